@@ -1,0 +1,95 @@
+// Arrows only point down (docs/architecture.md). A lib is entered through its index, or a named entry.
+const lib = (name) => `^libs/${name}/`;
+const only = (name, allowed) => ({
+  name: `${name}-imports`,
+  comment: `libs/${name} may import only: ${allowed.join(', ') || 'nothing'}`,
+  severity: 'error',
+  from: { path: lib(name), pathNot: '\\.spec\\.ts$' },
+  to: { path: '^(libs|apps)/', pathNot: [name, ...allowed].map(lib) },
+});
+
+// Well-kept, small and pure packages, listed by name and place.
+const purePackages = [
+  ['network', 'geographiclib-geodesic|astronomy-engine'],
+  ['routing/src/milp', 'highs|javascript-lp-solver'],
+  ['contract', 'zod'],
+];
+
+module.exports = {
+  forbidden: [
+    only('units', []),
+    only('network', ['units']),
+    only('loading', ['units', 'network']),
+    only('stock', ['units']),
+    only('forecast', ['units']),
+    only('routing', ['units']),
+    only('planning', ['units', 'network', 'loading', 'stock', 'forecast', 'routing']),
+    only('contract', ['units', 'network', 'loading', 'stock', 'forecast', 'routing', 'planning']),
+    {
+      name: 'contract-takes-types-only',
+      severity: 'error',
+      from: { path: lib('contract'), pathNot: '\\.spec\\.ts$' },
+      to: {
+        path: '^libs/(network|loading|stock|forecast|routing|planning)/',
+        dependencyTypesNot: ['type-only'],
+      },
+    },
+    {
+      name: 'libs-are-pure',
+      comment: 'no npm or Node module in a lib, but for the packages listed by name and routing/threads',
+      severity: 'error',
+      from: {
+        path: '^libs/',
+        pathNot: [
+          '\\.spec\\.ts$',
+          '^libs/routing/src/threads/',
+          ...purePackages.map(([at]) => `^libs/${at}/`),
+        ],
+      },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'core', 'npm-no-pkg', 'unknown'], pathNot: '^libs/' },
+    },
+    ...purePackages.map(([at, names]) => ({
+      name: `packages-of-${at.replace(/\W/g, '-')}`,
+      severity: 'error',
+      from: { path: `^libs/${at}/`, pathNot: '\\.spec\\.ts$' },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'core'], pathNot: ['^libs/', `node_modules/(${names})/`] },
+    })),
+    {
+      name: 'through-the-index',
+      comment: "no import past a lib's src/index.ts or its named entries",
+      severity: 'error',
+      from: { path: '^(libs|apps|tests)/([^/]+)/' },
+      to: {
+        path: '^libs/[^/]+/(src|dist)/',
+        pathNot: [
+          '^libs/$2/',
+          '^libs/[^/]+/(src|dist)/index\\.',
+          '^libs/routing/(src|dist)/(milp|threads)/index\\.',
+        ],
+      },
+    },
+    { name: 'libs-never-import-apps', severity: 'error', from: { path: '^libs/' }, to: { path: '^apps/' } },
+    {
+      name: 'no-cycles',
+      severity: 'error',
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+    {
+      name: 'no-orphans',
+      severity: 'error',
+      from: { orphan: true, pathNot: ['\\.spec\\.ts$', 'index\\.ts$', '\\.d\\.ts$', 'main\\.ts$', '/bin/'] },
+      to: {},
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    exclude: { path: '(^|/)dist/|node_modules/.cache' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.base.json' },
+    enhancedResolveOptions: {
+      conditionNames: ['source', 'import', 'node', 'default', 'types'],
+      exportsFields: ['exports'],
+    },
+  },
+};

@@ -1,0 +1,2 @@
+export type * from './plan.js';
+export type * from './problem.js';
