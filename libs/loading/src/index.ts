@@ -1,1 +1,2 @@
 export * from './aircraft-type.js';
+export * from './route-load.js';

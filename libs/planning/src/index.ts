@@ -1,1 +1,2 @@
+export type * from './flight-plan.js';
 export type * from './scenario.js';

@@ -1,1 +1,2 @@
 export * from './drum.js';
+export * from './projection.js';
