@@ -11,6 +11,7 @@ export default defineConfig({
     },
     projects: [
       { ...shared, test: { name: 'unit', include: ['libs/**/*.spec.ts', 'apps/**/*.spec.ts'] } },
+      { ...shared, test: { name: 'repository', include: ['tests/repository/**/*.spec.ts'] } },
       { ...shared, test: { name: 'published', include: ['tests/published/**/*.spec.ts'] } },
       {
         ...shared,

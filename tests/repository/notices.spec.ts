@@ -1,0 +1,29 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+
+interface Lock {
+  readonly packages: Record<
+    string,
+    { readonly dev?: boolean; readonly link?: boolean; readonly license?: string }
+  >;
+}
+
+const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
+
+describe('third-party notices', () => {
+  const lock = JSON.parse(read('package-lock.json')) as Lock;
+  const running = Object.entries(lock.packages)
+    .filter(([path, entry]) => path.startsWith('node_modules/') && !entry.dev && !entry.link)
+    .map(([path, entry]) => ({
+      name: path.slice('node_modules/'.length),
+      license: entry.license ?? 'unknown',
+    }))
+    .filter(({ name }) => !name.startsWith('@drumline/'));
+
+  it('name every package that runs, with its licence', () => {
+    const notices = read('THIRD-PARTY-NOTICES.md');
+    const missing = running.filter(({ name, license }) => !notices.includes(`| ${name} | ${license} |`));
+    expect(running.length).toBeGreaterThan(0);
+    expect(missing).toEqual([]);
+  });
+});
