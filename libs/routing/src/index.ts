@@ -1,2 +1,3 @@
 export type * from './plan.js';
+export * from './pool/build-pool.js';
 export type * from './problem.js';
