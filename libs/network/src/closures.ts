@@ -1,0 +1,50 @@
+import { epochMinutes, type IsoDate, instantOf } from '@drumline/units';
+import { distanceToLeg, geodesic } from './distance.js';
+import type { FlyingHours } from './flying-hours.js';
+import type { HazardNotice, Place } from './place.js';
+
+/** The hazard notice that closes a place or a leg on a day; null: open. */
+export interface Closures {
+  readonly ofPlace: (place: Place, day: IsoDate) => HazardNotice | null;
+  readonly ofLeg: (from: Place, to: Place, day: IsoDate) => HazardNotice | null;
+}
+
+/**
+ * Closures by hazard notices. A place named by a notice, or inside its circle, is closed on every day of which the
+ * notice covers any minute between first departure and last landing; a leg is closed with either of its places, and
+ * where its line crosses the circle.
+ */
+export const closures = (notices: readonly HazardNotice[], hours: FlyingHours): Closures => {
+  const onDay = memo((day: IsoDate) => notices.filter((notice) => holdsOn(notice, day, hours)));
+  const shuts = memo((place: Place) => new Set(notices.filter((notice) => shutsPlace(notice, place))));
+  const crossed = memo((from: Place) =>
+    memo((to: Place) => new Set(notices.filter((notice) => crosses(notice, from, to)))),
+  );
+  return {
+    ofPlace: (place, day) => onDay(day).find((notice) => shuts(place).has(notice)) ?? null,
+    ofLeg: (from, to, day) =>
+      onDay(day).find(
+        (notice) => shuts(from).has(notice) || shuts(to).has(notice) || crossed(from)(to).has(notice),
+      ) ?? null,
+  };
+};
+
+const holdsOn = (notice: HazardNotice, day: IsoDate, hours: FlyingHours): boolean =>
+  epochMinutes(notice.from) < epochMinutes(instantOf(day, hours.lastLanding, hours.timeZone)) &&
+  epochMinutes(notice.until) > epochMinutes(instantOf(day, hours.firstDeparture, hours.timeZone));
+
+const shutsPlace = ({ places, circle }: HazardNotice, place: Place): boolean =>
+  places.includes(place.code) ||
+  (circle !== undefined && geodesic(circle, place).distanceNm <= circle.radiusNm);
+
+const crosses = ({ circle }: HazardNotice, from: Place, to: Place): boolean =>
+  circle !== undefined && distanceToLeg(circle, from, to) <= circle.radiusNm;
+
+const memo = <K, V>(compute: (key: K) => V): ((key: K) => V) => {
+  const known = new Map<K, V>();
+  return (key) => {
+    const value = known.has(key) ? (known.get(key) as V) : compute(key);
+    known.set(key, value);
+    return value;
+  };
+};
