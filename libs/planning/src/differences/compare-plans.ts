@@ -1,0 +1,113 @@
+import type { CacheProjection } from '@drumline/stock';
+import { type Litres, litres } from '@drumline/units';
+import type { FlightChange, PlanDifference, PlannedFlight } from '../flight-plan.js';
+import { groupBy } from '../group-by.js';
+import { planTotals } from './plan-totals.js';
+
+/** What a comparison looks at: the flights and the levels that result. */
+export interface ComparedPlan {
+  readonly flights: readonly PlannedFlight[];
+  readonly caches: readonly CacheProjection[];
+}
+
+/**
+ * What changed between two plans for the same days. Frozen and booked flights are matched by id; the others by
+ * route (base, stops, base), then by the nearest day, the same aircraft and the same drums. A flight on another
+ * day or aircraft is moved, whatever its drums. Booked flights without drums in both plans are left out. The
+ * lowest level of a cache is over the ends of days, the opening not counted.
+ */
+export function comparePlans(before: ComparedPlan, after: ComparedPlan): PlanDifference {
+  const changes = matchFlights(before.flights.filter(carries), after.flights.filter(carries));
+  return {
+    removed: changes.unmatchedBefore,
+    added: changes.unmatchedAfter,
+    moved: changes.pairs.filter(isMoved),
+    drumsChanged: changes.pairs.filter((change) => !isMoved(change) && otherDrums(change)),
+    same: changes.pairs.filter((change) => !isMoved(change) && !otherDrums(change)),
+    totals: { before: planTotals(before.flights), after: planTotals(after.flights) },
+    lowest: lowestLevels(before.caches, after.caches),
+  };
+}
+
+const carries = (flight: PlannedFlight): boolean => flight.kind === 'positioning' || flight.drums > 0;
+const isMoved = ({ before, after }: FlightChange): boolean =>
+  before.date !== after.date || before.aircraft !== after.aircraft;
+const drumsByStop = (flight: PlannedFlight): string => flight.stops.map((stop) => stop.drums).join(' ');
+const otherDrums = ({ before, after }: FlightChange): boolean => drumsByStop(before) !== drumsByStop(after);
+const routeOf = (flight: PlannedFlight): string =>
+  [flight.kind, flight.from, ...flight.stops.map((stop) => stop.place), flight.to].join('-');
+const keepsId = (flight: PlannedFlight): boolean => flight.state !== 'offered' || flight.kind === 'booked';
+
+interface Matching {
+  readonly pairs: readonly FlightChange[];
+  readonly unmatchedBefore: readonly PlannedFlight[];
+  readonly unmatchedAfter: readonly PlannedFlight[];
+}
+
+function matchFlights(before: readonly PlannedFlight[], after: readonly PlannedFlight[]): Matching {
+  const partner = new Map<PlannedFlight, PlannedFlight>();
+  const taken = new Set<PlannedFlight>();
+  const pair = (earlier: PlannedFlight, later: PlannedFlight): void => {
+    if (partner.has(earlier) || taken.has(later)) return;
+    partner.set(earlier, later);
+    taken.add(later);
+  };
+  const byId = new Map(after.map((flight) => [flight.id, flight]));
+  for (const flight of before) {
+    const sameId = byId.get(flight.id);
+    if (sameId && keepsId(flight) && routeOf(sameId) === routeOf(flight)) pair(flight, sameId);
+  }
+  for (const { earlier, later } of likelyPairs(before, after)) pair(earlier, later);
+  return {
+    pairs: before.flatMap((flight) => {
+      const match = partner.get(flight);
+      return match ? [{ before: flight, after: match }] : [];
+    }),
+    unmatchedBefore: before.filter((flight) => !partner.has(flight)),
+    unmatchedAfter: after.filter((flight) => !taken.has(flight)),
+  };
+}
+
+/** Pairs on the same route, the likeliest first. */
+function likelyPairs(before: readonly PlannedFlight[], after: readonly PlannedFlight[]) {
+  const laterByRoute = groupBy(after, routeOf);
+  const unlikeness = (earlier: PlannedFlight, later: PlannedFlight): number[] => [
+    Math.abs(earlier.day - later.day),
+    Number(earlier.aircraft !== later.aircraft),
+    Number(drumsByStop(earlier) !== drumsByStop(later)),
+    Number(earlier.id !== later.id),
+  ];
+  return before
+    .flatMap((earlier) =>
+      (laterByRoute.get(routeOf(earlier)) ?? []).map((later) => ({
+        earlier,
+        later,
+        unlike: unlikeness(earlier, later),
+      })),
+    )
+    .sort((one, other) => compareInOrder(one.unlike, other.unlike));
+}
+
+function compareInOrder(one: readonly number[], other: readonly number[]): number {
+  const at = one.findIndex((value, index) => value !== other[index]);
+  return at < 0 ? 0 : one[at]! - other[at]!;
+}
+
+function lowestLevels(before: readonly CacheProjection[], after: readonly CacheProjection[]) {
+  const afterByPlace = new Map(after.map((cache) => [cache.place, cache]));
+  return before.flatMap((cache) => {
+    const later = afterByPlace.get(cache.place);
+    if (!later) return [];
+    return [
+      {
+        place: cache.place,
+        beforeLitres: lowestOf(cache),
+        afterLitres: lowestOf(later),
+        minimumLitres: later.minimumLitres,
+        criticalLitres: later.criticalLitres,
+      },
+    ];
+  });
+}
+
+const lowestOf = (cache: CacheProjection): Litres => litres(Math.min(...cache.usable.slice(1)));
