@@ -27,6 +27,7 @@ export interface AircraftType {
   readonly turnRoundMinutes: Minutes;
   /** Document and revision the figures come from. */
   readonly reference: string;
+  readonly note?: string;
 }
 
 /** Limits between two points are interpolated linearly. */
@@ -75,7 +76,10 @@ export interface SoftPenalty {
 /** The operator's fuel policy: data with a document reference, never a constant. */
 export interface FuelPolicy {
   readonly reference: string;
+  /** Of the trip fuel only. */
   readonly contingencyPercent: number;
+  /** Contingency is never less than this many minutes at cruise flow; absent: no floor. */
+  readonly contingencyFloorMinutes?: Minutes;
   readonly finalReserveMinutes: Minutes;
   /** Ramp fuel is rounded up to this step. */
   readonly roundUpToLb: Pounds;

@@ -1,6 +1,30 @@
 import type { Place, SurfaceState } from '@drumline/network';
-import type { Cents, Hours, Kilograms, Knots, Litres, NauticalMiles, Pounds } from '@drumline/units';
-import type { AircraftType, FuelPolicy, PassengerRule, PlanningDrum, StripLimit } from './aircraft-type.js';
+import {
+  type Cents,
+  cents,
+  type Hours,
+  hours,
+  type Kilograms,
+  type Knots,
+  kilogramsFromPounds,
+  type Litres,
+  type NauticalMiles,
+  type Pounds,
+  pounds,
+  poundsFromKilograms,
+} from '@drumline/units';
+import type {
+  AircraftType,
+  CabinConfiguration,
+  FuelPolicy,
+  PassengerRule,
+  PlanningDrum,
+  StripLimit,
+} from './aircraft-type.js';
+import { type LegFuel, type RouteFuel, routeFuel } from './fuel.js';
+import { type LegLimits, legLimits } from './leg-limits.js';
+import { relaxWords, whyForbidden } from './relax.js';
+import { stripWeights } from './strip-limit.js';
 
 /** One flight as the loading rules see it: who flies where, over which strips in which state, with what already aboard. */
 export interface RouteRequest {
@@ -77,8 +101,12 @@ export interface LegLoad {
   readonly drums: number;
   /** Payload room in kg before rounding to drums (what the binding weight limit leaves, positions apart). */
   readonly payloadKg: Kilograms;
+  /** What the tightest weight limit leaves beside those drums; negative: too heavy without a drum. */
+  readonly spareLb: Pounds;
   /** What would have to change for one more drum, in words and figures. */
   readonly relax: string;
+  /** Why the balance of this leg could not be judged (freight or passengers without a place); null: it was. */
+  readonly balanceUnknown: string | null;
 }
 
 /** Weight on arrival with the full load, against what the strip lets the type take off with. */
@@ -110,4 +138,91 @@ export interface RouteLoad {
 export interface OwnFuel {
   readonly fromBaseLitres: Litres;
   readonly uplifts: readonly { readonly place: string; readonly litres: Litres }[];
+}
+
+/**
+ * What one flight may carry on each leg and why, its fuel, times and cost. Weights are compared unrounded; drums are
+ * whole drums of the planning weight. Capacities are per leg: drums for a later stop count on every leg they fly.
+ * Rules "Fuel", "Drums on a leg", "Unload or stay", "Passengers and drums", "Duty" of the conventions.
+ * Throws when the type has no such configuration.
+ */
+export function routeLoad(request: RouteRequest): RouteLoad {
+  const configuration = configurationOf(request.type, request.configuration);
+  const fuel = routeFuel(request);
+  const limits = request.legs.map((leg, i) =>
+    legLimits(request, configuration, leg, fuel.legs[i]!, i === 0 ? fuel.rampFuelLb : null),
+  );
+  const legs = request.legs.map((leg, i) => legLoad(request, leg, fuel.legs[i]!, limits[i]!));
+  const firstForbidden = limits.findIndex(({ forbidden }) => forbidden !== null);
+  const why =
+    firstForbidden < 0
+      ? null
+      : whyForbidden(request, request.legs[firstForbidden]!, limits[firstForbidden]!.forbidden!);
+  return {
+    flyable: why === null,
+    why,
+    rampFuelLb: fuel.rampFuelLb,
+    burnLb: fuel.burnLb,
+    legs,
+    unloadOrStay: unloadOrStay(request, configuration, legs),
+    ...timeAndCost(request.type, fuel),
+  };
+}
+
+/** The cabin configuration of that id; throws where the type has none such. */
+export function configurationOf(type: AircraftType, id: string): CabinConfiguration {
+  const configuration = type.configurations.find((one) => one.id === id);
+  if (!configuration) throw new Error(`type ${type.id} has no cabin configuration ${id}`);
+  return configuration;
+}
+
+function legLoad(request: RouteRequest, leg: LegRequest, fuel: LegFuel, limits: LegLimits): LegLoad {
+  const binding = limits.limits[0]!;
+  const drums = limits.forbidden ? 0 : Math.min(...limits.limits.map((limit) => limit.drums));
+  const drumLb = poundsFromKilograms(request.drum.grossKg);
+  return {
+    from: leg.from.place.code,
+    to: leg.to.place.code,
+    distanceNm: leg.distanceNm,
+    windKt: leg.windKt,
+    ...fuel,
+    limits: limits.limits,
+    binding,
+    drums,
+    payloadKg: kilogramsFromPounds(pounds(Math.max(0, limits.weightRoomLb))),
+    spareLb: pounds(limits.weightRoomLb - drums * drumLb),
+    relax: relaxWords(request, leg, limits.limits, drums, fuel),
+    balanceUnknown: limits.balanceUnknown,
+  };
+}
+
+/** At every place the flight leaves again: the weight it arrives with, fully loaded, against the take-off limit there. */
+function unloadOrStay(
+  { legs, drum, type }: RouteRequest,
+  { operatingWeightLb }: CabinConfiguration,
+  loads: readonly LegLoad[],
+): UnloadOrStay[] {
+  return legs.slice(0, -1).map((leg, i) => {
+    const load = loads[i]!;
+    const aboardKg = leg.passengersKg + leg.freightKg + load.drums * drum.grossKg;
+    const arrivalLb = operatingWeightLb + load.fuelAtLandingLb + poundsFromKilograms(aboardKg as Kilograms);
+    const strip = stripWeights(leg.to);
+    const takeoffLimitLb = strip.forbiddenBy === null ? Math.min(strip.takeoffLb, type.maxTakeoffLb) : 0;
+    return {
+      place: load.to,
+      arrivalLb: pounds(arrivalLb),
+      takeoffLimitLb: pounds(takeoffLimitLb),
+      overLb: pounds(arrivalLb - takeoffLimitLb),
+      canLeaveLoaded: arrivalLb <= takeoffLimitLb,
+    };
+  });
+}
+
+function timeAndCost(type: AircraftType, { legs }: RouteFuel) {
+  const blockHours = legs.reduce((sum, leg) => sum + leg.blockHours, 0);
+  return {
+    blockHours: hours(blockHours),
+    dutyHours: hours(blockHours + (legs.length * type.turnRoundMinutes) / 60),
+    cost: cents(Math.round(blockHours * type.costPerBlockHour + legs.length * type.landingFee)),
+  };
 }

@@ -1,0 +1,68 @@
+import { pounds, poundsFromKilograms, print } from '@drumline/units';
+import type { LegFuel } from './fuel.js';
+import type { LegLimit, LegRequest, RouteRequest } from './route-load.js';
+
+/** What would have to change for one more drum on the leg: each limit that stands in its way, with its figure. */
+export function relaxWords(
+  request: RouteRequest,
+  leg: LegRequest,
+  limits: readonly LegLimit[],
+  drums: number,
+  fuel: LegFuel,
+): string {
+  const inTheWay = limits.filter((limit) => limit.drums <= drums);
+  return `One more drum takes ${inTheWay.map((limit) => change(request, leg, limit, drums, fuel)).join('; and ')}`;
+}
+
+/** Why a leg cannot be flown even without a drum, and what would open it. */
+export function whyForbidden({ type }: RouteRequest, leg: LegRequest, limit: LegLimit): string {
+  const over = print(pounds(Math.ceil(-limit.roomLb)), 'lb');
+  switch (limit.name) {
+    case 'type not approved':
+      return `${limit.place}: type ${type.id} is not approved there`;
+    case 'closed':
+      return `${limit.place} is closed`;
+    case 'closed when soft':
+      return `${limit.place} is soft and then closed to type ${type.id}`;
+    case 'fuel capacity':
+      return `${legName(leg)}: the fuel needed is more than the tanks hold; plan an uplift`;
+    case 'balance':
+      return `${legName(leg)}: out of balance without a drum; ballast or other seats are needed`;
+    default:
+      return `${legName(leg)}: ${over} over ${where(limit)} without a drum`;
+  }
+}
+
+function change(
+  { type, drum, passengerRule }: RouteRequest,
+  leg: LegRequest,
+  limit: LegLimit,
+  drums: number,
+  fuel: LegFuel,
+): string {
+  const drumLb = poundsFromKilograms(drum.grossKg);
+  switch (limit.name) {
+    case 'drum positions':
+      return `one more standing place (all ${limit.drums} taken)`;
+    case 'floor limit':
+      return `a floor limit of ${print(pounds(Math.ceil(drumLb)), 'lb')} in one more position`;
+    case 'balance':
+      return `positions that balance with ${drums + 1} drums`;
+    case 'passengers aboard':
+      return `${legName(leg)} without its ${leg.passengers} passengers (${passengerRule.reference})`;
+    case 'type not approved':
+      return `an approved line for type ${type.id} at ${limit.place}`;
+    case 'closed':
+      return `${limit.place} open`;
+    case 'closed when soft':
+      return `${limit.place} dry, or a type that may use it soft`;
+    case 'fuel capacity':
+      return `a planned uplift: ${print(fuel.fuelAtTakeoffLb, 'lb')} at take-off, tanks ${print(type.fuelCapacityLb, 'lb')}`;
+    default:
+      return `${print(pounds(Math.ceil((drums + 1) * drumLb - limit.roomLb)), 'lb')} more under ${where(limit)}`;
+  }
+}
+
+const legName = ({ from, to }: LegRequest): string => `${from.place.code}-${to.place.code}`;
+
+const where = ({ name, place }: LegLimit): string => (place === null ? name : `${place} ${name}`);
