@@ -10,6 +10,7 @@ import type {
 import type { BaseStock, Batch, Cache, Count, CountTolerance, Draw, Drum } from '@drumline/stock';
 import type {
   Cents,
+  CentsPerLitre,
   ClockTime,
   Hours,
   IsoDate,
@@ -84,7 +85,7 @@ export interface Policy {
   /** A price per standing flight that a re-plan removes, moves or changes. */
   readonly changePrice: Cents;
   /** Worth of a litre missing from the end target; absent: the dearest delivered cost in the territory. */
-  readonly replacementCostPerLitre?: Cents;
+  readonly replacementCostPerLitre?: CentsPerLitre;
 }
 
 export interface CrewRules {
@@ -133,6 +134,7 @@ export interface Pilot {
   readonly daysOff: readonly IsoDate[];
   /** Block hours flown before the first day, for the rolling limit. */
   readonly flown: readonly { readonly date: IsoDate; readonly blockHours: Hours }[];
+  readonly note?: string;
 }
 
 export interface Programme {
@@ -178,6 +180,7 @@ export interface BookedFlight {
   /** Aircraft time taken out of that day, turn-rounds included. */
   readonly heldHours: Hours;
   readonly departs?: ClockTime;
+  readonly note?: string;
 }
 
 export interface BookedLeg {

@@ -1,0 +1,56 @@
+import type { Scenario } from '@drumline/planning';
+import { z } from 'zod';
+import type { Fault } from './faults/fault.js';
+import { readJson } from './faults/read-json.js';
+import { shapeFaults } from './faults/shape-faults.js';
+import { doubtRules } from './rules/doubts/doubt-rules.js';
+import type { SoundParts } from './rules/rule.js';
+import { scenarioRules } from './rules/scenario-rules.js';
+import { scenarioSchema } from './scenario/scenario-schema.js';
+
+/** `doubts` look wrong but do not keep the document out. */
+export type ParsedScenario =
+  | { readonly ok: true; readonly scenario: Scenario; readonly doubts: readonly Fault[] }
+  | { readonly ok: false; readonly faults: readonly Fault[]; readonly doubts: readonly Fault[] };
+
+/**
+ * Reads a scenario document, given as JSON text or as the value read from it. Returns the scenario, or every
+ * fault at once. A check across the document is left out only where a part that it needs has a fault of form.
+ */
+export const parseScenario = (document: unknown): ParsedScenario => {
+  const read = typeof document === 'string' ? readJson(document) : { ok: true as const, value: document };
+  if (!read.ok) return { ok: false, faults: [read.fault], doubts: [] };
+
+  const parts = soundParts(read.value);
+  const faults = [
+    ...shapeFaults(scenarioSchema, read.value),
+    ...scenarioRules.flatMap((rule) => rule(parts)),
+  ];
+  const doubts = doubtRules.flatMap((rule) => rule(parts));
+  // The rules have seen that every field is there and sound.
+  return faults.length === 0
+    ? { ok: true, scenario: parts.whole as Scenario, doubts }
+    : { ok: false, faults, doubts };
+};
+
+const soundParts = (document: unknown): SoundParts => {
+  const whole: Record<string, unknown> = {};
+  const lines = new Map<keyof Scenario, { index: number; value: unknown }[]>();
+  if (typeof document !== 'object' || document === null) return { whole, lines };
+
+  for (const [field, schema] of Object.entries(scenarioSchema.shape)) {
+    const given: unknown = Reflect.get(document, field);
+    const parsed = schema.safeParse(given);
+    if (parsed.success && given !== undefined) whole[field] = parsed.data;
+    if (schema instanceof z.ZodArray && Array.isArray(given)) {
+      lines.set(field as keyof Scenario, soundLines(schema.element as z.ZodType, given));
+    }
+  }
+  return { whole, lines };
+};
+
+const soundLines = (schema: z.ZodType, given: readonly unknown[]) =>
+  given.flatMap((line, index) => {
+    const parsed = schema.safeParse(line);
+    return parsed.success ? [{ index, value: parsed.data }] : [];
+  });

@@ -1,0 +1,69 @@
+import { z } from 'zod';
+import { fuelPolicySchema, passengerRuleSchema } from './aircraft-type-schema.js';
+import {
+  cents,
+  centsPerLitre,
+  clockTime,
+  days,
+  hours,
+  kg,
+  kgPerLitre,
+  litres,
+  minutes,
+  text,
+} from './field.js';
+import { stripClass } from './place-schema.js';
+import { countToleranceSchema } from './stock-schema.js';
+
+const drumPolicySchema = z
+  .strictObject({
+    grossKg: kg('Planning weight, full', 180),
+    tareKg: kg('Planning tare', 20),
+    emptyKg: kg('Weight of an empty carried home', 20),
+    fillLitres: litres('Litres in a filled drum', 200),
+    brimLitres: litres('Litres it holds to the brim', 216),
+    handlingCost: cents('Handling of a drum landed', 900),
+  })
+  .meta({ id: 'DrumPolicy', description: 'The figures a drum is planned by' });
+
+const recencySchema = z
+  .strictObject({
+    stripClass,
+    days: days('Oldest last landing at that very strip', 90),
+  })
+  .meta({ id: 'Recency', description: 'Recency asked at the strips of a class' });
+
+const crewRulesSchema = z
+  .strictObject({
+    reference: text('Document and revision', 'operations manual, crew, revision 6'),
+    flightHoursPerDay: hours('Most flight hours in a day', 7),
+    dutyHoursPerDay: hours('Most duty hours in a day', 12),
+    flightHoursPer7Days: hours('Most flight hours in any 7 days', 32),
+    recencyDays: z.array(recencySchema).meta({ description: 'Classes under the recency rule' }),
+  })
+  .meta({ id: 'CrewRules', description: 'Hours and recency of pilots' });
+
+const flyingDaySchema = z
+  .strictObject({
+    firstDeparture: clockTime('No departure before', '07:00'),
+    lastLanding: clockTime('No landing after, nor after sunset less the margin', '20:00'),
+    daylightMarginMinutes: minutes('Margin before sunset', 30),
+  })
+  .meta({ id: 'FlyingDay', description: 'Times that flights keep to' });
+
+export const policySchema = z
+  .strictObject({
+    drum: drumPolicySchema,
+    bookDensityKgPerLitre: kgPerLitre('Density for turning own fuel into litres', 0.8),
+    fuel: fuelPolicySchema,
+    passengers: passengerRuleSchema,
+    crew: crewRulesSchema,
+    flyingDay: flyingDaySchema,
+    countTolerance: countToleranceSchema,
+    changePrice: cents('Price of removing, moving or changing a standing flight', 10000),
+    replacementCostPerLitre: centsPerLitre(
+      'Worth of a litre missing from the end target; absent: the dearest delivered cost in the territory',
+      450,
+    ).exactOptional(),
+  })
+  .meta({ id: 'Policy', description: "The operator's rules, each with its document" });
