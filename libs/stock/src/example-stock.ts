@@ -9,7 +9,7 @@ import type { StockOutlook } from './project-caches.js';
 export const oldBatch = exampleBatch('old', '2027-06-15');
 export const newBatch = exampleBatch('new', '2028-05-31');
 
-export function exampleBatch(id: string, retestDue: string): Batch {
+function exampleBatch(id: string, retestDue: string): Batch {
   const densityAt15KgPerLitre = kilogramsPerLitre(0.8);
   return {
     id,

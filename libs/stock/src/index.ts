@@ -1,5 +1,4 @@
 export * from './base-supply.js';
-export * from './days-of-cover.js';
 export * from './drum.js';
 export * from './expiry-losses.js';
 export * from './hold.js';

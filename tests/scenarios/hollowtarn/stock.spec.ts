@@ -1,14 +1,20 @@
 import {
+  baseSupply,
   consequenceOfHold,
   expiryLosses,
   type Hold,
   openingStock,
+  pickDrums,
   projectCaches,
   type StockOutlook,
 } from '@drumline/stock';
+import { litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import {
+  bases,
+  batches,
   dateOf,
+  drums,
   flagsWithoutDelivery,
   levelsWithoutDelivery,
   mondayMorning,
@@ -78,16 +84,16 @@ describe('a recall of the batch that stands in seven places', () => {
 
 describe('the batch due for retest on day 9', () => {
   it('age at use: twelve drums of the old batch are not usable after day 9', () => {
-    const drums = expiryLosses(mondayMorning).flatMap((cache) => cache.drums);
-    const byPlace = Object.fromEntries(
+    const aged = expiryLosses(mondayMorning).flatMap((cache) => cache.drums);
+    const drumsAt = Object.fromEntries(
       ['BIR', 'DUN', 'HAS', 'JUN'].map((place) => [
         place,
-        drums.filter((drum) => drum.place === place).length,
+        aged.filter((drum) => drum.place === place).length,
       ]),
     );
-    expect(byPlace).toEqual({ BIR: 6, DUN: 2, HAS: 1, JUN: 3 });
-    expect(drums).toHaveLength(12);
-    expect(new Set(drums.map((drum) => drum.dueDay))).toEqual(new Set([9]));
+    expect(drumsAt).toEqual({ BIR: 6, DUN: 2, HAS: 1, JUN: 3 });
+    expect(aged).toHaveLength(12);
+    expect(new Set(aged.map((drum) => drum.dueDay))).toEqual(new Set([9]));
   });
 
   it('age at use: what the draws before day 10 burn is not lost', () => {
@@ -132,4 +138,51 @@ describe('the counts of Monday morning', () => {
       'CIN: the count of 2150 L at 2027-06-14T07:30Z is later than the picture and was not used.',
     ]);
   });
+});
+
+describe('what the bases can give', () => {
+  it.each([
+    { base: 'ALD', ready: [60, 80, 100, 120, 130, 130] },
+    { base: 'MER', ready: [24, 36, 48, 60, 69, 69] },
+  ])('drums ready at a base: $base fills by its rate until its empties are used up', ({ base, ready }) => {
+    const stock = bases.find(({ place }) => place === base)!;
+    const supply = baseSupply(stock, drums, batches, mondayMorning.dates, mondayMorning.fillLitres);
+    expect(supply.drumsByDay.slice(0, 6)).toEqual(ready);
+    expect(supply.litresByDay[0]).toBe(stock.bulkLitres + ready[0]! * 200);
+  });
+
+  it('oldest fit first: six drums from ALD are the six on the load sheet, of the batch due first', () => {
+    const [pick] = pickDrums([{ id: 'F05', place: 'ALD', drums: 6, plannedUse: dateOf(2) }], drums, batches);
+    expect(pick!.drums.map(({ number }) => number)).toEqual(['0447', '0448', '0449', '0450', '0451', '0452']);
+  });
+
+  it('oldest fit first: with that batch held the flight takes the next', () => {
+    const held = batches.map((batch) => (batch.id === 'J27-012' ? { ...batch, held: hold } : batch));
+    const [pick] = pickDrums([{ id: 'F05', place: 'ALD', drums: 6, plannedUse: dateOf(2) }], drums, held);
+    const batchOf = new Map(drums.map(({ number, batch }) => [number, batch]));
+    expect(pick!.drums.map(({ number }) => batchOf.get(number))).toEqual(Array(6).fill('J27-041'));
+  });
+});
+
+describe('three more hours at MAR on day 3', () => {
+  const more = { date: dateOf(3), place: 'MAR', litres: litres(336), for: 'H1 ridge survey' };
+  const busier = { ...mondayMorning, draws: [...mondayMorning.draws, more] };
+  const marOf = (outlook: StockOutlook) => projectCaches(outlook).find(({ place }) => place === 'MAR')!;
+
+  it('MAR falls from 375 L, below its minimum already, to 39 L, below critical', () => {
+    expect(marOf(mondayMorning).usable[3]).toBe(375);
+    expect(marOf(mondayMorning)).toMatchObject({ belowMinimumDay: 3, belowCriticalDay: null });
+    expect(marOf(busier).usable[3]).toBe(39);
+    expect(marOf(busier)).toMatchObject({ belowMinimumDay: 3, belowCriticalDay: 3 });
+  });
+
+  it.each([2, 3])(
+    'the sling of six drums from ESK on day %i instead of day 4 keeps MAR above its minimum',
+    (day) => {
+      const earlier = mondayMorning.slings.map((move) =>
+        move.to === 'MAR' ? { ...move, date: dateOf(day) } : move,
+      );
+      expect(marOf({ ...busier, slings: earlier })).toMatchObject({ belowMinimumDay: null, runOutDay: null });
+    },
+  );
 });
