@@ -99,3 +99,10 @@ export interface PassengerRule {
   readonly drumsWithPassengers: 'refused';
   readonly reference: string;
 }
+
+/** The cabin configuration of that id; throws where the type has none such. */
+export function configurationOf(type: AircraftType, id: string): CabinConfiguration {
+  const configuration = type.configurations.find((one) => one.id === id);
+  if (!configuration) throw new Error(`type ${type.id} has no cabin configuration ${id}`);
+  return configuration;
+}

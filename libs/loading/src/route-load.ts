@@ -13,18 +13,18 @@ import {
   pounds,
   poundsFromKilograms,
 } from '@drumline/units';
-import type {
-  AircraftType,
-  CabinConfiguration,
-  FuelPolicy,
-  PassengerRule,
-  PlanningDrum,
-  StripLimit,
+import {
+  type AircraftType,
+  configurationOf,
+  type FuelPolicy,
+  type PassengerRule,
+  type PlanningDrum,
+  type StripLimit,
 } from './aircraft-type.js';
 import { type LegFuel, type RouteFuel, routeFuel } from './fuel.js';
 import { type LegLimits, legLimits } from './leg-limits.js';
 import { relaxWords, whyForbidden } from './relax.js';
-import { stripWeights } from './strip-limit.js';
+import { unloadOrStay } from './unload-or-stay.js';
 
 /** One flight as the loading rules see it: who flies where, over which strips in which state, with what already aboard. */
 export interface RouteRequest {
@@ -169,13 +169,6 @@ export function routeLoad(request: RouteRequest): RouteLoad {
   };
 }
 
-/** The cabin configuration of that id; throws where the type has none such. */
-export function configurationOf(type: AircraftType, id: string): CabinConfiguration {
-  const configuration = type.configurations.find((one) => one.id === id);
-  if (!configuration) throw new Error(`type ${type.id} has no cabin configuration ${id}`);
-  return configuration;
-}
-
 function legLoad(request: RouteRequest, leg: LegRequest, fuel: LegFuel, limits: LegLimits): LegLoad {
   const binding = limits.limits[0]!;
   const drums = limits.forbidden ? 0 : Math.min(...limits.limits.map((limit) => limit.drums));
@@ -194,28 +187,6 @@ function legLoad(request: RouteRequest, leg: LegRequest, fuel: LegFuel, limits: 
     relax: relaxWords(request, leg, limits.limits, drums, fuel),
     balanceUnknown: limits.balanceUnknown,
   };
-}
-
-/** At every place the flight leaves again: the weight it arrives with, fully loaded, against the take-off limit there. */
-function unloadOrStay(
-  { legs, drum, type }: RouteRequest,
-  { operatingWeightLb }: CabinConfiguration,
-  loads: readonly LegLoad[],
-): UnloadOrStay[] {
-  return legs.slice(0, -1).map((leg, i) => {
-    const load = loads[i]!;
-    const aboardKg = leg.passengersKg + leg.freightKg + load.drums * drum.grossKg;
-    const arrivalLb = operatingWeightLb + load.fuelAtLandingLb + poundsFromKilograms(aboardKg as Kilograms);
-    const strip = stripWeights(leg.to);
-    const takeoffLimitLb = strip.forbiddenBy === null ? Math.min(strip.takeoffLb, type.maxTakeoffLb) : 0;
-    return {
-      place: load.to,
-      arrivalLb: pounds(arrivalLb),
-      takeoffLimitLb: pounds(takeoffLimitLb),
-      overLb: pounds(arrivalLb - takeoffLimitLb),
-      canLeaveLoaded: arrivalLb <= takeoffLimitLb,
-    };
-  });
 }
 
 function timeAndCost(type: AircraftType, { legs }: RouteFuel) {
