@@ -1,12 +1,12 @@
 import { epochMinutes, type IsoDate, instantOf } from '@drumline/units';
 import { distanceToLeg, geodesic } from './distance.js';
 import type { FlyingHours } from './flying-hours.js';
-import type { HazardNotice, Place } from './place.js';
+import type { HazardNotice, LocatedPlace } from './place.js';
 
 /** The hazard notice that closes a place or a leg on a day; null: open. */
 export interface Closures {
-  readonly ofPlace: (place: Place, day: IsoDate) => HazardNotice | null;
-  readonly ofLeg: (from: Place, to: Place, day: IsoDate) => HazardNotice | null;
+  readonly ofPlace: (place: LocatedPlace, day: IsoDate) => HazardNotice | null;
+  readonly ofLeg: (from: LocatedPlace, to: LocatedPlace, day: IsoDate) => HazardNotice | null;
 }
 
 /**
@@ -16,9 +16,9 @@ export interface Closures {
  */
 export const closures = (notices: readonly HazardNotice[], hours: FlyingHours): Closures => {
   const onDay = memo((day: IsoDate) => notices.filter((notice) => holdsOn(notice, day, hours)));
-  const shuts = memo((place: Place) => new Set(notices.filter((notice) => shutsPlace(notice, place))));
-  const crossed = memo((from: Place) =>
-    memo((to: Place) => new Set(notices.filter((notice) => crosses(notice, from, to)))),
+  const shuts = memo((place: LocatedPlace) => new Set(notices.filter((notice) => shutsPlace(notice, place))));
+  const crossed = memo((from: LocatedPlace) =>
+    memo((to: LocatedPlace) => new Set(notices.filter((notice) => crosses(notice, from, to)))),
   );
   return {
     ofPlace: (place, day) => onDay(day).find((notice) => shuts(place).has(notice)) ?? null,
@@ -33,13 +33,14 @@ const holdsOn = (notice: HazardNotice, day: IsoDate, hours: FlyingHours): boolea
   epochMinutes(notice.from) < epochMinutes(instantOf(day, hours.lastLanding, hours.timeZone)) &&
   epochMinutes(notice.until) > epochMinutes(instantOf(day, hours.firstDeparture, hours.timeZone));
 
-const shutsPlace = ({ places, circle }: HazardNotice, place: Place): boolean =>
+const shutsPlace = ({ places, circle }: HazardNotice, place: LocatedPlace): boolean =>
   places.includes(place.code) ||
   (circle !== undefined && geodesic(circle, place).distanceNm <= circle.radiusNm);
 
-const crosses = ({ circle }: HazardNotice, from: Place, to: Place): boolean =>
+const crosses = ({ circle }: HazardNotice, from: LocatedPlace, to: LocatedPlace): boolean =>
   circle !== undefined && distanceToLeg(circle, from, to) <= circle.radiusNm;
 
+/** Computes once by key; a place is known by its object, so pass the scenario's own. */
 const memo = <K, V>(compute: (key: K) => V): ((key: K) => V) => {
   const known = new Map<K, V>();
   return (key) => {

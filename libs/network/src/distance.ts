@@ -1,6 +1,6 @@
 import { kilometres, type NauticalMiles, nauticalMilesFromKilometres } from '@drumline/units';
 import geographiclib from 'geographiclib-geodesic';
-import type { GivenDistance, Place, Position } from './place.js';
+import type { GivenDistance, LocatedPlace, Position } from './place.js';
 
 const wgs84 = geographiclib.Geodesic.WGS84;
 
@@ -32,9 +32,8 @@ export const distanceToLeg = (position: Position, from: Position, to: Position):
     const foot = leg.Position(along);
     const toPosition = wgs84.Inverse(foot.lat2!, foot.lon2!, position.latitudeDeg, position.longitudeDeg);
     const angle = ((toPosition.azi1! - foot.azi2!) * Math.PI) / 180;
-    const step =
-      wgs84.a *
-      Math.atan2(Math.sin(toPosition.s12! / wgs84.a) * Math.cos(angle), Math.cos(toPosition.s12! / wgs84.a));
+    const away = toPosition.s12! / wgs84.a;
+    const step = wgs84.a * Math.atan2(Math.sin(away) * Math.cos(angle), Math.cos(away));
     const next = Math.min(Math.max(along + step, 0), leg.s13);
     if (Math.abs(next - along) < 0.001) break;
     along = next;
@@ -47,9 +46,12 @@ export const distanceToLeg = (position: Position, from: Position, to: Position):
 export type DistanceTable = (from: string, to: string) => NauticalMiles;
 
 /** Distances between places: the operator's given distance, valid both ways, else the WGS84 geodesic. */
-export const distanceTable = (places: readonly Place[], given: readonly GivenDistance[]): DistanceTable => {
+export const distanceTable = (
+  places: readonly LocatedPlace[],
+  given: readonly GivenDistance[],
+): DistanceTable => {
   const placeOf = new Map(places.map((place) => [place.code, place]));
-  const find = (code: string): Place => {
+  const find = (code: string): LocatedPlace => {
     const place = placeOf.get(code);
     if (!place)
       throw new Error(`No distance to ${code}: it is not a place of the scenario; add it to the places.`);

@@ -2,8 +2,10 @@ import { epochMinutes, type IsoDate, type IsoInstant, instantOf, localDate } fro
 import type { FlyingHours } from './flying-hours.js';
 import type { Place, SurfaceReport, SurfaceState } from './place.js';
 
+type SurfacedPlace = Pick<Place, 'code' | 'surface'>;
+
 /** What the planner expects of the surface at a place on a day. */
-export type ExpectedSurface = (place: Place, day: IsoDate) => SurfaceState;
+export type ExpectedSurface = (place: SurfacedPlace, day: IsoDate) => SurfaceState;
 
 /**
  * Expected surface by place and day: the latest report known at `asOf`, on the days it covers; else the place's
@@ -30,7 +32,7 @@ const latestByPlace = (reports: readonly SurfaceReport[], asOf: IsoInstant): Map
 
 const covers = (
   { at, untilDate }: SurfaceReport,
-  place: Place,
+  place: SurfacedPlace,
   day: IsoDate,
   { timeZone, firstDeparture }: Pick<FlyingHours, 'timeZone' | 'firstDeparture'>,
 ): boolean => {

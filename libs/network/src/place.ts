@@ -31,6 +31,9 @@ export interface Place extends Position {
   readonly remarks?: string;
 }
 
+/** As much of a place as lines and circles need. */
+export type LocatedPlace = Position & Pick<Place, 'code'>;
+
 export interface Runway {
   readonly lengthFt: Feet;
   readonly slopePercent: number;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { kilograms, litres, minus, plus, pounds, sum, times } from './quantity.js';
+import { kilograms, type Litres, litres, minus, plus, pounds, sum, times } from './quantity.js';
 
 describe('arithmetic of quantities', () => {
   it('adds, takes away, multiplies and sums in one unit', () => {
@@ -7,7 +7,7 @@ describe('arithmetic of quantities', () => {
     expect(minus(pounds(6261), pounds(6250))).toBe(11);
     expect(times(litres(205), 4)).toBe(820);
     expect(sum([litres(205), litres(100), litres(50)])).toBe(355);
-    expect(sum<ReturnType<typeof litres>>([])).toBe(0);
+    expect(sum<Litres>([])).toBe(0);
   });
 
   it('refuses mixed units when it is compiled', () => {
