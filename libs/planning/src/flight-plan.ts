@@ -173,4 +173,6 @@ export interface Fault {
   readonly where: string;
   readonly what: string;
   readonly mend: string;
+  /** Ids of the flights concerned, so that a frozen flight can be marked for a decision. */
+  readonly flights: readonly string[];
 }

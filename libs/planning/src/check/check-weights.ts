@@ -1,0 +1,125 @@
+import { poundsFromKilograms } from '@drumline/units';
+import type { Fault } from '../flight-plan.js';
+import { drumWords, poundWords } from '../wording.js';
+import { flightFault } from './fault.js';
+import type { FlownLeg } from './recompute-legs.js';
+import type { Survey, SurveyedFlight } from './survey.js';
+
+/** Weights of every leg against the aeroplane's and the strips' limits, the cabin's places, and passengers aboard. */
+export function checkWeights(survey: Survey): readonly Fault[] {
+  return survey.flights
+    .filter((flown) => flown.isJudged)
+    .flatMap((flown) => [
+      ...fuelCapacity(flown),
+      ...flown.legs.flatMap((leg) => [
+        ...weightLimits(survey, flown, leg).flatMap((limit) => overLimit(survey, flown, leg, limit)),
+        ...cabinLimits(survey, flown, leg),
+      ]),
+    ]);
+}
+
+interface WeightLimit {
+  /** "BRV accepts 5,700 lb landing" */
+  readonly says: string;
+  /** "lands at" */
+  readonly does: string;
+  readonly limitLb: number;
+  readonly weightLb: number;
+}
+
+function weightLimits(survey: Survey, { type }: SurveyedFlight, leg: FlownLeg): readonly WeightLimit[] {
+  const takeoff = { does: 'takes off at', weightLb: leg.zeroFuelLb + leg.takeoffFuelLb };
+  const landing = { does: 'lands at', weightLb: leg.zeroFuelLb + leg.landingFuelLb };
+  const ofType = `type ${type.id}`;
+  return [
+    limit(`${ofType} accepts`, 'take-off', type.maxTakeoffLb, takeoff),
+    limit(`${ofType} accepts`, 'landing', type.maxLandingLb, landing),
+    limit(`${ofType} accepts`, 'without fuel', type.maxZeroFuelLb, {
+      does: 'weighs',
+      weightLb: leg.zeroFuelLb,
+    }),
+    ...stripLimit(survey, type.id, leg.from.code, leg.surfaceFrom === 'soft', 'take-off', takeoff),
+    ...stripLimit(survey, type.id, leg.to.code, leg.surfaceTo === 'soft', 'landing', landing),
+  ];
+}
+
+type Weighed = Pick<WeightLimit, 'does' | 'weightLb'>;
+
+const limit = (subject: string, moment: string, limitLb: number, weighed: Weighed): WeightLimit => ({
+  says: `${subject} ${poundWords(limitLb)} ${moment}`,
+  limitLb,
+  ...weighed,
+});
+
+/** Strips closed or not approved to the type are found with the places, not here. */
+function stripLimit(
+  survey: Survey,
+  type: string,
+  place: string,
+  soft: boolean,
+  moment: 'take-off' | 'landing',
+  weighed: Weighed,
+): readonly WeightLimit[] {
+  const line = survey.stripLimit(place, type);
+  if (line === null || (soft && line.whenSoft === 'closed')) return [];
+  const dryLb = moment === 'landing' ? line.landingLb : line.takeoffLb;
+  const penalty = line.whenSoft === 'closed' ? null : line.whenSoft;
+  const lessLb = (moment === 'landing' ? penalty?.landingLessLb : penalty?.takeoffLessLb) ?? 0;
+  return [
+    limit(`${place}${soft ? ' when soft' : ''} accepts`, moment, soft ? dryLb - lessLb : dryLb, weighed),
+  ];
+}
+
+/** Rounding noise of floating point, in lb. */
+const noise = 1e-6;
+
+function overLimit(
+  survey: Survey,
+  flown: SurveyedFlight,
+  leg: FlownLeg,
+  { says, does, limitLb, weightLb }: WeightLimit,
+) {
+  const over = weightLb - limitLb;
+  if (over <= noise) return [];
+  const drumLb = poundsFromKilograms(survey.scenario.policy.drum.grossKg);
+  const unload = Math.ceil(over / drumLb - noise);
+  const mend =
+    unload <= leg.drums
+      ? `Unload ${poundWords(Math.ceil(over))} (${drumWords(unload)}).`
+      : `Even without drums it is too heavy: ${poundWords(Math.ceil(over))} less fuel or freight, or another aircraft.`;
+  return [flightFault(flown, leg, `${says}; this load ${does} ${poundWords(Math.ceil(weightLb))}.`, mend)];
+}
+
+function fuelCapacity(flown: SurveyedFlight): readonly Fault[] {
+  const { type, rampFuelLb } = flown;
+  if (rampFuelLb <= type.fuelCapacityLb) return [];
+  return [
+    flightFault(
+      flown,
+      null,
+      `It needs ${poundWords(rampFuelLb)} of fuel at start-up; the tanks of type ${type.id} hold ${poundWords(type.fuelCapacityLb)}.`,
+      'Plan an uplift on the way, fewer stops, or another type.',
+    ),
+  ];
+}
+
+function cabinLimits({ scenario }: Survey, flown: SurveyedFlight, leg: FlownLeg): readonly Fault[] {
+  if (leg.drums === 0) return [];
+  if (leg.passengers > 0) {
+    const what = `${leg.passengers} passengers and ${drumWords(leg.drums)} are aboard together.`;
+    return [flightFault(flown, leg, what, `Take the drums off: ${scenario.policy.passengers.reference}.`)];
+  }
+  const drumLb = poundsFromKilograms(scenario.policy.drum.grossKg);
+  const places = flown.configuration.drumPositions;
+  const strong = places.filter((place) => place.limitLb >= drumLb).length;
+  if (leg.drums <= strong) return [];
+  const weak = strong < places.length ? `, of which ${strong} bear a drum of ${poundWords(drumLb)}` : '';
+  return [
+    flightFault(
+      flown,
+      leg,
+      `${drumWords(leg.drums)} are aboard; ${flown.configuration.name} has ${places.length} places for drums${weak}.`,
+      `Unload ${drumWords(leg.drums - strong)}.`,
+    ),
+  ];
+}
