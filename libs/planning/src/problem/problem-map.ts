@@ -50,7 +50,7 @@ export interface StoreEntry {
   readonly kind: 'base' | 'cache' | 'no cache';
 }
 
-/** A route that is flown anyway: a booked flight, or a frozen flight that still needs a pilot (no drum may be added). */
+/** A route that is flown anyway: a booked flight, or a frozen flight (no drum may be added). */
 export type BookedEntry =
   | { readonly kind: 'booked'; readonly flight: BookedFlight; readonly onDay: FlightOnDay }
   | { readonly kind: 'frozen'; readonly flight: StandingFlight; readonly onDay: FlightOnDay };
@@ -59,8 +59,8 @@ export interface FrozenEntry {
   readonly flight: StandingFlight;
   readonly day: number;
   readonly onDay: FlightOnDay;
-  /** Index into `problem.booked` where a pilot is still to be found; null: the flight names its pilot. */
-  readonly booked: number | null;
+  /** Index into `problem.booked`, where its pilot is found (the one it names, if it names one). */
+  readonly booked: number;
 }
 
 /** A plan with its cost and proof, whether solved or made by hand. */

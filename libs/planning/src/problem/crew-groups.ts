@@ -1,0 +1,89 @@
+import type { Crew } from '@drumline/routing';
+import { addDays } from '@drumline/units';
+import type { Scenario } from '../scenario.js';
+import { recencyDays, whyNotFit } from './crew-fit.js';
+import type { Territory } from './territory.js';
+
+/** Who may fly what: each group is a set of pilots by day, found once for all routes that ask the same of a pilot. */
+export interface CrewGroups {
+  /** Index of the group for a flight; -1 where the scenario has no pilots and nobody is needed. */
+  readonly of: (type: string, places: readonly string[]) => number;
+  /** Index of the group that is this one pilot, fit by fact. */
+  readonly named: (pilot: string) => number;
+  readonly anybodyOn: (group: number, day: number) => boolean;
+  /** Pilots with their hours, serving every group asked for so far. */
+  readonly crews: () => readonly Crew[];
+}
+
+export function crewGroups(scenario: Scenario, territory: Territory): CrewGroups {
+  const { pilots, policy } = scenario;
+  const groups: (readonly boolean[][])[] = [];
+  const byTable = new Map<string, number>();
+  const byNeed = new Map<string, number>();
+
+  /** `table[day][pilot]`: fit. */
+  const groupOf = (table: readonly boolean[][]): number => {
+    const text = table.map((fits) => fits.map(Number).join('')).join();
+    const group = byTable.get(text) ?? groups.push(table) - 1;
+    byTable.set(text, group);
+    return group;
+  };
+  const fitTable = (type: string, places: readonly string[]) => {
+    const strips = places.map(territory.place);
+    return territory.dates.map((date) =>
+      pilots.map((pilot) => whyNotFit(pilot, type, strips, date, policy.crew) === null),
+    );
+  };
+
+  return {
+    of: (type, places) => {
+      if (pilots.length === 0) return -1;
+      const need = `${type} ${needOf(scenario, territory, places)}`;
+      const group = byNeed.get(need) ?? groupOf(fitTable(type, places));
+      byNeed.set(need, group);
+      return group;
+    },
+    named: (id) => groupOf(territory.dates.map(() => pilots.map((pilot) => pilot.id === id))),
+    anybodyOn: (group, day) => group < 0 || groups[group]![day]!.some(Boolean),
+    crews: () => pilots.map((_, pilot) => crewOf(scenario, pilot, groups)),
+  };
+}
+
+/** What a flight asks of its pilot: the classes of its strips, and the strips that want a recent landing. */
+function needOf({ policy }: Scenario, territory: Territory, places: readonly string[]): string {
+  const needs = places.map((code) => {
+    const place = territory.place(code);
+    return recencyDays(place, policy.crew) === null ? `class ${place.stripClass}` : code;
+  });
+  return [...new Set(needs)].sort().join();
+}
+
+function crewOf(scenario: Scenario, index: number, groups: readonly (readonly boolean[][])[]): Crew {
+  const { policy, days } = scenario;
+  const pilot = scenario.pilots[index]!;
+  const everyDay = [...Array(days).keys()];
+  return {
+    id: pilot.id,
+    groupsByDay: everyDay.map((day) => groups.flatMap((table, group) => (table[day]![index] ? [group] : []))),
+    blockHours: everyDay.map(() => policy.crew.flightHoursPerDay),
+    dutyHours: everyDay.map(() => policy.crew.dutyHoursPerDay),
+    rolling: {
+      days: rollingDays,
+      blockHours: policy.crew.flightHoursPer7Days,
+      flownBefore: flownBefore(scenario, index),
+    },
+  };
+}
+
+const rollingDays = 7;
+
+/** Block hours on each of the days before the first that share a run of seven with it, the earliest first. */
+function flownBefore({ firstDay, pilots }: Scenario, index: number): number[] {
+  return [...Array(rollingDays - 1).keys()].map((i) => {
+    const date = addDays(firstDay, i - (rollingDays - 1));
+    return pilots[index]!.flown.filter((flown) => flown.date === date).reduce(
+      (sum, { blockHours }) => sum + blockHours,
+      0,
+    );
+  });
+}

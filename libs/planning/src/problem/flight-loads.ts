@@ -1,0 +1,122 @@
+import { type LegRequest, type RouteRequest, routeLoad } from '@drumline/loading';
+import { kilograms, kilogramsFromPounds, type Litres, volumeOf } from '@drumline/units';
+import type { BookedFlight, BookedLeg, Scenario } from '../scenario.js';
+import type { FlightOnDay, LoadOf } from './problem-map.js';
+import type { Territory } from './territory.js';
+
+/** What flights may carry, by the loading rules, under the surfaces and winds of a day. */
+export interface FlightLoads {
+  readonly loadOf: LoadOf;
+  readonly bookedLoad: (flight: BookedFlight, type: string, day: number) => FlightOnDay;
+  /** Equal keys mean equal loads: surfaces and winds along the way; null: closed that day. */
+  readonly conditionsKey: (places: readonly string[], day: number) => string | null;
+}
+
+/** The loading rules of a scenario. A positioning flight is worked out once for equal surfaces and winds. */
+export function flightLoads(scenario: Scenario, territory: Territory): FlightLoads {
+  const known = new Map<string, FlightOnDay>();
+  const conditionsOf = conditionsText(territory);
+  const closedOn = closedWhy(scenario, territory);
+  return {
+    loadOf: (type, places, day) => {
+      const closed = closedOn(places, day);
+      const key = `${type} ${places.join()} ${conditionsOf(places, day)} ${closed}`;
+      const onDay = known.get(key) ?? positioning(scenario, territory, type, places, day, closed);
+      known.set(key, onDay);
+      return onDay;
+    },
+    bookedLoad: (flight, type, day) => {
+      const request = requestOf(scenario, territory, type, flight.configuration, flight.legs, day);
+      return onDayOf(scenario, request, null);
+    },
+    conditionsKey: (places, day) => (closedOn(places, day) === null ? conditionsOf(places, day) : null),
+  };
+}
+
+function conditionsText(territory: Territory) {
+  return (places: readonly string[], day: number): string => {
+    let text = territory.surface(places[0]!, day) as string;
+    for (let i = 1; i < places.length; i++) {
+      const { windKt } = territory.leg(places[i - 1]!, places[i]!, day);
+      text += ` ${territory.surface(places[i]!, day)}${windKt ?? ''}`;
+    }
+    return text;
+  };
+}
+
+function closedWhy(scenario: Scenario, territory: Territory) {
+  const noFlying = new Set(scenario.noFlyingDays);
+  return (places: readonly string[], day: number): string | null => {
+    const date = territory.dates[day]!;
+    if (noFlying.has(date)) return `${date} is a no-flying day`;
+    for (let i = 1; i < places.length; i++) {
+      const { closed } = territory.leg(places[i - 1]!, places[i]!, day);
+      if (closed !== null) return closed;
+    }
+    return null;
+  };
+}
+
+function positioning(
+  scenario: Scenario,
+  territory: Territory,
+  type: string,
+  places: readonly string[],
+  day: number,
+  closed: string | null,
+): FlightOnDay {
+  const legs = places.slice(1).map((to, i) => ({ ...emptyLeg, from: places[i]!, to }));
+  const configuration = territory.type(type).drumConfiguration;
+  return onDayOf(scenario, requestOf(scenario, territory, type, configuration, legs, day), closed);
+}
+
+const emptyLeg = { passengers: 0, passengersKg: kilograms(0), freightKg: kilograms(0) };
+
+function requestOf(
+  scenario: Scenario,
+  territory: Territory,
+  type: string,
+  configuration: string,
+  legs: readonly BookedLeg[],
+  day: number,
+): RouteRequest {
+  const end = (code: string) => ({
+    place: territory.place(code),
+    surface: territory.surface(code, day),
+    limit: territory.limit(code, type),
+  });
+  const leg = ({ from, to, passengers, passengersKg, freightKg }: BookedLeg): LegRequest => ({
+    from: end(from),
+    to: end(to),
+    distanceNm: territory.distance(from, to),
+    windKt: territory.leg(from, to, day).windKt,
+    passengers,
+    passengersKg,
+    freightKg,
+    upliftOnArrival: false,
+  });
+  const { fuel, passengers, drum } = scenario.policy;
+  return {
+    type: territory.type(type),
+    configuration,
+    legs: legs.map(leg),
+    fuelPolicy: fuel,
+    passengerRule: passengers,
+    drum,
+  };
+}
+
+function onDayOf(scenario: Scenario, request: RouteRequest, closed: string | null): FlightOnDay {
+  const load = routeLoad(request);
+  return {
+    request,
+    load,
+    ownFuelLitres: ownFuel(scenario, load.burnLb),
+    closed: closed ?? (load.flyable ? null : load.why),
+  };
+}
+
+/** Litres burned, at the book density (conventions, "Whose stock own fuel draws"). */
+function ownFuel({ policy }: Scenario, burnLb: FlightOnDay['load']['burnLb']): Litres {
+  return volumeOf(kilogramsFromPounds(burnLb), policy.bookDensityKgPerLitre);
+}

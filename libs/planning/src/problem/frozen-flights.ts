@@ -1,0 +1,94 @@
+import type { BookedRoute } from '@drumline/routing';
+import { dayIndex, localDate } from '@drumline/units';
+import type { BookedFlight, Scenario, StandingFlight } from '../scenario.js';
+import type { CrewGroups } from './crew-groups.js';
+import type { FlightLoads } from './flight-loads.js';
+import type { BookedEntry, FlightOnDay, FrozenEntry } from './problem-map.js';
+import { isWithin, placesOf } from './standing-flights.js';
+
+/** The frozen flights with what they carry and burn on their day; `booked` counts on from `firstBooked`. */
+export function frozenEntries(
+  scenario: Scenario,
+  loads: FlightLoads,
+  frozen: readonly StandingFlight[],
+  firstBooked: number,
+): readonly FrozenEntry[] {
+  return frozen.map((flight, i) => {
+    const day = dayIndex(scenario.firstDay, flight.date);
+    const type = typeOf(scenario, flight.aircraft);
+    return { flight, day, onDay: loads.loadOf(type, placesOf(flight), day), booked: firstBooked + i };
+  });
+}
+
+/** The booked flights of the horizon with what they carry and burn on their day. */
+export function bookedEntries(scenario: Scenario, loads: FlightLoads): readonly BookedEntry[] {
+  return scenario.bookedFlights
+    .filter(({ date }) => isWithin(scenario, date))
+    .map((flight) => {
+      const day = dayIndex(scenario.firstDay, flight.date);
+      return {
+        kind: 'booked',
+        flight,
+        onDay: loads.bookedLoad(flight, typeOf(scenario, flight.aircraft), day),
+      };
+    });
+}
+
+/**
+ * Flights that are flown anyway as routes: drums may be added to a booked flight that is still to fly, on the legs
+ * that its passengers and freight leave room on; nothing to a frozen one, which takes the hours of its pilot.
+ */
+export function bookedRoutes(
+  scenario: Scenario,
+  entries: readonly BookedEntry[],
+  storeOf: ReadonlyMap<string, number>,
+  groups: CrewGroups,
+): readonly BookedRoute[] {
+  const today = localDate(scenario.asOf, scenario.timeZone);
+  return entries.map(({ kind, flight, onDay }) => {
+    const places = kind === 'booked' ? bookedPlaces(flight) : placesOf(flight);
+    const [source, ...stops] = places.slice(0, -1).map((code) => storeOf.get(code)!);
+    const open = kind === 'booked' && flight.date >= today && onDay.closed === null;
+    return {
+      id: flight.id,
+      day: dayIndex(scenario.firstDay, flight.date),
+      source: source!,
+      stops,
+      legPacks: stops.map((_, leg) => (open ? onDay.load.legs[leg]!.drums : 0)),
+      blockHours: onDay.load.blockHours,
+      dutyHours: onDay.load.dutyHours,
+      crewGroup: crewGroupOf(
+        scenario,
+        kind === 'frozen' ? flight.pilot : undefined,
+        onDay,
+        places,
+        groups,
+        flight.date < today,
+      ),
+    };
+  });
+}
+
+/** A flight that names its pilot has that one; who flew a past flight that names nobody is not asked again. */
+function crewGroupOf(
+  scenario: Scenario,
+  pilot: string | undefined,
+  onDay: FlightOnDay,
+  places: readonly string[],
+  groups: CrewGroups,
+  past: boolean,
+): number {
+  if (pilot !== undefined) return groups.named(pilot);
+  return past || scenario.pilots.length === 0 ? -1 : groups.of(onDay.request.type.id, places);
+}
+
+export function bookedPlaces({ legs }: BookedFlight): string[] {
+  return [legs[0]!.from, ...legs.map(({ to }) => to)];
+}
+
+export function typeOf(scenario: Scenario, tail: string): string {
+  const aircraft = scenario.aircraft.find((each) => each.tail === tail);
+  if (!aircraft)
+    throw new Error(`There is no aircraft ${tail}; add it to the scenario or correct the flight.`);
+  return aircraft.type;
+}

@@ -1,0 +1,35 @@
+import type { Route, Store } from '@drumline/routing';
+import type { EndTarget } from '../flight-plan.js';
+import type { Scenario } from '../scenario.js';
+import type { UnpricedStore } from './cache-stores.js';
+import { cushionOf, cushionPerLitreDay } from './cushion.js';
+import { endTargets } from './end-targets.js';
+import { dearestChange, smallestShortage, storePrices } from './prices.js';
+import { replacementPerLitre } from './replacement-cost.js';
+
+const free = { unmet: 0, belowMinimum: 0, belowCritical: 0, belowCushion: 0, belowEndTarget: 0 };
+
+/** The stores with what each cache is to hold at the end, and the prices of falling short. */
+export function pricedStores(
+  scenario: Scenario,
+  stores: readonly UnpricedStore[],
+  routes: readonly Route[],
+  mode: EndTarget,
+): readonly Store[] {
+  const packSize = scenario.policy.drum.fillLitres;
+  const replacement = replacementPerLitre(scenario, stores, routes);
+  const prices = storePrices({
+    days: scenario.days,
+    dearestChange: dearestChange(routes, packSize, replacement, scenario.policy.changePrice),
+    smallestShortage: smallestShortage(stores, packSize),
+    replacementPerLitre: replacement,
+    cushionPerLitreDay,
+  });
+  const targets = new Map(endTargets(scenario, mode).map((target, i) => [scenario.caches[i]!.place, target]));
+  return stores.map((store) => {
+    const endTarget = targets.get(store.id);
+    return endTarget === undefined
+      ? { ...store, endTarget: 0, cushion: 0, prices: free }
+      : { ...store, endTarget, cushion: cushionOf(store), prices };
+  });
+}
