@@ -4,7 +4,7 @@ import type { Fault } from './faults/fault.js';
 import { readJson } from './faults/read-json.js';
 import { shapeFaults } from './faults/shape-faults.js';
 import { doubtRules } from './rules/doubts/doubt-rules.js';
-import type { SoundParts } from './rules/rule.js';
+import type { NumberedLine, SoundParts } from './rules/rule.js';
 import { scenarioRules } from './rules/scenario-rules.js';
 import { scenarioSchema } from './scenario/scenario-schema.js';
 
@@ -35,7 +35,7 @@ export const parseScenario = (document: unknown): ParsedScenario => {
 
 const soundParts = (document: unknown): SoundParts => {
   const whole: Record<string, unknown> = {};
-  const lines = new Map<keyof Scenario, { index: number; value: unknown }[]>();
+  const lines = new Map<string, NumberedLine[]>();
   if (typeof document !== 'object' || document === null) return { whole, lines };
 
   for (const [field, schema] of Object.entries(scenarioSchema.shape)) {
@@ -43,13 +43,13 @@ const soundParts = (document: unknown): SoundParts => {
     const parsed = schema.safeParse(given);
     if (parsed.success && given !== undefined) whole[field] = parsed.data;
     if (schema instanceof z.ZodArray && Array.isArray(given)) {
-      lines.set(field as keyof Scenario, soundLines(schema.element as z.ZodType, given));
+      lines.set(field, soundLines(schema.element as z.ZodType, given));
     }
   }
   return { whole, lines };
 };
 
-const soundLines = (schema: z.ZodType, given: readonly unknown[]) =>
+const soundLines = (schema: z.ZodType, given: readonly unknown[]): NumberedLine[] =>
   given.flatMap((line, index) => {
     const parsed = schema.safeParse(line);
     return parsed.success ? [{ index, value: parsed.data }] : [];

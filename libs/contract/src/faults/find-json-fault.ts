@@ -70,7 +70,7 @@ const string = (text: string, at: number): number =>
   match(
     text,
     at,
-    /"(?:[^"\\\p{Cc}]|\\(?:["\\/bfnrt]|u[\da-fA-F]{4}))*"/uy,
+    /"(?:[^"\\\p{Cc}]|[\x7f-\x9f]|\\(?:["\\/bfnrt]|u[\da-fA-F]{4}))*"/uy,
     'a text in double quotes, on one line',
   );
 

@@ -1,19 +1,19 @@
 import type { Scenario } from '@drumline/planning';
 import { type Fault, printPath } from '../faults/fault.js';
 
-type ListField = {
+export type ListField = {
   [K in keyof Required<Scenario>]: Required<Scenario>[K] extends readonly unknown[] ? K : never;
 }[keyof Scenario];
-type Of<K extends ListField> = Scenario[K][number];
+export type Line<L extends ListField> = Scenario[L][number];
 
 /** A document as far as its form is sound: fields without fault, and the sound lines of every list. */
 export interface SoundParts {
   readonly whole: Partial<Scenario>;
-  readonly lines: ReadonlyMap<keyof Scenario, readonly Line[]>;
+  readonly lines: ReadonlyMap<string, readonly NumberedLine[]>;
 }
 
-/** One line of a list with its index in the document. */
-export interface Line {
+/** A line of a list with its index in the document. */
+export interface NumberedLine {
   readonly index: number;
   readonly value: unknown;
 }
@@ -24,33 +24,16 @@ export type Rule = (document: SoundParts) => Fault[];
 /** A fault below the line under test: fields, then words. */
 export type Finding = readonly [path: readonly PropertyKey[], problem: string, remedy: string];
 
-const faultsAt = (start: readonly PropertyKey[], findings: Iterable<Finding>): Fault[] =>
-  Array.from(findings, ([path, problem, remedy]) => ({
-    path: printPath([...start, ...path]),
-    problem,
-    remedy,
-  }));
-
-const linesOf = <K extends ListField>(document: SoundParts, list: K) =>
-  (document.lines.get(list) ?? []) as readonly { readonly index: number; readonly value: Of<K> }[];
-
-const has = <K extends keyof Scenario>(
-  whole: Partial<Scenario>,
-  fields: readonly K[],
-): whole is Pick<Scenario, K> => fields.every((field) => whole[field] !== undefined);
-
 /** A rule for each sound line of `list`; waits until the fields it `needs` have no fault of form. */
 export const each =
   <L extends ListField, K extends keyof Scenario>(
     list: L,
     needs: readonly K[],
-    check: (line: Of<L>, scenario: Pick<Scenario, K>) => Iterable<Finding>,
+    check: (line: Line<L>, scenario: Pick<Scenario, K>) => Iterable<Finding>,
   ): Rule =>
   ({ whole, lines }) =>
     has(whole, needs)
-      ? linesOf({ whole, lines }, list).flatMap(({ index, value }) =>
-          faultsAt([list, index], check(value, whole)),
-        )
+      ? linesOf(lines, list).flatMap(({ index, value }) => faultsAt([list, index], check(value, whole)))
       : [];
 
 /** A rule for the document; waits until the fields it `needs` have no fault of form. */
@@ -62,25 +45,35 @@ export const across =
   ({ whole }) =>
     has(whole, needs) ? faultsAt([], check(whole)) : [];
 
-/** No two lines of `list` with the same name. */
+/** No two lines of `list` go by the same name. */
 export const unique =
-  <L extends ListField>(
-    list: L,
-    what: string,
-    nameOf: (line: Of<L>) => string,
-    field: readonly PropertyKey[],
-  ): Rule =>
-  (document) => {
-    const seen = new Map<string, number>();
-    return linesOf(document, list).flatMap(({ index, value }) => {
+  <L extends ListField>(list: L, what: string, nameOf: (line: Line<L>) => string): Rule =>
+  ({ lines }) => {
+    const first = new Map<string, number>();
+    return linesOf(lines, list).flatMap(({ index, value }) => {
       const name = nameOf(value);
-      const first = seen.get(name);
-      if (first === undefined) seen.set(name, index);
-      return first === undefined
+      const before = first.get(name);
+      if (before === undefined) first.set(name, index);
+      return before === undefined
         ? []
         : faultsAt(
             [list, index],
-            [[field, `${what} ${name} stands already at ${list}[${first}].`, 'Keep one of them.']],
+            [[[], `${what} ${name} stands already at ${list}[${before}].`, 'Keep one of them.']],
           );
     });
   };
+
+const has = <K extends keyof Scenario>(
+  whole: Partial<Scenario>,
+  fields: readonly K[],
+): whole is Pick<Scenario, K> => fields.every((field) => whole[field] !== undefined);
+
+const linesOf = <L extends ListField>(lines: SoundParts['lines'], list: L) =>
+  (lines.get(list) ?? []) as readonly { readonly index: number; readonly value: Line<L> }[];
+
+const faultsAt = (start: readonly PropertyKey[], findings: Iterable<Finding>): Fault[] =>
+  Array.from(findings, ([path, problem, remedy]) => ({
+    path: printPath([...start, ...path]),
+    problem,
+    remedy,
+  }));
