@@ -1,6 +1,7 @@
 import { epochMinutes, type IsoDate, instantOf } from '@drumline/units';
 import { distanceToLeg, geodesic } from './distance.js';
 import type { FlyingHours } from './flying-hours.js';
+import { memo } from './memo.js';
 import type { HazardNotice, LocatedPlace } from './place.js';
 
 /** The hazard notice that closes a place or a leg on a day; null: open. */
@@ -39,13 +40,3 @@ const shutsPlace = ({ places, circle }: HazardNotice, place: LocatedPlace): bool
 
 const crosses = ({ circle }: HazardNotice, from: LocatedPlace, to: LocatedPlace): boolean =>
   circle !== undefined && distanceToLeg(circle, from, to) <= circle.radiusNm;
-
-/** Computes once by key; a place is known by its object, so pass the scenario's own. */
-const memo = <K, V>(compute: (key: K) => V): ((key: K) => V) => {
-  const known = new Map<K, V>();
-  return (key) => {
-    const value = known.has(key) ? (known.get(key) as V) : compute(key);
-    known.set(key, value);
-    return value;
-  };
-};

@@ -1,8 +1,19 @@
-import { epochMinutes, type IsoDate, type IsoInstant, instantOf, localDate } from '@drumline/units';
+import {
+  addDays,
+  epochMinutes,
+  type IsoDate,
+  type IsoInstant,
+  instantAt,
+  instantOf,
+  localDate,
+  minutes,
+} from '@drumline/units';
 import type { FlyingHours } from './flying-hours.js';
+import { memo } from './memo.js';
 import type { Place, SurfaceReport, SurfaceState } from './place.js';
 
 type SurfacedPlace = Pick<Place, 'code' | 'surface'>;
+type Morning = Pick<FlyingHours, 'timeZone' | 'firstDeparture'>;
 
 /** What the planner expects of the surface at a place on a day. */
 export type ExpectedSurface = (place: SurfacedPlace, day: IsoDate) => SurfaceState;
@@ -15,12 +26,16 @@ export type ExpectedSurface = (place: SurfacedPlace, day: IsoDate) => SurfaceSta
 export const expectedSurface = (
   reports: readonly SurfaceReport[],
   asOf: IsoInstant,
-  hours: Pick<FlyingHours, 'timeZone' | 'firstDeparture'>,
+  morning: Morning,
 ): ExpectedSurface => {
   const latest = latestByPlace(reports, asOf);
-  return (place, day) => {
+  const reported = memo((place: SurfacedPlace) => {
     const report = latest.get(place.code);
-    return report && covers(report, place, day, hours) ? report.state : place.surface.expected;
+    return report && { state: report.state, ...daysCovered(report, place, morning) };
+  });
+  return (place, day) => {
+    const report = reported(place);
+    return report && covers(report, day) ? report.state : place.surface.expected;
   };
 };
 
@@ -30,15 +45,17 @@ const latestByPlace = (reports: readonly SurfaceReport[], asOf: IsoInstant): Map
   return new Map(known.map((report) => [report.place, report]));
 };
 
-const covers = (
-  { at, untilDate }: SurfaceReport,
-  place: SurfacedPlace,
-  day: IsoDate,
-  { timeZone, firstDeparture }: Pick<FlyingHours, 'timeZone' | 'firstDeparture'>,
-): boolean => {
-  const ownDay = localDate(at, timeZone);
-  if (day <= ownDay) return day === ownDay;
-  if (untilDate) return day <= untilDate;
-  const departure = epochMinutes(instantOf(day, firstDeparture, timeZone));
-  return departure <= epochMinutes(at) + place.surface.staleAfterHours * 60;
+const daysCovered = (report: SurfaceReport, place: SurfacedPlace, morning: Morning) => ({
+  ownDay: localDate(report.at, morning.timeZone),
+  lastDay: report.untilDate ?? lastFreshDay(report, place, morning),
+});
+
+const covers = ({ ownDay, lastDay }: ReturnType<typeof daysCovered>, day: IsoDate): boolean =>
+  day === ownDay || (ownDay < day && day <= lastDay);
+
+const lastFreshDay = ({ at }: SurfaceReport, place: SurfacedPlace, morning: Morning): IsoDate => {
+  const stale = minutes(epochMinutes(at) + place.surface.staleAfterHours * 60);
+  const day = localDate(instantAt(stale), morning.timeZone);
+  const departure = epochMinutes(instantOf(day, morning.firstDeparture, morning.timeZone));
+  return departure <= stale ? day : addDays(day, -1);
 };
