@@ -194,8 +194,8 @@ function poolRules(network: CachesNetwork): PoolRules {
     },
     crewGroupOf: () => -1,
     maxStops: 3,
-    neighbours: few ? network.caches.length : 12,
-    detour: few ? 3 : 1.5,
+    neighbours: few ? network.caches.length : 8,
+    detour: few ? 2 : 1.3,
   };
 }
 
