@@ -24,6 +24,9 @@ export function wholeDayWindow(scenario: Scenario, home: Place, date: IsoDate): 
   const light = daylight(home, date, scenario.timeZone);
   if (light === null) return null;
   const from = minutesOfDay(firstDeparture);
-  const until = Math.min(minutesOfDay(lastLanding), light.until - daylightMarginMinutes);
+  const darkens = light.until < minutesPerDay;
+  const until = Math.min(minutesOfDay(lastLanding), light.until - (darkens ? daylightMarginMinutes : 0));
   return until <= from ? null : { from, until: minutes(until) };
 }
+
+const minutesPerDay = 1440;
