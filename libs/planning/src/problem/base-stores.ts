@@ -3,16 +3,12 @@ import { type BaseStock, baseSupply } from '@drumline/stock';
 import { dayIndex, daysFrom } from '@drumline/units';
 import type { Scenario } from '../scenario.js';
 import type { UnpricedStore } from './cache-stores.js';
-import type { BookedEntry, FrozenEntry } from './problem-map.js';
+import type { FixedFlights } from './fixed-flights.js';
 import { drumsOf } from './standing-flights.js';
 import { plannedDraws } from './stock-outlook.js';
 
 /** The bases as stores that load drums: nothing there runs short, and what leaves is limited by the supply. */
-export function baseStores(
-  scenario: Scenario,
-  frozen: readonly FrozenEntry[],
-  booked: readonly BookedEntry[],
-): readonly UnpricedStore[] {
+export function baseStores(scenario: Scenario, fixed: FixedFlights): readonly UnpricedStore[] {
   const nothing = new Array<number>(scenario.days).fill(0);
   return scenario.bases.map((base) => ({
     id: base.place,
@@ -25,7 +21,7 @@ export function baseStores(
     minimum: 0,
     critical: 0,
     packsPerDay: null,
-    supply: supplyOf(scenario, base, usesOf(scenario, base.place, frozen, booked)),
+    supply: supplyOf(scenario, base, usesOf(scenario, base.place, fixed)),
   }));
 }
 
@@ -37,12 +33,7 @@ interface Use {
 }
 
 /** Drums and own fuel of frozen flights, own fuel of booked flights, and draws at the base itself. */
-function usesOf(
-  scenario: Scenario,
-  base: string,
-  frozen: readonly FrozenEntry[],
-  booked: readonly BookedEntry[],
-): readonly Use[] {
+function usesOf(scenario: Scenario, base: string, { frozen, booked }: FixedFlights): readonly Use[] {
   const fill = scenario.policy.drum.fillLitres;
   const loaded = frozen
     .filter(({ flight }) => flight.from === base)

@@ -2,16 +2,14 @@ import type { Problem, Route, StandingVisit } from '@drumline/routing';
 import { dayIndex } from '@drumline/units';
 import type { EndTarget } from '../flight-plan.js';
 import type { Scenario, StandingFlight } from '../scenario.js';
-import { baseStores } from './base-stores.js';
-import { cacheStores } from './cache-stores.js';
 import { crewGroups } from './crew-groups.js';
+import { bookedRoutes, fixedFlights, typeOf } from './fixed-flights.js';
 import { flightLoads } from './flight-loads.js';
-import { bookedEntries, bookedRoutes, frozenEntries, typeOf } from './frozen-flights.js';
 import { pricedStores } from './priced-stores.js';
-import type { BookedEntry, BuiltProblem } from './problem-map.js';
+import type { BuiltProblem } from './problem-map.js';
 import { exactRoute, poolOf, type RouteMaker } from './routes.js';
-import { placesOf, standingFlights } from './standing-flights.js';
-import { emptyStore, storeEntries } from './store-entries.js';
+import { placesOf } from './standing-flights.js';
+import { storeEntries, unpricedStores } from './store-entries.js';
 import { territoryOf } from './territory.js';
 import { vehiclesOf } from './vehicles.js';
 
@@ -24,48 +22,27 @@ export function buildProblem(scenario: Scenario, endTarget: EndTarget): BuiltPro
   const territory = territoryOf(scenario);
   const loads = flightLoads(scenario, territory);
   const groups = crewGroups(scenario, territory);
-  const { frozen: constants, offered } = standingFlights(scenario);
-
   const stores = storeEntries(scenario);
   const storeOf = new Map(stores.map(({ place }, index) => [place, index]));
-  const bookedFlights = bookedEntries(scenario, loads);
-  const frozen = frozenEntries(scenario, loads, constants, bookedFlights.length);
-  const booked: readonly BookedEntry[] = [
-    ...bookedFlights,
-    ...frozen.map(({ flight, onDay }) => ({ kind: 'frozen', flight, onDay }) as const),
-  ];
+  const maker = { scenario, territory, loads, groups, stores, storeOf };
 
-  const maker: RouteMaker = { scenario, territory, loads, groups, stores, storeOf };
-  const routes = withExactRoutes(maker, poolOf(maker), [...offered, ...scenario.handPlan]);
-  const travelledAnyway = bookedRoutes(scenario, booked, storeOf, groups);
-  const unpriced = [
-    ...baseStores(scenario, frozen, bookedFlights),
-    ...cacheStores(scenario, constants),
-    ...stores.filter(({ kind }) => kind === 'no cache').map(({ place }) => emptyStore(place, scenario.days)),
-  ];
+  const fixed = fixedFlights(scenario, loads);
+  const booked = bookedRoutes(scenario, fixed.booked, storeOf, groups);
+  const routes = withExactRoutes(maker, poolOf(maker), [...fixed.standing, ...scenario.handPlan]);
   const problem: Problem = {
     days: scenario.days,
     packSize: scenario.policy.drum.fillLitres,
-    stores: pricedStores(scenario, unpriced, routes, endTarget),
-    vehicles: vehiclesOf(scenario, territory, storeOf, frozen),
+    stores: pricedStores(scenario, unpricedStores(scenario, stores, fixed), routes, endTarget),
+    vehicles: vehiclesOf(scenario, territory, storeOf, fixed.frozen),
     routes,
-    booked: travelledAnyway,
-    crews: groups.crews(),
-    standing: offered.map((flight) => standingVisit(scenario, storeOf, flight)),
+    booked,
+    crews: groups.crews(booked.slice(fixed.booked.length - fixed.frozen.length)),
+    standing: fixed.standing.map((flight) => standingVisit(scenario, storeOf, flight)),
     changePrice: scenario.policy.changePrice,
   };
-  const map = {
-    dates: territory.dates,
-    stores,
-    storeOf,
-    vehicles: scenario.aircraft,
-    crews: scenario.pilots,
-    booked,
-    standing: offered,
-    frozen,
-    loadOf: loads.loadOf,
-    surfaceOf: territory.surface,
-  };
+  const { dates, surface } = territory;
+  const people = { vehicles: scenario.aircraft, crews: scenario.pilots };
+  const map = { dates, stores, storeOf, ...people, ...fixed, loadOf: loads.loadOf, surfaceOf: surface };
   return { scenario, endTarget, problem, map };
 }
 

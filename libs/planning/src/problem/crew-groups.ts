@@ -1,4 +1,4 @@
-import type { Crew } from '@drumline/routing';
+import type { BookedRoute, Crew } from '@drumline/routing';
 import { addDays } from '@drumline/units';
 import type { Scenario } from '../scenario.js';
 import { recencyDays, whyNotFit } from './crew-fit.js';
@@ -11,8 +11,11 @@ export interface CrewGroups {
   /** Index of the group that is this one pilot, fit by fact. */
   readonly named: (pilot: string) => number;
   readonly anybodyOn: (group: number, day: number) => boolean;
-  /** Pilots with their hours, serving every group asked for so far. */
-  readonly crews: () => readonly Crew[];
+  /**
+   * Pilots with their hours, serving every group asked for so far. Hours that frozen flights ask of the pilot they name
+   * are facts: where they exceed a limit, the limit gives way, and nothing more is left of it.
+   */
+  readonly crews: (frozen: readonly BookedRoute[]) => readonly Crew[];
 }
 
 export function crewGroups(scenario: Scenario, territory: Territory): CrewGroups {
@@ -45,7 +48,7 @@ export function crewGroups(scenario: Scenario, territory: Territory): CrewGroups
     },
     named: (id) => groupOf(territory.dates.map(() => pilots.map((pilot) => pilot.id === id))),
     anybodyOn: (group, day) => group < 0 || groups[group]![day]!.some(Boolean),
-    crews: () => pilots.map((_, pilot) => crewOf(scenario, pilot, groups)),
+    crews: (frozen) => pilots.map((_, pilot) => crewOf(scenario, pilot, groups, frozen)),
   };
 }
 
@@ -58,32 +61,51 @@ function needOf({ policy }: Scenario, territory: Territory, places: readonly str
   return [...new Set(needs)].sort().join();
 }
 
-function crewOf(scenario: Scenario, index: number, groups: readonly (readonly boolean[][])[]): Crew {
-  const { policy, days } = scenario;
-  const pilot = scenario.pilots[index]!;
-  const everyDay = [...Array(days).keys()];
+function crewOf(
+  scenario: Scenario,
+  index: number,
+  groups: readonly (readonly boolean[][])[],
+  frozen: readonly BookedRoute[],
+): Crew {
+  const { flightHoursPerDay, dutyHoursPerDay, flightHoursPer7Days } = scenario.policy.crew;
+  const days = [...Array(scenario.days).keys()];
+  const own = frozen.filter(
+    ({ crewGroup, day }) => crewGroup >= 0 && isOnly(groups[crewGroup]![day]!, index),
+  );
+  const ownOn = (day: number) => own.filter((route) => route.day === day);
+  const block = days.map((day) => ownOn(day).reduce((sum, { blockHours }) => sum + blockHours, 0));
+  const duty = days.map((day) => ownOn(day).reduce((sum, { dutyHours }) => sum + dutyHours, 0));
+  const before = flownBefore(scenario, index);
   return {
-    id: pilot.id,
-    groupsByDay: everyDay.map((day) => groups.flatMap((table, group) => (table[day]![index] ? [group] : []))),
-    blockHours: everyDay.map(() => policy.crew.flightHoursPerDay),
-    dutyHours: everyDay.map(() => policy.crew.dutyHoursPerDay),
+    id: scenario.pilots[index]!.id,
+    groupsByDay: days.map((day) => groups.flatMap((table, group) => (table[day]![index] ? [group] : []))),
+    blockHours: block.map((hours) => Math.max(flightHoursPerDay, hours)),
+    dutyHours: duty.map((hours) => Math.max(dutyHoursPerDay, hours)),
     rolling: {
       days: rollingDays,
-      blockHours: policy.crew.flightHoursPer7Days,
-      flownBefore: flownBefore(scenario, index),
+      blockHours: Math.max(flightHoursPer7Days, mostInRun([...before, ...block])),
+      flownBefore: before,
     },
   };
 }
 
+const isOnly = (fits: readonly boolean[], index: number): boolean =>
+  fits.every((fit, pilot) => fit === (pilot === index));
+
 const rollingDays = 7;
+
+function mostInRun(hours: readonly number[]): number {
+  const runs = hours.map((_, first) =>
+    hours.slice(first, first + rollingDays).reduce((sum, each) => sum + each, 0),
+  );
+  return Math.max(...runs);
+}
 
 /** Block hours on each of the days before the first that share a run of seven with it, the earliest first. */
 function flownBefore({ firstDay, pilots }: Scenario, index: number): number[] {
+  const { flown } = pilots[index]!;
   return [...Array(rollingDays - 1).keys()].map((i) => {
     const date = addDays(firstDay, i - (rollingDays - 1));
-    return pilots[index]!.flown.filter((flown) => flown.date === date).reduce(
-      (sum, { blockHours }) => sum + blockHours,
-      0,
-    );
+    return flown.filter((each) => each.date === date).reduce((sum, { blockHours }) => sum + blockHours, 0);
   });
 }

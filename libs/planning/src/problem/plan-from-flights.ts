@@ -1,7 +1,7 @@
 import { CrewHours, type Plan, type Problem, type Trip } from '@drumline/routing';
 import type { StandingFlight } from '../scenario.js';
 import { routeKey } from './build-problem.js';
-import { typeOf } from './frozen-flights.js';
+import { typeOf } from './fixed-flights.js';
 import type { BuiltProblem } from './problem-map.js';
 import { isWithin, placesOf } from './standing-flights.js';
 

@@ -1,6 +1,7 @@
 import type { Scenario } from '../scenario.js';
-import type { UnpricedStore } from './cache-stores.js';
-import { bookedPlaces } from './frozen-flights.js';
+import { baseStores } from './base-stores.js';
+import { cacheStores, type UnpricedStore } from './cache-stores.js';
+import { bookedPlaces, type FixedFlights } from './fixed-flights.js';
 import type { StoreEntry } from './problem-map.js';
 import { placesOf } from './standing-flights.js';
 
@@ -21,8 +22,25 @@ export function storeEntries(scenario: Scenario): readonly StoreEntry[] {
   ];
 }
 
+/** The stores in the order of their entries. */
+export function unpricedStores(
+  scenario: Scenario,
+  entries: readonly StoreEntry[],
+  fixed: FixedFlights,
+): readonly UnpricedStore[] {
+  const others = entries.filter(({ kind }) => kind === 'no cache');
+  return [
+    ...baseStores(scenario, fixed),
+    ...cacheStores(
+      scenario,
+      fixed.frozen.map(({ flight }) => flight),
+    ),
+    ...others.map(({ place }) => emptyStore(place, scenario.days)),
+  ];
+}
+
 /** A place where no drum may be set down. */
-export function emptyStore(place: string, days: number): UnpricedStore {
+function emptyStore(place: string, days: number): UnpricedStore {
   const nothing = new Array<number>(days).fill(0);
   return {
     id: place,

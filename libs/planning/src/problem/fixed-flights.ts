@@ -4,34 +4,33 @@ import type { BookedFlight, Scenario, StandingFlight } from '../scenario.js';
 import type { CrewGroups } from './crew-groups.js';
 import type { FlightLoads } from './flight-loads.js';
 import type { BookedEntry, FlightOnDay, FrozenEntry } from './problem-map.js';
-import { isWithin, placesOf } from './standing-flights.js';
+import { isWithin, placesOf, standingFlights } from './standing-flights.js';
 
-/** The frozen flights with what they carry and burn on their day; `booked` counts on from `firstBooked`. */
-export function frozenEntries(
-  scenario: Scenario,
-  loads: FlightLoads,
-  frozen: readonly StandingFlight[],
-  firstBooked: number,
-): readonly FrozenEntry[] {
-  return frozen.map((flight, i) => {
-    const day = dayIndex(scenario.firstDay, flight.date);
-    const type = typeOf(scenario, flight.aircraft);
-    return { flight, day, onDay: loads.loadOf(type, placesOf(flight), day), booked: firstBooked + i };
-  });
+/** What a plan cannot decide, and what it may keep of the standing plan. */
+export interface FixedFlights {
+  /** The booked flights of the horizon, then the frozen ones. */
+  readonly booked: readonly BookedEntry[];
+  readonly frozen: readonly FrozenEntry[];
+  readonly standing: readonly StandingFlight[];
 }
 
-/** The booked flights of the horizon with what they carry and burn on their day. */
-export function bookedEntries(scenario: Scenario, loads: FlightLoads): readonly BookedEntry[] {
-  return scenario.bookedFlights
+/** The booked and standing flights of the horizon, with what they carry and burn on their day. */
+export function fixedFlights(scenario: Scenario, loads: FlightLoads): FixedFlights {
+  const { frozen, offered } = standingFlights(scenario);
+  const dayOf = (date: string) => dayIndex(scenario.firstDay, date);
+  const booked = scenario.bookedFlights
     .filter(({ date }) => isWithin(scenario, date))
-    .map((flight) => {
-      const day = dayIndex(scenario.firstDay, flight.date);
-      return {
-        kind: 'booked',
-        flight,
-        onDay: loads.bookedLoad(flight, typeOf(scenario, flight.aircraft), day),
-      };
+    .map((flight): BookedEntry => {
+      const onDay = loads.bookedLoad(flight, typeOf(scenario, flight.aircraft), dayOf(flight.date));
+      return { kind: 'booked', flight, onDay };
     });
+  const constants = frozen.map((flight, i): FrozenEntry => {
+    const day = dayOf(flight.date);
+    const onDay = loads.loadOf(typeOf(scenario, flight.aircraft), placesOf(flight), day);
+    return { flight, day, onDay, booked: booked.length + i };
+  });
+  const asRoutes = constants.map(({ flight, onDay }): BookedEntry => ({ kind: 'frozen', flight, onDay }));
+  return { booked: [...booked, ...asRoutes], frozen: constants, standing: offered };
 }
 
 /**
