@@ -71,6 +71,6 @@ describe('hours of an aircraft', () => {
 });
 
 const mailLegs = [
-  { from: 'HOM', to: 'NOR', passengers: 0, passengersKg: kilograms(0), freightKg: 10kilograms(0) },
+  { from: 'HOM', to: 'NOR', passengers: 0, passengersKg: kilograms(0), freightKg: kilograms(100) },
   { from: 'NOR', to: 'HOM', passengers: 0, passengersKg: kilograms(0), freightKg: kilograms(0) },
 ];
