@@ -1,2 +1,11 @@
 export type * from './flight-plan.js';
 export type * from './scenario.js';
+export { checkFlights } from './check/check-flights.js';
+export { type ComparedPlan, comparePlans } from './differences/compare-plans.js';
+export { planTotals } from './differences/plan-totals.js';
+export { type DescribedFlights, describeFlights } from './flights/describe-flights.js';
+export { departureWindow, type TimedFlight } from './flights/departure-window.js';
+export { projectScenario } from './flights/project.js';
+export { readPlan } from './flights/read-plan.js';
+export { type DayFlight, type DaySchedule, scheduleDay } from './flights/schedule-day.js';
+export { simulate, type SimulationInput, type WeatherLanding } from './risk/simulate.js';

@@ -169,6 +169,7 @@ function noOrder(survey: Survey, date: IsoDate, today: readonly SurveyedFlight[]
           date,
           legs: flown.legs,
           turnRoundMinutes: flown.type.turnRoundMinutes,
+          hasLeft: flown.isFact,
           ...(flown.flight.departs && { departs: flown.flight.departs }),
         }),
         heldMinutes: flown.heldHours * 60,

@@ -12,6 +12,7 @@ import {
   windTable,
 } from '@drumline/network';
 import { daysBetween, type IsoDate } from '@drumline/units';
+import { hasLeft } from '../flights/flight-state.js';
 import type { Aircraft, BookedFlight, Pilot, Scenario, StandingFlight } from '../scenario.js';
 import { type FlownLeg, recomputeLegs } from './recompute-legs.js';
 
@@ -92,8 +93,6 @@ function finder<T>(what: string, items: readonly T[], nameOf: (item: T) => strin
   };
 }
 
-const facts: readonly string[] = ['away', 'home', 'reported', 'closed'];
-
 function surveyFlight(territory: Territory, flight: StandingFlight): SurveyedFlight {
   const { scenario } = territory;
   const booked = territory.booked.get(flight.id) ?? null;
@@ -104,7 +103,7 @@ function surveyFlight(territory: Territory, flight: StandingFlight): SurveyedFli
   const flown = recomputeLegs(territory, flight, booked, type, configuration);
   const turnRounds = (flown.legs.length * type.turnRoundMinutes) / 60;
   const dutyHours = flown.blockHours + turnRounds;
-  const isFact = facts.includes(flight.state);
+  const isFact = hasLeft(flight.state);
   return {
     flight,
     booked,

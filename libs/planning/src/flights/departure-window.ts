@@ -8,6 +8,8 @@ export interface TimedFlight {
   readonly turnRoundMinutes: number;
   /** A time that is given already. */
   readonly departs?: ClockTime;
+  /** It is away or home again, so the present hour says nothing. */
+  readonly hasLeft: boolean;
 }
 
 /**
@@ -24,7 +26,8 @@ export function departureWindow(
     return { earliest: given, latest: given };
   }
   const { flyingDay } = scenario.policy;
-  let earliest = Math.max(minutesOfDay(flyingDay.firstDeparture), minutesGone(scenario, flight.date));
+  const gone = flight.hasLeft ? 0 : minutesGone(scenario, flight.date);
+  let earliest = Math.max(minutesOfDay(flyingDay.firstDeparture), gone);
   let latest = Number.POSITIVE_INFINITY;
   let elapsed = 0;
   for (const leg of flight.legs) {
@@ -43,11 +46,9 @@ export function departureWindow(
 
 const noise = 1e-6;
 
-/** Minutes of the day that are over at `asOf`; the whole day where it lies before. */
+/** Minutes of today that are over at `asOf`; days past are looked at as they were. */
 function minutesGone({ asOf, timeZone }: Scenario, date: IsoDate): number {
-  const today = localDate(asOf, timeZone);
-  if (date > today) return 0;
-  return date < today ? 1440 : minutesOfDay(localTime(asOf, timeZone));
+  return date === localDate(asOf, timeZone) ? minutesOfDay(localTime(asOf, timeZone)) : 0;
 }
 
 function lightOf({ timeZone, policy }: Scenario, place: Place, date: IsoDate) {

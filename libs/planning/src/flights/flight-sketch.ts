@@ -1,0 +1,36 @@
+import { dayIndex } from '@drumline/units';
+import type { FlightLoads } from '../problem/flight-loads.js';
+import type { FlightOnDay } from '../problem/problem-map.js';
+import { drumsOf, placesOf } from '../problem/standing-flights.js';
+import type { BookedFlight, Scenario, StandingFlight } from '../scenario.js';
+
+/** A flight with what the loading rules say of it on its day. */
+export interface FlightSketch {
+  readonly flight: StandingFlight;
+  /** Null: a positioning flight. */
+  readonly booked: BookedFlight | null;
+  /** Day of the plan, from 1. */
+  readonly day: number;
+  readonly type: string;
+  readonly onDay: FlightOnDay;
+  readonly drums: number;
+  /** Drums set down at the end of each leg, and drums aboard on it. */
+  readonly dropsByLeg: readonly number[];
+  readonly aboard: readonly number[];
+}
+
+export function sketchFlight(scenario: Scenario, loads: FlightLoads, flight: StandingFlight): FlightSketch {
+  const booked = scenario.bookedFlights.find(({ id }) => id === flight.id) ?? null;
+  const { type } = scenario.aircraft.find(({ tail }) => tail === flight.aircraft)!;
+  const day = dayIndex(scenario.firstDay, flight.date);
+  const onDay = booked ? loads.bookedLoad(booked, type, day) : loads.loadOf(type, placesOf(flight), day);
+  const dropsByLeg = dropsOnLegs(flight, onDay);
+  const aboard = dropsByLeg.map((_, leg) => dropsByLeg.slice(leg).reduce((sum, drums) => sum + drums, 0));
+  return { flight, booked, day: day + 1, type, onDay, drums: drumsOf(flight), dropsByLeg, aboard };
+}
+
+/** A stop is the next landing there on the way. */
+function dropsOnLegs(flight: StandingFlight, { load }: FlightOnDay): readonly number[] {
+  const stops = [...flight.stops];
+  return load.legs.map((leg) => (stops[0]?.place === leg.to ? stops.shift()!.drums : 0));
+}

@@ -1,0 +1,59 @@
+import { type RouteRequest, routeLoad } from '@drumline/loading';
+import type { Place, SurfaceState } from '@drumline/network';
+import { knots, pounds, poundsFromKilograms } from '@drumline/units';
+import type { PlannedStop } from '../flight-plan.js';
+import { drumWords } from '../wording.js';
+import type { FlightSketch } from './flight-sketch.js';
+
+/** Every landing before the last: drums, unload or stay with what is aboard, what to do when soft or closed, how to land. */
+export function flightStops(sketch: FlightSketch): readonly PlannedStop[] {
+  const { onDay, dropsByLeg, aboard } = sketch;
+  const { request, load } = onDay;
+  const drumLb = poundsFromKilograms(request.drum.grossKg);
+  return request.legs.slice(0, -1).map(({ to }, leg) => {
+    const full = load.unloadOrStay[leg]!;
+    const arrivalLb = pounds(full.arrivalLb - (load.legs[leg]!.drums - aboard[leg]!) * drumLb);
+    const overLb = pounds(arrivalLb - full.takeoffLimitLb);
+    const soft = drumsIfSoft(sketch, leg);
+    return {
+      place: to.place.code,
+      drums: dropsByLeg[leg]!,
+      unloadOrStay: { ...full, arrivalLb, overLb, canLeaveLoaded: overLb <= 0 },
+      drumsIfSoft: soft,
+      ifSoft: softWords(dropsByLeg[leg]!, soft, request.legs.length > 2),
+      tailwindLimitKt: to.place.runway?.tailwindLimitKt ?? knots(0),
+      committalPoint: to.place.runway?.committalPoint ?? null,
+    };
+  });
+}
+
+/** Of the drums for this stop, those that may still go when it is soft, the other stops served as planned; null: closed. */
+function drumsIfSoft({ onDay, dropsByLeg, aboard }: FlightSketch, stop: number): number | null {
+  const load = routeLoad(withSurface(onDay.request, onDay.request.legs[stop]!.to.place, 'soft'));
+  if (!load.flyable) return null;
+  const room = load.legs.map(
+    (leg, index) => leg.drums - (aboard[index]! - (index <= stop ? dropsByLeg[stop]! : 0)),
+  );
+  const toStop = Math.min(...room.slice(0, stop + 1));
+  const beyond = Math.min(0, ...room.slice(stop + 1));
+  return Math.max(0, Math.min(dropsByLeg[stop]!, toStop + beyond));
+}
+
+const withSurface = (request: RouteRequest, place: Place, surface: SurfaceState): RouteRequest => ({
+  ...request,
+  legs: request.legs.map((leg) => ({
+    ...leg,
+    from: leg.from.place.code === place.code ? { ...leg.from, surface } : leg.from,
+    to: leg.to.place.code === place.code ? { ...leg.to, surface } : leg.to,
+  })),
+});
+
+function softWords(drums: number, soft: number | null, moreStops: boolean): string {
+  const stayAway = moreStops ? 'do not land there' : 'do not go';
+  if (soft === null) return `If soft or closed: ${stayAway}.`;
+  const ifClosed = `If closed: ${stayAway}.`;
+  if (drums === 0) return `If soft: may be landed at. ${ifClosed}`;
+  return soft === drums
+    ? `If soft: all ${drumWords(drums)} may go. ${ifClosed}`
+    : `If soft: take ${soft} of ${drums}. ${ifClosed}`;
+}

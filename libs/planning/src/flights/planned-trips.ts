@@ -1,0 +1,84 @@
+import type { Plan } from '@drumline/routing';
+import type { BuiltProblem } from '../problem/problem-map.js';
+import type { StandingFlight } from '../scenario.js';
+
+/**
+ * The flights of a routing plan by name: frozen ones as they stand, booked ones (with the drums put on them), and the
+ * new ones. Frozen and booked flights keep their ids, and so does an offered flight that is found again on its day,
+ * aircraft and route; the others are numbered "P01" on, by day, aircraft and order.
+ */
+export function plannedTrips(built: BuiltProblem, plan: Plan): readonly StandingFlight[] {
+  return [...fixedFlights(built, plan), ...numbered(built, newFlights(built, plan))];
+}
+
+/** Booked and frozen flights, with the pilot found for those that named none. */
+function fixedFlights({ problem, map }: BuiltProblem, plan: Plan): readonly StandingFlight[] {
+  return map.booked.map((entry, index) => {
+    const crew = plan.bookedCrews[index] ?? -1;
+    const pilot = entry.kind === 'frozen' && entry.flight.pilot ? entry.flight.pilot : map.crews[crew]?.id;
+    const crewed = pilot === undefined ? {} : { pilot };
+    if (entry.kind === 'frozen') return { ...entry.flight, ...crewed };
+    const { id, date, aircraft, legs, departs } = entry.flight;
+    const stops = problem.booked[index]!.stops.map((store, stop) => ({
+      place: map.stores[store]!.place,
+      drums: plan.bookedDrops[index]?.[stop] ?? 0,
+    }));
+    return {
+      id,
+      state: 'offered',
+      date,
+      aircraft,
+      from: legs[0]!.from,
+      stops,
+      to: legs.at(-1)!.to,
+      ...(departs !== undefined && { departs }),
+      ...crewed,
+    };
+  });
+}
+
+type Unnamed = Omit<StandingFlight, 'id'>;
+
+function newFlights({ problem, map }: BuiltProblem, plan: Plan): readonly Unnamed[] {
+  return plan.trips.map((trip) => {
+    const route = problem.routes[trip.route]!;
+    const pilot = map.crews[trip.crew]?.id;
+    return {
+      state: 'offered',
+      date: map.dates[trip.day]!,
+      aircraft: map.vehicles[trip.vehicle]!.tail,
+      from: map.stores[route.source]!.place,
+      stops: route.stops.map((store, stop) => ({
+        place: map.stores[store]!.place,
+        drums: trip.drops[stop]!,
+      })),
+      to: map.stores[route.end]!.place,
+      ...(pilot !== undefined && { pilot }),
+    };
+  });
+}
+
+function numbered({ map }: BuiltProblem, flights: readonly Unnamed[]): readonly StandingFlight[] {
+  const standing = [...map.standing];
+  const used = new Set(
+    [...map.standing, ...map.frozen.map((entry) => entry.flight)].map((flight) => flight.id),
+  );
+  const order = (flight: Unnamed): string => `${flight.date} ${flight.aircraft}`;
+  let number = 0;
+  const nextId = (): string => {
+    const id = `P${String(++number).padStart(2, '0')}`;
+    return used.has(id) ? nextId() : id;
+  };
+  return flights
+    .toSorted((one, other) => order(one).localeCompare(order(other)))
+    .map((flight) => {
+      const again = standing.findIndex((offered) => sameTrip(offered, flight));
+      const id = again < 0 ? nextId() : standing.splice(again, 1)[0]!.id;
+      return { id, ...flight };
+    });
+}
+
+const tripKey = (flight: Unnamed): string =>
+  [flight.date, flight.aircraft, flight.from, ...flight.stops.map((stop) => stop.place), flight.to].join(' ');
+
+const sameTrip = (one: Unnamed, other: Unnamed): boolean => tripKey(one) === tripKey(other);
