@@ -20,7 +20,7 @@ export type Positions =
  * Positions for drums (named or of planning weight) on a flight of any number of stops, such that `checkBalance` finds
  * no fault: envelope, floor limits, first stop's drums out first, nose wheel on the ground while unloading. Of all such
  * standings the one with the fewest rows left half full, then the fewest drums moved from the `standing` loading (drum
- * id to position id), then front to back. Exact: if it finds none there is none, and `why` names the rule in the way.
+ * id to position id), then the one furthest forward. Exact: if it finds none there is none, and `why` names the rule in the way.
  */
 export function findPositions(
   cabin: FlightCabin,

@@ -18,15 +18,22 @@ export interface Placing {
   readonly place: LoadPlace;
 }
 
-interface Solution {
-  readonly placings: readonly Placing[];
+/** Handling of a standing, compared in this order: less is better. */
+interface Handling {
+  /** Rows left half full, counted on every leg. */
   readonly uneven: number;
   readonly moved: number;
+  /** Places from the front, summed over the drums. */
+  readonly depth: number;
+}
+
+interface Solution extends Handling {
+  readonly placings: readonly Placing[];
 }
 
 /**
- * The best standing of all, by exact search: fewest rows left half full (counted on every leg), then fewest drums
- * moved, then the drums of the last stop as far forward as can be. Null: no standing keeps the rules.
+ * The standing of least handling, by exact search: fewest rows left half full (counted on every leg), then fewest drums
+ * moved, then as far forward as can be; equal ones by the order of places. Null: no standing keeps the rules.
  */
 export function searchPositions(problem: PositionProblem, rules: SearchRules): Solution | null {
   const { places, groups } = problem;
@@ -39,24 +46,25 @@ export function searchPositions(problem: PositionProblem, rules: SearchRules): S
   const placings: Placing[] = [];
   let best: Solution | null = null;
 
-  const next = (moment: number, uneven: number, moved: number): void => {
+  const next = (moment: number, sofar: Handling): void => {
     const step = steps[placings.length];
-    if (best !== null && !isBetter(uneven + (step ? unevenAhead.get(step.group)! : 0), moved, best)) return;
-    if (!step) {
-      best = { placings: [...placings], uneven, moved };
-      return;
-    }
-    for (const place of places) tryPlace(step, place, moment, uneven, moved);
+    const atLeast = {
+      uneven: sofar.uneven + (step ? unevenAhead.get(step.group)! : 0),
+      moved: sofar.moved,
+      depth: sofar.depth + leastDepthAhead(places, placings, steps.length - placings.length),
+    };
+    if (best !== null && !isBetter(atLeast, best)) return;
+    if (step) for (const place of places) tryPlace(step, place, moment, sofar);
+    else best = { ...sofar, placings: [...placings] };
   };
 
   const tryPlace = (
     { drum, group, i }: (typeof steps)[number],
     place: LoadPlace,
     moment: number,
-    uneven: number,
-    moved: number,
+    sofar: Handling,
   ): void => {
-    if (placings.some((placing) => placing.place === place) || !problem.allowed(drum, place)) return;
+    if (isTaken(placings, place) || !problem.allowed(drum, place)) return;
     if (free && isTwin(problem, placings, drum, place, i > 0)) return;
     if (rules.unloadOrder && standsBehind(placings, drum, place)) return;
     const sum = moment + drum.weightLb * place.armIn;
@@ -64,19 +72,36 @@ export function searchPositions(problem: PositionProblem, rules: SearchRules): S
     if (sum + rest * reach.least > group.to || sum + rest * reach.most < group.from) return;
     placings.push({ drum, place });
     const isLast = i === group.drums.length - 1;
-    if (!isLast || !tips(group, placings, rules.tipArmIn)) {
-      const step = isLast ? group.legs * unevenRows(rows, placings) : 0;
-      next(sum, uneven + step, moved + (isMoved(rules, drum, place) ? 1 : 0));
-    }
+    if (!isLast || !tips(group, placings, rules.tipArmIn))
+      next(sum, {
+        uneven: sofar.uneven + (isLast ? group.legs * unevenRows(rows, placings) : 0),
+        moved: sofar.moved + (isMoved(rules, drum, place) ? 1 : 0),
+        depth: sofar.depth + places.indexOf(place),
+      });
     placings.pop();
   };
 
-  next(0, 0, 0);
+  next(0, { uneven: 0, moved: 0, depth: 0 });
   return best;
 }
 
-const isBetter = (uneven: number, moved: number, best: Solution): boolean =>
-  uneven < best.uneven || (uneven === best.uneven && moved < best.moved);
+const isBetter = (a: Handling, b: Handling): boolean =>
+  (a.uneven - b.uneven || a.moved - b.moved || a.depth - b.depth) < 0;
+
+const isTaken = (placings: readonly Placing[], place: LoadPlace): boolean =>
+  placings.some((placing) => placing.place === place);
+
+/** The places nearest the front that are still free, summed for so many drums. */
+function leastDepthAhead(places: readonly LoadPlace[], placings: readonly Placing[], drums: number): number {
+  let depth = 0;
+  let left = drums;
+  for (let index = 0; left > 0 && index < places.length; index++) {
+    if (isTaken(placings, places[index]!)) continue;
+    depth += index;
+    left--;
+  }
+  return depth;
+}
 
 const isMoved = ({ standing }: SearchRules, drum: DrumAboard, place: LoadPlace): boolean =>
   standing.has(drum.id) && standing.get(drum.id) !== place.id;
@@ -92,9 +117,7 @@ function isTwin(
   const before = placings.at(-1);
   const index = places.indexOf(place);
   if (inGroup && before?.drum.weightLb === drum.weightLb && index < places.indexOf(before.place)) return true;
-  return places
-    .slice(0, index)
-    .some((other) => alike(other, place) && !placings.some((placing) => placing.place === other));
+  return places.slice(0, index).some((other) => alike(other, place) && !isTaken(placings, other));
 }
 
 const standsBehind = (placings: readonly Placing[], drum: DrumAboard, place: LoadPlace): boolean =>
@@ -132,7 +155,7 @@ const rowsOf = (places: readonly LoadPlace[]): LoadPlace[][] =>
 
 const unevenRows = (rows: readonly LoadPlace[][], placings: readonly Placing[]): number =>
   rows.filter((row) => {
-    const taken = row.filter((place) => placings.some((placing) => placing.place === place)).length;
+    const taken = row.filter((place) => isTaken(placings, place)).length;
     return taken > 0 && taken < row.length;
   }).length;
 
