@@ -6,7 +6,7 @@ import { priceRoutes } from './price-routes.js';
 import { columnOf, type Pattern, type Relaxation, relaxationOf } from './relaxation.js';
 
 export interface BoundOptions {
-  /** Seconds, from any moment on. */
+  /** Milliseconds from any moment; only differences count. */
   readonly clock: () => number;
   readonly shouldStop?: () => boolean;
   readonly onProgress?: (progress: BoundProgress) => void;
@@ -68,7 +68,7 @@ function generateColumns(
   options: BoundOptions,
 ): RelaxationBound {
   const { program, units } = relaxation;
-  const end = options.clock() + (options.timeLimitSeconds ?? Number.POSITIVE_INFINITY);
+  const end = options.clock() + (options.timeLimitSeconds ?? Number.POSITIVE_INFINITY) * 1000;
   const patterns: Pattern[] = [];
   let bound = Number.NEGATIVE_INFINITY;
   let best: Float64Array = new Float64Array(program.rows.length);
@@ -76,20 +76,23 @@ function generateColumns(
   let rounds = 0;
   let converged = false;
   while (!converged) {
-    const left = end - options.clock();
+    const left = (end - options.clock()) / 1000;
     const stop = options.shouldStop;
     if (rounds > 0 && (left <= 0 || stop?.())) break;
-    const solution = master.solve({ timeLimitSeconds: Math.max(0.1, Math.min(left, 1e6)), ...(stop && { shouldStop: stop }) });
+    const solution = master.solve({
+      ...(Number.isFinite(left) && { timeLimitSeconds: Math.max(0.1, left) }),
+      ...(stop && { shouldStop: stop }),
+    });
     if (solution.status !== 'optimal') break;
     rounds++;
     const duals = withAllowedSigns(program, solution.duals!);
     const reach = solution.objective;
     pricing.setDuals(duals);
-    const { correction, attractive } = priceRoutes(relaxation, pricing);
-    const found = dualValue(program, duals) + correction;
+    const { duals: raised, attractive } = priceRoutes(relaxation, pricing, duals);
+    const found = dualValue(program, raised);
     if (found > bound) {
       bound = found;
-      best = duals;
+      best = raised;
     }
     values = [...solution.values.subarray(program.columns.length)];
     converged = attractive.length === 0 || reach - bound <= CLOSE_ENOUGH * Math.abs(reach);

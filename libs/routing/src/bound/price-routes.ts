@@ -5,54 +5,71 @@ import type { Pattern, Relaxation } from './relaxation.js';
 const WORTH_A_COLUMN = -1e-7;
 
 export interface Priced {
-  /** What the duals' value over all patterns adds to their value over the other columns; never above 0. */
-  readonly correction: number;
+  /** The duals, with hours and booked routes so dear that no pattern has a reduced cost below zero. */
+  readonly duals: Float64Array;
   /** Patterns that would improve the linear program: the best through each store on each day. */
   readonly attractive: Pattern[];
 }
 
 /**
- * Prices all routes on all days. The patterns of a vehicle group on a day cost together no less than the worst ratio
- * of reduced cost to hours, times the hours of the group.
+ * Prices all patterns under the duals that `pricing` holds. Where one has a reduced cost below zero, an hour of its
+ * vehicle group on that day is made dearer until none has: the duals are then good for a bound.
  */
-export function priceRoutes(relaxation: Relaxation, pricing: Pricing): Priced {
-  const { problem, vehicles } = relaxation;
+export function priceRoutes(relaxation: Relaxation, pricing: Pricing, duals: Float64Array): Priced {
+  const { problem, booked } = relaxation;
   const { flat } = pricing;
   const { days } = problem;
-  const perBlock = new Float64Array(vehicles.length * days);
-  const perDuty = new Float64Array(vehicles.length * days);
+  const raised = Float64Array.from(duals);
+  const perHour = new WorstPerHour(relaxation);
   const through = new BestThrough(problem.stores.length * days);
-  let correction = 0;
 
   for (let route = 0; route < flat.count; route++) {
-    const group = flat.group[route];
     for (let day = 0; day < days; day++) {
       const condition = flat.conditionAt[route * days + day];
       if (condition < 0) continue;
       const reducedCost = pricing.leastReducedCost(route, day, condition, 0);
       if (reducedCost >= 0) continue;
-      if (group < 0) correction += reducedCost;
-      else {
-        const at = group * days + day;
-        perBlock[at] = Math.min(perBlock[at], reducedCost / flat.blockHours[condition]);
-        perDuty[at] = Math.min(perDuty[at], reducedCost / flat.dutyHours[condition]);
-      }
+      const group = flat.group[route];
+      if (group < 0) raised[booked[route - problem.routes.length]] += reducedCost;
+      else perHour.offer(group * days + day, reducedCost, flat.blockHours[condition], flat.dutyHours[condition]);
       if (reducedCost < WORTH_A_COLUMN)
         for (let at = flat.stopsAt[route]; at < flat.stopsAt[route + 1]; at++)
           through.offer(flat.stops[at] * days + day, route, reducedCost);
     }
   }
-  vehicles.forEach(({ blockHours, dutyHours }, group) => {
-    for (let day = 0; day < days; day++) {
-      const at = group * days + day;
-      correction += Math.max(times(perBlock[at], blockHours[day]), times(perDuty[at], dutyHours[day]));
-    }
-  });
-  return { correction, attractive: through.patterns(days, pricing) };
+  perHour.raise(raised);
+  return { duals: raised, attractive: through.patterns(days, pricing) };
 }
 
-/** Without hours there are no routes, however good one would be. */
-const times = (ratio: number, hours: number) => (hours === 0 || ratio === 0 ? 0 : ratio * hours);
+/** The worst ratio of reduced cost to block and to duty hours, by vehicle group and day. */
+class WorstPerHour {
+  private readonly block: Float64Array;
+  private readonly duty: Float64Array;
+
+  constructor(private readonly relaxation: Relaxation) {
+    const cells = relaxation.vehicles.length * relaxation.problem.days;
+    this.block = new Float64Array(cells);
+    this.duty = new Float64Array(cells);
+  }
+
+  offer(cell: number, reducedCost: number, block: number, duty: number): void {
+    if (reducedCost < this.block[cell] * block) this.block[cell] = reducedCost / block;
+    if (reducedCost < this.duty[cell] * duty) this.duty[cell] = reducedCost / duty;
+  }
+
+  /** Makes block or duty hours dearer, whichever costs the bound less. */
+  raise(duals: Float64Array): void {
+    const { days } = this.relaxation.problem;
+    this.relaxation.vehicles.forEach(({ blockHours, dutyHours, blockRow, dutyRow }, group) => {
+      for (let day = 0; day < days; day++) {
+        const cell = group * days + day;
+        if (this.block[cell] * blockHours[day] >= this.duty[cell] * dutyHours[day])
+          duals[blockRow[day]] += this.block[cell];
+        else duals[dutyRow[day]] += this.duty[cell];
+      }
+    });
+  }
+}
 
 /** The best route through each store on each day. */
 class BestThrough {

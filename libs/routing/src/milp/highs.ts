@@ -155,7 +155,11 @@ function solve(highs: Highs, model: Model, integers: boolean, limits: SolveLimit
   // The limit counts over all runs of a model.
   model.zeroAllClocks();
   model.options.set('time_limit', limits.timeLimitSeconds ?? NO_LIMIT_SECONDS);
-  if (limits.start) model.setSolution({ colValue: Float64Array.from(limits.start) });
+  if (limits.start)
+    model.setSolution({
+      indices: Int32Array.from(limits.start.columns),
+      values: Float64Array.from(limits.start.values),
+    });
   model.run(callbacks(highs, integers, limits));
   return solutionOf(highs, model, integers);
 }

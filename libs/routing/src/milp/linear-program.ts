@@ -29,8 +29,8 @@ export interface SolveLimits {
   readonly timeLimitSeconds?: number;
   /** Asked now and then; true ends the run with what is known. */
   readonly shouldStop?: () => boolean;
-  /** Values to start an integer model from; one that breaks a row is ignored. */
-  readonly start?: readonly number[];
+  /** Values of some columns to start an integer model from; ignored where they cannot be completed. */
+  readonly start?: { readonly columns: readonly number[]; readonly values: readonly number[] };
   /** Told of each better solution of an integer model. */
   readonly onImproved?: (values: Float64Array, objective: number) => void;
   /** Told now and then of the best proven bound of an integer model. */
