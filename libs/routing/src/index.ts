@@ -1,5 +1,12 @@
-export { CrewHours } from './crews/crew-hours.js';
+export * from './check-plan.js';
+export * from './cost.js';
+export * from './levels.js';
 export type * from './plan.js';
 export * from './pool/build-pool.js';
 export type * from './problem.js';
+export { randomFrom } from './random.js';
+export * from './solve.js';
+export { emptyPlan } from './solvers/empty-plan.js';
+export { handRule } from './solvers/hand-rule.js';
 export * from './solvers/search/search.js';
+export { validate } from './validate.js';

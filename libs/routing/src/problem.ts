@@ -22,9 +22,9 @@ export interface Problem {
 }
 
 /**
- * A place that keeps stock. Order of a day: arrivals and deliveries (must fit the capacity), then
- * losses, then the demand is drawn down to the floor (what cannot be drawn is unmet and lost), then
- * the level is tested.
+ * A place that keeps stock. Order of a day: arrivals and deliveries (must fit the capacity on a day with a
+ * delivery), then losses (what is not there to be lost is unmet), then the demand is drawn down to the floor
+ * (what cannot be drawn is unmet and lost), then the level is tested.
  */
 export interface Store {
   readonly id: string;
@@ -59,7 +59,10 @@ export interface StorePrices {
   readonly belowEndTarget: number;
 }
 
-/** Packs ready to load at a source, cumulated by day, and the common stock behind packs and the vehicles' own use. */
+/**
+ * Packs ready to load at a source, cumulated by day, and the common stock behind packs and the vehicles' own
+ * use. What routes take is counted here only: it does not change the level of the source as a store.
+ */
 export interface Supply {
   /** Cost of one pack taken here, handling included. */
   readonly packCost: number;
@@ -69,6 +72,7 @@ export interface Supply {
   readonly unitsByDay: readonly number[] | null;
 }
 
+/** It travels the routes of its kind that leave from its home and end there. */
 export interface Vehicle {
   readonly id: string;
   /** Routes name the kind of vehicle that may travel them. */
@@ -126,10 +130,12 @@ export interface Crew {
   readonly rolling: {
     readonly days: number;
     readonly blockHours: number;
+    /** Block hours on the days before the first, the last figure the day before it. */
     readonly flownBefore: readonly number[];
   } | null;
 }
 
+/** Kept by a trip of the same vehicle, day and stops in order; each asks for a trip of its own. */
 export interface StandingVisit {
   readonly vehicle: number;
   readonly day: number;

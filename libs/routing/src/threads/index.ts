@@ -1,1 +1,1 @@
-export {};
+export { searchInThreads } from './search-in-threads.js';

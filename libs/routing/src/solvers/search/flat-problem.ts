@@ -52,7 +52,7 @@ export function flatten(problem: Problem, allowed?: readonly number[]): FlatProb
   return {
     problem,
     days: problem.days,
-    maxPacks: Math.max(0, ...conditions.map((one) => one.legPacks[0] ?? 0).filter(Number.isFinite)),
+    maxPacks: conditions.reduce((most, one) => Math.max(most, one.legPacks[0]), 0),
     maxStops: routes.reduce((most, route) => Math.max(most, route.stops.length), 1),
     firstBooked: problem.routes.length,
     stopsAt: offsets(routes.map((route) => route.stops.length)),

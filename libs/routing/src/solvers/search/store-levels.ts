@@ -20,6 +20,8 @@ export class StoreLevels {
 
   private readonly levelBefore: Float64Array;
   private readonly costBefore: Float64Array;
+  /** Level at the end of the last day. */
+  private readonly closing: Float64Array;
   private readonly stale: Uint8Array;
   private readonly staleStores: number[] = [];
   private readonly days: number;
@@ -52,6 +54,7 @@ export class StoreLevels {
     this.topGain = new Float64Array(cells);
     this.levelBefore = new Float64Array(cells);
     this.costBefore = new Float64Array(cells);
+    this.closing = new Float64Array(stores.length);
     this.cost = new Float64Array(stores.length);
     this.stale = new Uint8Array(stores.length);
     for (let store = 0; store < stores.length; store++) {
@@ -71,9 +74,15 @@ export class StoreLevels {
     return this.cost[store] - this.costWith(store, day, -1);
   }
 
-  /** Saving of `packs` less (or, negative, more) on a day. */
-  gainOfLess(store: number, day: number, packs: number): number {
-    return this.cost[store] - this.costWith(store, day, -packs);
+  /** First day from `fromDay` on at whose end the store is below its minimum; the horizon's end where it
+   * misses its end target only; Infinity: neither. */
+  runsOutOn(store: number, fromDay: number): number {
+    const { days, levelBefore } = this;
+    const { minimum, endTarget } = this.stores[store];
+    const base = store * days;
+    for (let day = fromDay; day < days - 1; day++) if (levelBefore[base + day + 1] < minimum) return day;
+    if (this.closing[store] < minimum) return days - 1;
+    return this.closing[store] < endTarget ? days : Number.POSITIVE_INFINITY;
   }
 
   /** Brings the gain tables of all changed stores up to date. */
@@ -97,6 +106,7 @@ export class StoreLevels {
       cost += this.dayCost(store, day, level);
       level = this.levelAfter;
     }
+    this.closing[store] = level;
     cost += this.endCost(store, level);
     this.total += cost - this.cost[store];
     this.cost[store] = cost;

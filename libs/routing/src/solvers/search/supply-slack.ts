@@ -30,7 +30,7 @@ export class SupplySlack {
   packsFor(source: number, day: number, ownUse: number): number {
     const cell = source * this.days + day;
     const byUnits = Math.floor((this.units[cell] - ownUse) / this.packSize + TOLERANCE);
-    return byUnits < this.packs[cell] ? byUnits : this.packs[cell];
+    return Math.min(byUnits, this.packs[cell]);
   }
 
   take(source: number, day: number, packs: number, ownUse: number): void {
