@@ -1,0 +1,37 @@
+import { randomFrom } from '@drumline/routing';
+import type { CacheProjection } from '@drumline/stock';
+import type { PlannedFlight, Risk } from '../flight-plan.js';
+import { isFlown } from '../flights/flight-state.js';
+import type { Scenario } from '../scenario.js';
+import { simulate, type WeatherLanding } from './simulate.js';
+
+/**
+ * Chance of falling below critical with these flights, over so many fortnights of one seed. Flights home again have
+ * landed their drums; all others stand the weather of their half day.
+ */
+export function riskOfFlights(
+  scenario: Pick<Scenario, 'weather' | 'days' | 'policy'>,
+  flights: readonly PlannedFlight[],
+  caches: readonly CacheProjection[],
+  settings: { readonly fortnights: number; readonly seed: number },
+): Risk {
+  const { fillLitres } = scenario.policy.drum;
+  const landings = (of: readonly PlannedFlight[]): readonly WeatherLanding[] =>
+    of.flatMap(({ day, half, stops }) =>
+      stops
+        .filter(({ drums }) => drums > 0)
+        .map(({ place, drums }) => ({ place, day, half, drums, litres: drums * fillLitres })),
+    );
+  const flown = landings(flights.filter(({ state }) => isFlown(state)));
+  return simulate(
+    {
+      caches,
+      landings: landings(flights.filter(({ state }) => !isFlown(state))),
+      flownDrums: flown.reduce((sum, { drums }) => sum + drums, 0),
+      weather: scenario.weather,
+      days: scenario.days,
+    },
+    randomFrom(settings.seed),
+    settings,
+  );
+}
