@@ -1,0 +1,64 @@
+import {
+  checkFlights,
+  type Fault,
+  type PlannedFlight,
+  type Scenario,
+  type StandingFlight,
+} from '@drumline/planning';
+import { CommandEnd, exitCodes } from '../exit-codes.js';
+import { loadPlan } from '../load-plan.js';
+import { loadScenario } from '../load-scenario.js';
+import { countOf } from '../output/words.js';
+import { writeAnswer } from '../output/write-answer.js';
+
+/** `drumline check`: every rule, by code that shares nothing with the planner; exit code 1 where one is broken. */
+export function check(
+  path: string,
+  planPath: string | undefined,
+  options: { readonly json?: boolean },
+): void {
+  const scenario = loadScenario(path);
+  const subjects = planPath === undefined ? ownFlights(scenario) : [planOf(planPath)];
+  const answers = subjects.map(({ name, flights }) => ({
+    name,
+    flights,
+    faults: checkFlights(scenario, flights),
+  }));
+  writeAnswer(
+    options,
+    () => answers.map(({ name, faults }) => ({ name, faults })),
+    () => answers.flatMap(({ name, flights, faults }) => faultLines(name, flights.length, faults)),
+  );
+  if (answers.some(({ faults }) => faults.length > 0)) throw new CommandEnd(exitCodes.faults, '');
+}
+
+interface Subject {
+  readonly name: string;
+  readonly flights: readonly StandingFlight[];
+}
+
+function ownFlights(scenario: Scenario): Subject[] {
+  return [
+    { name: 'the standing flights', flights: scenario.flights },
+    { name: 'the hand plan', flights: scenario.handPlan },
+  ].filter(({ name, flights }) => flights.length > 0 || name === 'the standing flights');
+}
+
+function planOf(path: string): Subject {
+  return { name: path, flights: loadPlan(path).flights.map(asStanding) };
+}
+
+/** A planned flight as a standing one: what a person would copy onto the board. */
+export function asStanding(flight: PlannedFlight): StandingFlight {
+  const { id, state, date, aircraft, from, to, departs, pilot } = flight;
+  const stops = flight.stops.map(({ place, drums }) => ({ place, drums }));
+  return { id, state, date, aircraft, from, stops, to, departs, ...(pilot === null ? {} : { pilot }) };
+}
+
+function faultLines(name: string, flights: number, faults: readonly Fault[]): string[] {
+  if (faults.length === 0) return [`${countOf(flights, 'flight')} of ${name}: no fault.`];
+  return [
+    `${countOf(flights, 'flight')} of ${name}: ${countOf(faults.length, 'fault')}.`,
+    ...faults.map((fault) => `  ${fault.where}: ${fault.what} ${fault.mend}`),
+  ];
+}

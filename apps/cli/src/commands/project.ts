@@ -1,0 +1,64 @@
+import { projectScenario, type Scenario } from '@drumline/planning';
+import type { CacheProjection } from '@drumline/stock';
+import { printNumber } from '@drumline/units';
+import { loadScenario } from '../load-scenario.js';
+import { cacheLines } from '../output/caches.js';
+import { cautions } from '../output/cautions.js';
+import { table } from '../output/table.js';
+import { printDay } from '../output/words.js';
+import { writeAnswer } from '../output/write-answer.js';
+
+/** `drumline project`: the stock of every cache by day, without deliveries and with the flights that stand. */
+export function project(path: string, options: { readonly json?: boolean }): void {
+  const scenario = loadScenario(path);
+  const withoutDeliveries = projectScenario(scenario, []);
+  const withStandingFlights = projectScenario(scenario, scenario.flights);
+  writeAnswer(
+    options,
+    () => ({ withoutDeliveries, withStandingFlights }),
+    () => [
+      `Stock of ${scenario.title}, as known at ${scenario.asOf}; litres at the end of each day.`,
+      '',
+      'WITHOUT DELIVERIES',
+      ...cacheLines(withoutDeliveries),
+      '',
+      'Book, L: every drum at the place less what is drawn; below zero is what is missing.',
+      ...levelTable(scenario, withoutDeliveries, 'book'),
+      '',
+      'Usable, L: the lower of book and count, less held and past retest.',
+      ...levelTable(scenario, withoutDeliveries, 'usable'),
+      ...(scenario.flights.length === 0
+        ? []
+        : ['', 'WITH THE FLIGHTS THAT STAND', ...cacheLines(withStandingFlights)]),
+      '',
+      ...agedOutLines(withoutDeliveries),
+      ...cautions,
+    ],
+  );
+}
+
+function levelTable(
+  scenario: Scenario,
+  caches: readonly CacheProjection[],
+  figure: 'book' | 'usable',
+): string[] {
+  const days = Array.from({ length: scenario.days + 1 }, (_, day) => day);
+  return table(
+    [{ head: 'cache' }, ...days.map((day) => ({ head: `d${day}`, align: 'right' as const }))],
+    caches.map((cache) => [cache.place, ...cache[figure].map((level) => printNumber(level))]),
+  );
+}
+
+/** Drums in date today but not when the plan would burn them. */
+function agedOutLines(caches: readonly CacheProjection[]): string[] {
+  const aged = caches.flatMap((cache) => cache.agedOut);
+  if (aged.length === 0) return [];
+  return [
+    'PAST RETEST BEFORE THEY ARE USED (in date today, not when the plan would burn them)',
+    ...aged.map(
+      (drum) =>
+        `${drum.place} drum ${drum.number}: ${printNumber(drum.litres)} L, last day of use ${printDay(drum.retestDue)} (day ${drum.dueDay})`,
+    ),
+    '',
+  ];
+}

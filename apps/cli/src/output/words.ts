@@ -1,0 +1,50 @@
+import {
+  type Cents,
+  type CentsPerLitre,
+  type IsoDate,
+  printMoney,
+  printNumber,
+  printPrice,
+} from '@drumline/units';
+
+const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+/** "Mon 14 June". */
+export function printDay(date: IsoDate): string {
+  const [year, month, day] = date.split('-').map(Number) as [number, number, number];
+  return `${weekdays[new Date(Date.UTC(year, month - 1, day)).getUTCDay()]} ${day} ${months[month - 1]}`;
+}
+
+/** "1 drum", "4 drums". */
+export function countOf(count: number, one: string, many = `${one}s`): string {
+  return `${printNumber(count)} ${count === 1 ? one : many}`;
+}
+
+/** Money without hundredths, for tables: "1,237 cr". */
+export function wholeMoney(amount: Cents, currency: string): string {
+  return `${printNumber(amount / 100)} ${currency}`;
+}
+
+/** A share as a percentage: "12.4 %". */
+export function percent(share: number, decimals = 1): string {
+  return `${printNumber(share * 100, decimals)} %`;
+}
+
+export const price = (centsPerLitre: number | null, currency: string): string =>
+  centsPerLitre === null ? '-' : printPrice(centsPerLitre as CentsPerLitre, currency);
+
+export { printMoney };
