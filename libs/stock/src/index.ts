@@ -2,6 +2,7 @@ export * from './base-supply.js';
 export * from './drum.js';
 export * from './expiry-losses.js';
 export * from './hold.js';
+export * from './ledger/index.js';
 export * from './opening-stock.js';
 export * from './pick-drums.js';
 export * from './project-caches.js';
