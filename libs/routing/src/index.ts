@@ -1,4 +1,5 @@
 export * from './check-plan.js';
+export { CrewHours } from './crews/crew-hours.js';
 export * from './cost.js';
 export * from './levels.js';
 export type * from './plan.js';
