@@ -4,7 +4,12 @@ import { describe, expect, it } from 'vitest';
 interface Lock {
   readonly packages: Record<
     string,
-    { readonly dev?: boolean; readonly link?: boolean; readonly license?: string }
+    {
+      readonly dev?: boolean;
+      readonly devOptional?: boolean;
+      readonly link?: boolean;
+      readonly license?: string;
+    }
   >;
 }
 
@@ -13,12 +18,13 @@ const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta
 describe('third-party notices', () => {
   const lock = JSON.parse(read('package-lock.json')) as Lock;
   const running = Object.entries(lock.packages)
-    .filter(([path, entry]) => path.startsWith('node_modules/') && !entry.dev && !entry.link)
+    .filter(
+      ([path, entry]) => path.includes('node_modules/') && !entry.dev && !entry.devOptional && !entry.link,
+    )
     .map(([path, entry]) => ({
-      name: path.slice('node_modules/'.length),
+      name: path.split('node_modules/').pop() ?? '',
       license: entry.license ?? 'unknown',
-    }))
-    .filter(({ name }) => !name.startsWith('@drumline/'));
+    }));
 
   it('name every package that runs, with its licence', () => {
     const notices = read('THIRD-PARTY-NOTICES.md');
