@@ -54,16 +54,17 @@ interface Standing {
   readonly tipPeak: number;
 }
 
-// Tens of thousands of legs share a few cabins: the choices of places are worked out once for each.
-const known = new WeakMap<readonly LoadPlace[], Map<string, readonly Standing[][]>>();
+// Tens of thousands of legs share a few cabins: the choices of places are worked out once for each tip arm and weight.
+const known = new WeakMap<readonly LoadPlace[], Map<number | null, Map<number, readonly Standing[][]>>>();
 
 function standingsOf(places: readonly LoadPlace[], drumLb: number, tipArmIn: number | null) {
+  const byTip = known.get(places) ?? new Map<number | null, Map<number, readonly Standing[][]>>();
+  const byWeight = byTip.get(tipArmIn) ?? new Map<number, readonly Standing[][]>();
+  const found = byWeight.get(drumLb);
+  if (found) return found;
   const strong = places.filter((place) => place.limitLb >= drumLb);
-  const ofCabin = known.get(places) ?? new Map<string, readonly Standing[][]>();
-  const key = `${tipArmIn} ${strong.map(({ id }) => id).join(' ')}`;
-  const standings = ofCabin.get(key) ?? listStandings(strong, tipArmIn);
-  ofCabin.set(key, standings);
-  known.set(places, ofCabin);
+  const standings = listStandings(strong, tipArmIn);
+  known.set(places, byTip.set(tipArmIn, byWeight.set(drumLb, standings)));
   return standings;
 }
 

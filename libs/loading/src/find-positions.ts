@@ -44,9 +44,10 @@ export function findPositions(
 
   function ruleInTheWay(): string {
     const name = `No positions for ${drums.length} drums`;
-    if (searchPositions(problem, { ...rules, tipArmIn: null }))
+    if (rules.tipArmIn !== null && searchPositions(problem, { ...rules, tipArmIn: null }))
       return `${name} keep the nose wheel on the ground while unloading; take fewer, or a tail stand`;
-    if (searchPositions(problem, { ...rules, tipArmIn: null, unloadOrder: false }))
+    const order = problem.places.map(({ unloadOrder }) => unloadOrder);
+    if (new Set(order).size > 1 && searchPositions(problem, { ...rules, tipArmIn: null, unloadOrder: false }))
       return `${name} balance unless a later stop's drums stand in the way; take fewer, or turn the stops round`;
     return `${name} keep the balance and the floor limits on every leg; take fewer`;
   }

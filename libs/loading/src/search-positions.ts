@@ -3,6 +3,17 @@ import type { LoadPlace } from './aircraft-type.js';
 import { momentNoise } from './balanced-drums.js';
 import { type DrumAboard, outOfTheDoor, type Standing } from './cabin.js';
 import type { DropGroup, PositionProblem } from './position-problem.js';
+import {
+  extremeMoment,
+  isTaken,
+  leastDepthAhead,
+  leastUnevenAhead,
+  type Placing,
+  rowsOf,
+  type Step,
+  stepsOf,
+  unevenRows,
+} from './search-bounds.js';
 
 export interface SearchRules {
   /** Drums that leave may not stand behind drums that stay. */
@@ -11,11 +22,6 @@ export interface SearchRules {
   readonly tipArmIn: Inches | null;
   /** Drum id to position id of a loading whose drums should move as little as can be. */
   readonly standing: ReadonlyMap<string, string>;
-}
-
-export interface Placing {
-  readonly drum: DrumAboard;
-  readonly place: LoadPlace;
 }
 
 /** Handling of a standing, compared in this order: less is better. */
@@ -38,9 +44,9 @@ interface Solution extends Handling {
 export function searchPositions(problem: PositionProblem, rules: SearchRules): Solution | null {
   const { places, groups } = problem;
   const rows = rowsOf(places);
-  const arms = places.map(({ armIn }) => armIn);
-  const reach = { least: Math.min(...arms), most: Math.max(...arms) };
-  const steps = groups.flatMap((group) => group.drums.map((drum, i) => ({ drum, group, i })));
+  const fromFront = [...places].sort((a, b) => a.armIn - b.armIn);
+  const fromAft = fromFront.toReversed();
+  const steps = stepsOf(groups, rules.tipArmIn);
   const unevenAhead = leastUnevenAhead(groups, rows);
   const free = rules.standing.size === 0;
   const placings: Placing[] = [];
@@ -59,20 +65,22 @@ export function searchPositions(problem: PositionProblem, rules: SearchRules): S
   };
 
   const tryPlace = (
-    { drum, group, i }: (typeof steps)[number],
+    { drum, group, isFirst, isLast, ahead }: Step,
     place: LoadPlace,
     moment: number,
     sofar: Handling,
   ): void => {
     if (isTaken(placings, place) || !problem.allowed(drum, place)) return;
-    if (free && isTwin(problem, placings, drum, place, i > 0)) return;
+    if (free && isTwin(problem, placings, drum, place, !isFirst)) return;
     if (rules.unloadOrder && standsBehind(placings, drum, place)) return;
     const sum = moment + drum.weightLb * place.armIn;
-    const rest = group.drums.slice(i + 1).reduce((lb, { weightLb }) => lb + weightLb, 0);
-    if (sum + rest * reach.least > group.to || sum + rest * reach.most < group.from) return;
     placings.push({ drum, place });
-    const isLast = i === group.drums.length - 1;
-    if (!isLast || !tips(group, placings, rules.tipArmIn))
+    const reaches = ahead.every(
+      ({ from, to, weightsLb }) =>
+        sum + extremeMoment(weightsLb, fromFront, placings) <= to &&
+        sum + extremeMoment(weightsLb, fromAft, placings) >= from,
+    );
+    if (reaches && !(isLast && tips(group, placings, rules.tipArmIn)))
       next(sum, {
         uneven: sofar.uneven + (isLast ? group.legs * unevenRows(rows, placings) : 0),
         moved: sofar.moved + (isMoved(rules, drum, place) ? 1 : 0),
@@ -87,21 +95,6 @@ export function searchPositions(problem: PositionProblem, rules: SearchRules): S
 
 const isBetter = (a: Handling, b: Handling): boolean =>
   (a.uneven - b.uneven || a.moved - b.moved || a.depth - b.depth) < 0;
-
-const isTaken = (placings: readonly Placing[], place: LoadPlace): boolean =>
-  placings.some((placing) => placing.place === place);
-
-/** The places nearest the front that are still free, summed for so many drums. */
-function leastDepthAhead(places: readonly LoadPlace[], placings: readonly Placing[], drums: number): number {
-  let depth = 0;
-  let left = drums;
-  for (let index = 0; left > 0 && index < places.length; index++) {
-    if (isTaken(placings, places[index]!)) continue;
-    depth += index;
-    left--;
-  }
-  return depth;
-}
 
 const isMoved = ({ standing }: SearchRules, drum: DrumAboard, place: LoadPlace): boolean =>
   standing.has(drum.id) && standing.get(drum.id) !== place.id;
@@ -145,30 +138,4 @@ function tips({ tipMoment }: DropGroup, placings: readonly Placing[], tipArmIn: 
     if (moment > momentNoise) return true;
   }
   return false;
-}
-
-/** Places side by side: the same arm. */
-const rowsOf = (places: readonly LoadPlace[]): LoadPlace[][] =>
-  [...new Set(places.map(({ armIn }) => armIn))].map((armIn) =>
-    places.filter((place) => place.armIn === armIn),
-  );
-
-const unevenRows = (rows: readonly LoadPlace[][], placings: readonly Placing[]): number =>
-  rows.filter((row) => {
-    const taken = row.filter((place) => isTaken(placings, place)).length;
-    return taken > 0 && taken < row.length;
-  }).length;
-
-/** Rows that must stay half full on the legs of a group and of those searched after it: an odd drum in rows of two. */
-function leastUnevenAhead(
-  groups: readonly DropGroup[],
-  rows: readonly LoadPlace[][],
-): Map<DropGroup, number> {
-  const pairsOnly = rows.every((row) => row.length % 2 === 0);
-  let drums = 0;
-  const least = groups.map((group) => {
-    drums += group.drums.length;
-    return pairsOnly && drums % 2 === 1 ? group.legs : 0;
-  });
-  return new Map(groups.map((group, i) => [group, least.slice(i).reduce((sum, one) => sum + one, 0)]));
 }
