@@ -6,11 +6,14 @@ export interface StoreCourse {
   readonly unmet: readonly number[];
 }
 
+/** What moves the level of a store, deliveries apart. */
+export type StoreFlows = Pick<Store, 'opening' | 'arrivals' | 'losses' | 'demand' | 'floor'>;
+
 /**
  * Levels of a store at the end of each day, in stock units, with these deliveries (stock units by day), in the
  * order of a day written at `Store`. That deliveries fit the capacity is for the checker to say.
  */
-export function storeCourse(store: Store, deliveries: readonly number[]): StoreCourse {
+export function storeCourse(store: StoreFlows, deliveries: readonly number[]): StoreCourse {
   const levels: number[] = [];
   const unmet: number[] = [];
   let level = store.opening;

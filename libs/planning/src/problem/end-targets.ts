@@ -1,7 +1,7 @@
+import { storeCourse } from '@drumline/routing';
 import type { EndTarget } from '../flight-plan.js';
 import type { Scenario } from '../scenario.js';
 import { cacheStores } from './cache-stores.js';
-import { storeLevels } from './store-levels.js';
 
 /** What each cache is to hold at the end, in litres, in the order of the scenario's caches. */
 export function endTargets(scenario: Scenario, mode: EndTarget): readonly number[] {
@@ -19,6 +19,6 @@ export function endTargets(scenario: Scenario, mode: EndTarget): readonly number
 function handPlanClosing(scenario: Scenario): readonly number[] {
   const nothingMore = new Array<number>(scenario.days).fill(0);
   return cacheStores(scenario, scenario.handPlan).map(
-    (store) => storeLevels(store, nothingMore).levels.at(-1)!,
+    (store) => storeCourse(store, nothingMore).levels.at(-1)!,
   );
 }
