@@ -3,7 +3,7 @@ import type { SurfaceState } from '@drumline/network';
 import type { PlanCost, Proof } from '@drumline/routing';
 import type { CacheProjection } from '@drumline/stock';
 import type { Cents, ClockTime, Hours, IsoDate, Knots, Litres, NauticalMiles, Pounds } from '@drumline/units';
-import type { FlightState } from './scenario.js';
+import type { StandingState } from './scenario.js';
 
 /** A plan as people read it: flights by day and aircraft, with reasons, cost and the stock that results. */
 export interface FlightPlan {
@@ -31,7 +31,7 @@ export type EndTarget = 'hand plan' | 'minimum' | 'operator';
 export interface PlannedFlight {
   readonly id: string;
   readonly kind: 'positioning' | 'booked';
-  readonly state: FlightState;
+  readonly state: StandingState;
   readonly date: IsoDate;
   /** Day of the plan, from 1. */
   readonly day: number;

@@ -191,7 +191,8 @@ export interface BookedLeg {
   readonly freightKg: Kilograms;
 }
 
-export type FlightState =
+/** State of a flight that a plan counts with. */
+export type StandingState =
   | 'offered'
   | 'approved'
   | 'given'
@@ -201,9 +202,18 @@ export type FlightState =
   | 'reported'
   | 'closed';
 
+/** State of any flight; how it goes from one to the next stands in docs/flight-states.md. */
+export type FlightState =
+  | StandingState
+  | 'idea'
+  | 'declined'
+  | 'called off'
+  | 'turned back'
+  | 'ended elsewhere';
+
 export interface StandingFlight {
   readonly id: string;
-  readonly state: FlightState;
+  readonly state: StandingState;
   readonly date: IsoDate;
   readonly aircraft: string;
   readonly from: string;
