@@ -39,33 +39,30 @@ const missing = (path: readonly PropertyKey[], issue: Issue): Fault => ({
 
 const wordsFor = (issue: Issue, given: unknown): Omit<Fault, 'path'> => {
   const shown = show(given);
-  switch (issue.code) {
-    case 'invalid_type':
-      return {
-        problem: `${shown} is not ${kindWords[issue.expected] ?? issue.expected}.`,
-        remedy:
-          typeof given === 'string' && issue.expected === 'number'
-            ? 'Write the figure without quotes or unit.'
-            : 'Correct it.',
-      };
-    case 'invalid_value':
-      return {
-        problem: `${shown} is not a word known here.`,
-        remedy: `Use ${chooseFrom(issue.values, given)}.`,
-      };
-    case 'too_small':
-      return {
-        problem: `${shown} is too ${sizeWord(issue.origin, 'small')}.`,
-        remedy: `Give ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}${ofWhat(issue.origin)}.`,
-      };
-    case 'too_big':
-      return {
-        problem: `${shown} is too ${sizeWord(issue.origin, 'large')}.`,
-        remedy: `Give at most ${issue.maximum}${ofWhat(issue.origin)}.`,
-      };
-    default:
-      return { problem: `${shown} does not fit:`, remedy: `${issue.message}.` };
-  }
+  if (issue.code === 'invalid_type')
+    return {
+      problem: `${shown} is not ${kindWords[issue.expected] ?? issue.expected}.`,
+      remedy:
+        typeof given === 'string' && issue.expected === 'number'
+          ? 'Write the figure without quotes or unit.'
+          : 'Correct it.',
+    };
+  if (issue.code === 'invalid_value')
+    return {
+      problem: `${shown} is not a word known here.`,
+      remedy: `Use ${chooseFrom(issue.values, given)}.`,
+    };
+  if (issue.code === 'too_small')
+    return {
+      problem: `${shown} is too ${sizeWord(issue.origin, 'small')}.`,
+      remedy: `Give ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}${ofWhat(issue.origin)}.`,
+    };
+  if (issue.code === 'too_big')
+    return {
+      problem: `${shown} is too ${sizeWord(issue.origin, 'large')}.`,
+      remedy: `Give at most ${issue.maximum}${ofWhat(issue.origin)}.`,
+    };
+  return { problem: `${shown} does not fit:`, remedy: `${issue.message}.` };
 };
 
 const kindWords: Readonly<Record<string, string>> = {

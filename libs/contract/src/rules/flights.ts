@@ -102,7 +102,7 @@ function* bookedCabin(
     if (leg.passengers > cabin.seats.length)
       yield [
         ['legs', index, 'passengers'],
-        `${leg.passengers} passengers on ${cabin.seats.length} seats of configuration ${configuration}.`,
+        `${leg.passengers} passengers; configuration ${configuration} has seats for ${cabin.seats.length}.`,
         'Correct the passengers, or choose another configuration.',
       ];
     if (leg.passengers > 0 !== leg.passengersKg > 0)

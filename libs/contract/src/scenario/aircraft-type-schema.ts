@@ -6,6 +6,7 @@ import {
   lbPerHour,
   minutes,
   order,
+  percent,
   placeCode,
   reference,
   speedKt,
@@ -98,11 +99,7 @@ export const stripLimitSchema = z
 export const fuelPolicySchema = z
   .strictObject({
     reference: text('Document and revision', 'operations manual, fuel, revision 4'),
-    contingencyPercent: z
-      .number()
-      .min(0)
-      .max(100)
-      .meta({ description: 'On the trip fuel', unit: '%', examples: [10] }),
+    contingencyPercent: percent('On the trip fuel', 10),
     contingencyFloorMinutes: minutes(
       'Contingency is never less than this time at cruise flow; absent: no floor',
       5,

@@ -49,6 +49,7 @@ const figure = (unit: string, plain: z.ZodNumber) => (description: string, examp
 export const drums = figure('drums', z.number().int().nonnegative());
 export const days = figure('days', z.number().int().positive());
 export const persons = figure('persons', z.number().int().nonnegative());
+export const price = figure('cent/L', z.number().nonnegative());
 export const percent = figure('%', z.number().min(0).max(100));
 export const chance = figure('0 to 1', z.number().min(0).max(1));
 export const latitudeDeg = figure('deg', z.number().min(-90).max(90));

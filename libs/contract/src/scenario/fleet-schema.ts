@@ -14,7 +14,7 @@ export const aircraftSchema = z
   .strictObject({
     tail: text('Tail', 'A1'),
     type: reference('aircraftTypes', 'Type', 'A'),
-    home: placeCode('Home base; listed in `places`', 'XMER'),
+    home: placeCode('Home base; listed in `bases`', 'XMER'),
     absences: z.array(absenceSchema).meta({ description: 'Days away' }),
   })
   .meta({ id: 'Aircraft', description: 'One tail' });
@@ -41,7 +41,7 @@ export const pilotSchema = z
     id: text('Id', 'FW1'),
     types: z
       .array(reference('aircraftTypes', 'Type', 'A'))
-      .min(1, 'a pilot needs at least one type')
+      .min(1)
       .meta({ description: 'Types flown; listed in `aircraftTypes`', examples: [['A', 'B']] }),
     stripClasses: z
       .array(stripClass)

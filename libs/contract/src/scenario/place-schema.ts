@@ -43,7 +43,10 @@ const runwaySchema = z
       '0.7 NM final, scree edge',
     )
       .nullable()
-      .meta({ description: 'Point on the approach after which landing must be completed; null: none' }),
+      .meta({
+        description: 'Point on the approach after which landing must be completed; null: none',
+        examples: ['0.7 NM final, scree edge'],
+      }),
   })
   .meta({ id: 'Runway', description: 'The landing ground of a base or a strip' });
 

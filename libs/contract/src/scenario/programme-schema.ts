@@ -7,43 +7,47 @@ import {
   kg,
   litres,
   nm,
+  percent,
   persons,
   placeCode,
+  price,
   reference,
   text,
 } from './field.js';
+
+const rechargeSchema = z.discriminatedUnion(
+  'kind',
+  [
+    z
+      .strictObject({
+        kind: z
+          .literal('delivered cost')
+          .meta({ description: 'Fuel, flight and handling', examples: ['delivered cost'] }),
+        marginPercent: percent('Margin on it', 8),
+      })
+      .meta({ id: 'DeliveredCost', description: 'Charged on at what the litre cost where it was drawn' }),
+    z
+      .strictObject({
+        kind: z.literal('fixed price').meta({ description: 'Agreed', examples: ['fixed price'] }),
+        centsPerLitre: price('Price', 520),
+      })
+      .meta({ id: 'FixedPrice', description: 'Charged on at an agreed price' }),
+    z
+      .strictObject({
+        kind: z
+          .literal('not recharged')
+          .meta({ description: "The operator's own", examples: ['not recharged'] }),
+      })
+      .meta({ id: 'NotRecharged', description: 'Not charged on' }),
+  ],
+  'kind is "delivered cost" (with marginPercent), "fixed price" (with centsPerLitre) or "not recharged"',
+);
 
 export const programmeSchema = z
   .strictObject({
     code: text('Code', 'P1'),
     name: text('Name', 'ridge survey'),
-    recharge: z
-      .discriminatedUnion(
-        'kind',
-        [
-          z.strictObject({
-            kind: z.literal('delivered cost'),
-            marginPercent: z
-              .number()
-              .min(0)
-              .max(100)
-              .meta({ description: 'Margin on it', unit: '%', examples: [8] }),
-          }),
-          z.strictObject({
-            kind: z.literal('fixed price'),
-            centsPerLitre: z
-              .number()
-              .nonnegative()
-              .meta({ description: 'Price', unit: 'cent/L', examples: [520] }),
-          }),
-          z.strictObject({ kind: z.literal('not recharged') }),
-        ],
-        'kind is "delivered cost" (with marginPercent), "fixed price" (with centsPerLitre) or "not recharged"',
-      )
-      .meta({
-        description: 'How the litres are charged on',
-        examples: [{ kind: 'delivered cost', marginPercent: 8 }],
-      }),
+    recharge: rechargeSchema.meta({ description: 'How the litres are charged on' }),
   })
   .meta({ id: 'Programme', description: 'Who the fuel is for' });
 
@@ -89,13 +93,13 @@ export const bookedFlightSchema = z
     purpose: text('What for', 'survey crew change'),
     legs: z.array(bookedLegSchema).min(1).meta({ description: 'Legs, in order' }),
     heldHours: hours('Aircraft time taken out of the day, turn-rounds included', 2.2),
-    departs: clockTime('Departure; absent: in the morning if it fits', '13:00').exactOptional(),
+    departs: clockTime('Departure; absent: not fixed', '13:00').exactOptional(),
     note: text('Anything else', '3 drums spare outbound').exactOptional(),
   })
   .meta({ id: 'BookedFlight', description: 'A flight that flies anyway; its spare payload may take drums' });
 
 const stopSchema = z
-  .strictObject({ place: placeCode('Strip; listed in `places`', 'XLOR'), drums: drums('Drums unloaded', 6) })
+  .strictObject({ place: placeCode('Strip; listed in `caches`', 'XLOR'), drums: drums('Drums unloaded', 6) })
   .meta({ id: 'Stop', description: 'Drums left at a strip' });
 
 export const standingFlightSchema = z
@@ -106,9 +110,9 @@ export const standingFlightSchema = z
       .meta({ description: 'How far it is; from approved on it does not move', examples: ['approved'] }),
     date: isoDate('Day', '2027-06-15'),
     aircraft: reference('aircraft', 'Tail', 'B1'),
-    from: placeCode('Base; listed in `places`', 'XALD'),
+    from: placeCode('Base; listed in `bases`', 'XALD'),
     stops: z.array(stopSchema).min(1).meta({ description: 'Stops, in order' }),
-    to: placeCode('Base; listed in `places`', 'XALD'),
+    to: placeCode('Base; listed in `bases`', 'XALD'),
     pilot: reference('pilots', 'Pilot', 'FW2').exactOptional(),
     departs: clockTime('Departure', '07:00').exactOptional(),
   })

@@ -68,4 +68,4 @@ export const scenarioSchema = z
     flights: list(standingFlightSchema, 'Positioning flights that already stand'),
     handPlan: list(standingFlightSchema, 'The plan made by hand, to compare with; empty: none'),
   })
-  .meta({ id: 'Scenario', title: 'Drumline scenario', description: 'Everything a plan is made from' });
+  .meta({ title: 'Drumline scenario', description: 'Everything a plan is made from' });

@@ -53,7 +53,7 @@ export const unitDoubts: readonly Rule[] = [
         ? [
             [
               ['legs', index, 'passengersKg'],
-              `${printFigure(Math.round(eachKg), 'kg')} for each of ${passengers} passengers.`,
+              `${printFigure(Math.round(eachKg), 'kg')} a passenger.`,
               'Look for lb in place of kg.',
             ] as const,
           ]

@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest';
+import { afterSpoiling } from '../tiny-document.js';
+
+/** What is said after one field of the tiny document was given another value. */
+const said = (list: string, field: string, value: unknown) =>
+  afterSpoiling((document) => {
+    document[list][0][field] = value;
+  }).faults;
+
+describe('faults of form say what stands there and what belongs there', () => {
+  it.each([
+    ['drums', 'litres', '200', '"200" is not a number. Write the figure without quotes or unit.'],
+    ['drums', 'litres', -1, '-1 is too small. Give at least 0.'],
+    [
+      'drums',
+      'content',
+      'full',
+      '"full" is not a word known here. Use "filled sealed", "part used", "clean empty", "empty with residue", "drained".',
+    ],
+    [
+      'drums',
+      'content',
+      'part usd',
+      '"part usd" is not a word known here. Use "part used", or another of "filled sealed", "part used", "clean empty", "empty with residue", "drained".',
+    ],
+    ['weather', 'morningCancel', 1.2, '1.2 is too large. Give at most 1.'],
+    ['places', 'code', 'LOR', '"LOR" does not fit: a place code is four capital letters, like XLOR.'],
+    ['places', 'name', '', '"" is too short. Give at least 1 letter.'],
+    ['places', 'elevationFt', null, 'null is not a number. Correct it.'],
+    ['caches', 'capacityDrums', 2.5, '2.5 is not a whole number. Correct it.'],
+    [
+      'helicopterTasks',
+      'date',
+      '2031-02-30',
+      '"2031-02-30" does not fit: a day is written YYYY-MM-DD, like 2027-06-14.',
+    ],
+    [
+      'counts',
+      'at',
+      '2031-03-02 18:00',
+      '"2031-03-02 18:00" does not fit: an instant is written YYYY-MM-DDTHH:MMZ in UTC, like 2027-06-14T06:00Z.',
+    ],
+    [
+      'flights',
+      'departs',
+      '7:00',
+      '"7:00" does not fit: a clock time is written HH:MM, from 00:00 to 23:59.',
+    ],
+    ['flights', 'stops', [], '[] is too short. Give at least 1 of them.'],
+    [
+      'stripLimits',
+      'whenSoft',
+      'shut',
+      '"shut" does not fit: give "closed", or { "takeoffLessLb": ..., "landingLessLb": ... } in lb.',
+    ],
+    ['pilots', 'types', [], '[] is too short. Give at least 1 of them.'],
+    [
+      'programmes',
+      'recharge',
+      { kind: 'free' },
+      '"free" does not fit: kind is "delivered cost" (with marginPercent), "fixed price" (with centsPerLitre) or "not recharged".',
+    ],
+  ])('%s[0].%s = %j', (list, field, value, words) => {
+    const path = field === 'recharge' ? 'programmes[0].recharge.kind' : `${list}[0].${field}`;
+    expect(said(list, field, value)).toContain(`${path}: ${words}`);
+  });
+
+  it('percentages lie between 0 and 100', () => {
+    const { faults } = afterSpoiling((document) => {
+      document.policy.fuel.contingencyPercent = 110;
+    });
+    expect(faults).toEqual(['policy.fuel.contingencyPercent: 110 is too large. Give at most 100.']);
+  });
+
+  it('a missing field is named, with what belongs there', () => {
+    const { faults } = afterSpoiling((document) => {
+      delete document.drums[1].grossKg;
+      delete document.policy;
+    });
+    expect(faults).toEqual([
+      'policy: this field is missing. Add it (an object).',
+      'drums[1].grossKg: this field is missing. Add it (a number).',
+    ]);
+  });
+
+  it('an unknown field is refused, and the name it may be a slip of is suggested', () => {
+    const { faults } = afterSpoiling((document) => {
+      document.stripLimits[1].landngLb = 6900;
+      document.programmes[0].recharge.margin = 8;
+      document.colour = 'red';
+    });
+    expect(faults).toContain('stripLimits[1].landngLb: this field is not known. Did you mean landingLb?');
+    expect(faults).toContain(
+      'programmes[0].recharge.margin: this field is not known. Remove it; known here: kind, marginPercent, centsPerLitre.',
+    );
+    expect(faults.find((fault) => fault.startsWith('colour'))).toMatch(
+      /^colour: this field is not known\. Remove it/,
+    );
+  });
+});

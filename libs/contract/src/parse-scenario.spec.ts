@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { parseScenario } from './parse-scenario.js';
+import { afterSpoiling, tinyDocument } from './tiny-document.js';
+
+describe('a sound document', () => {
+  it('is read without fault or doubt, from text or value', () => {
+    const fromValue = parseScenario(tinyDocument());
+    expect(fromValue).toEqual({ ok: true, scenario: tinyDocument(), doubts: [] });
+    expect(parseScenario(JSON.stringify(tinyDocument()))).toEqual(fromValue);
+  });
+
+  it('may have optional fields left out, but not set to null', () => {
+    expect(afterSpoiling((document) => delete document.surfaceReports[0].untilDate).faults).toEqual([]);
+    expect(
+      afterSpoiling((document) => {
+        document.surfaceReports[0].untilDate = null;
+      }).faults,
+    ).toEqual(['surfaceReports[0].untilDate: null is not text. Correct it.']);
+  });
+});
+
+describe('all faults come at once', () => {
+  const { faults } = afterSpoiling((document) => {
+    document.places[1].stripClass = 7;
+    document.drums[0].litres = -200;
+    document.drums[1].place = 'XNRO';
+    delete document.drums[2].openedOn;
+    document.stripLimits[1].landingLb = 66_500;
+    document.slings[0].date = '2031-04-05';
+    document.timeZone = 'Moon/Base';
+    document.aircraftTypes[0].cruisKt = 140;
+  });
+
+  it('faults of form in every part of the document', () => {
+    expect(faults).toContain('places[1].stripClass: 7 does not fit: a strip class is 1, 2, 3 or 4.');
+    expect(faults).toContain('drums[0].litres: -200 is too small. Give at least 0.');
+    expect(faults).toContain('aircraftTypes[0].cruisKt: this field is not known. Did you mean cruiseKt?');
+  });
+
+  it('and faults across the document in the parts whose form is sound', () => {
+    expect(faults).toContain(
+      'drums[2].openedOn: drum 003 is part used without the day it was opened. Add the day.',
+    );
+    expect(faults).toContain(
+      'timeZone: Moon/Base is not a time zone of the IANA list. Write one like Etc/GMT or Europe/Oslo.',
+    );
+    expect(faults).toContain(
+      'slings[0].date: 2031-04-05 is outside the days looked ahead, 2031-03-03 to 2031-03-07. Correct the day, or take the line out.',
+    );
+  });
+
+  it('but no name is called unknown while the list it should stand in has a fault of form', () => {
+    expect(faults.filter((fault) => fault.startsWith('drums[1].place'))).toEqual([]);
+    expect(
+      afterSpoiling((document) => {
+        document.drums[1].place = 'XNRO';
+      }).faults,
+    ).toContain('drums[1].place: there is no place XNRO. Did you mean XNOR?');
+  });
+});
+
+describe('a document that is not a scenario', () => {
+  it('lists every field that is missing', () => {
+    const parsed = parseScenario({});
+    expect(parsed.ok ? [] : parsed.faults.map(({ path }) => path)).toEqual(Object.keys(tinyDocument()));
+  });
+
+  it('text that is not JSON has one fault, with line and column', () => {
+    const parsed = parseScenario('{\n  "title": "x",\n}');
+    expect(parsed).toMatchObject({
+      ok: false,
+      faults: [{ path: 'line 2, column 15', problem: 'not JSON: a comma too many before }.' }],
+    });
+  });
+
+  it('a list, a number or nothing is refused as a whole', () => {
+    for (const value of [[], 7, null, undefined]) {
+      const parsed = parseScenario(value);
+      expect(parsed.ok ? [] : parsed.faults.map(({ path }) => path)).toEqual(['']);
+    }
+  });
+});

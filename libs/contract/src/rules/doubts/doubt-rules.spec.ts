@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { afterSpoiling } from '../../tiny-document.js';
+
+// biome-ignore lint/suspicious/noExplicitAny: a test breaks the document on purpose
+type Case = readonly [name: string, spoil: (document: any) => void, doubt: string];
+
+describe('what looks wrong is said and does not keep the document out', () => {
+  it.each<Case>([
+    [
+      'kilometres for nautical miles',
+      (d) => {
+        d.distances[0].distanceNm = 111;
+      },
+      'distances[0].distanceNm: 111 NM from XHOM to XNOR, but their positions are 60.0 NM apart. Look at the distance, its unit and the two positions.',
+    ],
+    [
+      'a sling longer than the way',
+      (d) => {
+        d.slings[0].distanceNm = 22;
+      },
+      'slings[0].distanceNm: 22 NM from XNOR to XPAD, but their positions are 12.0 NM apart. Look at the distance, its unit and the two positions.',
+    ],
+    [
+      'a drum weighed in lb',
+      (d) => {
+        d.drums[0].grossKg = 397;
+      },
+      'drums[0].grossKg: drum 001 weighs 377 kg over its tare; 200 L weigh about 160 kg. Look for lb in place of kg, for water, or for wrong litres.',
+    ],
+    [
+      'a planning drum in lb',
+      (d) => {
+        d.policy.drum.grossKg = 397;
+      },
+      'policy.drum.grossKg: 397 kg for a drum whose tare and fuel weigh 180 kg. Look for lb in place of kg.',
+    ],
+    [
+      'a density in lb per gallon',
+      (d) => {
+        d.policy.bookDensityKgPerLitre = 6.7;
+        d.policy.drum.grossKg = 1360;
+        d.drums = [];
+      },
+      'policy.bookDensityKgPerLitre: 6.7 kg/L is no density of aviation fuel. Look for lb per US gallon in place of kg per litre.',
+    ],
+    [
+      'a strip limit in kg',
+      (d) => {
+        d.stripLimits[1].takeoffLb = 3130;
+      },
+      'stripLimits[1].takeoffLb: 3,130 lb at XNOR is less than type A weighs empty, 4,250 lb. Look for kg in place of lb (6,900 lb).',
+    ],
+    [
+      'passengers in lb',
+      (d) => {
+        d.bookedFlights[0].legs[0].passengersKg = 198;
+      },
+      'bookedFlights[0].legs[0].passengersKg: 198 kg a passenger. Look for lb in place of kg.',
+    ],
+    [
+      'a price in whole units',
+      (d) => {
+        d.bases[0].pricePerLitre = 1.5;
+      },
+      'bases[0].pricePerLitre: a price of 1.5 cent/L. Look for whole units in place of hundredths (150 cent/L).',
+    ],
+    [
+      'a block hour in whole units',
+      (d) => {
+        d.aircraftTypes[0].costPerBlockHour = 980;
+      },
+      'aircraftTypes[0].costPerBlockHour: a block hour for 980 cent. Look for whole units in place of hundredths.',
+    ],
+    [
+      'a draw in kg',
+      (d) => {
+        d.helicopterTasks[0].litres = 75;
+      },
+      'helicopterTasks[0].litres: 75 L in 1 h; H1 burns about 110 L. Look at the hours, and for kg or lb in place of litres.',
+    ],
+    [
+      'a type that nobody flies',
+      (d) => {
+        d.aircraftTypes.push({ ...d.aircraftTypes[0], id: 'B' });
+        d.aircraft.push({ ...d.aircraft[0], tail: 'B1', type: 'B' });
+      },
+      'aircraft[1].type: no pilot flies type B, so that B1 stays on the ground. Look at the types of the pilots.',
+    ],
+    [
+      'a strip that nobody is cleared for',
+      (d) => {
+        d.pilots[0].stripClasses = [1];
+      },
+      'places[1].stripClass: no pilot is cleared for class 2, so that nobody lands at XNOR. Look at the classes of the pilots.',
+    ],
+  ])('%s', (_name, spoil, doubt) => {
+    expect(afterSpoiling(spoil)).toEqual({ faults: [], doubts: [doubt] });
+  });
+
+  it('a distance within 20 % of the positions is taken as given: legs bend around weather and hills', () => {
+    expect(
+      afterSpoiling((d) => {
+        d.distances[0].distanceNm = 71;
+      }).doubts,
+    ).toEqual([]);
+  });
+});
