@@ -13,8 +13,14 @@ const running = Object.entries(lock.packages)
   .map(([path, entry]) => ({
     name: path.split('node_modules/').pop(),
     folder: join(root, path),
-    license: entry.license ?? 'unknown',
+    license: entry.license ?? olderField(join(root, path)),
   }));
+
+/** Packages older than the field `license` list `licenses`. */
+function olderField(folder) {
+  const { licenses } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  return licenses?.map(({ type }) => type).join(' or ') ?? 'unknown';
+}
 
 function notice(folder) {
   if (!existsSync(folder)) return 'see the package';
