@@ -111,7 +111,7 @@ const types: fc.Arbitrary<AircraftType> = fc
     drumPositions: places,
     operatingArmIn: fc.integer({ min: 182, max: 198 }).map(inches),
     aftIn: fc.integer({ min: 190, max: 200 }).map(inches),
-    tipArmIn: fc.option(fc.integer({ min: 191, max: 203 }).map(inches)),
+    tipArmIn: fc.option(fc.integer({ min: 187, max: 203 }).map(inches)),
   })
   .map(({ drumPositions, operatingArmIn, aftIn, tipArmIn }) =>
     withCabin(

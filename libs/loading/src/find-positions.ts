@@ -43,7 +43,7 @@ export function findPositions(
   };
 
   function ruleInTheWay(): string {
-    const name = `No positions for ${drums.length} drums`;
+    const name = `No positions for ${drums.length} ${drums.length === 1 ? 'drum' : 'drums'}`;
     if (rules.tipArmIn !== null && searchPositions(problem, { ...rules, tipArmIn: null }))
       return `${name} keep the nose wheel on the ground while unloading; take fewer, or a tail stand`;
     const order = problem.places.map(({ unloadOrder }) => unloadOrder);

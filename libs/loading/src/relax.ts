@@ -28,7 +28,15 @@ export function whyForbidden({ type }: RouteRequest, leg: LegRequest, limit: Leg
       return `${legName(leg)}: the fuel needed is more than the tanks hold; plan an uplift`;
     case 'balance':
       return `${legName(leg)}: out of balance without a drum; ballast or other seats are needed`;
-    default:
+    case 'max take-off weight':
+    case 'max landing weight':
+    case 'max zero-fuel weight':
+    case 'strip take-off limit':
+    case 'strip landing limit':
+    case 'drum positions':
+    case 'floor limit':
+    case 'passengers aboard':
+    case 'unload or stay':
       return `${legName(leg)}: ${over} over ${where(limit)} without a drum`;
   }
 }
@@ -58,7 +66,12 @@ function change(
       return `${limit.place} dry, or a type that may use it soft`;
     case 'fuel capacity':
       return `a planned uplift: ${print(fuel.fuelAtTakeoffLb, 'lb')} at take-off, tanks ${print(type.fuelCapacityLb, 'lb')}`;
-    default:
+    case 'max take-off weight':
+    case 'max landing weight':
+    case 'max zero-fuel weight':
+    case 'strip take-off limit':
+    case 'strip landing limit':
+    case 'unload or stay':
       return `${print(pounds(Math.ceil((drums + 1) * drumLb - limit.roomLb)), 'lb')} more under ${where(limit)}`;
   }
 }

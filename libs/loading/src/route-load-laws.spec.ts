@@ -13,9 +13,10 @@ const flights = fc
     landingLb: fc.integer({ min: 5300, max: 7800 }).map(pounds),
     lessLb: fc.integer({ min: 0, max: 900 }).map(pounds),
     operatingArmIn: fc.integer({ min: 180, max: 198 }).map(inches),
+    aftIn: fc.integer({ min: 186, max: 200 }).map(inches),
     tipArmIn: fc.option(fc.integer({ min: 190, max: 205 }).map(inches)),
   })
-  .map(({ distancesNm, takeoffLb, landingLb, lessLb, operatingArmIn, tipArmIn }): RouteRequest => {
+  .map(({ distancesNm, takeoffLb, landingLb, lessLb, operatingArmIn, aftIn, tipArmIn }): RouteRequest => {
     const places = ['BASE', ...distancesNm.slice(1).map((_, i) => `S${i}`), 'HOME'];
     const request = exampleRequest(places);
     const limit = { takeoffLb, landingLb, whenSoft: { takeoffLessLb: lessLb, landingLessLb: lessLb } };
@@ -25,7 +26,10 @@ const flights = fc
     });
     return {
       ...request,
-      type: withCabin({ operatingArmIn }, { ...exampleType, tipArmIn }),
+      type: withCabin(
+        { operatingArmIn },
+        { ...exampleType, tipArmIn, envelope: exampleType.envelope.map((point) => ({ ...point, aftIn })) },
+      ),
       legs: request.legs.map((leg, i) => ({
         ...leg,
         from: withLimit(leg.from),

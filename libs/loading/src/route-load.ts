@@ -99,7 +99,7 @@ export interface LegLoad {
   readonly binding: LegLimit;
   /** Whole drums that may be aboard. */
   readonly drums: number;
-  /** Payload room in kg before rounding to drums (what the binding weight limit leaves, positions apart). */
+  /** Payload room in kg before rounding to drums (what the tightest weight limit leaves, positions apart); 0 where the leg cannot be flown. */
   readonly payloadKg: Kilograms;
   /** What the tightest weight limit leaves beside those drums; negative: too heavy without a drum. */
   readonly spareLb: Pounds;
@@ -182,7 +182,7 @@ function legLoad(request: RouteRequest, leg: LegRequest, fuel: LegFuel, limits: 
     limits: limits.limits,
     binding,
     drums,
-    payloadKg: kilogramsFromPounds(pounds(Math.max(0, limits.weightRoomLb))),
+    payloadKg: kilogramsFromPounds(pounds(limits.forbidden ? 0 : Math.max(0, limits.weightRoomLb))),
     spareLb: pounds(limits.weightRoomLb - drums * drumLb),
     relax: relaxWords(request, leg, limits.limits, drums, fuel),
     balanceUnknown: limits.balanceUnknown,
