@@ -39,7 +39,9 @@ function hourRows(draft: Draft, problem: Problem, counts: (group: number) => boo
     const hours = crew.blockHours.map((hours, day) => (serves(crew, day, counts) ? hours : 0));
     const within = total(hours.slice(Math.max(0, from), from + length));
     if (crew.rolling?.days !== length) return within;
-    const before = Array.from({ length: -Math.min(0, from) }, (_, at) => crew.rolling?.flownBefore.at(from + at));
+    const before = Array.from({ length: -Math.min(0, from) }, (_, at) =>
+      crew.rolling?.flownBefore.at(from + at),
+    );
     return Math.min(within, Math.max(0, crew.rolling.blockHours - total(before.map((hours) => hours ?? 0))));
   };
   const bookedIn = (length: number, from: number) =>

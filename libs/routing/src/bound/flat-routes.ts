@@ -51,7 +51,9 @@ export function flatRoutes({ problem, units, vehiclesOf, crews, mostPacks }: Rel
     group: Int32Array.from(all, (_, r) => (r < routes.length ? vehiclesOf[r] : -1)),
     source: Int32Array.from(all, ({ source }) => ordinal.get(source)!),
     sources,
-    crew: Int32Array.from(all, ({ crewGroup }, r) => (r < routes.length && crews[crewGroup] ? crewGroup : -1)),
+    crew: Int32Array.from(all, ({ crewGroup }, r) =>
+      r < routes.length && crews[crewGroup] ? crewGroup : -1,
+    ),
     stopsAt: offsets(all.map(({ stops }) => stops.length)),
     stops: Int32Array.from(all.flatMap(({ stops }) => stops)),
     conditionAt,

@@ -1,8 +1,8 @@
-import type { LinearProgram, LinearSolution, OpenProgram } from '../milp/linear-program.js';
+import type { LinearProgram, OpenProgram } from '../milp/linear-program.js';
 import type { Problem } from '../problem.js';
 import { dualValue, withAllowedSigns } from './dual-value.js';
-import { Pricing } from './pricing.js';
 import { priceRoutes } from './price-routes.js';
+import { Pricing } from './pricing.js';
 import { columnOf, type Pattern, type Relaxation, relaxationOf } from './relaxation.js';
 
 export interface BoundOptions {
@@ -108,5 +108,14 @@ function generateColumns(
     });
   }
   pricing.setDuals(best);
-  return { bound: bound * units.centsPerCost, converged, rounds, relaxation, pricing, duals: best, patterns, values };
+  return {
+    bound: bound * units.centsPerCost,
+    converged,
+    rounds,
+    relaxation,
+    pricing,
+    duals: best,
+    patterns,
+    values,
+  };
 }

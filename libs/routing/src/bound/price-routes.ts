@@ -31,7 +31,8 @@ export function priceRoutes(relaxation: Relaxation, pricing: Pricing, duals: Flo
       if (reducedCost >= 0) continue;
       const group = flat.group[route];
       if (group < 0) raised[booked[route - problem.routes.length]] += reducedCost;
-      else perHour.offer(group * days + day, reducedCost, flat.blockHours[condition], flat.dutyHours[condition]);
+      else
+        perHour.offer(group * days + day, reducedCost, flat.blockHours[condition], flat.dutyHours[condition]);
       if (reducedCost < WORTH_A_COLUMN)
         for (let at = flat.stopsAt[route]; at < flat.stopsAt[route + 1]; at++)
           through.offer(flat.stops[at] * days + day, route, reducedCost);

@@ -138,7 +138,8 @@ export class Pricing {
     const stops = flat.stopsAt[route + 1] - first;
     const legs = flat.legsAt[condition];
     let least = this.travelCost(route, day, condition);
-    for (let at = 0; at < stops; at++) least -= best[this.cell(route, first + at, day) + flat.legPacks[legs + at]];
+    for (let at = 0; at < stops; at++)
+      least -= best[this.cell(route, first + at, day) + flat.legPacks[legs + at]];
     if (stops === 1 || least > enough) return least;
     return this.travelCost(route, day, condition) - this.bestWorth(route, day, condition);
   }
@@ -161,7 +162,7 @@ export class Pricing {
         let most = Number.NEGATIVE_INFINITY;
         for (let drop = 0; drop <= aboard; drop++) {
           const rest = aboard - drop;
-          const value = worth[cell + drop] + after[rest < limitAfter ? rest : limitAfter];
+          const value = worth[cell + drop] + after[Math.min(rest, limitAfter)];
           if (value > most) most = value;
         }
         chain[at][aboard] = most;

@@ -44,7 +44,10 @@ export function relaxationOf(problem: Problem, withCuts = true): Relaxation {
   const mostPacks = largestLoad(problem);
   const vehicles = vehicleGroups(draft, problem);
   const groupAt = new Map(vehicles.map(({ kind, home }, group) => [`${kind} ${home}`, group]));
-  const vehiclesOf = Int32Array.from(problem.routes, ({ kind, source }) => groupAt.get(`${kind} ${source}`) ?? -1);
+  const vehiclesOf = Int32Array.from(
+    problem.routes,
+    ({ kind, source }) => groupAt.get(`${kind} ${source}`) ?? -1,
+  );
   const most = { perDrop: mostPacks, perDay: mostDelivered(problem, mostPacks) };
   return {
     problem,
@@ -84,7 +87,10 @@ function mostDelivered(problem: Problem, mostPacks: number): number {
   const hours = Math.max(
     0,
     ...Array.from({ length: problem.days }, (_, day) =>
-      problem.vehicles.reduce((sum, { blockHours, dutyHours }) => sum + Math.max(blockHours[day], dutyHours[day]), 0),
+      problem.vehicles.reduce(
+        (sum, { blockHours, dutyHours }) => sum + Math.max(blockHours[day], dutyHours[day]),
+        0,
+      ),
     ),
   );
   const trips = Number.isFinite(shortest) ? hours / Math.max(shortest, 1e-3) : 0;
@@ -118,7 +124,9 @@ export function columnOf(relaxation: Relaxation, pattern: Pattern): Column {
   };
   const { problem, stores } = relaxation;
   const isBooked = pattern.route >= problem.routes.length;
-  const route = isBooked ? problem.booked[pattern.route - problem.routes.length] : problem.routes[pattern.route];
+  const route = isBooked
+    ? problem.booked[pattern.route - problem.routes.length]
+    : problem.routes[pattern.route];
   const packs = pattern.drops.reduce((sum, drop) => sum + drop, 0);
 
   pattern.drops.forEach((drop, at) => {
@@ -126,7 +134,9 @@ export function columnOf(relaxation: Relaxation, pattern: Pattern): Column {
     for (const row of rows.perPack[pattern.day]) enter(row, drop);
     for (const { row, weights } of rows.cuts) enter(row, weights[drop]);
   });
-  const travel = isBooked ? bookedEntries(relaxation, pattern, enter) : travelEntries(relaxation, pattern, enter);
+  const travel = isBooked
+    ? bookedEntries(relaxation, pattern, enter)
+    : travelEntries(relaxation, pattern, enter);
   const supply = relaxation.supplies[route.source];
   if (supply) {
     enter(supply.packRow[pattern.day], packs);

@@ -30,7 +30,13 @@ export interface MostPacks {
 }
 
 /** Writes levels, shortages and limits of one store, in packs. */
-export function storeRows(draft: Draft, store: Store, units: Units, most: MostPacks, withCuts: boolean): StoreRows {
+export function storeRows(
+  draft: Draft,
+  store: Store,
+  units: Units,
+  most: MostPacks,
+  withCuts: boolean,
+): StoreRows {
   const perPack: number[][] = Array.from({ length: units.days }, (_, day) =>
     store.packsPerDay ? [draft.row(Number.NEGATIVE_INFINITY, store.packsPerDay[day])] : [],
   );
@@ -58,7 +64,12 @@ interface Levels {
   readonly slack: readonly number[];
 }
 
-function writeLevels(draft: Draft, store: Store, { days, packSize, centsPerCost }: Units, range: LevelRange): Levels {
+function writeLevels(
+  draft: Draft,
+  store: Store,
+  { days, packSize, centsPerCost }: Units,
+  range: LevelRange,
+): Levels {
   const cost = (price: number) => (price * packSize) / centsPerCost;
   const thresholds = range.low.map((_, day) => thresholdsOf(store, day === days - 1));
   const tops = thresholds.map((all, day) => Math.max(range.low[day], ...all.map(({ level }) => level)));

@@ -17,7 +17,12 @@ export function supplyRows(draft: Draft, source: Store, { packSize }: Units): Su
   const { packsByDay, unitsByDay } = source.supply;
   return {
     packRow: stockRows(draft, packsByDay),
-    unitRow: unitsByDay && stockRows(draft, unitsByDay.map((amount) => amount / packSize)),
+    unitRow:
+      unitsByDay &&
+      stockRows(
+        draft,
+        unitsByDay.map((amount) => amount / packSize),
+      ),
   };
 }
 

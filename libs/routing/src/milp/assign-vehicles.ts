@@ -40,11 +40,17 @@ export function assignVehicles(problem: Problem, trips: readonly UnassignedTrip[
 }
 
 /** Vehicles of the route's kind at its source: first the one of a standing visit, then the one that has flown least. */
-function inOrderOfPreference(problem: Problem, { route, day }: UnassignedTrip, hours: VehicleHours): number[] {
+function inOrderOfPreference(
+  problem: Problem,
+  { route, day }: UnassignedTrip,
+  hours: VehicleHours,
+): number[] {
   const { kind, source, stops } = problem.routes[route];
   const key = stops.join();
   const kept = (vehicle: number) =>
-    problem.standing.some((visit) => visit.vehicle === vehicle && visit.day === day && visit.stops.join() === key);
+    problem.standing.some(
+      (visit) => visit.vehicle === vehicle && visit.day === day && visit.stops.join() === key,
+    );
   const free = (vehicle: number) => hours.freeDuty[vehicle * problem.days + day];
   return [...problem.vehicles.keys()]
     .filter((vehicle) => problem.vehicles[vehicle].kind === kind && problem.vehicles[vehicle].home === source)

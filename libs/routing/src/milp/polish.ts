@@ -6,8 +6,8 @@ import type { Plan } from '../plan.js';
 import type { Problem } from '../problem.js';
 import { solveWithHighs } from './highs.js';
 import type { LinearProgram, LinearSolution, SolveLimits } from './linear-program.js';
+import { lowerBound } from './lower-bound.js';
 import { patternsOfPlan, planOfPatterns } from './plan-of-patterns.js';
-import { relaxationBound } from './relaxation-bound.js';
 
 export interface PolishOptions extends BoundOptions {
   /** The bound of this problem, where it is known already. */
@@ -37,7 +37,7 @@ export type Polished =
  */
 export async function polish(problem: Problem, from: Plan, options: PolishOptions): Promise<Polished> {
   const began = options.clock();
-  const known = options.known ?? (await relaxationBound(problem, options));
+  const known = options.known ?? (await lowerBound(problem, options)).known;
   const before = costOf(problem, from).total;
   const { patterns, complete } = promisingPatterns(known, before, options.mostPatterns ?? 40_000);
   const start = patternsOfPlan(problem, from);
@@ -64,7 +64,11 @@ export async function polish(problem: Problem, from: Plan, options: PolishOption
   const bound = complete ? provenBound(known, solution, before) : known.bound;
   const assigned = 'values' in solution ? take(solution.values.subarray(first)) : true;
   if (!assigned && best.plan === from)
-    return { status: 'no answer', why: 'hours are enough by kind of vehicle, but no assignment to single vehicles and crews was found', bound };
+    return {
+      status: 'no answer',
+      why: 'hours are enough by kind of vehicle, but no assignment to single vehicles and crews was found',
+      bound,
+    };
   return { status: 'polished', ...best, bound: Math.min(bound, best.cost), improved: best.plan !== from };
 }
 
