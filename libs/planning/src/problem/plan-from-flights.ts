@@ -11,14 +11,10 @@ import { isWithin, placesOf } from './standing-flights.js';
  * of it. Each flight keeps the pilot it names; the others get pilots by matching, day by day; -1 where that fails.
  * Throws for a flight over places that no standing or hand-made flight of the scenario goes.
  */
-export function planFromFlights(
-  { scenario, problem, map }: BuiltProblem,
-  flights: readonly StandingFlight[],
-): Plan {
-  const frozen = new Set(map.frozen.map(({ flight }) => flight.id));
-  const planned = flights.filter(({ id, date }) => !frozen.has(id) && isWithin(scenario, date));
+export function planFromFlights(built: BuiltProblem, flights: readonly StandingFlight[]): Plan {
+  const { scenario, problem, map } = built;
   const routeOf = new Map(problem.routes.map((route, index) => [routeKey(route), index]));
-  const trips = planned.map((flight): Trip => {
+  const trips = flightsToPlan(built, flights).map((flight): Trip => {
     const stops = placesOf(flight).map((place) => map.storeOf.get(place)!);
     const key = routeKey({
       kind: typeOf(scenario, flight.aircraft),
@@ -43,6 +39,15 @@ export function planFromFlights(
     ...withCrews(problem, trips),
     bookedDrops: problem.booked.map(({ stops }) => stops.map(() => 0)),
   };
+}
+
+/** The flights that a plan decides on: those of the horizon that are not frozen; the trips are in their order. */
+export function flightsToPlan(
+  { scenario, map }: BuiltProblem,
+  flights: readonly StandingFlight[],
+): readonly StandingFlight[] {
+  const frozen = new Set(map.frozen.map(({ flight }) => flight.id));
+  return flights.filter(({ id, date }) => !frozen.has(id) && isWithin(scenario, date));
 }
 
 /** Pilots for booked routes and for the trips that name none. */

@@ -1,0 +1,78 @@
+import { checkPlan } from './check/check-plan.js';
+import type { EndTarget, FlightPlan, Shortage } from './flight-plan.js';
+import type { DescribedFlights } from './flights/describe-flights.js';
+import { planDocument } from './flights/plan-document.js';
+import { readPlan } from './flights/read-plan.js';
+import { buildProblem } from './problem/build-problem.js';
+import type { BuiltProblem } from './problem/problem-map.js';
+import type { Scenario } from './scenario.js';
+import { blockedWords } from './shortages/blocked-words.js';
+import { findBlockers, type Solver } from './shortages/find-blockers.js';
+import { findShortages } from './shortages/find-shortages.js';
+
+export interface PlanOptions {
+  readonly endTarget: EndTarget;
+  /** Fortnights of weather to judge the plan by; null: none. */
+  readonly weather: { readonly fortnights: number; readonly seed: number } | null;
+  /** Says when to stop asking which limit blocks a shortage. */
+  readonly isExplainedEnough: () => boolean;
+}
+
+export type PlanOutcome =
+  | { readonly status: 'solved'; readonly plan: FlightPlan }
+  | { readonly status: 'infeasible'; readonly reasons: readonly string[] };
+
+/**
+ * The flights of a scenario: the problem is built, solved, read back as flights and checked from the scenario by code
+ * that shares nothing with the solver. Infeasible, with the reasons, where no plan keeps the limits. Throws where the
+ * plan breaks a rule: that is a bug, never an outcome.
+ */
+export async function planScenario(
+  scenario: Scenario,
+  options: PlanOptions,
+  solver: Solver,
+): Promise<PlanOutcome> {
+  const missing = whatIsMissing(scenario, options);
+  if (missing !== null) return { status: 'infeasible', reasons: [missing] };
+  const built = buildProblem(scenario, options.endTarget);
+  const outcome = await solver(built.problem, 'full');
+  if (outcome.status === 'infeasible') return outcome;
+
+  const described = readPlan(built, outcome.plan);
+  const shortages = await explainedShortages(built, described, options, solver);
+  const { endTarget, weather } = options;
+  const { cost: tiers, proof } = outcome;
+  const plan = planDocument(scenario, described, { endTarget, tiers, proof, shortages, weather });
+  refuseFaults(scenario, plan);
+  return { status: 'solved', plan };
+}
+
+function whatIsMissing({ handPlan }: Scenario, { endTarget }: PlanOptions): string | null {
+  return endTarget === 'hand plan' && handPlan.length === 0
+    ? 'The scenario holds no plan made by hand to take the end targets from: choose "operator" or "minimum", or add one.'
+    : null;
+}
+
+async function explainedShortages(
+  built: BuiltProblem,
+  { caches }: DescribedFlights,
+  { isExplainedEnough }: PlanOptions,
+  solver: Solver,
+): Promise<readonly Shortage[]> {
+  const targets = caches.map(({ place }) => targetOf(built, place));
+  const shortfalls = findShortages(caches, targets);
+  const blocked = await findBlockers(built, shortfalls, solver, isExplainedEnough);
+  return blocked.map(({ by, ...shortfall }) => ({
+    ...shortfall,
+    blockedBy: blockedWords(built, shortfall, by),
+  }));
+}
+
+function targetOf({ problem, map }: BuiltProblem, place: string): number {
+  return problem.stores[map.storeOf.get(place)!]!.endTarget;
+}
+
+function refuseFaults(scenario: Scenario, plan: FlightPlan): void {
+  const [fault] = checkPlan(scenario, plan);
+  if (fault) throw new Error(`The plan breaks a rule: ${fault.where}: ${fault.what} ${fault.mend}`);
+}
