@@ -49,8 +49,8 @@ function firstShortDay(survey: Survey, base: BaseStock): readonly Fault[] {
       return [
         {
           ...at,
-          what: `Drums and own fuel would need ${litreWords(needs)} by then; filled drums, bulk and resupplies come to ${litreWords(has)}.`,
-          mend: `Save ${litreWords(needs - has)}, or have it resupplied before.`,
+          what: `Drums and own fuel would need ${litreWords(Math.ceil(needs))} by then; filled drums, bulk and resupplies come to ${litreWords(Math.floor(has))}.`,
+          mend: `Save ${litreWords(Math.ceil(needs - has))}, or have it resupplied before.`,
         },
       ];
   }

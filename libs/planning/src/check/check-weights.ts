@@ -12,8 +12,8 @@ export function checkWeights(survey: Survey): readonly Fault[] {
     .flatMap((flown) => [
       ...fuelCapacity(flown),
       ...flown.legs.flatMap((leg) => [
-        ...weightLimits(survey, flown, leg).flatMap((limit) => overLimit(survey, flown, leg, limit)),
         ...cabinLimits(survey, flown, leg),
+        ...weightLimits(survey, flown, leg).flatMap((limit) => overLimit(survey, flown, leg, limit)),
       ]),
     ]);
 }

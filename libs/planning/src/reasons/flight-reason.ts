@@ -104,7 +104,8 @@ function fallsOf({ endTargets }: ReasonPicture, { withIt, without }: Compared): 
     ];
   };
   return [
-    ...fall('run out', 0, 1),
+    // A strip that need hold nothing may stand empty.
+    ...(without.criticalLitres > 0 ? fall('run out', 0, 1) : []),
     ...fall('below critical', without.criticalLitres, 1),
     ...fall('below minimum', without.minimumLitres, 1),
     ...fall('short of the end target', endTargets.get(without.place) ?? 0, last),
