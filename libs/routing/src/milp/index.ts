@@ -4,3 +4,4 @@ export { solveWithJsLpSolver } from './js-lp-solver.js';
 export * from './linear-program.js';
 export * from './lower-bound.js';
 export * from './polish.js';
+export { highsMethods } from './solve-methods.js';

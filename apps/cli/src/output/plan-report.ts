@@ -1,0 +1,35 @@
+import type { Scenario } from '@drumline/planning';
+import type { PlanDocument } from '../load-plan.js';
+import { baseLines, cacheLines, shortageLines, totalsLine } from './caches.js';
+import { cautions } from './cautions.js';
+import { gapText, planColumns } from './costs.js';
+import { flightLines } from './flights.js';
+import { printDay } from './words.js';
+
+/** The report of `drumline plan`: flights, stock, bases, shortages, plans beside each other, cautions. */
+export function planLines(scenario: Scenario, name: string, { plan, beside }: PlanDocument): string[] {
+  const { proof } = plan;
+  return [
+    `Plan: ${plan.title}`,
+    `${printDay(plan.firstDay)} and ${plan.days - 1} days more, the first ${plan.offeredDays} offered. As known at ${scenario.asOf}. Target: ${name}.`,
+    `${totalsLine(plan)}. No plan on the routes looked at costs much less: gap ${gapText(plan)} (${proof.solver}, ${proof.seconds.toFixed(1)} s, seed ${proof.seed}).`,
+    '',
+    'FLIGHTS',
+    ...flightLines(plan),
+    '',
+    'STOCK, with these flights flown',
+    ...cacheLines(plan.caches),
+    '',
+    'BASES',
+    ...baseLines(plan),
+    '',
+    'SHORTAGES THAT COULD NOT BE AVOIDED',
+    ...shortageLines(plan),
+    '',
+    'PLANS BESIDE EACH OTHER',
+    ...planColumns([{ name, plan }, ...beside]),
+    '',
+    ...(plan.remarks.length === 0 ? [] : ['REMARKS', ...plan.remarks, '']),
+    ...cautions,
+  ];
+}

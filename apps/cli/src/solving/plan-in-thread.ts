@@ -1,0 +1,25 @@
+import { Worker } from 'node:worker_threads';
+import type { PlanOutcome } from '@drumline/planning';
+import type { Progress } from '@drumline/routing';
+import type { PlanMessage, PlanTask } from './plan-task.js';
+
+/** The worker always runs from the build, also when this file is run from source. */
+const workerFile = new URL('../../dist/solving/plan.worker.js', import.meta.url);
+
+/**
+ * Plans in a thread of its own, so that this one stays free for progress and Ctrl-C (HiGHS blocks its thread). Rejects
+ * where the planner throws: a defect.
+ */
+export function planInThread(task: PlanTask, onProgress: (progress: Progress) => void): Promise<PlanOutcome> {
+  return new Promise((resolve, reject) => {
+    const worker = new Worker(workerFile, { workerData: task });
+    worker.on('message', (message: PlanMessage) => {
+      if (message.kind === 'progress') onProgress(message.progress);
+      else resolve(message.outcome);
+    });
+    worker.on('error', reject);
+    worker.on('exit', (code) =>
+      reject(new Error(`The planning thread ended with code ${code} and no plan.`)),
+    );
+  });
+}

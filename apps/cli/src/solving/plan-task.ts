@@ -1,0 +1,18 @@
+import type { EndTarget, PlanOutcome, Scenario } from '@drumline/planning';
+import type { Progress, SolveOptions } from '@drumline/routing';
+
+/** What a planning thread is given. */
+export interface PlanTask {
+  readonly scenario: Scenario;
+  readonly endTarget: EndTarget;
+  readonly seed: number;
+  readonly budget: SolveOptions['budget'];
+  readonly weather: { readonly fortnights: number; readonly seed: number };
+  /** Its first figure is set to 1 to end the search with the best plan so far. */
+  readonly stop: Int32Array<SharedArrayBuffer>;
+}
+
+/** What it sends: progress now and then, the outcome at the end. */
+export type PlanMessage =
+  | { readonly kind: 'progress'; readonly progress: Progress }
+  | { readonly kind: 'outcome'; readonly outcome: PlanOutcome };
