@@ -51,6 +51,18 @@ export interface Daylight {
  * sunset; null where there is no sunrise. Throws a RangeError for an unknown time zone.
  */
 export const daylight = (position: Position, day: IsoDate, timeZone: string): Daylight | null => {
+  // Finding the sun costs a thousand times as much as looking it up, and a plan asks of the same places again and again.
+  const days = knownDaylight.get(position) ?? new Map<string, Daylight | null>();
+  knownDaylight.set(position, days);
+  const key = `${day} ${timeZone}`;
+  const found = days.has(key) ? (days.get(key) as Daylight | null) : findDaylight(position, day, timeZone);
+  days.set(key, found);
+  return found;
+};
+
+const knownDaylight = new WeakMap<Position, Map<string, Daylight | null>>();
+
+const findDaylight = (position: Position, day: IsoDate, timeZone: string): Daylight | null => {
   const sun = sunOfDay(position, day, timeZone);
   if (sun.kind === 'no sunrise') return null;
   if (sun.kind === 'no sunset') return { from: minutes(0), until: minutes(1440) };

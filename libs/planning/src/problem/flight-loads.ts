@@ -15,6 +15,7 @@ export interface FlightLoads {
 /** The loading rules of a scenario. A positioning flight is worked out once for equal surfaces and winds. */
 export function flightLoads(scenario: Scenario, territory: Territory): FlightLoads {
   const known = new Map<string, FlightOnDay>();
+  const booked = new Map<BookedFlight, FlightOnDay>();
   const conditionsOf = conditionsText(territory);
   const closedOn = closedWhy(scenario, territory);
   return {
@@ -26,8 +27,12 @@ export function flightLoads(scenario: Scenario, territory: Territory): FlightLoa
       return onDay;
     },
     bookedLoad: (flight, type, day) => {
+      const found = booked.get(flight);
+      if (found) return found;
       const request = requestOf(scenario, territory, type, flight.configuration, flight.legs, day);
-      return onDayOf(scenario, request, null);
+      const onDay = onDayOf(scenario, request, null);
+      booked.set(flight, onDay);
+      return onDay;
     },
     conditionsKey: (places, day) => (closedOn(places, day) === null ? conditionsOf(places, day) : null),
   };

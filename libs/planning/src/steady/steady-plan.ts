@@ -1,0 +1,58 @@
+import { checkPlan, costOf, type Plan, type PlanCost, type Problem, type Trip } from '@drumline/routing';
+import type { BuiltProblem } from '../problem/problem-map.js';
+import { fragilityOf } from './fragility.js';
+
+/**
+ * Of plans with the same flights for the same money, one that is less fragile: flights move to other days, aircraft
+ * and pilots while that lowers the chance of any cache falling below critical, costs nothing, and lets no cache fall
+ * shorter. The routing problem does not know half days, nor that the weather of one hits every flight to a strip. The
+ * same plan for the same input; `most` plans are looked at.
+ */
+export function steadyPlan(built: BuiltProblem, plan: Plan, most: number): Plan {
+  const fragility = fragilityOf(built);
+  const limit = costOf(built.problem, plan);
+  let best = { plan, fragility: fragility(plan) };
+  let looked = 0;
+  for (let improved = true; improved && best.fragility > 0; ) {
+    improved = false;
+    for (let t = 0; t < plan.trips.length; t++) {
+      for (const moved of movesOf(built.problem, best.plan.trips[t]!)) {
+        if (looked >= most) return best.plan;
+        const candidate = { ...best.plan, trips: best.plan.trips.with(t, moved) };
+        if (!isAsGood(costOf(built.problem, candidate), limit)) continue;
+        looked++;
+        const chance = fragility(candidate);
+        if (chance > best.fragility - 1e-9 || checkPlan(built.problem, candidate).faults.length > 0) continue;
+        best = { plan: candidate, fragility: chance };
+        improved = true;
+      }
+    }
+  }
+  return best.plan;
+}
+
+/** The same trip on other days, by other vehicles of the kind, with other crews. */
+function movesOf({ days, vehicles, routes, crews }: Problem, trip: Trip): Trip[] {
+  const { kind, source, conditionByDay, crewGroup } = routes[trip.route]!;
+  const fit = [...vehicles.keys()].filter((v) => vehicles[v]!.kind === kind && vehicles[v]!.home === source);
+  const moves: Trip[] = [];
+  for (let day = 0; day < days; day++) {
+    if (conditionByDay[day]! < 0) continue;
+    const pilots = [...crews.keys()].filter((c) => crews[c]!.groupsByDay[day]!.includes(crewGroup));
+    for (const vehicle of fit) {
+      if (vehicles[vehicle]!.dutyHours[day] === 0) continue;
+      for (const crew of crewGroup < 0 ? [-1] : pilots) moves.push({ ...trip, day, vehicle, crew });
+    }
+  }
+  return moves;
+}
+
+function isAsGood(cost: PlanCost, limit: PlanCost): boolean {
+  const money = (of: PlanCost) => of.travel + of.packs + of.changes + of.endShort;
+  return (
+    cost.unmet <= limit.unmet &&
+    cost.belowCritical <= limit.belowCritical &&
+    cost.belowMinimum <= limit.belowMinimum &&
+    money(cost) <= money(limit) + 0.5
+  );
+}
