@@ -1,5 +1,6 @@
 import { checkPlan } from './check/check-plan.js';
-import type { EndTarget, FlightPlan, Shortage } from './flight-plan.js';
+import { sortFaults } from './check/sort-faults.js';
+import type { EndTarget, Fault, FlightPlan, Shortage } from './flight-plan.js';
 import type { DescribedFlights } from './flights/describe-flights.js';
 import { planDocument } from './flights/plan-document.js';
 import { readPlan } from './flights/read-plan.js';
@@ -25,7 +26,7 @@ export type PlanOutcome =
 /**
  * The flights of a scenario: the problem is built, solved, read back as flights and checked from the scenario by code
  * that shares nothing with the solver. Infeasible, with the reasons, where no plan keeps the limits. Throws where the
- * plan breaks a rule: that is a bug, never an outcome.
+ * plan breaks a rule: that is a bug, never an outcome. Rules that frozen flights break by themselves are remarks.
  */
 export async function planScenario(
   scenario: Scenario,
@@ -43,8 +44,10 @@ export async function planScenario(
   const { endTarget, weather } = options;
   const { cost: tiers, proof } = outcome;
   const plan = planDocument(scenario, described, { endTarget, tiers, proof, shortages, weather });
-  refuseFaults(scenario, plan);
-  return { status: 'solved', plan };
+  const { ofThePlan, forDecision } = sortFaults(scenario, plan.flights, checkPlan(scenario, plan));
+  refuseFaults(ofThePlan);
+  const decisions = forDecision.map((fault) => `Needs a decision: ${faultWords(fault)}`);
+  return { status: 'solved', plan: { ...plan, remarks: [...decisions, ...plan.remarks] } };
 }
 
 function whatIsMissing({ handPlan }: Scenario, { endTarget }: PlanOptions): string | null {
@@ -72,7 +75,8 @@ function targetOf({ problem, map }: BuiltProblem, place: string): number {
   return problem.stores[map.storeOf.get(place)!]!.endTarget;
 }
 
-function refuseFaults(scenario: Scenario, plan: FlightPlan): void {
-  const [fault] = checkPlan(scenario, plan);
-  if (fault) throw new Error(`The plan breaks a rule: ${fault.where}: ${fault.what} ${fault.mend}`);
+function refuseFaults([fault]: readonly Fault[]): void {
+  if (fault) throw new Error(`The plan breaks a rule: ${faultWords(fault)}`);
 }
+
+const faultWords = ({ where, what, mend }: Fault): string => `${where}: ${what} ${mend}`;
