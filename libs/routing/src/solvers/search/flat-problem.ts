@@ -18,7 +18,7 @@ export interface FlatProblem {
   readonly source: Int32Array;
   readonly packCost: Float64Array;
   readonly crewGroup: Int32Array;
-  /** Kind and home that a route needs, as an index into `vehiclesOf`; -1: booked. */
+  /** Kind and home that a route needs, as an index into `vehiclesOf`; -1: booked, or no such vehicle. */
   readonly start: Int32Array;
   readonly vehiclesOf: readonly (readonly number[])[];
   /** Condition of route r on day d at r x days + d; -1: cannot be travelled. */
@@ -30,7 +30,7 @@ export interface FlatProblem {
   /** Leg packs of condition c start at `legsAt[c]`; never more on a later leg than on an earlier one. */
   readonly legsAt: Int32Array;
   readonly legPacks: Int32Array;
-  /** Real routes by their first stop. */
+  /** Real routes that some vehicle can travel, by their first stop. */
   readonly routesFirstTo: readonly Int32Array[];
   /** Equal for routes with the same stops in the same order. */
   readonly sequence: Int32Array;
@@ -40,6 +40,9 @@ export interface FlatProblem {
 export function flatten(problem: Problem, allowed?: readonly number[]): FlatProblem {
   const routes = [...problem.routes, ...problem.booked.map((one) => bookedAsRoute(one, problem.days))];
   const starts = indexStarts(problem);
+  const start = Int32Array.from(routes, (route, r) =>
+    r < problem.routes.length ? (starts.indexOf.get(startKey(route)) ?? -1) : -1,
+  );
   const conditions = routes.flatMap((route) => route.conditions);
   const firstCondition = offsets(routes.map((route) => route.conditions.length));
   const conditionAt = new Int32Array(routes.length * problem.days);
@@ -60,9 +63,7 @@ export function flatten(problem: Problem, allowed?: readonly number[]): FlatProb
     source: Int32Array.from(routes, (route) => route.source),
     packCost: Float64Array.from(routes, (route) => problem.stores[route.source].supply?.packCost ?? 0),
     crewGroup: Int32Array.from(routes, (route) => (problem.crews.length === 0 ? -1 : route.crewGroup)),
-    start: Int32Array.from(routes, (route, r) =>
-      r < problem.routes.length ? (starts.indexOf.get(startKey(route)) ?? -1) : -1,
-    ),
+    start,
     vehiclesOf: starts.vehiclesOf,
     conditionAt,
     blockHours: Float64Array.from(conditions, (one) => one.blockHours),
@@ -71,7 +72,7 @@ export function flatten(problem: Problem, allowed?: readonly number[]): FlatProb
     ownUse: Float64Array.from(conditions, (one) => one.ownUse),
     legsAt: offsets(conditions.map((one) => one.legPacks.length)),
     legPacks: Int32Array.from(conditions.flatMap((one) => runningMinimum(one.legPacks))),
-    routesFirstTo: routesFirstTo(problem, allowed ?? problem.routes.keys()),
+    routesFirstTo: routesFirstTo(problem, start, allowed ?? problem.routes.keys()),
     sequence: sequences(routes),
   };
 }
@@ -121,9 +122,9 @@ function runningMinimum(legPacks: readonly number[]): number[] {
   });
 }
 
-function routesFirstTo(problem: Problem, allowed: Iterable<number>): Int32Array[] {
+function routesFirstTo(problem: Problem, start: Int32Array, allowed: Iterable<number>): Int32Array[] {
   const firstTo: number[][] = problem.stores.map(() => []);
-  for (const r of allowed) firstTo[problem.routes[r].stops[0]].push(r);
+  for (const r of allowed) if (start[r] >= 0) firstTo[problem.routes[r].stops[0]].push(r);
   return firstTo.map((routes) => Int32Array.from(routes));
 }
 

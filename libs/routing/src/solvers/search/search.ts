@@ -1,6 +1,6 @@
 import type { Plan } from '../../plan.js';
 import type { Problem } from '../../problem.js';
-import { pick, randomFrom } from '../../random.js';
+import { pick, type Random, randomFrom } from '../../random.js';
 import { flatten } from './flat-problem.js';
 import { Recreate } from './recreate.js';
 import { refill } from './refill.js';
@@ -40,21 +40,25 @@ export function search(problem: Problem, from: Plan, options: SearchOptions) {
   const weights = ruins.map(() => 1);
   const hot = (0.02 * state.money) / Math.max(1, state.active.length);
 
-  while (state.active.length > 0 && !options.shouldStop?.()) {
+  while (!options.shouldStop?.()) {
     const progress = pace(iterations);
     if (progress >= 1) break;
     iterations++;
     const temperature = hot * 0.02 ** progress * 5;
     const ruin = choose(weights, random());
     const count = 1 + pick(random, 8);
-    const removed = ruins[ruin](state, count, random, near);
+    const removed = state.active.length > 0 ? ruins[ruin](state, count, random, near) : [];
     const touched = new Set<number>();
+    if (removed.length === 0 || random() < 0.1) touched.add(pick(random, all.length));
     for (const slot of removed) {
       for (let i = 0; i < state.stopCount(slot); i++) touched.add(state.stopOf(slot, i));
       state.remove(slot);
     }
     const centre = near[[...touched][pick(random, touched.size)]];
     while (touched.size < 10 && random() < 0.9) touched.add(centre[pick(random, centre.length)]);
+    const refillFirst = random() < 0.3;
+    emptySome(state, [...touched], random);
+    if (refillFirst) refill(state, [...touched]);
     recreate.run([...touched], {
       hoursPower: random() < 0.5 ? 1 : random(),
       noise: random() < 0.5 ? 0.1 : 0.4,
@@ -75,6 +79,19 @@ export function search(problem: Problem, from: Plan, options: SearchOptions) {
     }
   }
   return { ...best, iterations };
+}
+
+/** Takes packs back from booked routes and, now and then, from all trips to one store. */
+function emptySome(state: SearchState, stores: readonly number[], random: Random): void {
+  const emptied = random() < 0.15 ? stores[pick(random, stores.length)] : -1;
+  const withBooked = random() < 0.5;
+  for (const store of stores) {
+    for (const slot of state.slotsAt[store]) {
+      if (store !== emptied && !(withBooked && state.vehicle[slot] < 0)) continue;
+      for (let i = 0; i < state.stopCount(slot); i++)
+        if (state.stopOf(slot, i) === store) state.setDrop(slot, i, 0);
+    }
+  }
 }
 
 /** Share of the budget used after a number of iterations. */
