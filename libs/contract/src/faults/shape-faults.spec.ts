@@ -21,7 +21,7 @@ describe('faults of form say what stands there and what belongs there', () => {
       'drums',
       'content',
       'part usd',
-      '"part usd" is not a word known here. Use "part used", or another of "filled sealed", "part used", "clean empty", "empty with residue", "drained".',
+      '"part usd" is not a word known here. Use "part used", or another of "filled sealed", "clean empty", "empty with residue", "drained".',
     ],
     ['weather', 'morningCancel', 1.2, '1.2 is too large. Give at most 1.'],
     ['places', 'code', 'LOR', '"LOR" does not fit: a place code is four capital letters, like XLOR.'],

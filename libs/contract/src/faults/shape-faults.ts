@@ -82,9 +82,10 @@ const ofWhat = (origin: string): string =>
   origin === 'array' ? ' of them' : origin === 'string' ? ' letter' : '';
 
 const chooseFrom = (values: readonly unknown[], given: unknown): string => {
-  const near = typeof given === 'string' ? nearestName(given, values.map(String)) : null;
-  const all = values.map((value) => JSON.stringify(value)).join(', ');
-  return near === null ? all : `${JSON.stringify(near)}, or another of ${all}`;
+  const words = values.map((value) => JSON.stringify(value));
+  const near = typeof given === 'string' ? nearestName(JSON.stringify(given), words) : null;
+  if (near === null || words.length === 1) return words.join(', ');
+  return `${near}, or another of ${words.filter((word) => word !== near).join(', ')}`;
 };
 
 const show = (value: unknown): string => {

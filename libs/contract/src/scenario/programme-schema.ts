@@ -98,6 +98,10 @@ export const bookedFlightSchema = z
   })
   .meta({ id: 'BookedFlight', description: 'A flight that flies anyway; its spare payload may take drums' });
 
+export const standingState = z
+  .enum(['offered', 'approved', 'given', 'loaded', 'away', 'home', 'reported', 'closed'])
+  .meta({ description: 'How far it is; from approved on it does not move', examples: ['approved'] });
+
 const stopSchema = z
   .strictObject({ place: placeCode('Strip; listed in `caches`', 'XLOR'), drums: drums('Drums unloaded', 6) })
   .meta({ id: 'Stop', description: 'Drums left at a strip' });
@@ -105,9 +109,7 @@ const stopSchema = z
 export const standingFlightSchema = z
   .strictObject({
     id: text('Id', 'F05'),
-    state: z
-      .enum(['offered', 'approved', 'given', 'loaded', 'away', 'home', 'reported', 'closed'])
-      .meta({ description: 'How far it is; from approved on it does not move', examples: ['approved'] }),
+    state: standingState,
     date: isoDate('Day', '2027-06-15'),
     aircraft: reference('aircraft', 'Tail', 'B1'),
     from: placeCode('Base; listed in `bases`', 'XALD'),
