@@ -1,4 +1,23 @@
+export { bookAt, stepAt } from './book-at.js';
+export {
+  type CaseClosing,
+  type ClosingAnswer,
+  closeCase,
+  type DifferenceCase,
+  type DifferenceCause,
+  differenceCases,
+  differenceCauses,
+} from './difference-case.js';
+export { type LedgerChange, ledgerChange } from './ledger-change.js';
 export type * from './ledger-state.js';
+export { lookAlikeDraws } from './look-alikes.js';
 export * from './millilitres.js';
 export type * from './movement.js';
+export { overCapacity } from './over-capacity.js';
 export type * from './raised.js';
+export { raisedIn } from './raised-in.js';
+export { holdAt, standingHold } from './read-batch.js';
+export { applyMovement, asItWasAt, asKnownAt, replay } from './replay.js';
+export { standingCounts } from './standing-counts.js';
+export { type Subjects, subjectsOf } from './subjects.js';
+export { toBatches, toCounts, toDrums } from './to-stock.js';

@@ -1,7 +1,7 @@
 import type { IsoDate, IsoInstant, Kilograms } from '@drumline/units';
 import type { DrumContent, Hold } from '../drum.js';
 import type { Millilitres } from './millilitres.js';
-import type { Counted, Movement } from './movement.js';
+import type { Movement } from './movement.js';
 import type { Raised } from './raised.js';
 
 /** Where a drum is. Not known is a state, and somebody has to look. */
@@ -79,9 +79,6 @@ export interface BatchState {
   readonly raised: readonly Raised[];
 }
 
-/** Counts of a place, in the order in which they happened; reversed ones are left out. */
-export type CountsOfPlace = readonly Counted[];
-
 /** What the book says stands at a place. */
 export interface PlaceBalance {
   readonly place: string;
@@ -105,7 +102,8 @@ export interface LedgerState {
   readonly groups: ReadonlyMap<string, DrumGroup>;
   readonly drums: ReadonlyMap<string, DrumState>;
   readonly batches: ReadonlyMap<string, BatchState>;
-  readonly counts: ReadonlyMap<string, CountsOfPlace>;
+  /** Counts of a place in the order in which they happened, reversed ones included. */
+  readonly counts: ReadonlyMap<string, readonly HistoryEntry[]>;
   /** Places where something stands. */
   readonly balances: ReadonlyMap<string, PlaceBalance>;
 }

@@ -20,8 +20,7 @@ export type RaisedKind =
   | 'clock ahead'
   | 'corrects an unknown movement'
   | 'draws look alike'
-  | 'over capacity'
-  | 'count differs';
+  | 'over capacity';
 
 /** Something to look at: a value, with the same id whenever it is found again. */
 export interface Raised {

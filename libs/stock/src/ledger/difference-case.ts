@@ -1,0 +1,121 @@
+import type { IsoInstant } from '@drumline/units';
+import type { CountTolerance } from '../drum.js';
+import { toleranceOfCount } from '../opening-stock.js';
+import { bookAt } from './book-at.js';
+import type { LedgerState } from './ledger-state.js';
+import { litresOf, type Millilitres } from './millilitres.js';
+import type { Counted, Movement } from './movement.js';
+import { byHappened } from './order.js';
+import { standingCounts } from './standing-counts.js';
+
+/** Book and count differ beyond the tolerance: an open question, until two people close it. */
+export interface DifferenceCase {
+  /** Id of the count that opened it. */
+  readonly count: string;
+  readonly place: string;
+  readonly countedBy: readonly string[];
+  readonly countedMillilitres: Millilitres;
+  /** The book at the moment of the count, with everything known today. */
+  readonly bookMillilitres: Millilitres;
+  /** Count less book: negative, less was found. */
+  readonly differenceMillilitres: number;
+  readonly toleranceMillilitres: number;
+  /** Ids of what happened at the place since the last agreed count, to look through. */
+  readonly movementsSince: readonly string[];
+}
+
+export const differenceCauses = ['recount', 'missing report', 'spill', 'theft', 'unknown'] as const;
+
+export type DifferenceCause = (typeof differenceCauses)[number];
+
+/** What two people found; the litres themselves move by entries of their own. */
+export interface CaseClosing {
+  readonly count: string;
+  readonly cause: DifferenceCause;
+  readonly words: string;
+  readonly by: string;
+  readonly second: string;
+  readonly at: IsoInstant;
+}
+
+export type ClosingAnswer =
+  | { readonly kind: 'closed'; readonly closing: CaseClosing }
+  | { readonly kind: 'refused'; readonly words: string };
+
+/**
+ * The open case of each place: its last count that stands, where it is outside the tolerance and not closed. Late
+ * reports count: a case that they explain is gone.
+ */
+export function differenceCases(
+  state: LedgerState,
+  tolerance: CountTolerance,
+  closings: readonly CaseClosing[],
+): readonly DifferenceCase[] {
+  const closed = new Set(closings.map(({ count }) => count));
+  return [...state.counts.keys()].sort().flatMap((place) => {
+    const counts = standingCounts(state, place);
+    const last = counts.at(-1);
+    if (!last || closed.has(last.id)) return [];
+    const found = compare(state, last, tolerance);
+    if (Math.abs(found.differenceMillilitres) <= found.toleranceMillilitres) return [];
+    const agreed = counts.findLast(
+      (count) => count.id !== last.id && (closed.has(count.id) || isAgreed(state, count, tolerance)),
+    );
+    const movementsSince = movementsAt(state, place, agreed?.happenedAt ?? null, last.happenedAt);
+    return [{ ...found, movementsSince }];
+  });
+}
+
+/** Closes a case, or says why not: two people, neither of whom counted. */
+export function closeCase(open: DifferenceCase, closing: Omit<CaseClosing, 'count'>): ClosingAnswer {
+  const { by, second } = closing;
+  if (by === second) return refused(`${by} is named twice: a second person has to agree.`);
+  const counter = [by, second].find((person) => open.countedBy.includes(person));
+  if (counter !== undefined)
+    return refused(
+      `${counter} made the count at ${open.place} and cannot close its case: somebody else has to.`,
+    );
+  return { kind: 'closed', closing: { count: open.count, ...closing } };
+}
+
+const refused = (words: string): ClosingAnswer => ({ kind: 'refused', words });
+
+function isAgreed(state: LedgerState, count: Counted, tolerance: CountTolerance): boolean {
+  const { differenceMillilitres, toleranceMillilitres } = compare(state, count, tolerance);
+  return Math.abs(differenceMillilitres) <= toleranceMillilitres;
+}
+
+function compare(state: LedgerState, counted: Counted, tolerance: CountTolerance) {
+  const book = bookAt(state, counted.place, counted.happenedAt);
+  return {
+    count: counted.id,
+    place: counted.place,
+    countedBy: [...new Set([counted.by, ...counted.witnesses])],
+    countedMillilitres: counted.millilitres,
+    bookMillilitres: book,
+    differenceMillilitres: counted.millilitres - book,
+    toleranceMillilitres: toleranceOfCount(litresOf(book), counted.openDrums, tolerance) * 1000,
+  };
+}
+
+/** Ids of standing drum movements that put something at the place or took it away, in the order they happened. */
+function movementsAt(
+  state: LedgerState,
+  place: string,
+  after: IsoInstant | null,
+  until: IsoInstant,
+): string[] {
+  const from = after === null ? Number.NEGATIVE_INFINITY : Date.parse(after);
+  const ids = new Set<string>();
+  for (const { steps } of state.drums.values())
+    steps.forEach(({ movement, from: at, where }, index) => {
+      const before = steps[index - 1]?.where;
+      const touches = [before, where].some((each) => each?.kind === 'at' && each.place === place);
+      const moment = Date.parse(at);
+      if (touches && moment > from && moment <= Date.parse(until)) ids.add(movement);
+    });
+  return [...ids]
+    .map((id) => state.movements.get(id) as Movement)
+    .sort(byHappened)
+    .map(({ id }) => id);
+}
