@@ -7,6 +7,13 @@ import type { FlightSketch } from './flight-sketch.js';
 import { hasLeft } from './flight-state.js';
 import { type DayFlight, scheduleDay } from './schedule-day.js';
 
+/** Flights of one day that no order lets fly one at a time within the flying day. */
+export interface Clash {
+  readonly day: number;
+  readonly flights: readonly string[];
+  readonly why: string;
+}
+
 /**
  * Departure of every flight, by id. On each day the flight whose cache runs short first departs first, then the one
  * that loses most by waiting for the afternoon's weather. A day without a schedule gets everybody's earliest time; the
@@ -17,17 +24,37 @@ export function flightTimes(
   sketches: readonly FlightSketch[],
   caches: readonly CacheProjection[],
 ): ReadonlyMap<string, ClockTime> {
-  const byPlace = new Map(caches.map((cache) => [cache.place, cache]));
   const times = new Map<string, ClockTime>();
-  for (const today of groupBy(sketches, ({ day }) => day).values()) {
-    const flights = today.map((sketch) => dayFlight(scenario, sketch, urgency(scenario, sketch, byPlace)));
-    const schedule = scheduleDay(flights);
+  for (const { flights, schedule } of daySchedules(scenario, sketches, caches)) {
     for (const flight of flights) {
       const start = schedule.status === 'scheduled' ? schedule.departures.get(flight.id)! : flight.earliest;
       times.set(flight.id, clockTimeAt(minutes(Math.min(1439, start))));
     }
   }
   return times;
+}
+
+/** The days that have no schedule, with the flights that stand in each other's way; empty: every day has one. */
+export function flightClashes(
+  scenario: Scenario,
+  sketches: readonly FlightSketch[],
+  caches: readonly CacheProjection[],
+): readonly Clash[] {
+  return daySchedules(scenario, sketches, caches).flatMap(({ day, schedule }) =>
+    schedule.status === 'no schedule' ? [{ day, flights: schedule.flights, why: schedule.why }] : [],
+  );
+}
+
+function daySchedules(
+  scenario: Scenario,
+  sketches: readonly FlightSketch[],
+  caches: readonly CacheProjection[],
+) {
+  const byPlace = new Map(caches.map((cache) => [cache.place, cache]));
+  return [...groupBy(sketches, ({ day }) => day)].map(([day, today]) => {
+    const flights = today.map((sketch) => dayFlight(scenario, sketch, urgency(scenario, sketch, byPlace)));
+    return { day, flights, schedule: scheduleDay(flights) };
+  });
 }
 
 function dayFlight(scenario: Scenario, { flight, booked, onDay }: FlightSketch, urgency: number): DayFlight {

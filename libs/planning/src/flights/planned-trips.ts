@@ -8,11 +8,11 @@ import type { StandingFlight } from '../scenario.js';
  * aircraft and route; the others are numbered "P01" on, by day, aircraft and order.
  */
 export function plannedTrips(built: BuiltProblem, plan: Plan): readonly StandingFlight[] {
-  return [...fixedFlights(built, plan), ...numbered(built, newFlights(built, plan))];
+  return [...fixedFlights(built, plan), ...numbered(built, tripFlights(built, plan))];
 }
 
 /** Booked and frozen flights, with the pilot found for those that named none. */
-function fixedFlights({ problem, map }: BuiltProblem, plan: Plan): readonly StandingFlight[] {
+export function fixedFlights({ problem, map }: BuiltProblem, plan: Plan): readonly StandingFlight[] {
   return map.booked.map((entry, index) => {
     const crew = plan.bookedCrews[index] ?? -1;
     const pilot = entry.kind === 'frozen' && entry.flight.pilot ? entry.flight.pilot : map.crews[crew]?.id;
@@ -37,9 +37,11 @@ function fixedFlights({ problem, map }: BuiltProblem, plan: Plan): readonly Stan
   });
 }
 
-type Unnamed = Omit<StandingFlight, 'id'>;
+/** A flight that has no number yet. */
+export type Unnamed = Omit<StandingFlight, 'id'>;
 
-function newFlights({ problem, map }: BuiltProblem, plan: Plan): readonly Unnamed[] {
+/** The trips of a routing plan as flights, in the plan's order. */
+export function tripFlights({ problem, map }: BuiltProblem, plan: Plan): readonly Unnamed[] {
   return plan.trips.map((trip) => {
     const route = problem.routes[trip.route]!;
     const pilot = map.crews[trip.crew]?.id;
