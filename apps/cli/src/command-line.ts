@@ -79,7 +79,7 @@ export function commandLine(): Command {
   ).action(diff);
 
   command(
-    'bench [folder]',
+    'bench <folder>',
     'Plan every network of a folder and print first plan, plan, bound and gap.',
     'drumline bench ../networks --seconds 30',
   )

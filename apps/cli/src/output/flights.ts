@@ -1,5 +1,5 @@
 import type { FlightPlan, PlannedFlight, PlannedLeg, PlannedStop } from '@drumline/planning';
-import { print, printNumber } from '@drumline/units';
+import { print } from '@drumline/units';
 import { indent } from './table.js';
 import { countOf, price, printDay, wholeMoney } from './words.js';
 
@@ -18,18 +18,21 @@ export function flightLines(plan: FlightPlan): string[] {
   });
 }
 
-/** One flight in a few lines. */
+/** One flight in a few lines; a booked flight without drums in one. */
 export function flightText(flight: PlannedFlight, currency: string): string[] {
+  const head = `  ${flight.id}  ${flight.aircraft}  ${flight.departs}  ${routeText(flight)}`;
+  if (flight.kind === 'booked' && flight.drums === 0)
+    return [`${head}  booked, no drums on it  ${crewText(flight)}`];
   return [
-    `  ${flight.id}  ${flight.aircraft}  ${flight.departs}  ${routeText(flight)}  ${loadText(flight)}  ${crewText(flight)}  ${flight.state}`,
+    `${head}  ${loadText(flight)}  ${crewText(flight)}  ${flight.kind === 'booked' ? 'booked' : flight.state}`,
     ...indent(
       [
-        `Block ${print(flight.blockHours, 'h', 2)}, duty ${print(flight.dutyHours, 'h', 2)}, ramp fuel ${print(flight.rampFuelLb, 'lb')}, own fuel from ${flight.from} ${print(flight.ownFuelLitres, 'L')}.`,
-        ...costText(flight, currency),
         `Why: ${flight.reason.text}`,
         `If declined: ${flight.reason.ifDeclined}`,
-        ...flight.legs.filter((leg) => leg.drumsAboard > 0 || leg.drumsPossible > 0).flatMap(legText),
+        ...flight.legs.filter((leg) => leg.drumsAboard > 0).flatMap(legText),
         ...flight.stops.flatMap(stopText),
+        `Block ${print(flight.blockHours, 'h', 2)}, duty ${print(flight.dutyHours, 'h', 2)}, ramp fuel ${print(flight.rampFuelLb, 'lb')}, own fuel from ${flight.from} ${print(flight.ownFuelLitres, 'L')}.`,
+        ...costText(flight, currency),
       ],
       8,
     ),
@@ -62,21 +65,23 @@ function costText(flight: PlannedFlight, currency: string): string[] {
 }
 
 function legText(leg: PlannedLeg): string[] {
-  const aboard = `${leg.from}-${leg.to}: ${countOf(leg.drumsAboard, 'drum')} aboard of ${leg.drumsPossible} possible, surface ${leg.surface}`;
-  const binds = `binds: ${leg.binding.place ? `${leg.binding.place} ` : ''}${leg.binding.name}, ${print(leg.spareLb, 'lb')} spare`;
+  const aboard = `${leg.from}-${leg.to}, ${leg.surface}: ${countOf(leg.drumsAboard, 'drum')} of ${leg.drumsPossible} possible`;
+  const binds = `binds ${leg.binding.place ? `${leg.binding.place} ` : ''}${leg.binding.name}, ${print(leg.spareLb, 'lb')} spare`;
   return [
-    `${aboard}; ${binds}.`,
-    ...(leg.relax === '' ? [] : [`  For one drum more: ${leg.relax}`]),
-    ...(leg.positions.length > 0 ? [`  Positions: ${leg.positions.join(' ')}.`] : []),
+    `${aboard}; ${binds}. Positions ${leg.positions.join(' ')}.`,
+    ...(leg.relax === '' ? [] : [`  ${leg.relax}`]),
   ];
 }
 
 function stopText(stop: PlannedStop): string[] {
   const { unloadOrStay: arrival } = stop;
+  const weights = `${stop.place}: arrives at ${print(arrival.arrivalLb, 'lb')}, may leave at ${print(arrival.takeoffLimitLb, 'lb')}`;
   const leave = arrival.canLeaveLoaded
-    ? `arrives at ${print(arrival.arrivalLb, 'lb')}, may leave at ${print(arrival.takeoffLimitLb, 'lb')}: can leave with everything aboard`
-    : `arrives at ${print(arrival.arrivalLb, 'lb')}, may leave at ${print(arrival.takeoffLimitLb, 'lb')}: ${print(arrival.overLb, 'lb')} over, unload or stay`;
-  const tailwind = `tailwind limit ${printNumber(stop.tailwindLimitKt)} kt`;
+    ? 'can leave with everything aboard'
+    : `${print(arrival.overLb, 'lb')} over: unload or stay`;
   const committal = stop.committalPoint === null ? '' : `, decide by ${stop.committalPoint}`;
-  return [`${stop.place}: ${leave}; ${tailwind}${committal}.`, `  If soft: ${stop.ifSoft}`];
+  return [
+    `${weights}; ${leave}. Tailwind limit ${print(stop.tailwindLimitKt, 'kt')}${committal}.`,
+    `  ${stop.ifSoft}`,
+  ];
 }

@@ -6,8 +6,9 @@ import { percent } from './words.js';
 export function progressText(name: string, progress: Progress, currency: string): string {
   const money = (cents: number | null) =>
     cents === null || !Number.isFinite(cents) ? '-' : `${printNumber(cents / 100)} ${currency}`;
-  const gap = progress.gap === null ? '' : `  gap at most ${percent(progress.gap, 2)}`;
-  return `${name}: ${printNumber(progress.seconds, 1)} s  best ${money(progress.best)}  bound ${money(progress.bound)}${gap}  (${progress.stage})`;
+  const told = progress.bound !== null && progress.bound > 0;
+  const gap = progress.gap === null || !told ? '' : `  gap at most ${percent(progress.gap, 2)}`;
+  return `${name}: ${printNumber(progress.seconds, 1)} s  best ${money(progress.best)}  bound ${told ? money(progress.bound) : '-'}${gap}  (${progress.stage})`;
 }
 
 /** A line on standard error that is written over while work goes on; one line every few seconds where it is no terminal. */

@@ -9,8 +9,8 @@ const send = (message: PlanMessage) => parentPort?.postMessage(message);
 const clock = () => performance.now();
 const shouldStop = () => Atomics.load(stop, 0) === 1;
 
-/** Seconds for asking which limit blocks each shortage, on top of the time for the plan. */
-const explainSeconds = 3;
+/** Seconds for making the plan less fragile and asking what blocks each shortage, on top of the time for the plan. */
+const afterSeconds = 3;
 const quick: PlanTask['budget'] = { iterations: 300 };
 let planned = Number.POSITIVE_INFINITY;
 
@@ -28,6 +28,6 @@ const solver: Solver = async (problem, effort) => {
   return outcome;
 };
 
-const isExplainedEnough = () => 'seconds' in budget && clock() - planned > explainSeconds * 1000;
-const outcome = await planScenario(scenario, { endTarget, weather, isExplainedEnough }, solver);
+const isOver = () => 'seconds' in budget && clock() - planned > afterSeconds * 1000;
+const outcome = await planScenario(scenario, { endTarget, weather, isOver }, solver);
 send({ kind: 'outcome', outcome });
