@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { printPath } from './faults/fault.js';
 import { parseScenario } from './parse-scenario.js';
 import { afterSpoiling, tinyDocument } from './tiny-document.js';
 
@@ -80,3 +82,43 @@ describe('a document that is not a scenario', () => {
     }
   });
 });
+
+describe('laws', () => {
+  it('whatever one value is replaced by, the reader answers: the same document back, or at least one fault', () => {
+    const paths = pathsIn(tinyDocument());
+    fc.assert(
+      fc.property(fc.constantFrom(...paths), fc.jsonValue({ maxDepth: 2 }), (path, value) => {
+        const document = tinyDocument();
+        const last = path.at(-1)!;
+        path.slice(0, -1).reduce((inside, key) => inside[key], document)[last] = value;
+        const parsed = parseScenario(JSON.stringify(document));
+        if (parsed.ok) expect(parsed.scenario).toEqual(JSON.parse(JSON.stringify(document)));
+        else expect(parsed.faults.length).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  it('taking any field out is a fault at that very path, unless it may be left out', () => {
+    for (const path of pathsIn(tinyDocument()).filter((keys) => typeof keys.at(-1) === 'string')) {
+      const document = tinyDocument();
+      delete path.slice(0, -1).reduce((inside, key) => inside[key], document)[path.at(-1)!];
+      const parsed = parseScenario(document);
+      const faults = parsed.ok ? [] : parsed.faults;
+      const mayBeLeftOut = /^(untilDate|held|pilot)$/.test(String(path.at(-1)));
+      expect(faults.some((fault) => fault.path === printPath(path))).toBe(!mayBeLeftOut);
+    }
+  });
+});
+
+type Path = readonly (string | number)[];
+
+/** Every place in a JSON value at which something stands. */
+const pathsIn = (value: unknown, here: Path = []): Path[] =>
+  typeof value !== 'object' || value === null
+    ? [here]
+    : [
+        ...(here.length > 0 ? [here] : []),
+        ...Object.entries(value).flatMap(([key, inner]) =>
+          pathsIn(inner, [...here, Array.isArray(value) ? Number(key) : key]),
+        ),
+      ];

@@ -72,6 +72,13 @@ describe('faults of form say what stands there and what belongs there', () => {
     expect(faults).toEqual(['policy.fuel.contingencyPercent: 110 is too large. Give at most 100.']);
   });
 
+  it('where one of several forms fits from outside, the fields inside it are named', () => {
+    expect(said('stripLimits', 'whenSoft', { takeoffLessLb: 500, landngLessLb: -1 })).toEqual([
+      'stripLimits[0].whenSoft.landingLessLb: this field is missing. Add it (a number).',
+      'stripLimits[0].whenSoft.landngLessLb: this field is not known. Did you mean landingLessLb?',
+    ]);
+  });
+
   it('a missing field is named, with what belongs there', () => {
     const { faults } = afterSpoiling((document) => {
       delete document.drums[1].grossKg;

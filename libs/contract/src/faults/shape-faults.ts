@@ -17,10 +17,23 @@ const readIssue = (issue: Issue, schema: z.ZodType, value: unknown, at: readonly
     const known = fieldsAt(schema, issue.path);
     return issue.keys.map((key) => unknownField(key, path, known));
   }
+  const closest = closestChoice(issue);
+  if (closest !== undefined)
+    return closest.flatMap((inner) =>
+      readIssue({ ...inner, path: [...issue.path, ...inner.path] }, schema, value, at),
+    );
   const given = valueAt(value, issue.path);
   if (given === undefined) return [missing(path, issue)];
   return [{ path: printPath(path), ...wordsFor(issue, given) }];
 };
+
+/** Of a choice of forms, the issues of the one whose outer form is met: only fields inside it are wrong. */
+const closestChoice = (issue: Issue): Issue[] | undefined =>
+  issue.code === 'invalid_union'
+    ? issue.errors.find((issues) =>
+        issues.every(({ path, code }) => path.length > 0 || code === 'unrecognized_keys'),
+      )
+    : undefined;
 
 const unknownField = (key: string, path: readonly PropertyKey[], known: readonly string[]): Fault => {
   const near = nearestName(key, known);

@@ -48,6 +48,7 @@ const figure = (unit: string, plain: z.ZodNumber) => (description: string, examp
 
 export const drums = figure('drums', z.number().int().nonnegative());
 export const days = figure('days', z.number().int().positive());
+export const horizonDays = figure('days', z.number().int().min(1).max(366));
 export const persons = figure('persons', z.number().int().nonnegative());
 export const price = figure('cent/L', z.number().nonnegative());
 export const percent = figure('%', z.number().min(0).max(100));

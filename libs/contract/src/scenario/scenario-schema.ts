@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { aircraftTypeSchema, stripLimitSchema } from './aircraft-type-schema.js';
-import { days, instant, isoDate, text } from './field.js';
+import { horizonDays, instant, isoDate, text } from './field.js';
 import { aircraftSchema, helicopterSchema, pilotSchema, weatherOddsSchema } from './fleet-schema.js';
 import {
   givenDistanceSchema,
@@ -39,8 +39,8 @@ export const scenarioSchema = z
     timeZone: text('IANA time zone; days and clock times are local to it', 'Etc/GMT'),
     asOf: instant('The moment of the picture: what was written later is not known yet', '2027-06-14T06:00Z'),
     firstDay: isoDate('Day 1', '2027-06-14'),
-    days: days('Days looked ahead', 14),
-    offeredDays: days('Days offered to the dispatcher, from day 1', 7),
+    days: horizonDays('Days looked ahead', 14),
+    offeredDays: horizonDays('Days offered to the dispatcher, from day 1', 7),
     currency: text('What money is printed in', 'cr'),
     policy: policySchema,
     places: list(placeSchema, 'Bases, strips and pads'),
