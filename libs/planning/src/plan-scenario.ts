@@ -1,7 +1,9 @@
+import { costOf, type PlanCost, type Proof } from '@drumline/routing';
 import { checkPlan } from './check/check-plan.js';
 import { sortFaults } from './check/sort-faults.js';
 import type { EndTarget, Fault, FlightPlan, Shortage } from './flight-plan.js';
 import type { DescribedFlights } from './flights/describe-flights.js';
+import { fitSchedule } from './flights/fit-schedule.js';
 import { planDocument } from './flights/plan-document.js';
 import { readPlan } from './flights/read-plan.js';
 import { buildProblem } from './problem/build-problem.js';
@@ -10,13 +12,17 @@ import type { Scenario } from './scenario.js';
 import { blockedWords } from './shortages/blocked-words.js';
 import { findBlockers, type Solver } from './shortages/find-blockers.js';
 import { findShortages } from './shortages/find-shortages.js';
+import { steadyPlan } from './steady/steady-plan.js';
 
 export interface PlanOptions {
   readonly endTarget: EndTarget;
   /** Fortnights of weather to judge the plan by; null: none. */
   readonly weather: { readonly fortnights: number; readonly seed: number } | null;
-  /** Says when to stop asking which limit blocks a shortage. */
-  readonly isExplainedEnough: () => boolean;
+  /**
+   * Says when the time is up for what follows the solver: making the plan less fragile, and asking which limit blocks
+   * each shortage. Never: the same plan for the same answer of the solver.
+   */
+  readonly isOver: () => boolean;
 }
 
 export type PlanOutcome =
@@ -24,7 +30,7 @@ export type PlanOutcome =
   | { readonly status: 'infeasible'; readonly reasons: readonly string[] };
 
 /**
- * The flights of a scenario: the problem is built, solved, read back as flights and checked from the scenario by code
+ * The flights of a scenario: the problem is built and solved, the plan made less fragile, read as flights and checked from the scenario by code
  * that shares nothing with the solver. Infeasible, with the reasons, where no plan keeps the limits. Throws where the
  * plan breaks a rule: that is a bug, never an outcome. Rules that frozen flights break by themselves are remarks.
  */
@@ -39,10 +45,12 @@ export async function planScenario(
   const outcome = await solver(built.problem, 'full');
   if (outcome.status === 'infeasible') return outcome;
 
-  const described = readPlan(built, outcome.plan);
+  const steady = fitSchedule(built, steadyPlan(built, outcome.plan, options.isOver));
+  const described = readPlan(built, steady);
   const shortages = await explainedShortages(built, described, options, solver);
   const { endTarget, weather } = options;
-  const { cost: tiers, proof } = outcome;
+  const tiers = costOf(built.problem, steady);
+  const proof = proofOf(outcome.proof, tiers);
   const plan = planDocument(scenario, described, { endTarget, tiers, proof, shortages, weather });
   const { ofThePlan, forDecision } = sortFaults(scenario, plan.flights, checkPlan(scenario, plan));
   refuseFaults(ofThePlan);
@@ -59,12 +67,12 @@ function whatIsMissing({ handPlan }: Scenario, { endTarget }: PlanOptions): stri
 async function explainedShortages(
   built: BuiltProblem,
   { caches }: DescribedFlights,
-  { isExplainedEnough }: PlanOptions,
+  { isOver }: PlanOptions,
   solver: Solver,
 ): Promise<readonly Shortage[]> {
   const targets = caches.map(({ place }) => targetOf(built, place));
   const shortfalls = findShortages(caches, targets);
-  const blocked = await findBlockers(built, shortfalls, solver, isExplainedEnough);
+  const blocked = await findBlockers(built, shortfalls, solver, isOver);
   return blocked.map(({ by, ...shortfall }) => ({
     ...shortfall,
     blockedBy: blockedWords(built, shortfall, by),
@@ -73,6 +81,12 @@ async function explainedShortages(
 
 function targetOf({ problem, map }: BuiltProblem, place: string): number {
   return problem.stores[map.storeOf.get(place)!]!.endTarget;
+}
+
+/** The proof for a plan that costs the same money; the cushion may differ by cents. */
+function proofOf(proof: Proof, { total }: PlanCost): Proof {
+  const gap = proof.bound === null || total <= 0 ? null : Math.max(0, (total - proof.bound) / total);
+  return { ...proof, objective: total, gap };
 }
 
 function refuseFaults([fault]: readonly Fault[]): void {

@@ -32,7 +32,7 @@ export function buildProblem(scenario: Scenario, endTarget: EndTarget): BuiltPro
   const problem: Problem = {
     days: scenario.days,
     packSize: scenario.policy.drum.fillLitres,
-    stores: pricedStores(scenario, unpricedStores(scenario, stores, fixed), routes, endTarget),
+    stores: pricedStores(scenario, unpricedStores(scenario, stores, fixed), routes, booked, endTarget),
     vehicles: vehiclesOf(scenario, territory, storeOf, fixed.frozen),
     routes,
     booked,

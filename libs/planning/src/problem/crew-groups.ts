@@ -2,6 +2,7 @@ import type { BookedRoute, Crew } from '@drumline/routing';
 import { addDays } from '@drumline/units';
 import type { Scenario } from '../scenario.js';
 import { recencyDays, whyNotFit } from './crew-fit.js';
+import { wholeDayWindow } from './flying-window.js';
 import type { Territory } from './territory.js';
 
 /** Who may fly what: each group is a set of pilots by day, found once for all routes that ask the same of a pilot. */
@@ -23,6 +24,7 @@ export function crewGroups(scenario: Scenario, territory: Territory): CrewGroups
   const groups: (readonly boolean[][])[] = [];
   const byTable = new Map<string, number>();
   const byNeed = new Map<string, number>();
+  const flyingDays = flyingDayHours(scenario, territory);
 
   /** `table[day][pilot]`: fit. */
   const groupOf = (table: readonly boolean[][]): number => {
@@ -48,7 +50,7 @@ export function crewGroups(scenario: Scenario, territory: Territory): CrewGroups
     },
     named: (id) => groupOf(territory.dates.map(() => pilots.map((pilot) => pilot.id === id))),
     anybodyOn: (group, day) => group < 0 || groups[group]![day]!.some(Boolean),
-    crews: (frozen) => pilots.map((_, pilot) => crewOf(scenario, pilot, groups, frozen)),
+    crews: (frozen) => pilots.map((_, pilot) => crewOf(scenario, pilot, groups, frozen, flyingDays)),
   };
 }
 
@@ -66,6 +68,7 @@ function crewOf(
   index: number,
   groups: readonly (readonly boolean[][])[],
   frozen: readonly BookedRoute[],
+  flyingDays: readonly number[],
 ): Crew {
   const { flightHoursPerDay, dutyHoursPerDay, flightHoursPer7Days } = scenario.policy.crew;
   const days = [...Array(scenario.days).keys()];
@@ -80,13 +83,22 @@ function crewOf(
     id: scenario.pilots[index]!.id,
     groupsByDay: days.map((day) => groups.flatMap((table, group) => (table[day]![index] ? [group] : []))),
     blockHours: block.map((hours) => Math.max(flightHoursPerDay, hours)),
-    dutyHours: duty.map((hours) => Math.max(dutyHoursPerDay, hours)),
+    dutyHours: duty.map((hours, day) => Math.max(Math.min(dutyHoursPerDay, flyingDays[day]!), hours)),
     rolling: {
       days: rollingDays,
       blockHours: Math.max(flightHoursPer7Days, mostInRun([...before, ...block])),
       flownBefore: before,
     },
   };
+}
+
+/** Hours from the first departure to the last landing at whichever base has light longest: nobody flies two at once. */
+function flyingDayHours(scenario: Scenario, territory: Territory): readonly number[] {
+  const homes = [...new Set(scenario.aircraft.map(({ home }) => home))].map(territory.place);
+  return territory.dates.map((date) => {
+    const windows = homes.map((home) => wholeDayWindow(scenario, home, date));
+    return Math.max(0, ...windows.map((window) => (window === null ? 0 : (window.until - window.from) / 60)));
+  });
 }
 
 const isOnly = (fits: readonly boolean[], index: number): boolean =>

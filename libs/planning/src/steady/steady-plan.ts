@@ -5,31 +5,40 @@ import { fragilityOf } from './fragility.js';
 /**
  * Of plans with the same flights for the same money, one that is less fragile: flights move to other days, aircraft
  * and pilots while that lowers the chance of any cache falling below critical, costs nothing, and lets no cache fall
- * shorter. The routing problem does not know half days, nor that the weather of one hits every flight to a strip. The
- * same plan for the same input; `most` plans are looked at.
+ * shorter. The routing problem does not know half days, nor that the weather of one hits every flight to a strip.
+ * Ends when no single move helps, or `isOver`.
  */
-export function steadyPlan(built: BuiltProblem, plan: Plan, most: number): Plan {
+export function steadyPlan(built: BuiltProblem, plan: Plan, isOver: () => boolean): Plan {
   const fragility = fragilityOf(built);
   const limit = costOf(built.problem, plan);
-  let best = { plan, fragility: fragility(plan) };
-  let looked = 0;
-  for (let improved = true; improved && best.fragility > 0; ) {
-    improved = false;
-    for (let t = 0; t < plan.trips.length; t++) {
-      for (const moved of movesOf(built.problem, best.plan.trips[t]!)) {
-        if (looked >= most) return best.plan;
-        const candidate = { ...best.plan, trips: best.plan.trips.with(t, moved) };
-        if (!isAsGood(costOf(built.problem, candidate), limit)) continue;
-        looked++;
-        const chance = fragility(candidate);
-        if (chance > best.fragility - 1e-9 || checkPlan(built.problem, candidate).faults.length > 0) continue;
-        best = { plan: candidate, fragility: chance };
-        improved = true;
+  let best: Steadied = { plan, fragility: fragility(plan) };
+  for (;;) {
+    const before = best;
+    for (let trip = 0; trip < plan.trips.length && best.fragility > 0; trip++) {
+      for (const moved of movesOf(built.problem, best.plan.trips[trip]!)) {
+        if (isOver()) return best.plan;
+        const candidate = { ...best.plan, trips: best.plan.trips.with(trip, moved) };
+        if (isAsGood(costOf(built.problem, candidate), limit))
+          best = better(built.problem, best, candidate, fragility);
       }
     }
+    if (best === before) return best.plan;
   }
-  return best.plan;
 }
+
+interface Steadied {
+  readonly plan: Plan;
+  readonly fragility: number;
+}
+
+function better(problem: Problem, best: Steadied, plan: Plan, fragility: (plan: Plan) => number): Steadied {
+  const chance = fragility(plan);
+  const isLess = chance < best.fragility - leastGain;
+  return isLess && checkPlan(problem, plan).faults.length === 0 ? { plan, fragility: chance } : best;
+}
+
+/** A smaller gain is rounding. */
+const leastGain = 1e-9;
 
 /** The same trip on other days, by other vehicles of the kind, with other crews. */
 function movesOf({ days, vehicles, routes, crews }: Problem, trip: Trip): Trip[] {
