@@ -1,6 +1,7 @@
 import type { BoundOptions, RelaxationBound } from '../bound/lower-bound.js';
 import { promisingPatterns } from '../bound/promising-patterns.js';
 import { columnOf, type Pattern } from '../bound/relaxation.js';
+import { checkPlan } from '../check-plan.js';
 import { costOf } from '../cost.js';
 import type { Plan } from '../plan.js';
 import type { Problem } from '../problem.js';
@@ -47,12 +48,13 @@ export async function polish(problem: Problem, from: Plan, options: PolishOption
   const best = { plan: from, cost: before };
   const take = (values: ArrayLike<number>): boolean => {
     const plan = planOfPatterns(problem, travelled(columns.patterns, values));
-    const cost = plan ? costOf(problem, plan).total : Number.POSITIVE_INFINITY;
-    if (plan && cost < best.cost - 0.5) {
-      Object.assign(best, { plan, cost });
-      options.onImproved?.(plan, cost);
+    const checked = plan && checkPlan(problem, plan);
+    if (!checked || checked.faults.length > 0) return false;
+    if (checked.cost.total < best.cost - 0.5) {
+      Object.assign(best, { plan, cost: checked.cost.total });
+      options.onImproved?.(plan, checked.cost.total);
     }
-    return plan !== null;
+    return true;
   };
   const first = known.relaxation.program.columns.length;
   const solution = await solveWithHighs(programOf(known, columns.patterns), {
@@ -66,11 +68,14 @@ export async function polish(problem: Problem, from: Plan, options: PolishOption
   if (!assigned && best.plan === from)
     return {
       status: 'no answer',
-      why: 'hours are enough by kind of vehicle, but no assignment to single vehicles and crews was found',
+      why: NOT_DIVIDED,
       bound,
     };
   return { status: 'polished', ...best, bound: Math.min(bound, best.cost), improved: best.plan !== from };
 }
+
+const NOT_DIVIDED =
+  'the hours are enough by kind of vehicle, but no plan for single vehicles and crews was found that passes the check';
 
 /** The patterns with those of the starting plan among them, and how often that plan travels each. */
 function withStart(patterns: readonly Pattern[], start: readonly Pattern[]) {
