@@ -1,0 +1,13 @@
+import { type DynamicModule, Module } from '@nestjs/common';
+import { AuditModule } from './audit/audit.module.js';
+import { HealthModule } from './health/health.module.js';
+import { PeopleModule } from './people/people.module.js';
+import { type Platform, PlatformModule } from './platform.module.js';
+
+/** Every feature, one line each. */
+@Module({ imports: [HealthModule, PeopleModule, AuditModule] })
+export class AppModule {
+  static on(platform: Platform): DynamicModule {
+    return { module: AppModule, imports: [PlatformModule.of(platform)] };
+  }
+}

@@ -1,0 +1,25 @@
+import { Controller, Get, Query } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { z } from 'zod';
+import { type PageQuery, pageQuery } from '../http/page.js';
+import { Act } from '../people/act.js';
+import { AuditService } from './audit.service.js';
+
+const auditQuery = pageQuery.extend({
+  after: z
+    .string()
+    .regex(/^\d{1,18}$/, '`after` is the `next` of the page before')
+    .optional(),
+});
+
+@ApiTags('audit')
+@Controller('api/audit')
+export class AuditController {
+  constructor(private readonly audit: AuditService) {}
+
+  @Act('audit')
+  @Get()
+  list(@Query({ schema: auditQuery }) query: PageQuery) {
+    return this.audit.list(query);
+  }
+}

@@ -1,0 +1,39 @@
+import { NestFactory } from '@nestjs/core';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import helmet from 'helmet';
+import { AppModule } from './app.module.js';
+import { serveOpenApi } from './http/openapi.js';
+import { ParsePipe } from './http/parse.pipe.js';
+import { ProblemFilter } from './http/problem.filter.js';
+import { requestLog } from './http/request-log.js';
+import { nestLogger } from './log.js';
+import type { Platform } from './platform.module.js';
+
+/** The application on an open database and queue, not yet listening. */
+export const createApp = async (platform: Platform): Promise<NestExpressApplication> => {
+  const { config, log } = platform;
+  const app = await NestFactory.create<NestExpressApplication>(AppModule.on(platform), {
+    bodyParser: false,
+    logger: nestLogger(log),
+    forceCloseConnections: true,
+    abortOnError: false,
+    ...(config.https === undefined ? {} : { httpsOptions: config.https }),
+  });
+  const isSecure = config.https !== undefined || config.trustProxy;
+  app.set('trust proxy', config.trustProxy ? 1 : false);
+  app.set('etag', false); // an ETag here is a version, never a hash of the bytes
+  app.use(requestLog(log));
+  app.use(helmet(isSecure ? {} : plainHttp));
+  app.useBodyParser('json', { limit: '5mb' });
+  app.useGlobalPipes(new ParsePipe());
+  app.useGlobalFilters(new ProblemFilter(log));
+  serveOpenApi(app);
+  await app.init();
+  return app;
+};
+
+/** Without HTTPS a browser must not be told to insist on it: a phone on the base's own network could not come in. */
+const plainHttp = {
+  strictTransportSecurity: false,
+  contentSecurityPolicy: { directives: { upgradeInsecureRequests: null } },
+};

@@ -1,0 +1,46 @@
+import pg from 'pg';
+import { DataSource } from 'typeorm';
+import { migrations } from './migrations/index.js';
+import { SnakeNames } from './snake-names.js';
+import { tables } from './tables.js';
+
+/** What the program itself is inside the database: it may append to a ledger, never change it. */
+export const appRole = 'drumline_app';
+
+/**
+ * Brings the database up to date, then opens it as the lesser role. Several programs may start at once: one
+ * migrates, the others wait for it.
+ */
+export const openDatabase = async (url: string, poolSize = 20): Promise<DataSource> => {
+  await migrate(url);
+  const source = new DataSource({
+    ...common(url),
+    entities: [...tables],
+    poolSize,
+    extra: { options: `-c role=${appRole}`, application_name: 'drumline' },
+  });
+  return source.initialize();
+};
+
+const migrate = async (url: string): Promise<void> => {
+  const turn = new pg.Client({ connectionString: url });
+  await turn.connect();
+  try {
+    await turn.query('select pg_advisory_lock(872364002)');
+    const source = await new DataSource({ ...common(url), migrations: [...migrations] }).initialize();
+    await source.runMigrations({ transaction: 'each' }).finally(() => source.destroy());
+  } finally {
+    await turn.end();
+  }
+};
+
+const common = (url: string) =>
+  ({
+    type: 'postgres',
+    url,
+    driver: pg,
+    synchronize: false,
+    installExtensions: false,
+    namingStrategy: new SnakeNames(),
+    connectTimeoutMS: 10_000,
+  }) as const;

@@ -1,0 +1,65 @@
+import { type CanActivate, type ExecutionContext, Injectable } from '@nestjs/common';
+import { Reflector } from '@nestjs/core';
+import type { Request } from 'express';
+import { Problem } from '../http/problem.js';
+import { type Access, accessKey } from './access.js';
+import { refuseUnlessPermitted } from './permission.js';
+import { readSessionCookie } from './session-cookie.js';
+import { csrfTokenOf, SessionsService, type SignedIn } from './sessions.service.js';
+
+const reading = new Set(['GET', 'HEAD', 'OPTIONS']);
+
+/** Stands before every route: who calls, may this page ask for it, may this person do it. */
+@Injectable()
+export class AccessGuard implements CanActivate {
+  constructor(
+    private readonly reflector: Reflector,
+    private readonly sessions: SessionsService,
+  ) {}
+
+  async canActivate(context: ExecutionContext): Promise<boolean> {
+    const request = context.switchToHttp().getRequest<Request>();
+    const access = this.reflector.getAllAndOverride<Access | undefined>(accessKey, [
+      context.getHandler(),
+      context.getClass(),
+    ]);
+    if (access === undefined)
+      throw new Error(`${request.method} ${request.path} does not say who may call it`);
+    refuseOtherSites(request);
+    if (access === 'public') return true;
+
+    const { account, session } = await this.whoCalls(request);
+    if (account.oneTimePassword && access !== 'before the password is changed') {
+      throw new Problem('password-to-be-changed', 'Choose your own password first: PUT /api/me/password.');
+    }
+    if (typeof access === 'object') refuseUnlessPermitted(account.roles, access.act);
+    request.account = account;
+    request.session = session;
+    return true;
+  }
+
+  private async whoCalls(request: Request): Promise<SignedIn> {
+    const token = readSessionCookie(request);
+    const signedIn = token === undefined ? null : await this.sessions.find(token);
+    if (token === undefined || signedIn === null) {
+      throw new Problem(
+        'not-signed-in',
+        'Sign in at /api/sign-in and send the request again. Nothing was changed.',
+      );
+    }
+    if (!reading.has(request.method) && request.get('X-CSRF-Token') !== csrfTokenOf(token)) {
+      throw new Problem('cross-site', 'Send the csrfToken of GET /api/me in the header X-CSRF-Token.');
+    }
+    return signedIn;
+  }
+}
+
+// Browsers say which site a request comes from; programs that are no browser say nothing.
+const refuseOtherSites = (request: Request): void => {
+  const site = request.get('Sec-Fetch-Site');
+  if (reading.has(request.method) || site === undefined || site === 'same-origin' || site === 'none') return;
+  throw new Problem(
+    'cross-site',
+    `This was sent by a page of another site (${site}). Use Drumline's own page.`,
+  );
+};

@@ -1,0 +1,43 @@
+import { randomUUID } from 'node:crypto';
+import { type Role, roles } from '@drumline/contract';
+import type { DataSource } from 'typeorm';
+import { oneTimePassword } from './password.js';
+import type { PeopleService } from './people.service.js';
+import { personSchema } from './person.schema.js';
+
+const setUp: readonly Role[] = ['operations manager', 'set-up'];
+
+/** Makes the first account of an installation and returns its one-time password, shown this once. */
+export const makeAdministrator = async (people: PeopleService, database: DataSource): Promise<string> => {
+  const password = oneTimePassword();
+  const person = personSchema.parse({ name: 'administrator', fullName: 'Administrator', roles: setUp });
+  await people.insert(database.manager, { id: randomUUID(), ...person }, password, true);
+  return password;
+};
+
+/** Who the demo's people are: crew of the invented territory where a role has "own" flights or programmes. */
+const own: Partial<Readonly<Record<Role, { pilot?: string; programmes?: string[] }>>> = {
+  pilot: { pilot: 'FW1' },
+  'helicopter crew': { pilot: 'RW1' },
+  'field leader': { programmes: ['P1'] },
+};
+
+/** The sign-in name of a role's demo account. */
+export const demoName = (role: Role): string => role.replace(' ', '-');
+
+/** One account for each role. A production start never gets here. */
+export const makeDemoAccounts = async (
+  people: PeopleService,
+  database: DataSource,
+  password: string,
+): Promise<void> => {
+  for (const role of roles) {
+    const person = personSchema.parse({
+      name: demoName(role),
+      fullName: `Demo ${role}`,
+      roles: [role],
+      ...own[role],
+    });
+    await people.insert(database.manager, { id: randomUUID(), ...person }, password, false);
+  }
+};

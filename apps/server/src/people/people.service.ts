@@ -1,0 +1,130 @@
+import { Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager, MoreThan } from 'typeorm';
+import { type Actor, AuditService } from '../audit/audit.service.js';
+import { type Expected, staleVersion } from '../http/etag.js';
+import { type Page, type PageQuery, pageOf } from '../http/page.js';
+import { Problem } from '../http/problem.js';
+import { type Account, accountTable } from './account.table.js';
+import { hashPassword, oneTimePassword } from './password.js';
+import type { Person } from './person.schema.js';
+import { SessionsService } from './sessions.service.js';
+
+@Injectable()
+export class PeopleService {
+  constructor(
+    private readonly database: DataSource,
+    private readonly sessions: SessionsService,
+    private readonly audit: AuditService,
+  ) {}
+
+  async list({ limit, after }: PageQuery): Promise<Page<Account>> {
+    const rows = await this.database.getRepository(accountTable).find({
+      where: after === undefined ? {} : { name: MoreThan(after) },
+      order: { name: 'ASC' },
+      take: limit + 1,
+    });
+    return pageOf(rows, limit, (account) => account.name);
+  }
+
+  async get(id: string): Promise<Account> {
+    const account = await this.database.getRepository(accountTable).findOneBy({ id });
+    if (account === null)
+      throw new Problem('not-found', `There is no person ${id}. List them at /api/people.`);
+    return account;
+  }
+
+  isEmpty = async (): Promise<boolean> => (await this.database.getRepository(accountTable).count()) === 0;
+
+  /** A new person gets a one-time password, returned this once; a changed one keeps the password. */
+  put(id: string, person: Person, expected: Expected, by: Actor): Promise<Written> {
+    return this.database.transaction((transaction) =>
+      expected === 'none yet'
+        ? this.add(transaction, id, person, by)
+        : this.change(transaction, id, person, expected.version, by),
+    );
+  }
+
+  private async add(transaction: EntityManager, id: string, person: Person, by: Actor): Promise<Written> {
+    const there = await transaction.findOneBy(accountTable, { id });
+    if (there !== null) {
+      // A retry of the same request is harmless; its password was shown the first time.
+      if (isSame(there, person)) return { account: there, oneTimePassword: null };
+      throw staleVersion(`Person ${there.name}`, there.version);
+    }
+    await refuseTakenName(transaction, id, person.name);
+    const password = oneTimePassword();
+    const account = await this.insert(transaction, { id, ...person }, password, true);
+    await this.audit.record(transaction, by, 'added', `account ${person.name}`, { roles: person.roles });
+    return { account, oneTimePassword: password };
+  }
+
+  private async change(
+    transaction: EntityManager,
+    id: string,
+    person: Person,
+    version: number,
+    by: Actor,
+  ): Promise<Written> {
+    await refuseTakenName(transaction, id, person.name);
+    const { affected } = await transaction.update(
+      accountTable,
+      { id, version },
+      { ...person, version: version + 1 },
+    );
+    const account = await transaction.findOneBy(accountTable, { id });
+    if (affected !== 1 || account === null) throw staleVersion(`Person ${id}`, account?.version ?? null);
+    if (person.disabled) await this.sessions.revokeAll(transaction, id, null);
+    await this.audit.record(transaction, by, 'changed', `account ${person.name}`, {
+      roles: person.roles,
+      disabled: person.disabled,
+    });
+    return { account, oneTimePassword: null };
+  }
+
+  /** For somebody who forgot the password: every session of theirs ends. */
+  async giveOneTimePassword(id: string, by: Actor): Promise<string> {
+    const account = await this.get(id);
+    const password = oneTimePassword();
+    const passwordHash = await hashPassword(password);
+    await this.database.transaction(async (transaction) => {
+      await transaction.update(accountTable, id, { passwordHash, oneTimePassword: true });
+      await this.sessions.revokeAll(transaction, id, null);
+      await this.audit.record(transaction, by, 'gave a one-time password', `account ${account.name}`);
+    });
+    return password;
+  }
+
+  /** Inserts an account with a given password. */
+  async insert(
+    transaction: EntityManager,
+    person: Person & { readonly id: string },
+    password: string,
+    mustChange: boolean,
+  ): Promise<Account> {
+    const passwordHash = await hashPassword(password);
+    await transaction.insert(accountTable, { ...person, passwordHash, oneTimePassword: mustChange });
+    return transaction.findOneByOrFail(accountTable, { id: person.id });
+  }
+}
+
+export interface Written {
+  readonly account: Account;
+  readonly oneTimePassword: string | null;
+}
+
+const refuseTakenName = async (transaction: EntityManager, id: string, name: string): Promise<void> => {
+  const holder = await transaction.findOneBy(accountTable, { name });
+  if (holder === null || holder.id === id) return;
+  throw new Problem('faults', 'See faults.', [
+    {
+      path: 'name',
+      problem: `${name} is taken by ${holder.fullName}.`,
+      remedy: 'Choose another sign-in name.',
+    },
+  ]);
+};
+
+const isSame = (account: Account, person: Person): boolean =>
+  account.name === person.name &&
+  account.fullName === person.fullName &&
+  JSON.stringify(account.roles) === JSON.stringify(person.roles);

@@ -1,0 +1,83 @@
+import { createHash, randomBytes } from 'node:crypto';
+import { Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager, IsNull, MoreThan } from 'typeorm';
+import type { Account } from './account.table.js';
+import { accountTable } from './account.table.js';
+import { type Session, sessionTable } from './session.table.js';
+
+/** Long enough for a pilot who is out of reach for a week. */
+const idleDays = 14;
+const dayMs = 86_400_000;
+/** The row is written at most this often, not at every request. */
+const seenEveryMs = 5 * 60_000;
+
+export interface SignedIn {
+  readonly account: Account;
+  readonly session: Session;
+}
+
+@Injectable()
+export class SessionsService {
+  constructor(private readonly database: DataSource) {}
+
+  /** Returns the token for the cookie. It is known to the browser only; the row holds its hash. */
+  async open(transaction: EntityManager, account: Account, device: string): Promise<string> {
+    const token = randomBytes(32).toString('base64url');
+    await transaction.insert(sessionTable, {
+      tokenHash: hashOf(token),
+      accountId: account.id,
+      device: device.slice(0, 200),
+      expiresAt: inDays(idleDays),
+    });
+    return token;
+  }
+
+  /** Null: no such session, an ended one, or an account that may no longer sign in. */
+  async find(token: string): Promise<SignedIn | null> {
+    const sessions = this.database.getRepository(sessionTable);
+    const session = await sessions.findOneBy({
+      tokenHash: hashOf(token),
+      revokedAt: IsNull(),
+      expiresAt: MoreThan(new Date()),
+    });
+    if (session === null) return null;
+    const account = await this.database
+      .getRepository(accountTable)
+      .findOneBy({ id: session.accountId, disabled: false });
+    if (account === null) return null;
+    if (Date.now() - session.lastSeenAt.getTime() > seenEveryMs) {
+      await sessions.update(session.id, { lastSeenAt: new Date(), expiresAt: inDays(idleDays) });
+    }
+    return { account, session };
+  }
+
+  list(accountId: string): Promise<Session[]> {
+    return this.database.getRepository(sessionTable).find({
+      where: { accountId, revokedAt: IsNull(), expiresAt: MoreThan(new Date()) },
+      order: { lastSeenAt: 'DESC' },
+    });
+  }
+
+  /** Ends one session of the account; false: it has no such session. */
+  async revoke(accountId: string, sessionId: string): Promise<boolean> {
+    const { affected } = await this.database
+      .getRepository(sessionTable)
+      .update({ id: sessionId, accountId, revokedAt: IsNull() }, { revokedAt: new Date() });
+    return affected === 1;
+  }
+
+  /** Ends every session of the account but the one kept. */
+  async revokeAll(transaction: EntityManager, accountId: string, kept: string | null): Promise<void> {
+    const open = await transaction.findBy(sessionTable, { accountId, revokedAt: IsNull() });
+    for (const { id } of open) {
+      if (id !== kept) await transaction.update(sessionTable, { id }, { revokedAt: new Date() });
+    }
+  }
+}
+
+/** A page of another site can make the browser send the cookie, but cannot read what this is made from. */
+export const csrfTokenOf = (token: string): string =>
+  createHash('sha256').update(`csrf:${token}`).digest('base64url');
+
+const hashOf = (token: string): Buffer => createHash('sha256').update(token).digest();
+const inDays = (days: number): Date => new Date(Date.now() + days * dayMs);
