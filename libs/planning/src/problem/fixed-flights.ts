@@ -14,19 +14,26 @@ export interface FixedFlights {
   readonly standing: readonly StandingFlight[];
 }
 
-/** The booked and standing flights of the horizon, with what they carry and burn on their day. */
+/**
+ * The booked and standing flights of the horizon, with what they carry and burn on their day. A frozen flight with the
+ * id of a booked one stands for that flight with the drums settled on it.
+ */
 export function fixedFlights(scenario: Scenario, loads: FlightLoads): FixedFlights {
   const { frozen, offered } = standingFlights(scenario);
   const dayOf = (date: string) => dayIndex(scenario.firstDay, date);
+  const bookings = new Map(scenario.bookedFlights.map((flight) => [flight.id, flight]));
+  const settled = new Set(frozen.map(({ id }) => id));
   const booked = scenario.bookedFlights
-    .filter(({ date }) => isWithin(scenario, date))
+    .filter(({ id, date }) => isWithin(scenario, date) && !settled.has(id))
     .map((flight): BookedEntry => {
       const onDay = loads.bookedLoad(flight, typeOf(scenario, flight.aircraft), dayOf(flight.date));
       return { kind: 'booked', flight, onDay };
     });
   const constants = frozen.map((flight, i): FrozenEntry => {
     const day = dayOf(flight.date);
-    const onDay = loads.loadOf(typeOf(scenario, flight.aircraft), placesOf(flight), day);
+    const type = typeOf(scenario, flight.aircraft);
+    const booking = bookings.get(flight.id);
+    const onDay = booking ? loads.bookedLoad(booking, type, day) : loads.loadOf(type, placesOf(flight), day);
     return { flight, day, onDay, booked: booked.length + i };
   });
   const asRoutes = constants.map(({ flight, onDay }): BookedEntry => ({ kind: 'frozen', flight, onDay }));

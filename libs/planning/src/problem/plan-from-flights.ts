@@ -37,17 +37,30 @@ export function planFromFlights(built: BuiltProblem, flights: readonly StandingF
   });
   return {
     ...withCrews(problem, trips),
-    bookedDrops: problem.booked.map(({ stops }) => stops.map(() => 0)),
+    bookedDrops: map.booked.map((_, index) => bookedDrops(built, index, flights)),
   };
 }
 
-/** The flights that a plan decides on: those of the horizon that are not frozen; the trips are in their order. */
+/** Drums at each stop of a booked route: those of the flight with its id; a stop is the next landing there. */
+function bookedDrops(
+  { problem, map }: BuiltProblem,
+  index: number,
+  flights: readonly StandingFlight[],
+): readonly number[] {
+  const { kind, flight } = map.booked[index]!;
+  const left = kind === 'booked' ? [...(flights.find(({ id }) => id === flight.id)?.stops ?? [])] : [];
+  return problem.booked[index]!.stops.map((store) =>
+    left[0]?.place === map.stores[store]!.place ? left.shift()!.drums : 0,
+  );
+}
+
+/** The flights that a plan decides on: of the horizon, neither frozen nor booked; the trips are in their order. */
 export function flightsToPlan(
   { scenario, map }: BuiltProblem,
   flights: readonly StandingFlight[],
 ): readonly StandingFlight[] {
-  const frozen = new Set(map.frozen.map(({ flight }) => flight.id));
-  return flights.filter(({ id, date }) => !frozen.has(id) && isWithin(scenario, date));
+  const fixed = new Set(map.booked.map(({ flight }) => flight.id));
+  return flights.filter(({ id, date }) => !fixed.has(id) && isWithin(scenario, date));
 }
 
 /** Pilots for booked routes and for the trips that name none. */

@@ -9,13 +9,17 @@ export interface StandingFlights {
   readonly offered: readonly StandingFlight[];
 }
 
-/** Offered flights of a past day were not flown and are left out, as are flights before the first day. */
+/**
+ * Offered flights of a past day were not flown and are left out, as are flights before the first day. Offered drums on
+ * a booked flight are no standing flight: the flight flies anyway, and a re-plan puts drums on it as it likes.
+ */
 export function standingFlights(scenario: Scenario): StandingFlights {
   const today = localDate(scenario.asOf, scenario.timeZone);
+  const booked = new Set(scenario.bookedFlights.map(({ id }) => id));
   const ahead = scenario.flights.filter(({ date }) => isWithin(scenario, date));
   return {
     frozen: ahead.filter(({ state }) => state !== 'offered'),
-    offered: ahead.filter(({ state, date }) => state === 'offered' && date >= today),
+    offered: ahead.filter(({ id, state, date }) => state === 'offered' && date >= today && !booked.has(id)),
   };
 }
 

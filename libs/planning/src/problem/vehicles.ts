@@ -70,8 +70,9 @@ function heldHours(
     day.all += heldHours;
     day.ahead += heldHours;
   }
+  const booked = new Set(bookedFlights.map(({ id }) => id));
   for (const { flight, day, onDay } of frozen) {
-    if (flight.aircraft !== tail) continue;
+    if (flight.aircraft !== tail || booked.has(flight.id)) continue;
     held[day]!.all += onDay.load.dutyHours;
     if (!flown.includes(flight.state)) held[day]!.ahead += onDay.load.dutyHours;
   }
