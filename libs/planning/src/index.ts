@@ -4,6 +4,7 @@ export { type SortedFaults, sortFaults } from './check/sort-faults.js';
 export { type ComparedPlan, comparePlans } from './differences/compare-plans.js';
 export { planTotals } from './differences/plan-totals.js';
 export type * from './flight-plan.js';
+export * from './flight-states/index.js';
 export { asStandingFlight } from './flights/as-standing-flight.js';
 export { departureWindow, type TimedFlight } from './flights/departure-window.js';
 export { type DescribedFlights, describeFlights } from './flights/describe-flights.js';

@@ -7,12 +7,11 @@ export type FlightRole =
   | 'dispatcher'
   | 'pilot'
   | 'helicopter crew'
-  | 'storekeeper'
   | 'accounts';
 
 export type FlightAct =
   | 'offer'
-  | 'replace'
+  | 'replan'
   | 'approve'
   | 'amend'
   | 'decline'
@@ -52,8 +51,8 @@ export interface Transition {
   readonly handsDrumsBack?: true;
   /** The flight changes, and with it its version. */
   readonly newVersion?: true;
-  /** What becomes of "Needs a decision"; absent: it is settled. */
-  readonly mark?: 'set' | 'stays';
+  /** Sets "Needs a decision"; absent: the act settles it. */
+  readonly mark?: 'set';
   /** A report that skips a step is accepted, and this is raised. */
   readonly raises?: string;
 }

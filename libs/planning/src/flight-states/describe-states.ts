@@ -1,0 +1,54 @@
+import type { FlightState } from '../scenario.js';
+import { replanFreedom } from './replan-freedom.js';
+import type { Transition } from './transition.js';
+import { stateMeanings, transitions } from './transitions.js';
+
+/** The state machine as a page of markdown: docs/flight-states.md is this text, and a test compares them. */
+export function describeFlightStates(): string {
+  const states = Object.keys(stateMeanings) as FlightState[];
+  return `# States of a flight
+
+This page is written from \`libs/planning/src/flight-states/transitions.ts\`; a test fails where they differ, and
+\`npx vitest run --project repository flight-states --update\` writes it anew.
+
+## States
+
+${table(
+  ['State', 'Meaning', 'A re-plan may change it'],
+  states.map((state) => [state, stateMeanings[state], replanFreedom(state)]),
+)}
+
+"Needs a decision" is a mark on top of an offered, approved or given flight. Any act settles it but one that sets it. While it
+stands, the flight is neither given nor loaded.
+
+## Acts
+
+${table(
+  ['Act', 'From', 'To', 'Who', 'Needs', 'Besides'],
+  transitions.map((line) => [
+    line.act,
+    line.from.join(', '),
+    line.to,
+    line.who.join(', '),
+    line.needs.join(', ') || '-',
+    besides(line).join('; ') || '-',
+  ]),
+)}
+
+Planner is a planning run, in the name of whoever started it. Every act is kept with its person and time. The dispatcher enters what
+comes by radio. A report is never refused for a step that is missing before it: it is accepted, and something to look at is raised.
+`;
+}
+
+function besides({ handsDrumsBack, newVersion, mark, raises }: Transition): string[] {
+  return [
+    ...(newVersion ? ['new version'] : []),
+    ...(handsDrumsBack ? ['drums go back to the pick list'] : []),
+    ...(mark === 'set' ? ['sets "Needs a decision"'] : []),
+    ...(raises ? [`raises: ${raises}`] : []),
+  ];
+}
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  return [head, head.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
+}
