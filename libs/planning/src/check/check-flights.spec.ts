@@ -185,6 +185,25 @@ describe('crews', () => {
     expect(found(withPilot({ daysOff: [day1] }), nobody)[0]).toContain('No pilot may fly it. P1 is off');
   });
 
+  it('crew fit: a booked flight that nobody may fly is found, with or without drums', () => {
+    const legs = [
+      { from: 'HOM', to: 'NOR', passengers: 2, passengersKg: kilograms(180), freightKg: kilograms(0) },
+      { from: 'NOR', to: 'HOM', passengers: 0, passengersKg: kilograms(0), freightKg: kilograms(0) },
+    ];
+    const crewChange = {
+      id: 'X1',
+      date: day1,
+      aircraft: 'T1',
+      configuration: 'drums',
+      purpose: 'crew',
+      legs,
+    };
+    const bookedFlights = [{ ...crewChange, heldHours: hours(2) }];
+    expect(found({ bookedFlights, ...withPilot({ daysOff: [day1] }) })[0]).toContain(
+      'X1, Mon 3 Mar: No pilot may fly it',
+    );
+  });
+
   it('crew hours: flight hours a day, duty hours a day, and flight hours in any 7 days with those before the plan', () => {
     // One flight is 2 x (0.4 h + 3 min) = 0.9 h of block and 1.9 h of duty.
     const rules = (changes: Partial<Scenario['policy']['crew']>) => ({
@@ -314,6 +333,7 @@ describe('bases', () => {
 it('frozen flights: a flight that is away is a fact, and counts without being judged', () => {
   expect(found(soft, flight({ state: 'away' }))).toEqual([]);
   expect(found(soft, flight({ state: 'approved' }))).toHaveLength(1);
+  expect(found({ ...soft, asOf: '2031-03-04T05:00Z' }, flight({ state: 'approved' }))).toEqual([]);
 });
 
 it('duty: a turn-round at every landing lengthens the day', () => {

@@ -73,7 +73,8 @@ function dayTimes(survey: Survey, date: IsoDate, today: readonly SurveyedFlight[
 
 /** Follows a flight from take-off to landing and finds the first that is too early, too late or dark. */
 function outsideTheDay(survey: Survey, flown: SurveyedFlight): readonly Fault[] {
-  if (!flown.isJudged) return [];
+  // The time of a booked flight is given with the booking: drums on it do not make it late.
+  if (!flown.isJudged || flown.booked?.departs !== undefined) return [];
   const { flyingDay } = survey.scenario.policy;
   let at: number = minutesOfDay(flown.flight.departs!);
   if (at < minutesOfDay(flyingDay.firstDeparture))

@@ -11,7 +11,7 @@ import {
   type WindTable,
   windTable,
 } from '@drumline/network';
-import { daysBetween, type IsoDate } from '@drumline/units';
+import { daysBetween, type IsoDate, localDate } from '@drumline/units';
 import { hasLeft } from '../flights/flight-state.js';
 import type { Aircraft, BookedFlight, Pilot, Scenario, StandingFlight } from '../scenario.js';
 import { type FlownLeg, recomputeLegs } from './recompute-legs.js';
@@ -33,6 +33,8 @@ export interface Territory {
   readonly wind: WindTable;
   readonly surface: ExpectedSurface;
   readonly closures: Closures;
+  /** The day of `asOf`. */
+  readonly today: IsoDate;
 }
 
 export interface SurveyedFlight {
@@ -53,7 +55,7 @@ export interface SurveyedFlight {
   readonly heldHours: number;
   /** Judged by the rules; not judged, but counted: flights under way or done, and booked ones without drums. */
   readonly isJudged: boolean;
-  /** Already under way or done. */
+  /** Already under way or done, or of a day past. */
   readonly isFact: boolean;
 }
 
@@ -78,6 +80,7 @@ function surveyTerritory(scenario: Scenario): Territory {
     wind: windTable(scenario.winds),
     surface: expectedSurface(scenario.surfaceReports, scenario.asOf, hours),
     closures: closures(scenario.notices, hours),
+    today: localDate(scenario.asOf, scenario.timeZone),
   };
 }
 
@@ -103,7 +106,7 @@ function surveyFlight(territory: Territory, flight: StandingFlight): SurveyedFli
   const flown = recomputeLegs(territory, flight, booked, type, configuration);
   const turnRounds = (flown.legs.length * type.turnRoundMinutes) / 60;
   const dutyHours = flown.blockHours + turnRounds;
-  const isFact = hasLeft(flight.state);
+  const isFact = hasLeft(flight.state) || flight.date < territory.today;
   return {
     flight,
     booked,

@@ -54,23 +54,21 @@ export function bookedRoutes(
   return entries.map(({ kind, flight, onDay }) => {
     const places = kind === 'booked' ? bookedPlaces(flight) : placesOf(flight);
     const [source, ...stops] = places.slice(0, -1).map((code) => storeOf.get(code)!);
-    const open = kind === 'booked' && flight.date >= today && onDay.closed === null;
+    const day = dayIndex(scenario.firstDay, flight.date);
+    const pilot = kind === 'frozen' ? flight.pilot : undefined;
+    const crewGroup = crewGroupOf(scenario, pilot, onDay, places, groups, flight.date < today);
+    // A flight that nobody may fly is for somebody to decide on; it must not keep the others from being planned.
+    const isCrewed = groups.anybodyOn(crewGroup, day);
+    const open = kind === 'booked' && flight.date >= today && onDay.closed === null && isCrewed;
     return {
       id: flight.id,
-      day: dayIndex(scenario.firstDay, flight.date),
+      day,
       source: source!,
       stops,
       legPacks: stops.map((_, leg) => (open ? onDay.load.legs[leg]!.drums : 0)),
       blockHours: onDay.load.blockHours,
       dutyHours: onDay.load.dutyHours,
-      crewGroup: crewGroupOf(
-        scenario,
-        kind === 'frozen' ? flight.pilot : undefined,
-        onDay,
-        places,
-        groups,
-        flight.date < today,
-      ),
+      crewGroup: isCrewed ? crewGroup : -1,
     };
   });
 }
