@@ -1,6 +1,6 @@
+import type { PlanDocument } from '@drumline/contract';
 import { type EndTarget, type FlightPlan, planByHand, type Scenario } from '@drumline/planning';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
-import type { PlanDocument } from '../load-plan.js';
 import { loadScenario } from '../load-scenario.js';
 import { planLines } from '../output/plan-report.js';
 import { progressLine, progressText } from '../output/progress-line.js';

@@ -1,5 +1,5 @@
+import type { PlanDocument } from '@drumline/contract';
 import type { Scenario } from '@drumline/planning';
-import type { PlanDocument } from '../load-plan.js';
 import { baseLines, cacheLines, shortageLines, totalsLine } from './caches.js';
 import { cautions } from './cautions.js';
 import { gapText, planColumns } from './costs.js';
