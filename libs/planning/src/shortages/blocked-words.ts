@@ -1,5 +1,6 @@
+import { cents, printMoney } from '@drumline/units';
 import type { BlockingLimit, BuiltProblem } from '../problem/problem-map.js';
-import { listWords } from '../wording.js';
+import { dayWords, listWords } from '../wording.js';
 import type { Shortfall } from './find-shortages.js';
 
 const limitWords: Readonly<Record<BlockingLimit, string>> = {
@@ -11,18 +12,34 @@ const limitWords: Readonly<Record<BlockingLimit, string>> = {
   'base stock': 'the drums ready at the bases',
 };
 
-/** What stands in the way of a shortage, in words. `by`: the limits that would each spare it alone. */
+/** What stands in the way of a shortage, in words. `by`: the limits each of which, lifted alone, would spare it. */
 export function blockedWords(
   built: BuiltProblem,
-  { place, day }: Shortfall,
+  shortfall: Shortfall,
   by: readonly BlockingLimit[],
 ): string {
-  if (day === 0) return 'It was short before the first day.';
-  if (by.length > 0)
-    return `It would be spared without one of these limits: ${listWords(by.map((limit) => limitWords[limit]))}.`;
+  const { day, level, place } = shortfall;
   const store = built.map.storeOf.get(place)!;
-  const isReached = built.problem.routes.some(({ stops }) => stops.includes(store));
-  return isReached
-    ? 'No single limit stands in the way: no flight lands enough in time, whichever of them is lifted.'
-    : 'No aeroplane lands there: it is supplied under a helicopter, and the next sling comes too late.';
+  if (day === 0) return 'It was short before the first day.';
+  if (!built.problem.routes.some(({ stops }) => stops.includes(store))) return slingWords(built, shortfall);
+  if (level === 'short of the end target') return worthWords(built, store);
+  if (by.length === 0)
+    return 'No single limit was found to stand in the way: no flight lands enough in time, whichever is lifted.';
+  const limits = listWords(by.map((limit) => limitWords[limit]));
+  return by.length === 1 ? `In the way: ${limits}.` : `Lifting any one of these would spare it: ${limits}.`;
+}
+
+function slingWords({ scenario }: BuiltProblem, { place, date }: Shortfall): string {
+  const next = scenario.slings
+    .filter((sling) => sling.to === place && sling.date > date)
+    .map((sling) => sling.date)
+    .sort()[0];
+  const comes =
+    next === undefined ? 'none is planned after it' : `the next one is planned for ${dayWords(next)}`;
+  return `No aeroplane brings drums there, only slings do: ${comes}.`;
+}
+
+function worthWords({ scenario, problem }: BuiltProblem, store: number): string {
+  const worth = printMoney(cents(problem.stores[store]!.prices.belowEndTarget), scenario.currency);
+  return `No flight was found that brings these litres for less than their worth, ${worth} a litre.`;
 }

@@ -13,7 +13,8 @@ export interface BlockedShortfall extends Shortfall {
 
 /**
  * Which limit stands in the way of each shortage, found by solving again without one limit at a time, not guessed. A
- * shortage at the opening, or at a place that no route reaches, is beyond every limit. No more limits are tried once
+ * shortage at the opening, or at a place that no route reaches, is beyond every limit; one of the end target is a
+ * matter of price. No more limits are tried once
  * `isOver` says that the time is up.
  */
 export async function findBlockers(
@@ -23,7 +24,10 @@ export async function findBlockers(
   isOver: () => boolean,
 ): Promise<readonly BlockedShortfall[]> {
   const reached = new Set(built.problem.routes.flatMap(({ stops }) => stops));
-  const open = shortfalls.filter(({ day, place }) => day > 0 && reached.has(built.map.storeOf.get(place)!));
+  const open = shortfalls.filter(
+    ({ day, place, level }) =>
+      day > 0 && level !== 'short of the end target' && reached.has(built.map.storeOf.get(place)!),
+  );
   const blocked = new Map<Shortfall, BlockingLimit[]>(open.map((shortfall) => [shortfall, []]));
   for (const [limit, relax] of Object.entries(relaxations)) {
     if (open.length === 0 || isOver()) break;

@@ -1,0 +1,79 @@
+import { solve } from '@drumline/routing';
+import { litres } from '@drumline/units';
+import { describe, expect, it } from 'vitest';
+import { planByHand } from './plan-by-hand.js';
+import { planScenario } from './plan-scenario.js';
+import type { Scenario } from './scenario.js';
+import type { Solver } from './shortages/find-blockers.js';
+import { tinyCache, tinyTask, tinyTerritory } from './tiny-territory.js';
+
+const solver: Solver = (problem) => solve(problem, { seed: 1, budget: { iterations: 50 }, clock: () => 0 });
+const options = { endTarget: 'minimum', weather: null, isOver: () => false } as const;
+
+const planOf = async (changes: Partial<Scenario> = {}) => {
+  const outcome = await planScenario(tinyTerritory(changes), options, solver);
+  if (outcome.status === 'infeasible') throw new Error(outcome.reasons.join(' '));
+  return outcome.plan;
+};
+
+describe('planning a scenario', () => {
+  it('order of aims: flies to the strips that would fall below minimum, and to no other', async () => {
+    // NOR: 800 L less 500 L on day 2; SOU: 600 L less 300 L on day 3; each wants 400 L.
+    const plan = await planOf();
+    expect(plan.shortages).toEqual([]);
+    expect(plan.flights.map(({ stops }) => stops.map(({ place }) => place))).toEqual(
+      expect.arrayContaining([['NOR'], ['SOU']]),
+    );
+    expect((await planOf({ helicopterTasks: [] })).flights).toEqual([]);
+  });
+
+  it('order of aims: one aeroplane, one flight: the cache near critical comes before the one below minimum', async () => {
+    const changes: Partial<Scenario> = {
+      caches: [tinyCache('NOR', { criticalLitres: litres(310) }), tinyCache('SOU')],
+      helicopterTasks: [tinyTask('2031-03-03', 'NOR', 500), tinyTask('2031-03-03', 'SOU', 400)],
+      policy: {
+        ...tinyTerritory().policy,
+        flyingDay: { ...tinyTerritory().policy.flyingDay, lastLanding: '09:30' },
+      },
+      noFlyingDays: ['2031-03-04', '2031-03-05', '2031-03-06', '2031-03-07'],
+    };
+    const plan = await planOf(changes);
+    expect(plan.flights.map(({ stops }) => stops[0]!.place)).toEqual(['NOR']);
+    expect(plan.shortages.map(({ place, level }) => `${place} ${level}`)).toContain('SOU below minimum');
+  });
+
+  it('says what is missing where the end targets are to come from a hand plan and there is none', async () => {
+    const outcome = await planScenario(tinyTerritory(), { ...options, endTarget: 'hand plan' }, solver);
+    expect(outcome).toMatchObject({
+      status: 'infeasible',
+      reasons: [expect.stringContaining('choose "operator"')],
+    });
+  });
+
+  it('adds up: the money of the plan is that of the problem, the bound apart', async () => {
+    const plan = await planOf();
+    expect(plan.cost.total).toBe(plan.tiers.travel + plan.tiers.packs);
+    expect(plan.proof.objective).toBe(plan.tiers.total);
+  });
+});
+
+describe('a plan made by hand', () => {
+  it('keeps its ids, gets pilots, and is told what it breaks', () => {
+    const stops = [{ place: 'NOR', drums: 5 }];
+    const flight = {
+      state: 'offered',
+      date: '2031-03-03',
+      aircraft: 'T1',
+      from: 'HOM',
+      stops,
+      to: 'HOM',
+    } as const;
+    const handPlan = [
+      { ...flight, id: 'H1', stops: [{ place: 'NOR', drums: 4 }] },
+      { ...flight, id: 'H2' },
+    ];
+    const { plan, faults } = planByHand(tinyTerritory({ handPlan }), options);
+    expect(plan.flights.map(({ id, pilot }) => `${id} ${pilot}`)).toEqual(['H1 P1', 'H2 P1']);
+    expect(faults.map(({ where }) => where).join()).toContain('H2');
+  });
+});
