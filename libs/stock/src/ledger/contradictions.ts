@@ -4,6 +4,7 @@ import { type DrumLife, hasFuel, type TransferPart } from './drum-life.js';
 import type { Where } from './ledger-state.js';
 import { litresOf, type Millilitres } from './millilitres.js';
 import type { Movement } from './movement.js';
+import { compareInstants } from './order.js';
 import { raise } from './raise.js';
 import type { Raised, RaisedKind } from './raised.js';
 
@@ -29,6 +30,7 @@ export function contradictions(meeting: Meeting): Raised[] {
 
 function ofTime(meeting: Meeting): Raised[] {
   const { happenedAt, receivedAt } = meeting.movement;
+  if (compareInstants(happenedAt, receivedAt) <= 0) return [];
   if (Date.parse(happenedAt) - Date.parse(receivedAt) <= clockSlackMs) return [];
   return say(
     meeting,

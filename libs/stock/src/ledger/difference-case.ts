@@ -1,11 +1,11 @@
 import type { IsoInstant } from '@drumline/units';
 import type { CountTolerance } from '../drum.js';
 import { toleranceOfCount } from '../opening-stock.js';
-import { bookAt } from './book-at.js';
-import type { LedgerState } from './ledger-state.js';
+import { bookOf, drumsEverAt, isAt } from './book-at.js';
+import type { DrumState, LedgerState } from './ledger-state.js';
 import { litresOf, type Millilitres } from './millilitres.js';
-import type { Counted, Movement } from './movement.js';
-import { byHappened } from './order.js';
+import type { Counted } from './movement.js';
+import { byHappened, compareInstants } from './order.js';
 import { standingCounts } from './standing-counts.js';
 
 /** Book and count differ beyond the tolerance: an open question, until two people close it. */
@@ -52,17 +52,20 @@ export function differenceCases(
   closings: readonly CaseClosing[],
 ): readonly DifferenceCase[] {
   const closed = new Set(closings.map(({ count }) => count));
+  const ever = drumsEverAt(state);
   return [...state.counts.keys()].sort().flatMap((place) => {
+    const drums = ever.get(place) ?? [];
     const counts = standingCounts(state, place);
     const last = counts.at(-1);
     if (!last || closed.has(last.id)) return [];
-    const found = compare(state, last, tolerance);
-    if (Math.abs(found.differenceMillilitres) <= found.toleranceMillilitres) return [];
+    const found = compare(drums, last, tolerance);
+    if (isAgreed(found)) return [];
     const agreed = counts.findLast(
-      (count) => count.id !== last.id && (closed.has(count.id) || isAgreed(state, count, tolerance)),
+      (count) => count !== last && (closed.has(count.id) || isAgreed(compare(drums, count, tolerance))),
     );
-    const movementsSince = movementsAt(state, place, agreed?.happenedAt ?? null, last.happenedAt);
-    return [{ ...found, movementsSince }];
+    const since = movementsAt(drums, place, agreed?.happenedAt ?? null, last.happenedAt);
+    const ordered = since.map((id) => state.movements.get(id)!).sort(byHappened);
+    return [{ ...found, movementsSince: ordered.map(({ id }) => id) }];
   });
 }
 
@@ -80,13 +83,13 @@ export function closeCase(open: DifferenceCase, closing: Omit<CaseClosing, 'coun
 
 const refused = (words: string): ClosingAnswer => ({ kind: 'refused', words });
 
-function isAgreed(state: LedgerState, count: Counted, tolerance: CountTolerance): boolean {
-  const { differenceMillilitres, toleranceMillilitres } = compare(state, count, tolerance);
-  return Math.abs(differenceMillilitres) <= toleranceMillilitres;
-}
+type Compared = Omit<DifferenceCase, 'movementsSince'>;
 
-function compare(state: LedgerState, counted: Counted, tolerance: CountTolerance) {
-  const book = bookAt(state, counted.place, counted.happenedAt);
+const isAgreed = ({ differenceMillilitres, toleranceMillilitres }: Compared): boolean =>
+  Math.abs(differenceMillilitres) <= toleranceMillilitres;
+
+function compare(drums: readonly DrumState[], counted: Counted, tolerance: CountTolerance): Compared {
+  const book = bookOf(drums, counted.place, counted.happenedAt);
   return {
     count: counted.id,
     place: counted.place,
@@ -98,24 +101,19 @@ function compare(state: LedgerState, counted: Counted, tolerance: CountTolerance
   };
 }
 
-/** Ids of standing drum movements that put something at the place or took it away, in the order they happened. */
+/** Ids of the movements that found a drum at the place or set it down there. */
 function movementsAt(
-  state: LedgerState,
+  drums: readonly DrumState[],
   place: string,
   after: IsoInstant | null,
   until: IsoInstant,
 ): string[] {
-  const from = after === null ? Number.NEGATIVE_INFINITY : Date.parse(after);
-  const ids = new Set<string>();
-  for (const { steps } of state.drums.values())
-    steps.forEach(({ movement, from: at, where }, index) => {
-      const before = steps[index - 1]?.where;
-      const touches = [before, where].some((each) => each?.kind === 'at' && each.place === place);
-      const moment = Date.parse(at);
-      if (touches && moment > from && moment <= Date.parse(until)) ids.add(movement);
-    });
-  return [...ids]
-    .map((id) => state.movements.get(id) as Movement)
-    .sort(byHappened)
-    .map(({ id }) => id);
+  const ids = drums.flatMap(({ steps }) =>
+    steps
+      .filter((step, index) => isAt(step.where, place) || isAt(steps[index - 1]?.where, place))
+      .filter(({ from }) => after === null || compareInstants(from, after) > 0)
+      .filter(({ from }) => compareInstants(from, until) <= 0)
+      .map(({ movement }) => movement),
+  );
+  return [...new Set(ids)];
 }

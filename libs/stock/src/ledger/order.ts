@@ -1,23 +1,29 @@
+import type { IsoInstant } from '@drumline/units';
 import type { Movement } from './movement.js';
 
 /**
- * Order in which movements happened; ties: the later written counts as the later, then the id decides. As text instants
- * do not sort (seconds are optional), so they are compared as times.
+ * Order in which movements happened; ties: the later written counts as the later, then the id decides.
  */
 export function byHappened(a: Movement, b: Movement): number {
   return (
-    Date.parse(a.happenedAt) - Date.parse(b.happenedAt) ||
-    Date.parse(a.writtenAt) - Date.parse(b.writtenAt) ||
-    byId(a, b)
+    compareInstants(a.happenedAt, b.happenedAt) ||
+    compareInstants(a.writtenAt, b.writtenAt) ||
+    compareText(a.id, b.id)
   );
 }
 
 /** Order in which movements were written down, whenever they arrived. */
 export function byWritten(a: Movement, b: Movement): number {
-  return Date.parse(a.writtenAt) - Date.parse(b.writtenAt) || byId(a, b);
+  return compareInstants(a.writtenAt, b.writtenAt) || compareText(a.id, b.id);
 }
 
-function byId(a: Movement, b: Movement): number {
-  if (a.id === b.id) return 0;
-  return a.id < b.id ? -1 : 1;
+/** Less than 0: `a` is earlier. As text instants sort only where both are written to the same part of a second. */
+export function compareInstants(a: IsoInstant, b: IsoInstant): number {
+  return a.length === b.length ? compareText(a, b) : Date.parse(a) - Date.parse(b);
+}
+
+/** By code points: the same order everywhere. */
+export function compareText(a: string, b: string): number {
+  if (a === b) return 0;
+  return a < b ? -1 : 1;
 }

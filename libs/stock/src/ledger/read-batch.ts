@@ -3,6 +3,7 @@ import type { Hold } from '../drum.js';
 import type { BatchState, HistoryEntry } from './ledger-state.js';
 import { mergeReports } from './merge-reports.js';
 import type { Movement, Released } from './movement.js';
+import { compareInstants } from './order.js';
 import { raise } from './raise.js';
 
 /** Holds and retests of a batch, from every movement that names it. */
@@ -58,9 +59,8 @@ export function standingHold(batch: BatchState | undefined): Hold | null {
 
 /** The hold of the batch that stood at a moment, or null. */
 export function holdAt(batch: BatchState | undefined, at: IsoInstant): Hold | null {
-  const moment = Date.parse(at);
   const period = batch?.holds.find(
-    ({ from, until }) => Date.parse(from) <= moment && (until === null || moment < Date.parse(until)),
+    ({ from, until }) => compareInstants(from, at) <= 0 && (until === null || compareInstants(at, until) < 0),
   );
   return period?.hold ?? null;
 }

@@ -25,14 +25,12 @@ export function readGroup(group: DrumGroup, aid: ReadingAid): readonly DrumState
   const numbers = [...new Set(group.numbers.map(realNumber))];
   return numbers.map((number) => {
     const names = group.numbers.filter((each) => realNumber(each) === number);
-    const own = movements.filter((movement) => namesOf(movement).some((each) => names.includes(each)));
-    return readDrum(
-      number,
-      names,
-      own,
-      raised.filter(({ drum }) => drum === number),
-      aid,
-    );
+    const own =
+      numbers.length === 1
+        ? movements
+        : movements.filter((movement) => namesOf(movement).some((each) => names.includes(each)));
+    const ofJoins = raised.filter(({ drum }) => drum === number);
+    return readDrum(number, names, own, ofJoins, aid);
   });
 }
 

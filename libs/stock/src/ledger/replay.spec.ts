@@ -36,8 +36,8 @@ describe('where a drum is', () => {
     expect(state.balances.size).toBe(0);
   });
 
-  it('the movement that happened last decides, though it arrived first', () => {
-    const late = loaded('0451', '06:00', { receivedAt: at('18:00') });
+  it('the movement that happened last decides, though another was written and received later', () => {
+    const late = loaded('0451', '06:00', { means: 'paper', writtenAt: at('17:00'), receivedAt: at('18:00') });
     expect(drum([flownOut('0451')[2]!, flownOut('0451')[0]!, late]).where).toMatchObject({ place: 'STRIP' });
   });
 
@@ -222,6 +222,13 @@ describe('a report that contradicts the book is accepted and raised', () => {
   ])('%s', (_, movements, kind) => {
     expect(kindsRaised(movements)).toContain(kind);
     expect(replay(movements).movements.size).toBe(movements.length);
+  });
+
+  it('a batch held after its drum had left is raised on the loading, and no more once the hold is corrected', () => {
+    const recall: Movement = { ...batchHold, ...written('hold', '05:30', { receivedAt: at('20:00') }) };
+    const held = applyMovement(replay([filled('0451', '05:00'), loaded('0451', '06:00')]), recall);
+    expect(raisedIn(held).map(({ kind }) => kind)).toEqual(['held drum loaded']);
+    expect(raisedIn(applyMovement(held, corrected('hold', '21:00')))).toEqual([]);
   });
 
   it('a held drum may be carried home', () => {

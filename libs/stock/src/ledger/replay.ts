@@ -1,8 +1,9 @@
-import { type IsoInstant } from '@drumline/units';
+import type { IsoInstant } from '@drumline/units';
 import { rebalance } from './balance.js';
 import type { BatchState, DrumGroup, DrumState, HistoryEntry, LedgerState } from './ledger-state.js';
 import { mergeReports } from './merge-reports.js';
 import type { Movement } from './movement.js';
+import { compareInstants } from './order.js';
 import { holdAt, readBatch } from './read-batch.js';
 import { readGroup } from './read-group.js';
 import { standingCorrections } from './reversals.js';
@@ -30,8 +31,7 @@ export function applyMovement(state: LedgerState, movement: Movement): LedgerSta
 
 /** The ledger as it was known at a moment: from what had been received by then. */
 export function asKnownAt(movements: Iterable<Movement>, at: IsoInstant): LedgerState {
-  const moment = Date.parse(at);
-  return replay([...movements].filter(({ receivedAt }) => Date.parse(receivedAt) <= moment));
+  return replay([...movements].filter(({ receivedAt }) => compareInstants(receivedAt, at) <= 0));
 }
 
 /**
@@ -39,10 +39,10 @@ export function asKnownAt(movements: Iterable<Movement>, at: IsoInstant): Ledger
  * joins say what was true all along, so they count whenever they were written.
  */
 export function asItWasAt(movements: Iterable<Movement>, at: IsoInstant): LedgerState {
-  const moment = Date.parse(at);
   return replay(
     [...movements].filter(
-      ({ kind, happenedAt }) => kind === 'corrected' || kind === 'joined' || Date.parse(happenedAt) <= moment,
+      ({ kind, happenedAt }) =>
+        kind === 'corrected' || kind === 'joined' || compareInstants(happenedAt, at) <= 0,
     ),
   );
 }
@@ -50,11 +50,11 @@ export function asItWasAt(movements: Iterable<Movement>, at: IsoInstant): Ledger
 interface Draft {
   readonly movements: Map<string, Movement>;
   readonly corrections: Map<string, readonly string[]>;
-  readonly groups: Map<string, DrumGroup>;
 }
 
+/** What is to be read again, with the movements that are new to it; none for a correction. */
 interface Touched {
-  readonly numbers: Set<string>;
+  readonly numbers: Map<string, Movement[]>;
   readonly batches: Map<string, Movement[]>;
   readonly places: Map<string, Movement[]>;
 }
@@ -64,18 +64,19 @@ function append(state: LedgerState, movements: Iterable<Movement>): LedgerState 
   const draft: Draft = {
     movements: new Map(state.movements),
     corrections: new Map(state.corrections),
-    groups: new Map(state.groups),
   };
-  const touched: Touched = { numbers: new Set(), batches: new Map(), places: new Map() };
+  const touched: Touched = { numbers: new Map(), batches: new Map(), places: new Map() };
   for (const movement of movements) register(draft, touched, movement);
   if (draft.movements.size === state.movements.size) return state;
+  const groups = groupsAfter(state.groups, touched.numbers);
   const batches = batchesAfter(state, draft, touched);
-  const changed = drumsAfter(state, draft, touched, batches);
+  const changed = drumsAfter(state, { ...draft, groups }, touched, batches);
   const drums = new Map(state.drums);
   for (const { number } of changed.before) drums.delete(number);
   for (const drum of changed.after) drums.set(drum.number, drum);
   return {
     ...draft,
+    groups,
     drums,
     batches,
     counts: countsAfter(state, draft, touched),
@@ -89,14 +90,12 @@ function register(draft: Draft, touched: Touched, movement: Movement): void {
   draft.movements.set(movement.id, movement);
   const find = (id: string) => draft.movements.get(id);
   const subjects = subjectsOf(movement, find);
-  for (const number of subjects.drums) touched.numbers.add(number);
   if (movement.kind === 'corrected') {
     const others = draft.corrections.get(movement.corrects) ?? [];
     draft.corrections.set(movement.corrects, [...others, movement.id].sort());
-  } else if (subjects.drums.length > 0) {
-    link(draft.groups, subjects.drums, movement);
   }
   const added = movement.kind === 'corrected' ? [] : [movement];
+  for (const number of subjects.drums) addTo(touched.numbers, number, added);
   if (subjects.batch !== null) addTo(touched.batches, subjects.batch, added);
   if (subjects.place !== null) addTo(touched.places, subjects.place, added);
 }
@@ -108,16 +107,30 @@ function addTo(map: Map<string, Movement[]>, key: string, movements: readonly Mo
 }
 
 /** A join makes one group of two numbers, for good; any other movement is entered with each drum it names. */
-function link(groups: Map<string, DrumGroup>, numbers: readonly string[], movement: Movement): void {
-  const sets = movement.kind === 'joined' ? [numbers] : numbers.map((number) => [number]);
-  for (const set of sets) {
-    const linked = set.map((number) => groups.get(number) ?? { numbers: [number], movements: [] });
-    const group: DrumGroup = {
-      numbers: [...new Set(linked.flatMap((each) => each.numbers))].sort(),
-      movements: [...new Set([...linked.flatMap((each) => each.movements), movement.id])].sort(),
-    };
+function groupsAfter(
+  earlier: LedgerState['groups'],
+  numbers: Touched['numbers'],
+): ReadonlyMap<string, DrumGroup> {
+  const groups = new Map(earlier);
+  const put = (group: DrumGroup) => {
     for (const number of group.numbers) groups.set(number, group);
+  };
+  const groupOf = (number: string) => groups.get(number) ?? { numbers: [number], movements: [] };
+  for (const movement of [...numbers.values()].flat())
+    if (movement.kind === 'joined') put(joined(groupOf(movement.provisional), groupOf(movement.drum)));
+  for (const [number, added] of numbers) {
+    const group = groupOf(number);
+    const ids = new Set([...group.movements, ...added.map(({ id }) => id)]);
+    put({ ...group, movements: [...ids].sort() });
   }
+  return groups;
+}
+
+function joined(a: DrumGroup, b: DrumGroup): DrumGroup {
+  return {
+    numbers: [...new Set([...a.numbers, ...b.numbers])].sort(),
+    movements: [...new Set([...a.movements, ...b.movements])],
+  };
 }
 
 function batchesAfter(state: LedgerState, draft: Draft, { batches }: Touched): Map<string, BatchState> {
@@ -146,14 +159,14 @@ interface ChangedDrums {
 
 function drumsAfter(
   state: LedgerState,
-  draft: Draft,
+  draft: Draft & Pick<LedgerState, 'groups'>,
   { numbers, batches }: Touched,
   batchStates: ReadonlyMap<string, BatchState>,
 ): ChangedDrums {
   const ofBatches =
     batches.size === 0 ? [] : [...state.drums.values()].filter((drum) => concerns(drum, batches));
   const groups = new Set(
-    [...numbers, ...ofBatches.map(({ number }) => number)].map((number) => draft.groups.get(number)!),
+    [...numbers.keys(), ...ofBatches.map(({ number }) => number)].map((number) => draft.groups.get(number)!),
   );
   const aid = {
     movement: (id: string) => draft.movements.get(id)!,

@@ -1,6 +1,6 @@
 import { kilograms, localDate } from '@drumline/units';
 import type { Batch, Count, Drum, Hold } from '../drum.js';
-import { bookAt } from './book-at.js';
+import { bookOf, drumsEverAt } from './book-at.js';
 import type { DrumState, LedgerState } from './ledger-state.js';
 import { litresOf, type Millilitres } from './millilitres.js';
 import type { Counted } from './movement.js';
@@ -89,15 +89,16 @@ const unknown = (id: string): Batch => ({
  * it did not find stays missing. Counts in `agreed` (their case is closed) are left out.
  */
 export function toCounts(state: LedgerState, agreed: ReadonlySet<string> = new Set()): readonly Count[] {
+  const ever = drumsEverAt(state);
   return [...state.counts.keys()].sort().flatMap((place) => {
     const last = standingCounts(state, place).at(-1);
-    return last && !agreed.has(last.id) ? [toCount(state, last)] : [];
+    if (!last || agreed.has(last.id)) return [];
+    const bookNow = state.balances.get(place)?.bookMillilitres ?? 0;
+    return [toCount(last, bookNow - bookOf(ever.get(place) ?? [], place, last.happenedAt))];
   });
 }
 
-function toCount(state: LedgerState, counted: Counted): Count {
-  const { place, happenedAt, by, seenFrom, openDrums } = counted;
-  const since = (state.balances.get(place)?.bookMillilitres ?? 0) - bookAt(state, place, happenedAt);
-  const carried = Math.max(0, counted.millilitres + since) as Millilitres;
+function toCount({ place, happenedAt, by, seenFrom, openDrums, millilitres }: Counted, since: number): Count {
+  const carried = Math.max(0, millilitres + since) as Millilitres;
   return { place, at: happenedAt, litres: litresOf(carried), openDrums, by, seenFrom };
 }
