@@ -25,6 +25,19 @@ export interface FlatRoutes {
   readonly legPacks: Int32Array;
 }
 
+/** Every route, booked ones too, on every day on which it can be travelled. */
+export function eachRouteDay(
+  { count, conditionAt }: FlatRoutes,
+  days: number,
+  visit: (route: number, day: number, condition: number) => void,
+): void {
+  for (let route = 0; route < count; route++)
+    for (let day = 0; day < days; day++) {
+      const condition = conditionAt[route * days + day];
+      if (condition >= 0) visit(route, day, condition);
+    }
+}
+
 export function flatRoutes({ problem, units, vehiclesOf, crews, mostPacks }: Relaxation): FlatRoutes {
   const { routes, booked, days } = problem;
   const conditions = [

@@ -1,7 +1,7 @@
 import type { LinearProgram, OpenProgram } from '../milp/linear-program.js';
 import type { Problem } from '../problem.js';
 import { dualValue, withAllowedSigns } from './dual-value.js';
-import { priceRoutes } from './price-routes.js';
+import { firstPatterns, priceRoutes } from './price-routes.js';
 import { Pricing } from './pricing.js';
 import { columnOf, type Pattern, type Relaxation, relaxationOf } from './relaxation.js';
 
@@ -69,7 +69,8 @@ function generateColumns(
 ): RelaxationBound {
   const { program, units } = relaxation;
   const end = options.clock() + (options.timeLimitSeconds ?? Number.POSITIVE_INFINITY) * 1000;
-  const patterns: Pattern[] = [];
+  const patterns = firstPatterns(relaxation, pricing);
+  master.addColumns(patterns.map((pattern) => columnOf(relaxation, pattern)));
   let bound = Number.NEGATIVE_INFINITY;
   let best: Float64Array = new Float64Array(program.rows.length);
   let values: number[] = [];

@@ -1,3 +1,4 @@
+import { eachRouteDay } from './flat-routes.js';
 import type { Pricing } from './pricing.js';
 import type { Pattern, Relaxation } from './relaxation.js';
 
@@ -21,7 +22,7 @@ export function priceRoutes(relaxation: Relaxation, pricing: Pricing, duals: Flo
   const { days } = problem;
   const raised = Float64Array.from(duals);
   const perHour = new WorstPerHour(relaxation);
-  const through = new BestThrough(problem.stores.length * days);
+  const through = new BestThrough(problem.stores.length * days, 1);
 
   for (let route = 0; route < flat.count; route++) {
     for (let day = 0; day < days; day++) {
@@ -35,11 +36,48 @@ export function priceRoutes(relaxation: Relaxation, pricing: Pricing, duals: Flo
         perHour.offer(group * days + day, reducedCost, flat.blockHours[condition], flat.dutyHours[condition]);
       if (reducedCost < WORTH_A_COLUMN)
         for (let at = flat.stopsAt[route]; at < flat.stopsAt[route + 1]; at++)
-          through.offer(flat.stops[at] * days + day, route, reducedCost);
+          through.offer(flat.stops[at] * days + day, 0, route, reducedCost);
     }
   }
   perHour.raise(raised);
-  return { duals: raised, attractive: through.patterns(days, pricing) };
+  return { duals: raised, attractive: through.patterns(days, pricing, 1) };
+}
+
+/** What a pack is worth to begin with, in costs of the cheapest way to bring one. */
+const FIRST_GUESS = 1.15;
+
+/** Kinds of vehicle at a home that each store is offered to begin with. */
+const FIRST_GROUPS = 3;
+
+/**
+ * Patterns to begin with: the best through each store on each day where a pack is worth about what the cheapest full
+ * route to the store costs per pack. Without them the first rounds only find out
+ * that unmet demand is dear.
+ */
+export function firstPatterns(relaxation: Relaxation, pricing: Pricing): Pattern[] {
+  const { problem, stores, program } = relaxation;
+  const { flat } = pricing;
+  const worth = new Float64Array(problem.stores.length).fill(Number.POSITIVE_INFINITY);
+  eachRouteDay(flat, problem.days, (route, _, condition) => {
+    const packs = flat.legPacks[flat.legsAt[condition]];
+    if (flat.group[route] < 0 || packs === 0) return;
+    for (let at = flat.stopsAt[route]; at < flat.stopsAt[route + 1]; at++)
+      worth[flat.stops[at]] = Math.min(worth[flat.stops[at]], flat.cost[condition] / packs);
+  });
+  const duals = new Float64Array(program.rows.length);
+  stores.forEach(({ balance }, store) => {
+    for (const row of balance ?? [])
+      duals[row] = Number.isFinite(worth[store]) ? FIRST_GUESS * worth[store] : 0;
+  });
+  pricing.setDuals(duals);
+  const through = new BestThrough(problem.stores.length * problem.days, relaxation.vehicles.length);
+  eachRouteDay(flat, problem.days, (route, day, condition) => {
+    if (flat.group[route] < 0) return;
+    const reducedCost = pricing.leastReducedCost(route, day, condition);
+    for (let at = flat.stopsAt[route]; at < flat.stopsAt[route + 1]; at++)
+      through.offer(flat.stops[at] * problem.days + day, flat.group[route], route, reducedCost);
+  });
+  return through.patterns(problem.days, pricing, FIRST_GROUPS);
 }
 
 /** The worst ratio of reduced cost to block and to duty hours, by vehicle group and day. */
@@ -72,29 +110,40 @@ class WorstPerHour {
   }
 }
 
-/** The best route through each store on each day. */
+/** The best routes through each store on each day, one of each vehicle group. */
 class BestThrough {
   private readonly route: Int32Array;
   private readonly reducedCost: Float64Array;
 
-  constructor(cells: number) {
-    this.route = new Int32Array(cells).fill(-1);
-    this.reducedCost = new Float64Array(cells);
+  constructor(
+    private readonly cells: number,
+    private readonly groups: number,
+  ) {
+    this.route = new Int32Array(cells * groups).fill(-1);
+    this.reducedCost = new Float64Array(cells * groups).fill(Number.POSITIVE_INFINITY);
   }
 
-  offer(cell: number, route: number, reducedCost: number): void {
-    if (reducedCost >= this.reducedCost[cell]) return;
-    this.reducedCost[cell] = reducedCost;
-    this.route[cell] = route;
+  offer(cell: number, group: number, route: number, reducedCost: number): void {
+    const at = cell * this.groups + group;
+    if (reducedCost >= this.reducedCost[at]) return;
+    this.reducedCost[at] = reducedCost;
+    this.route[at] = route;
   }
 
-  patterns(days: number, pricing: Pricing): Pattern[] {
+  /** With their best drops, of the `most` best groups at each store and day. */
+  patterns(days: number, pricing: Pricing, most: number): Pattern[] {
     const chosen = new Map<number, Pattern>();
-    this.route.forEach((route, cell) => {
-      const day = cell % days;
-      if (route >= 0 && !chosen.has(route * days + day))
-        chosen.set(route * days + day, { route, day, drops: pricing.bestDrops(route, day) });
-    });
+    for (let cell = 0; cell < this.cells; cell++) {
+      const groups = Array.from({ length: this.groups }, (_, group) => cell * this.groups + group)
+        .filter((at) => this.route[at] >= 0)
+        .sort((a, b) => this.reducedCost[a] - this.reducedCost[b]);
+      for (const at of groups.slice(0, most)) {
+        const route = this.route[at];
+        const day = cell % days;
+        if (!chosen.has(route * days + day))
+          chosen.set(route * days + day, { route, day, drops: pricing.bestDrops(route, day) });
+      }
+    }
     return [...chosen.values()];
   }
 }

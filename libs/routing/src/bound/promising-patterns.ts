@@ -1,3 +1,4 @@
+import { eachRouteDay } from './flat-routes.js';
 import type { RelaxationBound } from './lower-bound.js';
 import type { Pattern } from './relaxation.js';
 
@@ -12,7 +13,7 @@ export function promisingPatterns(bound: RelaxationBound, below: number, limit: 
   const found: { pattern: Pattern; reducedCost: number }[] = [];
   let within = gapOf(bound, below);
   let complete = true;
-  eachRouteDay(bound, (route, day) => {
+  eachRouteDay(bound.pricing.flat, bound.relaxation.problem.days, (route, day) => {
     for (const { drops, reducedCost } of bound.pricing.dropsWithin(route, day, within))
       if (drops.some((drop) => drop > 0)) found.push({ pattern: { route, day, drops }, reducedCost });
     if (found.length <= 2 * limit) return;
@@ -35,7 +36,7 @@ export function promisingRoutes(bound: RelaxationBound, below: number): number[]
   const { flat } = bound.pricing;
   const { problem } = bound.relaxation;
   const kept = new Set<number>();
-  eachRouteDay(bound, (route, day, condition) => {
+  eachRouteDay(flat, problem.days, (route, day, condition) => {
     if (route < problem.routes.length && !kept.has(route))
       if (bound.pricing.leastReducedCost(route, day, condition, within) <= within) kept.add(route);
   });
@@ -45,15 +46,3 @@ export function promisingRoutes(bound: RelaxationBound, below: number): number[]
 /** Cost units between the bound and the plan to beat, and a little for the solver's tolerances. */
 const gapOf = ({ bound, relaxation }: RelaxationBound, below: number) =>
   (Math.max(0, below - bound) + 1) / relaxation.units.centsPerCost;
-
-function eachRouteDay(
-  { pricing: { flat }, relaxation }: RelaxationBound,
-  visit: (route: number, day: number, condition: number) => void,
-): void {
-  const { days } = relaxation.problem;
-  for (let route = 0; route < flat.count; route++)
-    for (let day = 0; day < days; day++) {
-      const condition = flat.conditionAt[route * days + day];
-      if (condition >= 0) visit(route, day, condition);
-    }
-}

@@ -5,7 +5,9 @@ import { roundingCuts } from './rounding-cuts.js';
 
 /** Where packs set down at a store appear in the program. */
 export interface StoreRows {
-  /** Rows in which a pack set down on a day counts 1. */
+  /** Balance of stock by day; null: levels there cost nothing. */
+  readonly balance: readonly number[] | null;
+  /** Rows in which a pack set down on a day counts 1, the balance among them. */
   readonly perPack: readonly (readonly number[])[];
   /** Rows over the whole horizon in which a drop of so many packs counts `weights[packs]`. */
   readonly cuts: readonly RoundingCut[];
@@ -40,7 +42,7 @@ export function storeRows(
   const perPack: number[][] = Array.from({ length: units.days }, (_, day) =>
     store.packsPerDay ? [draft.row(Number.NEGATIVE_INFINITY, store.packsPerDay[day])] : [],
   );
-  if (Object.values(store.prices).every((price) => price === 0)) return { perPack, cuts: [] };
+  if (Object.values(store.prices).every((price) => price === 0)) return { balance: null, perPack, cuts: [] };
 
   const range = levelRange(store, units.days, most.perDay * units.packSize);
   const levels = writeLevels(draft, store, units, range);
@@ -49,7 +51,7 @@ export function storeRows(
     if (store.capacity) rows.push(capacityRow(draft, store, units, range, levels, day));
   });
   const cuts = withCuts ? roundingCuts(draft, store, units, levels.slack, most.perDrop) : [];
-  return { perPack, cuts };
+  return { balance: levels.balance, perPack, cuts };
 }
 
 /**

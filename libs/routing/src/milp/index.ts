@@ -3,5 +3,6 @@ export { openWithHighs, solveWithHighs } from './highs.js';
 export { solveWithJsLpSolver } from './js-lp-solver.js';
 export * from './linear-program.js';
 export * from './lower-bound.js';
+export * from './methods.js';
 export * from './polish.js';
 export { highsMethods } from './solve-methods.js';

@@ -27,6 +27,8 @@ export interface RowBounds {
 export interface SolveLimits {
   /** Wall time; without it the solver ends on its own. */
   readonly timeLimitSeconds?: number;
+  /** Most nodes of an integer model's search tree: a limit that ends alike every time. */
+  readonly mostNodes?: number;
   /** Asked now and then; true ends the run with what is known. */
   readonly shouldStop?: () => boolean;
   /** Values of some columns to start an integer model from; ignored where they cannot be completed. */

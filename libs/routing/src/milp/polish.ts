@@ -15,6 +15,10 @@ export interface PolishOptions extends BoundOptions {
   readonly known?: RelaxationBound;
   /** Most patterns in the integer program; beyond them nothing is proven. */
   readonly mostPatterns?: number;
+  /** Do nothing where not all patterns that could better the plan fit. */
+  readonly onlyComplete?: boolean;
+  /** Nodes after which the integer program is given up. */
+  readonly mostNodes?: number;
   /** Told of each better plan, with its cost (cents). */
   readonly onImproved?: (plan: Plan, cost: number) => void;
 }
@@ -44,7 +48,8 @@ export async function polish(problem: Problem, from: Plan, options: PolishOption
   const start = patternsOfPlan(problem, from);
   const columns = withStart(patterns, start);
   const left = (options.timeLimitSeconds ?? Number.POSITIVE_INFINITY) - (options.clock() - began) / 1000;
-  if (left <= 0) return { status: 'polished', plan: from, cost: before, bound: known.bound, improved: false };
+  if (left <= 0 || (options.onlyComplete && !complete))
+    return { status: 'polished', plan: from, cost: before, bound: known.bound, improved: false };
   const best = { plan: from, cost: before };
   const take = (values: ArrayLike<number>): boolean => {
     const plan = planOfPatterns(problem, travelled(columns.patterns, values));
@@ -59,6 +64,7 @@ export async function polish(problem: Problem, from: Plan, options: PolishOption
   const first = known.relaxation.program.columns.length;
   const solution = await solveWithHighs(programOf(known, columns.patterns), {
     ...(Number.isFinite(left) && { timeLimitSeconds: left }),
+    ...(options.mostNodes !== undefined && { mostNodes: options.mostNodes }),
     ...(options.shouldStop && { shouldStop: options.shouldStop }),
     start: { columns: columns.patterns.map((_, at) => first + at), values: columns.start },
     onImproved: (values) => void take(values.subarray(first)),

@@ -1,0 +1,86 @@
+import type { RelaxationBound } from '../bound/lower-bound.js';
+import { promisingRoutes } from '../bound/promising-patterns.js';
+import { costOf } from '../cost.js';
+import type { Plan } from '../plan.js';
+import type { Problem } from '../problem.js';
+import type { MethodLimits, Methods } from '../solve.js';
+import { handRule } from '../solvers/hand-rule.js';
+import { search } from '../solvers/search/search.js';
+import { lowerBound } from './lower-bound.js';
+import { polish } from './polish.js';
+
+/** Rounds of search before the first integer program: it proves little without a good plan. */
+const FIRST_SEARCH_ROUNDS = 2000;
+
+/** Patterns up to which an integer program is small enough to be solved before the long search. */
+const FEW_PATTERNS = 3000;
+
+/** Nodes of the integer program where there is no time limit: it ends alike every time. */
+const MOST_NODES = 2000;
+
+/**
+ * Bound and polish by HiGHS for `solve`. Small problems are solved to the end within the bound's share of the time; of
+ * larger ones the search gets the routes that a better plan can use, and the polish what it leaves.
+ */
+export function milpMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
+  let known: RelaxationBound | null = null;
+  return {
+    bound: async (problem, limits) => {
+      const began = limits.clock();
+      const {
+        known: found,
+        bound,
+        converged,
+      } = await lowerBound(problem, {
+        ...optionsOf(limits),
+        onProgress: (progress) => limits.onProgress({ bound: progress.bound }),
+      });
+      known = found;
+      if (!Number.isFinite(bound)) return { bound: null };
+      if (!converged) return { bound };
+      return startFrom(problem, found, limits, began);
+    },
+    polish: async (problem, plan, limits) => {
+      if (known?.relaxation.problem !== problem || !known.converged) return { plan, bound: null };
+      const { bound, ...found } = await polish(problem, plan, {
+        ...optionsOf(limits),
+        known,
+        mostNodes: MOST_NODES,
+        onImproved: (_, cost) => limits.onProgress({ best: cost }),
+      });
+      return { plan: found.status === 'polished' ? found.plan : plan, bound };
+    },
+  };
+}
+
+/** A plan to start the long search from, proven optimal at once where few patterns can better it. */
+async function startFrom(problem: Problem, known: RelaxationBound, limits: MethodLimits, began: number) {
+  const left = () =>
+    limits.seconds === null ? Number.POSITIVE_INFINITY : limits.seconds - (limits.clock() - began) / 1000;
+  const start = quickSearch(problem, limits, left());
+  const cost = costOf(problem, start).total;
+  const routes = promisingRoutes(known, cost);
+  const polished = await polish(problem, start, {
+    ...optionsOf(limits),
+    ...(Number.isFinite(left()) && { timeLimitSeconds: Math.max(0, left()) }),
+    known,
+    mostPatterns: FEW_PATTERNS,
+    onlyComplete: true,
+    mostNodes: MOST_NODES,
+  });
+  const plan = polished.status === 'polished' ? polished.plan : start;
+  return { bound: polished.bound, start: plan, routes };
+}
+
+function quickSearch(problem: Problem, { clock, shouldStop }: MethodLimits, seconds: number): Plan {
+  const limit = clock() + (seconds / 2) * 1000;
+  const stop = () => shouldStop() || clock() > limit;
+  const budget = { iterations: FIRST_SEARCH_ROUNDS };
+  return search(problem, handRule(problem), { seed: 1, budget, clock, shouldStop: stop }).plan;
+}
+
+const optionsOf = ({ clock, shouldStop, seconds }: MethodLimits) => ({
+  clock,
+  shouldStop,
+  ...(seconds !== null && { timeLimitSeconds: seconds }),
+});
