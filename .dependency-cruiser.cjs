@@ -36,13 +36,13 @@ module.exports = {
     },
     {
       name: 'libs-are-pure',
-      comment: 'no npm or Node module in a lib, but for the packages listed by name and routing/threads',
+      comment: 'no npm or Node module in a lib, but for the packages listed by name and the folders of threads',
       severity: 'error',
       from: {
         path: '^libs/',
         pathNot: [
           '\\.spec\\.ts$',
-          '^libs/routing/src/threads/',
+          '^libs/(routing|planning)/src/threads/',
           ...purePackages.map(([at]) => `^libs/${at}/`),
         ],
       },
@@ -65,6 +65,7 @@ module.exports = {
           '^libs/$2/',
           '^libs/[^/]+/(src|dist)/index\\.',
           '^libs/routing/(src|dist)/(milp|threads)/index\\.',
+          '^libs/planning/(src|dist)/threads/index\\.',
         ],
       },
     },

@@ -1,12 +1,11 @@
 import type { PlanDocument } from '@drumline/contract';
 import { type EndTarget, type FlightPlan, planByHand, type Scenario } from '@drumline/planning';
+import { type PlanTask, planInThread } from '@drumline/planning/threads';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
 import { loadScenario } from '../load-scenario.js';
 import { planLines } from '../output/plan-report.js';
 import { progressLine, progressText } from '../output/progress-line.js';
 import { writeAnswer } from '../output/write-answer.js';
-import { planInThread } from '../solving/plan-in-thread.js';
-import type { PlanTask } from '../solving/plan-task.js';
 import { writeWhole } from '../write-whole.js';
 
 interface PlanCommandOptions {

@@ -1,7 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { planScenario, type Solver } from '@drumline/planning';
 import { solve } from '@drumline/routing';
 import { highsMethods } from '@drumline/routing/milp';
+import { planScenario, type Solver } from '../index.js';
 import type { PlanMessage, PlanTask } from './plan-task.js';
 
 const { scenario, endTarget, seed, budget, weather, stop } = workerData as PlanTask;
@@ -28,6 +28,6 @@ const solver: Solver = async (problem, effort) => {
   return outcome;
 };
 
-const isOver = () => 'seconds' in budget && clock() - planned > afterSeconds * 1000;
+const isOver = () => shouldStop() || ('seconds' in budget && clock() - planned > afterSeconds * 1000);
 const outcome = await planScenario(scenario, { endTarget, weather, isOver }, solver);
 send({ kind: 'outcome', outcome });

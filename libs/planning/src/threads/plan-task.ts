@@ -1,5 +1,5 @@
-import type { EndTarget, PlanOutcome, Scenario } from '@drumline/planning';
 import type { Progress, SolveOptions } from '@drumline/routing';
+import type { EndTarget, PlanOutcome, Scenario } from '../index.js';
 
 /** What a planning thread is given. */
 export interface PlanTask {

@@ -1,14 +1,14 @@
 import { Worker } from 'node:worker_threads';
-import type { PlanOutcome } from '@drumline/planning';
 import type { Progress } from '@drumline/routing';
+import type { PlanOutcome } from '../index.js';
 import type { PlanMessage, PlanTask } from './plan-task.js';
 
 /** The worker always runs from the build, also when this file is run from source. */
-const workerFile = new URL('../../dist/solving/plan.worker.js', import.meta.url);
+const workerFile = new URL('../../dist/threads/plan.worker.js', import.meta.url);
 
 /**
- * Plans in a thread of its own, so that this one stays free for progress and Ctrl-C (HiGHS blocks its thread). Rejects
- * where the planner throws: a defect.
+ * Plans in a thread of its own, so that this one stays free for progress and for a request to stop (HiGHS blocks its
+ * thread). Rejects where the planner throws: a defect.
  */
 export function planInThread(task: PlanTask, onProgress: (progress: Progress) => void): Promise<PlanOutcome> {
   return new Promise((resolve, reject) => {
