@@ -39,6 +39,7 @@ export function subjectsOf(movement: Movement, find: (id: string) => Movement | 
 
 /** The movement that a chain of corrections is about in the end. */
 function rootOf(movement: Movement, find: (id: string) => Movement | undefined): Movement | undefined {
+  if (movement.kind !== 'corrected') return movement;
   const seen = new Set<string>();
   let root: Movement | undefined = movement;
   while (root?.kind === 'corrected' && !seen.has(root.id)) {
