@@ -3,9 +3,23 @@ import { AuditModule } from './audit/audit.module.js';
 import { HealthModule } from './health/health.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { type Platform, PlatformModule } from './platform.module.js';
+import { ProposalsModule } from './proposals/proposals.module.js';
+import { ScenariosModule } from './scenarios/scenarios.module.js';
+import { SurfaceModule } from './surface/surface.module.js';
+import { TerritoryModule } from './territory/territory.module.js';
 
 /** Every feature, one line each. */
-@Module({ imports: [HealthModule, PeopleModule, AuditModule] })
+@Module({
+  imports: [
+    HealthModule,
+    PeopleModule,
+    AuditModule,
+    ProposalsModule,
+    TerritoryModule,
+    SurfaceModule,
+    ScenariosModule,
+  ],
+})
 export class AppModule {
   static on(platform: Platform): DynamicModule {
     return { module: AppModule, imports: [PlatformModule.of(platform)] };

@@ -4,13 +4,25 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { roles } from '@drumline/contract';
 import type { INestApplicationContext } from '@nestjs/common';
+import { theProgram } from './audit/audit.service.js';
+import { rootFolder } from './config.js';
 import { chooseDataDir } from './embedded-postgres/open-embedded-database.js';
 import { demoName, makeAdministrator, makeDemoAccounts } from './people/first-accounts.js';
 import { PeopleService } from './people/people.service.js';
 import type { Platform } from './platform.module.js';
+import { ScenariosService } from './scenarios/scenarios.service.js';
+import { StockService } from './stock/stock.service.js';
+
+const demoTerritory = join(rootFolder, 'seeds', 'hollowtarn.json');
 
 /** What an empty database gets: its first account, or the demo's accounts and territory. */
-export const fillFirst = async (app: INestApplicationContext, platform: Platform): Promise<void> => {
+export const fillFirst = (app: INestApplicationContext, platform: Platform): Promise<void> =>
+  platform.database.transaction(async (turn) => {
+    await turn.query('select pg_advisory_xact_lock(872364004)'); // two programs may start on one new database
+    await fill(app, platform);
+  });
+
+const fill = async (app: INestApplicationContext, platform: Platform): Promise<void> => {
   const { config } = platform;
   const people = app.get(PeopleService);
   const isEmpty = await people.isEmpty();
@@ -26,6 +38,9 @@ export const fillFirst = async (app: INestApplicationContext, platform: Platform
   }
   const password = config.demoPassword ?? (await demoPassword(chooseDataDir(config)));
   if (isEmpty) await makeDemoAccounts(people, platform.database, password);
+  if (await app.get(StockService).isEmpty()) {
+    await app.get(ScenariosService).import(await readFile(demoTerritory, 'utf8'), false, theProgram);
+  }
   print(
     `Demo accounts, all with the password ${password}`,
     ...roles.map((role) => `  ${demoName(role).padEnd(20)} ${role}`),

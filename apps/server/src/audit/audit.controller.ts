@@ -2,7 +2,7 @@ import { Controller, Get, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
 import { type PageQuery, pageQuery } from '../http/page.js';
-import { Act } from '../people/act.js';
+import { Act } from '../people/access.js';
 import { AuditService } from './audit.service.js';
 
 const auditQuery = pageQuery.extend({
@@ -17,7 +17,7 @@ const auditQuery = pageQuery.extend({
 export class AuditController {
   constructor(private readonly audit: AuditService) {}
 
-  @Act('audit')
+  @Act('audit', 'view')
   @Get()
   list(@Query({ schema: auditQuery }) query: PageQuery) {
     return this.audit.list(query);

@@ -3,7 +3,8 @@ import { Reflector } from '@nestjs/core';
 import type { Request } from 'express';
 import { Problem } from '../http/problem.js';
 import { type Access, accessKey } from './access.js';
-import { refuseUnlessPermitted } from './permission.js';
+import type { Account } from './account.table.js';
+import { hasLevel, isOfTheOperator, refuseUnlessMay } from './permission.js';
 import { readSessionCookie } from './session-cookie.js';
 import { csrfTokenOf, SessionsService, type SignedIn } from './sessions.service.js';
 
@@ -32,7 +33,7 @@ export class AccessGuard implements CanActivate {
     if (account.oneTimePassword && access !== 'before the password is changed') {
       throw new Problem('password-to-be-changed', 'Choose your own password first: PUT /api/me/password.');
     }
-    if (typeof access === 'object') refuseUnlessPermitted(account.roles, access.act);
+    refuseUnlessOpen(access, account);
     request.account = account;
     request.session = session;
     return true;
@@ -53,6 +54,19 @@ export class AccessGuard implements CanActivate {
     return signedIn;
   }
 }
+
+const refuseUnlessOpen = (access: Access, account: Account): void => {
+  if (access === 'anybody of the operator' && !isOfTheOperator(account)) {
+    throw new Problem(
+      'not-allowed',
+      'This is for the people of the operator. You see your own programme only.',
+    );
+  }
+  if (typeof access === 'string') return;
+  const { act, to, conditions } = access;
+  if (conditions === 'asked by the route' && hasLevel(account, act, to)) return;
+  refuseUnlessMay(account, act, { to });
+};
 
 // Browsers say which site a request comes from; programs that are no browser say nothing.
 const refuseOtherSites = (request: Request): void => {

@@ -8,8 +8,8 @@ export interface Account {
   readonly name: string;
   readonly fullName: string;
   readonly roles: readonly Role[];
-  /** Whose flights are "own": the crew member of the territory. */
-  readonly pilot: string | null;
+  /** Whose flights and duties are "own": a pilot or a helicopter of the territory. */
+  readonly crew: string | null;
   /** Whose programme is "own", for a customer's field leader. */
   readonly programmes: readonly string[];
   readonly passwordHash: string;
@@ -27,7 +27,7 @@ export const accountTable = new EntitySchema<Account>({
     name: { type: 'text' },
     fullName: { type: 'text' },
     roles: { type: 'text', array: true },
-    pilot: { type: 'text', nullable: true },
+    crew: { type: 'text', nullable: true },
     programmes: { type: 'text', array: true },
     passwordHash: { type: 'text' },
     oneTimePassword: { type: 'boolean' },

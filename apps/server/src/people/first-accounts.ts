@@ -16,9 +16,9 @@ export const makeAdministrator = async (people: PeopleService, database: DataSou
 };
 
 /** Who the demo's people are: crew of the invented territory where a role has "own" flights or programmes. */
-const own: Partial<Readonly<Record<Role, { pilot?: string; programmes?: string[] }>>> = {
-  pilot: { pilot: 'FW1' },
-  'helicopter crew': { pilot: 'RW1' },
+const own: Partial<Readonly<Record<Role, { crew?: string; programmes?: string[] }>>> = {
+  pilot: { crew: 'FW1' },
+  'helicopter crew': { crew: 'H1' },
   'field leader': { programmes: ['P1'] },
 };
 

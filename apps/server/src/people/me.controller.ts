@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { Problem } from '../http/problem.js';
 import { BeforePasswordChange, Me, MySession, Public, SignedInOnly } from './access.js';
 import type { Account } from './account.table.js';
-import { permittedActs } from './permission.js';
+import { cellsOf } from './permission.js';
 import type { Session } from './session.table.js';
 import { clearSessionCookie, readSessionCookie, setSessionCookie } from './session-cookie.js';
 import { csrfTokenOf, SessionsService } from './sessions.service.js';
@@ -99,9 +99,9 @@ const meOf = (account: Account, token: string) => ({
   name: account.name,
   fullName: account.fullName,
   roles: account.roles,
-  pilot: account.pilot,
+  crew: account.crew,
   programmes: account.programmes,
   mustChangePassword: account.oneTimePassword,
-  acts: permittedActs(account.roles),
+  may: cellsOf(account),
   csrfToken: csrfTokenOf(token),
 });

@@ -4,16 +4,15 @@ import type { Response } from 'express';
 import { z } from 'zod';
 import { type Expected, ExpectedVersion, etagOf } from '../http/etag.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
-import { Me } from './access.js';
+import { Act, Me } from './access.js';
 import type { Account } from './account.table.js';
-import { Act } from './act.js';
 import { PeopleService } from './people.service.js';
 import { type Person, personSchema } from './person.schema.js';
 
 const idSchema = z.uuid();
 
 @ApiTags('people')
-@Act('people and roles')
+@Act('people', 'enter')
 @Controller('api/people')
 export class PeopleController {
   constructor(private readonly people: PeopleService) {}

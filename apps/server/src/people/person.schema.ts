@@ -9,12 +9,12 @@ export const personSchema = z.strictObject({
     .meta({ description: 'Sign-in name', examples: ['m.okoro'] }),
   fullName: z.string().min(1).max(200),
   roles: z.array(z.enum(roles)).min(1),
-  pilot: z
+  crew: z
     .string()
     .min(1)
     .nullable()
     .default(null)
-    .meta({ description: 'Crew member whose flights are their own' }),
+    .meta({ description: 'Pilot or helicopter whose flights and duties are their own', examples: ['FW1'] }),
   programmes: z.array(z.string().min(1)).default([]).meta({ description: 'Programmes that are their own' }),
   disabled: z.boolean().default(false),
 });

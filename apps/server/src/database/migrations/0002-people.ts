@@ -11,7 +11,7 @@ export class People1700000000002 implements MigrationInterface {
           constraint accounts_name_lower_case check (name = lower(name) and name <> ''),
         full_name text not null,
         roles text[] not null constraint accounts_have_a_role check (cardinality(roles) > 0),
-        pilot text,
+        crew text,
         programmes text[] not null default '{}',
         password_hash text not null,
         one_time_password boolean not null,

@@ -3,6 +3,8 @@ import { People1700000000002 } from './0002-people.js';
 import { Audit1700000000003 } from './0003-audit.js';
 import { Territory1700000000004 } from './0004-territory.js';
 import { Movements1700000000005 } from './0005-movements.js';
+import { Proposals1700000000006 } from './0006-proposals.js';
+import { SurfaceReports1700000000007 } from './0007-surface-reports.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -11,4 +13,6 @@ export const migrations = [
   Audit1700000000003,
   Territory1700000000004,
   Movements1700000000005,
+  Proposals1700000000006,
+  SurfaceReports1700000000007,
 ] as const;

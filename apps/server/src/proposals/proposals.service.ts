@@ -1,0 +1,143 @@
+import { isDeepStrictEqual } from 'node:util';
+import type { PermittedAct } from '@drumline/contract';
+import { Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager, In } from 'typeorm';
+import { AuditService } from '../audit/audit.service.js';
+import { Problem } from '../http/problem.js';
+import { type Account, accountTable } from '../people/account.table.js';
+import { mayBeOneOfTwo, refuseUnlessMay } from '../people/permission.js';
+import { agreementTable, type Proposal, proposalTable } from './proposal.table.js';
+
+/** Does what was agreed, in the transaction of the last agreement. */
+export type CarryOut = (
+  transaction: EntityManager,
+  payload: Readonly<Record<string, unknown>>,
+  by: Account,
+) => Promise<void>;
+
+type NewProposal = Pick<Proposal, 'carriedOutBy' | 'act' | 'subject' | 'payload'>;
+
+export interface ShownProposal extends Proposal {
+  readonly agreed: readonly string[];
+}
+
+/** Acts of the permission table marked "needs a second person". */
+@Injectable()
+export class ProposalsService {
+  private readonly carriers = new Map<string, CarryOut>();
+
+  constructor(
+    private readonly database: DataSource,
+    private readonly audit: AuditService,
+  ) {}
+
+  /** A feature says at start-up how its proposals are carried out. */
+  register(name: string, carryOut: CarryOut): void {
+    this.carriers.set(name, carryOut);
+  }
+
+  /** Proposing counts as the proposer's agreement. The same proposal again is the one that is open. */
+  propose(proposal: NewProposal, by: Account): Promise<ShownProposal> {
+    return this.database.transaction(async (transaction) => {
+      const open = await transaction.findBy(proposalTable, {
+        state: 'open',
+        subject: proposal.subject,
+        proposedBy: by.id,
+      });
+      const same = open.find(({ payload }) => isDeepStrictEqual(payload, proposal.payload));
+      if (same !== undefined) return this.shown(transaction, same);
+      const [inserted] = (
+        await transaction.insert(proposalTable, {
+          ...proposal,
+          payload: proposal.payload as object,
+          proposedBy: by.id,
+        })
+      ).identifiers;
+      const written = await transaction.findOneByOrFail(proposalTable, { id: inserted?.['id'] as string });
+      await transaction.insert(agreementTable, { proposalId: written.id, accountId: by.id });
+      await this.audit.record(transaction, by, 'proposed', written.subject, { proposal: written.id });
+      return this.shown(transaction, written);
+    });
+  }
+
+  async listOpen(): Promise<readonly ShownProposal[]> {
+    const open = await this.database
+      .getRepository(proposalTable)
+      .find({ where: { state: 'open' }, order: { proposedAt: 'ASC' } });
+    return Promise.all(open.map((proposal) => this.shown(this.database.manager, proposal)));
+  }
+
+  async get(id: string): Promise<ShownProposal> {
+    return this.shown(this.database.manager, await found(this.database.manager, id));
+  }
+
+  /** In force as soon as two different people with the right have put their names to it. */
+  agree(id: string, by: Account): Promise<ShownProposal> {
+    return this.database.transaction(async (transaction) => {
+      const proposal = await found(transaction, id, 'locked');
+      refuseNonSecond(by, proposal.act);
+      if (proposal.state === 'withdrawn') throw settled(proposal);
+      if (proposal.state === 'in force') return this.shown(transaction, proposal);
+      await transaction.upsert(
+        agreementTable,
+        { proposalId: id, accountId: by.id },
+        {
+          conflictPaths: ['proposalId', 'accountId'],
+          skipUpdateIfNoValuesChanged: true,
+        },
+      );
+      await this.audit.record(transaction, by, 'agreed to', proposal.subject, { proposal: id });
+      if ((await this.countedFor(transaction, proposal)) >= 2) await this.carryOut(transaction, proposal, by);
+      return this.shown(transaction, await found(transaction, id));
+    });
+  }
+
+  withdraw(id: string, by: Account): Promise<void> {
+    return this.database.transaction(async (transaction) => {
+      const proposal = await found(transaction, id, 'locked');
+      if (proposal.proposedBy !== by.id) refuseNonSecond(by, proposal.act);
+      if (proposal.state === 'withdrawn') return;
+      if (proposal.state === 'in force') throw settled(proposal);
+      await transaction.update(proposalTable, id, { state: 'withdrawn', settledAt: new Date() });
+      await this.audit.record(transaction, by, 'withdrew', proposal.subject, { proposal: id });
+    });
+  }
+
+  private async carryOut(transaction: EntityManager, proposal: Proposal, by: Account): Promise<void> {
+    const carryOut = this.carriers.get(proposal.carriedOutBy);
+    if (carryOut === undefined) throw new Error(`nobody carries out ${proposal.carriedOutBy}`);
+    await carryOut(transaction, proposal.payload, by);
+    await transaction.update(proposalTable, proposal.id, { state: 'in force', settledAt: new Date() });
+  }
+
+  /** Agreements of people who have the right by now; a draft by somebody without it counts for nothing. */
+  private async countedFor(transaction: EntityManager, { id, act }: Proposal): Promise<number> {
+    const agreements = await transaction.findBy(agreementTable, { proposalId: id });
+    const people = await transaction.findBy(accountTable, {
+      id: In(agreements.map(({ accountId }) => accountId)),
+      disabled: false,
+    });
+    return people.filter((person) => mayBeOneOfTwo(person, act)).length;
+  }
+
+  private async shown(transaction: EntityManager, proposal: Proposal): Promise<ShownProposal> {
+    const agreements = await transaction.findBy(agreementTable, { proposalId: proposal.id });
+    return { ...proposal, agreed: agreements.map(({ accountId }) => accountId) };
+  }
+}
+
+const found = async (transaction: EntityManager, id: string, lock?: 'locked'): Promise<Proposal> => {
+  const proposal = await transaction.findOne(proposalTable, {
+    where: { id },
+    ...(lock === undefined ? {} : { lock: { mode: 'pessimistic_write' } }),
+  });
+  if (proposal !== null) return proposal;
+  throw new Problem('not-found', `There is no proposal ${id}. List the open ones at /api/proposals.`);
+};
+
+const refuseNonSecond = (by: Account, act: PermittedAct): void => {
+  if (!mayBeOneOfTwo(by, act)) refuseUnlessMay(by, act, { to: 'decide' });
+};
+
+const settled = ({ subject, state }: Proposal): Problem =>
+  new Problem('conflict', `The proposal on ${subject} is ${state} already. Make a new one.`);

@@ -1,0 +1,40 @@
+import { Body, Controller, Get, HttpCode, Post, Query } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { z } from 'zod';
+import { Act, Me } from '../people/access.js';
+import type { Account } from '../people/account.table.js';
+import { refuseUnlessMay } from '../people/permission.js';
+import { ScenariosService } from './scenarios.service.js';
+
+const importQuery = z.strictObject({
+  dryRun: z
+    .enum(['true', 'false'])
+    .default('false')
+    .meta({ description: 'true: says every fault and doubt, and writes nothing' }),
+});
+/** Read whole by parseScenario, which says every fault at once. */
+const documentSchema = z.record(z.string(), z.unknown());
+
+@ApiTags('scenario')
+@Controller('api/scenario')
+export class ScenariosController {
+  constructor(private readonly scenarios: ScenariosService) {}
+
+  @Act('import and export', 'enter', { conditions: 'asked by the route' })
+  @Get()
+  current(@Me() me: Account) {
+    refuseUnlessMay(me, 'import and export', { to: 'enter', within: ['export'] });
+    return this.scenarios.current();
+  }
+
+  @Act('import and export', 'enter')
+  @Post('import')
+  @HttpCode(200)
+  import(
+    @Body({ schema: documentSchema }) document: unknown,
+    @Query({ schema: importQuery }) { dryRun }: z.output<typeof importQuery>,
+    @Me() by: Account,
+  ) {
+    return this.scenarios.import(document, dryRun === 'true', by);
+  }
+}

@@ -1,0 +1,76 @@
+import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { DataSource, type EntityManager } from 'typeorm';
+import type { Expected } from '../http/etag.js';
+import { Problem } from '../http/problem.js';
+import type { Account } from '../people/account.table.js';
+import { mayDo } from '../people/permission.js';
+import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
+import type { Entry } from './entry.table.js';
+import { kindNamed } from './kinds.js';
+import { type Change, TerritoryService } from './territory.service.js';
+
+export type Changed = { readonly entry: Entry | null } | { readonly proposal: ShownProposal };
+
+interface Payload {
+  readonly kind: string;
+  readonly id: string;
+  readonly data: unknown;
+  readonly expected: Expected;
+}
+
+/** Changes one thing at once where one person is enough, and proposes it where the permission table asks for two. */
+@Injectable()
+export class TerritoryChangesService implements OnModuleInit {
+  constructor(
+    private readonly database: DataSource,
+    private readonly territory: TerritoryService,
+    private readonly proposals: ProposalsService,
+  ) {}
+
+  onModuleInit(): void {
+    this.proposals.register('territory', async (transaction, payload, by) => {
+      const { kind, ...rest } = payload as unknown as Payload;
+      await this.carryOut(transaction, { kind: kindNamed(kind), ...rest }, by);
+    });
+  }
+
+  async change(change: Change, by: Account): Promise<Changed> {
+    const { kind, id, data, expected } = change;
+    const subject = `${kind.singular} ${id}`;
+    const alone = mayDo(by, kind.act, { to: 'enter' });
+    if (alone.kind === 'allowed') {
+      const entry = await this.database.transaction((transaction) => this.carryOut(transaction, change, by));
+      return { entry };
+    }
+    if (alone.kind === 'refused' && mayDo(by, kind.act, draft).kind !== 'allowed') {
+      throw new Problem('not-allowed', alone.words);
+    }
+    await this.refuseUnlessItFits(change, by);
+    const payload: Payload = { kind: kind.name, id, data, expected };
+    const proposal = await this.proposals.propose(
+      { carriedOutBy: 'territory', act: kind.act, subject, payload: { ...payload } },
+      by,
+    );
+    return { proposal };
+  }
+
+  private async carryOut(transaction: EntityManager, change: Change, by: Account): Promise<Entry | null> {
+    if (change.data !== null) return this.territory.put(transaction, change, by);
+    await this.territory.remove(transaction, change, by);
+    return null;
+  }
+
+  /** What could not be carried out today is not proposed: it is tried, and undone. */
+  private async refuseUnlessItFits(change: Change, by: Account): Promise<void> {
+    const runner = this.database.createQueryRunner();
+    try {
+      await runner.startTransaction();
+      await this.carryOut(runner.manager, change, by);
+    } finally {
+      await runner.rollbackTransaction();
+      await runner.release();
+    }
+  }
+}
+
+const draft = { to: 'enter', within: ['as a draft'] } as const;

@@ -1,0 +1,15 @@
+import { Module } from '@nestjs/common';
+import { AuditModule } from '../audit/audit.module.js';
+import { ProposalsModule } from '../proposals/proposals.module.js';
+import { ClockService } from './clock.service.js';
+import { territoryControllers } from './territory.controllers.js';
+import { TerritoryService } from './territory.service.js';
+import { TerritoryChangesService } from './territory-changes.service.js';
+
+@Module({
+  imports: [AuditModule, ProposalsModule],
+  controllers: territoryControllers,
+  providers: [ClockService, TerritoryService, TerritoryChangesService],
+  exports: [ClockService, TerritoryService],
+})
+export class TerritoryModule {}

@@ -1,0 +1,192 @@
+import { isDeepStrictEqual } from 'node:util';
+import { type Fault, parseScenario } from '@drumline/contract';
+import type { Scenario } from '@drumline/planning';
+import { Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager, MoreThan } from 'typeorm';
+import { type Actor, AuditService } from '../audit/audit.service.js';
+import { type Expected, staleVersion } from '../http/etag.js';
+import { type Page, type PageQuery, pageOf } from '../http/page.js';
+import { Problem } from '../http/problem.js';
+import { assemble, type Thing, withEveryDay } from './assemble.js';
+import { type Entry, entryTable } from './entry.table.js';
+import type { Kind } from './kinds.js';
+
+/** What somebody wants of one thing, having seen what version of it. */
+export interface Change {
+  readonly kind: Kind;
+  readonly id: string;
+  /** Null: the thing is taken out. */
+  readonly data: unknown;
+  readonly expected: Expected;
+}
+
+/** What people keep of the territory: places, limits, aircraft, crews, caches, programme, rules. */
+@Injectable()
+export class TerritoryService {
+  constructor(
+    private readonly database: DataSource,
+    private readonly audit: AuditService,
+  ) {}
+
+  /** `crew`: only what is that crew's own; null: everybody's. */
+  async list(kind: Kind, crew: string | null, { limit, after }: PageQuery): Promise<Page<Entry>> {
+    if (crew !== null) {
+      const all = await this.database.getRepository(entryTable).find({
+        where: { kind: kind.name, removed: false },
+        order: { id: 'ASC' },
+      });
+      const own = all.filter(
+        ({ id, data }) => kind.crewOf(data) === crew && (after === undefined || id > after),
+      );
+      return pageOf(own, limit, ({ id }) => id);
+    }
+    const rows = await this.database.getRepository(entryTable).find({
+      where: { kind: kind.name, removed: false, ...(after === undefined ? {} : { id: MoreThan(after) }) },
+      order: { id: 'ASC' },
+      take: limit + 1,
+    });
+    return pageOf(rows, limit, ({ id }) => id);
+  }
+
+  async get(kind: Kind, id: string): Promise<Entry> {
+    const entry = await this.database
+      .getRepository(entryTable)
+      .findOneBy({ kind: kind.name, id, removed: false });
+    if (entry === null) throw notThere(kind, id);
+    return entry;
+  }
+
+  isPlace(code: string): Promise<boolean> {
+    return this.database.getRepository(entryTable).existsBy({ kind: 'places', id: code, removed: false });
+  }
+
+  /** The whole of it at a moment, in the order of the first import; part of a scenario, see assemble. */
+  async everything(now: Date): Promise<Scenario> {
+    return assemble(await thingsIn(this.database.manager), now);
+  }
+
+  /** Makes or changes one thing. A repeat of a request that was done already is answered like the first. */
+  async put(transaction: EntityManager, { kind, id, data, expected }: Change, by: Actor): Promise<Entry> {
+    if (kind.idOf !== null && kind.idOf(data) !== id) throw otherName(kind, id, kind.idOf(data));
+    await oneAtATime(transaction);
+    const there = await transaction.findOneBy(entryTable, { kind: kind.name, id });
+    if (there !== null && isDone(there, data, expected, by)) return there;
+    refuseStale(kind, id, there, expected);
+    const things = await thingsIn(transaction);
+    refuseNewFaults(things, [...without(things, kind, id), { kind: kind.name, id, data }], kind);
+    const entry = await this.write(transaction, { kind: kind.name, id, data, removed: false }, there, by);
+    const did = there === null || there.removed ? 'added' : 'changed';
+    await this.audit.record(transaction, by, did, `${kind.singular} ${id}`, { version: entry.version });
+    return entry;
+  }
+
+  /** Takes a thing out of the territory; its history stays. */
+  async remove(transaction: EntityManager, { kind, id, expected }: Change, by: Actor): Promise<void> {
+    await oneAtATime(transaction);
+    const there = await transaction.findOneBy(entryTable, { kind: kind.name, id });
+    if (there === null) throw notThere(kind, id);
+    if (there.removed) return;
+    refuseStale(kind, id, there, expected);
+    const things = await thingsIn(transaction);
+    refuseNewFaults(things, without(things, kind, id), kind);
+    await this.write(transaction, { ...there, removed: true }, there, by);
+    await this.audit.record(transaction, by, 'removed', `${kind.singular} ${id}`);
+  }
+
+  /** Puts a whole territory, checked before as a scenario, in the place of the one that is there. */
+  async replaceAll(transaction: EntityManager, things: readonly Thing[], by: Actor): Promise<void> {
+    await oneAtATime(transaction);
+    const there = await transaction.find(entryTable);
+    const before = new Map(there.map((entry) => [`${entry.kind}/${entry.id}`, entry]));
+    for (const [position, { kind, id, data }] of things.entries()) {
+      const old = before.get(`${kind}/${id}`) ?? null;
+      before.delete(`${kind}/${id}`);
+      if (old !== null && !old.removed && isDeepStrictEqual(old.data, data)) continue;
+      await this.write(transaction, { kind, id, data, removed: false, position }, old, by);
+    }
+    for (const gone of before.values()) {
+      if (!gone.removed) await this.write(transaction, { ...gone, removed: true }, gone, by);
+    }
+  }
+
+  private async write(
+    transaction: EntityManager,
+    entry: Pick<Entry, 'kind' | 'id' | 'data' | 'removed'> & { readonly position?: number },
+    before: Entry | null,
+    by: Actor,
+  ): Promise<Entry> {
+    const written: Entry = {
+      ...entry,
+      version: (before?.version ?? 0) + 1,
+      position: entry.position ?? before?.position ?? (await nextPosition(transaction, entry.kind)),
+      changedBy: by.id,
+      changedAt: new Date(),
+    };
+    await transaction.upsert(entryTable, { ...written, data: written.data as object }, ['kind', 'id']);
+    return written;
+  }
+}
+
+/** Changes are rare, and each is checked against all the others: they take turns. */
+const oneAtATime = (transaction: EntityManager) =>
+  transaction.query('select pg_advisory_xact_lock(872364003)');
+
+const nextPosition = async (transaction: EntityManager, kind: string): Promise<number> =>
+  ((await transaction.maximum(entryTable, 'position', { kind })) ?? 0) + 1;
+
+const thingsIn = (transaction: EntityManager): Promise<Thing[]> =>
+  transaction.find(entryTable, {
+    select: { kind: true, id: true, data: true },
+    where: { removed: false },
+    order: { position: 'ASC', id: 'ASC' },
+  });
+
+const without = (things: readonly Thing[], kind: Kind, id: string): Thing[] =>
+  things.filter((thing) => thing.kind !== kind.name || thing.id !== id);
+
+const isDone = (there: Entry | null, data: unknown, expected: Expected, by: Actor): boolean => {
+  if (there === null || there.removed || !isDeepStrictEqual(there.data, data)) return false;
+  return expected === 'none yet' || (there.version === expected.version + 1 && there.changedBy === by.id);
+};
+
+const refuseStale = (kind: Kind, id: string, there: Entry | null, expected: Expected): void => {
+  const current = there === null || there.removed ? null : there.version;
+  if (current === (expected === 'none yet' ? null : expected.version)) return;
+  throw staleVersion(`The ${kind.singular} ${id}`, current);
+};
+
+/** Faults that the territory had before are not held against this change. */
+const refuseNewFaults = (before: readonly Thing[], after: readonly Thing[], kind: Kind): void => {
+  const faults = faultsOf(after);
+  if (faults.length === 0) return;
+  const known = new Set(faultsOf(before).map(wordsOf));
+  const added = faults.filter((fault) => !known.has(wordsOf(fault)));
+  if (added.length === 0) return;
+  // The changed line is the last of its list: its faults are shown by the path in the body.
+  const own = new RegExp(`^${kind.list ?? kind.name}\\[${countOf(after, kind) - 1}\\]\\.`);
+  throw new Problem(
+    'faults',
+    `The territory would not fit together: see faults.`,
+    added.map((fault) => ({ ...fault, path: fault.path.replace(own, '') })),
+  );
+};
+
+const faultsOf = (things: readonly Thing[]): readonly Fault[] => {
+  const parsed = parseScenario(withEveryDay(assemble(things, new Date())));
+  return parsed.ok ? [] : parsed.faults;
+};
+
+const countOf = (things: readonly Thing[], kind: Kind) =>
+  things.filter((thing) => thing.kind === kind.name).length;
+
+const wordsOf = ({ path, problem }: Fault): string => `${path.replace(/\[\d+\]/g, '[]')} ${problem}`;
+
+const notThere = (kind: Kind, id: string): Problem =>
+  new Problem('not-found', `There is no ${kind.singular} ${id}. List them at /api/${kind.name}.`);
+
+const otherName = (kind: Kind, id: string, named: string): Problem =>
+  new Problem(
+    'faults',
+    `This ${kind.singular} is named ${named}, and the address says ${id}: use one name.`,
+    [{ path: 'id', problem: `${id} is not ${named}.`, remedy: `Send it to /api/${kind.name}/${named}.` }],
+  );
