@@ -12,7 +12,7 @@ export { type PlanFindings, planDocument } from './flights/plan-document.js';
 export { plannedTrips } from './flights/planned-trips.js';
 export { projectScenario } from './flights/project.js';
 export { readPlan } from './flights/read-plan.js';
-export { type DayFlight, type DaySchedule, scheduleDay } from './flights/schedule-day.js';
+export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';
 export { type PayloadRow, payloadTable } from './payload-table.js';
 export { type PlanByHand, planByHand } from './plan-by-hand.js';
 export { type PlanOptions, type PlanOutcome, planScenario } from './plan-scenario.js';

@@ -14,7 +14,7 @@ import type { Survey, SurveyedFlight } from './survey.js';
 export function checkBalance(survey: Survey): readonly Fault[] {
   const drumLb = poundsFromKilograms(survey.scenario.policy.drum.grossKg);
   return survey.flights
-    .filter((flown) => flown.isJudged)
+    .filter(({ isFact, legs }) => !isFact && legs[0]!.drums > 0)
     .flatMap((flown) => {
       const unbalanced = firstUnbalancedLeg(flown, drumLb);
       if (!unbalanced) return [];

@@ -8,11 +8,11 @@ import type { Survey, SurveyedFlight } from './survey.js';
 
 /** Crew fit of every flight, and every pilot's hours a day and in any 7 days (conventions, "Crew fit", "Crew hours"). */
 export function checkCrews(survey: Survey): readonly Fault[] {
-  return [...survey.flights.filter(isToFly).flatMap((flown) => crewFit(survey, flown)), ...crewHours(survey)];
+  return [
+    ...survey.flights.filter((flown) => !flown.isFact).flatMap((flown) => crewFit(survey, flown)),
+    ...crewHours(survey),
+  ];
 }
-
-/** Booked flights need a pilot with or without drums. */
-const isToFly = ({ isFact }: SurveyedFlight): boolean => !isFact;
 
 function crewFit(survey: Survey, flown: SurveyedFlight): readonly Fault[] {
   const { pilots } = survey.scenario;

@@ -8,7 +8,7 @@ import type { Survey, SurveyedFlight } from './survey.js';
 /** Days without flying, closed strips and legs, strips closed when soft, and types not approved for a place. */
 export function checkPlaces(survey: Survey): readonly Fault[] {
   return survey.flights
-    .filter((flown) => flown.isJudged)
+    .filter((flown) => !flown.isFact)
     .flatMap((flown) => [
       ...flyingDay(survey, flown),
       ...flown.legs.flatMap((leg) => [...notices(survey, flown, leg), ...landing(survey, flown, leg)]),

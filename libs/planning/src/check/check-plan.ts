@@ -76,7 +76,7 @@ function money({ scenario }: Survey, said: PlannedFlight, flown: SurveyedFlight)
 
 /** Positions that are named must bear the drums and balance, leg by leg; a flight under way is not judged. */
 function positions({ scenario }: Survey, said: PlannedFlight, flown: SurveyedFlight): readonly Fault[] {
-  if (!flown.isJudged) return [];
+  if (flown.isFact) return [];
   const drumLb = poundsFromKilograms(scenario.policy.drum.grossKg);
   return said.legs.flatMap((leg, index) => {
     const places = flown.configuration.drumPositions.filter(({ id }) => leg.positions.includes(id));

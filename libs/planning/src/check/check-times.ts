@@ -15,7 +15,7 @@ import type { Survey, SurveyedFlight } from './survey.js';
 export function checkTimes(survey: Survey): readonly Fault[] {
   const inPlan = survey.flights.filter((flown) => flown.day >= 1 && flown.day <= survey.scenario.days);
   return [
-    ...inPlan.filter((flown) => flown.isJudged).flatMap((flown) => absences(flown)),
+    ...inPlan.filter((flown) => !flown.isFact).flatMap((flown) => absences(flown)),
     ...whereabouts(survey, inPlan),
     ...[...groupBy(inPlan, (flown) => flown.flight.date)].flatMap(([date, today]) =>
       dayTimes(survey, date, today),
@@ -74,7 +74,7 @@ function dayTimes(survey: Survey, date: IsoDate, today: readonly SurveyedFlight[
 /** Follows a flight from take-off to landing and finds the first that is too early, too late or dark. */
 function outsideTheDay(survey: Survey, flown: SurveyedFlight): readonly Fault[] {
   // The time of a booked flight is given with the booking: drums on it do not make it late.
-  if (!flown.isJudged || flown.booked?.departs !== undefined) return [];
+  if (flown.isFact || flown.booked?.departs !== undefined) return [];
   const { flyingDay } = survey.scenario.policy;
   let at: number = minutesOfDay(flown.flight.departs!);
   if (at < minutesOfDay(flyingDay.firstDeparture))
@@ -159,7 +159,7 @@ function sharedBy(one: SurveyedFlight, other: SurveyedFlight): string | null {
 }
 
 function noOrder(survey: Survey, date: IsoDate, today: readonly SurveyedFlight[]): readonly Fault[] {
-  const schedule = scheduleDay(
+  const { clashes } = scheduleDay(
     today
       .filter((flown) => !flown.isFact)
       .map((flown) => ({
@@ -177,13 +177,10 @@ function noOrder(survey: Survey, date: IsoDate, today: readonly SurveyedFlight[]
         urgency: 0,
       })),
   );
-  if (schedule.status === 'scheduled') return [];
-  return [
-    {
-      where: `${listWords(schedule.flights)}, ${dayWords(date)}`,
-      what: `The day has no schedule: ${schedule.why}.`,
-      mend: 'Move a flight to another day, aircraft or pilot.',
-      flights: schedule.flights,
-    },
-  ];
+  return clashes.map(({ flights, why }) => ({
+    where: `${listWords(flights)}, ${dayWords(date)}`,
+    what: `The day has no schedule: ${why}.`,
+    mend: 'Move a flight to another day, aircraft or pilot.',
+    flights,
+  }));
 }

@@ -8,7 +8,7 @@ import type { Survey, SurveyedFlight } from './survey.js';
 /** Weights of every leg against the aeroplane's and the strips' limits, the cabin's places, and passengers aboard. */
 export function checkWeights(survey: Survey): readonly Fault[] {
   return survey.flights
-    .filter((flown) => flown.isJudged)
+    .filter((flown) => !flown.isFact)
     .flatMap((flown) => [
       ...fuelCapacity(flown),
       ...flown.legs.flatMap((leg) => [

@@ -53,9 +53,7 @@ export interface SurveyedFlight {
   readonly dutyHours: number;
   /** Time that aircraft and pilot are taken. */
   readonly heldHours: number;
-  /** Judged by the rules; not judged, but counted: flights under way or done, and booked ones without drums. */
-  readonly isJudged: boolean;
-  /** Already under way or done, or of a day past. */
+  /** Already under way or done, or of a day past: it counts, and no rule forbids it any more. */
   readonly isFact: boolean;
 }
 
@@ -117,7 +115,6 @@ function surveyFlight(territory: Territory, flight: StandingFlight): SurveyedFli
     ...flown,
     dutyHours,
     heldHours: Math.max(dutyHours, booked?.heldHours ?? 0),
-    isJudged: !isFact && (booked === null || flight.stops.some((stop) => stop.drums > 0)),
     isFact,
   };
 }

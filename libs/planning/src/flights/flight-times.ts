@@ -5,19 +5,17 @@ import type { Scenario } from '../scenario.js';
 import { departureWindow } from './departure-window.js';
 import type { FlightSketch } from './flight-sketch.js';
 import { hasLeft } from './flight-state.js';
-import { type DayFlight, scheduleDay } from './schedule-day.js';
+import { type DayFlight, type ScheduleClash, scheduleDay } from './schedule-day.js';
 
 /** Flights of one day that no order lets fly one at a time within the flying day. */
-export interface Clash {
+export interface Clash extends ScheduleClash {
   readonly day: number;
-  readonly flights: readonly string[];
-  readonly why: string;
 }
 
 /**
  * Departure of every flight, by id. On each day the flight whose cache runs short first departs first, then the one
- * that loses most by waiting for the afternoon's weather. A day without a schedule gets everybody's earliest time; the
- * checker then finds who is in two places at once.
+ * that loses most by waiting for the afternoon's weather. Flights that find no place get their earliest time; the checker
+ * then finds who is in two places at once.
  */
 export function flightTimes(
   scenario: Scenario,
@@ -27,7 +25,7 @@ export function flightTimes(
   const times = new Map<string, ClockTime>();
   for (const { flights, schedule } of daySchedules(scenario, sketches, caches)) {
     for (const flight of flights) {
-      const start = schedule.status === 'scheduled' ? schedule.departures.get(flight.id)! : flight.earliest;
+      const start = schedule.departures.get(flight.id) ?? flight.earliest;
       times.set(flight.id, clockTimeAt(minutes(Math.min(1439, start))));
     }
   }
@@ -41,7 +39,7 @@ export function flightClashes(
   caches: readonly CacheProjection[],
 ): readonly Clash[] {
   return daySchedules(scenario, sketches, caches).flatMap(({ day, schedule }) =>
-    schedule.status === 'no schedule' ? [{ day, flights: schedule.flights, why: schedule.why }] : [],
+    schedule.clashes.map((clash) => ({ day, ...clash })),
   );
 }
 

@@ -12,27 +12,44 @@ export interface DayFlight {
   readonly urgency: number;
 }
 
-export type DaySchedule =
-  | { readonly status: 'scheduled'; readonly departures: ReadonlyMap<string, number> }
-  | { readonly status: 'no schedule'; readonly flights: readonly string[]; readonly why: string };
+/** Departures in minutes after local midnight, and what does not fit: those flights are left without a departure. */
+export interface DaySchedule {
+  readonly departures: ReadonlyMap<string, number>;
+  readonly clashes: readonly ScheduleClash[];
+}
+
+/** Flights that do not fit: one alone, or several that share aircraft and pilots. */
+export interface ScheduleClash {
+  readonly flights: readonly string[];
+  readonly why: string;
+}
 
 /** Orders tried for one group of flights before giving up; the first ones are the likely ones. */
 const searchLimit = 20_000;
 
 /**
  * Departure times of one day: one aircraft flies one flight at a time, one pilot flies one aircraft at a time, each
- * flight departs within its window. The most urgent flight is placed first, as early as its aircraft and pilot allow;
- * where that leaves a flight without a place, other orders are searched (exact for small groups, bounded for large).
- * "No schedule" names the flights that share aircraft and pilots and do not fit together.
+ * flight departs within its window; given times stand. The most urgent flight is placed first, as early as its aircraft
+ * and pilot allow; where that leaves a flight without a place, other orders are searched (exact for small groups,
+ * bounded for large). A clash names the flights that share aircraft and pilots and do not fit together.
  */
 export function scheduleDay(flights: readonly DayFlight[]): DaySchedule {
   const departures = new Map<string, number>();
-  for (const group of sharingGroups(flights)) {
-    const placed = placeGroup(group);
-    if (!placed) return noSchedule(group);
-    for (const { flight, start } of placed) departures.set(flight.id, start);
+  const clashes: ScheduleClash[] = [];
+  const hopeless = flights.filter((flight) => flight.earliest > flight.latest);
+  for (const { id } of hopeless)
+    clashes.push({
+      flights: [id],
+      why: `${id} does not fit between the first departure and the last landing`,
+    });
+  for (const group of sharingGroups(flights.filter((flight) => !hopeless.includes(flight)))) {
+    const given = group.filter((flight) => flight.earliest === flight.latest).map(atItsTime);
+    clashes.push(...givenTogether(given));
+    const placed = placeFree(given, group);
+    if (!placed) clashes.push(noOrder(group));
+    for (const { flight, start } of placed ?? given) departures.set(flight.id, start);
   }
-  return { status: 'scheduled', departures };
+  return { departures, clashes };
 }
 
 interface Placed {
@@ -40,16 +57,30 @@ interface Placed {
   readonly start: number;
 }
 
-function placeGroup(group: readonly DayFlight[]): readonly Placed[] | null {
-  const given = group.filter((flight) => flight.earliest === flight.latest);
-  const free = group.filter((flight) => flight.earliest !== flight.latest);
-  const fixed = placeInOrder([], given);
-  if (!fixed) return null;
-  const byUrgency = free.toSorted(
-    (one, other) => one.urgency - other.urgency || one.earliest - other.earliest,
+const atItsTime = (flight: DayFlight): Placed => ({ flight, start: flight.earliest });
+
+/** Given times that put an aircraft or a pilot in two places: they stand all the same. */
+function givenTogether(given: readonly Placed[]): readonly ScheduleClash[] {
+  return given.flatMap((one, index) =>
+    given
+      .slice(index + 1)
+      .filter((other) => shares(one.flight, other.flight) && overlap(one, other))
+      .map((other) => ({
+        flights: [one.flight.id, other.flight.id],
+        why: `${one.flight.id} and ${other.flight.id} are given times at which one is not back for the other`,
+      })),
   );
+}
+
+const overlap = (one: Placed, other: Placed): boolean =>
+  one.start < other.start + other.flight.heldMinutes && other.start < one.start + one.flight.heldMinutes;
+
+function placeFree(given: readonly Placed[], group: readonly DayFlight[]): readonly Placed[] | null {
+  const byUrgency = group
+    .filter((flight) => flight.earliest !== flight.latest)
+    .sort((one, other) => one.urgency - other.urgency || one.earliest - other.earliest);
   const byDeadline = byUrgency.toSorted((one, other) => one.latest - other.latest);
-  return placeInOrder(fixed, byUrgency) ?? placeInOrder(fixed, byDeadline) ?? searchOrders(fixed, byUrgency);
+  return placeInOrder(given, byUrgency) ?? placeInOrder(given, byDeadline) ?? searchOrders(given, byUrgency);
 }
 
 function placeInOrder(before: readonly Placed[], order: readonly DayFlight[]): readonly Placed[] | null {
@@ -108,21 +139,11 @@ function sharingGroups(flights: readonly DayFlight[]): readonly (readonly DayFli
   return groups;
 }
 
-function noSchedule(group: readonly DayFlight[]): DaySchedule {
-  const alone = group.find((flight) => flight.earliest > flight.latest);
-  if (alone) {
-    return {
-      status: 'no schedule',
-      flights: [alone.id],
-      why: `${alone.id} does not fit between the first departure and the last landing`,
-    };
-  }
+function noOrder(group: readonly DayFlight[]): ScheduleClash {
+  const flights = group.map(({ id }) => id);
   const resources = new Set(
-    group.flatMap((flight) => [flight.aircraft, ...(flight.pilot ? [flight.pilot] : [])]),
+    group.flatMap(({ aircraft, pilot }) => (pilot === null ? [aircraft] : [aircraft, pilot])),
   );
-  return {
-    status: 'no schedule',
-    flights: group.map((flight) => flight.id),
-    why: `no order was found in which ${[...resources].join(', ')} can fly ${group.map((flight) => flight.id).join(', ')} one at a time within the flying day`,
-  };
+  const why = `no order was found in which ${[...resources].join(', ')} can fly ${flights.join(', ')} one at a time within the flying day`;
+  return { flights, why };
 }

@@ -5,6 +5,7 @@ import type { CrewGroups } from './crew-groups.js';
 import type { FlightLoads } from './flight-loads.js';
 import type { BookedEntry, FlightOnDay, FrozenEntry } from './problem-map.js';
 import { isWithin, placesOf, standingFlights } from './standing-flights.js';
+import { isAbsent } from './vehicles.js';
 
 /** What a plan cannot decide, and what it may keep of the standing plan. */
 export interface FixedFlights {
@@ -59,7 +60,9 @@ export function bookedRoutes(
     const crewGroup = crewGroupOf(scenario, pilot, onDay, places, groups, flight.date < today);
     // A flight that nobody may fly is for somebody to decide on; it must not keep the others from being planned.
     const isCrewed = groups.anybodyOn(crewGroup, day);
-    const open = kind === 'booked' && flight.date >= today && onDay.closed === null && isCrewed;
+    const aircraft = scenario.aircraft.find(({ tail }) => tail === flight.aircraft)!;
+    const flies = onDay.closed === null && isCrewed && !isAbsent(aircraft, flight.date);
+    const open = kind === 'booked' && flight.date >= today && flies;
     return {
       id: flight.id,
       day,

@@ -30,7 +30,8 @@ export function flightLoads(scenario: Scenario, territory: Territory): FlightLoa
       const found = booked.get(flight);
       if (found) return found;
       const request = requestOf(scenario, territory, type, flight.configuration, flight.legs, day);
-      const onDay = onDayOf(scenario, request, null);
+      const places = [flight.legs[0]!.from, ...flight.legs.map(({ to }) => to)];
+      const onDay = onDayOf(scenario, request, closedOn(places, day));
       booked.set(flight, onDay);
       return onDay;
     },

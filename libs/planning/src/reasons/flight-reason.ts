@@ -122,7 +122,8 @@ function shortWords(fall: Fall): string {
       return `Without it ${place} runs out on ${day}: ${litreWords(litres)}.`;
     case 'short of the end target':
       return `Without it ${place} ends short of its target on ${day}: ${litreWords(litres)} of ${litreWords(limit)}.`;
-    default:
+    case 'below critical':
+    case 'below minimum':
       return `Without it ${place} is ${level} on ${day}: ${litreWords(litres)} of ${litreWords(limit)}.`;
   }
 }
