@@ -1,0 +1,80 @@
+import { eachRouteDay } from '../bound/flat-routes.js';
+import type { RelaxationBound } from '../bound/lower-bound.js';
+import type { Plan } from '../plan.js';
+import { solveWithHighs } from './highs.js';
+import { horizonProgram, type Round, usualConditions } from './horizon-program.js';
+import type { SolveLimits } from './linear-program.js';
+import { placeByUrgency } from './place-by-urgency.js';
+
+/** Rounds in the integer program. */
+const MOST_ROUNDS = 6000;
+
+/**
+ * A plan to start the search from: first which rounds are made in the whole horizon, by an integer program without
+ * days, then on which day each, the most urgent first. `from` is where the program starts. Null: HiGHS found
+ * nothing in the time.
+ */
+export async function horizonStart(
+  known: RelaxationBound,
+  from: Plan,
+  limits: SolveLimits,
+): Promise<Plan | null> {
+  const { problem } = known.relaxation;
+  const { rounds, times } = withPlan(likelyRounds(known), from);
+  const { program, firstRound } = horizonProgram(known, rounds);
+  const solution = await solveWithHighs(program, {
+    ...limits,
+    start: { columns: rounds.map((_, at) => firstRound + at), values: times },
+  });
+  if (!('values' in solution)) return null;
+  const chosen = rounds.flatMap((round, at) =>
+    new Array<Round>(Math.round(solution.values[firstRound + at])).fill(round),
+  );
+  return placeByUrgency(problem, chosen);
+}
+
+/** Full rounds of the routes with the least reduced cost on any day. */
+function likelyRounds({ relaxation, pricing }: RelaxationBound): Round[] {
+  const { problem } = relaxation;
+  const least = new Float64Array(problem.routes.length).fill(Number.POSITIVE_INFINITY);
+  eachRouteDay(pricing.flat, problem.days, (route, day, condition) => {
+    if (route < least.length)
+      least[route] = Math.min(least[route], pricing.leastReducedCost(route, day, condition, least[route]));
+  });
+  const ranked = [...least.keys()]
+    .filter((route) => Number.isFinite(least[route]))
+    .sort((a, b) => least[a] - least[b] || a - b);
+  const rounds: Round[] = [];
+  for (const route of ranked) {
+    if (rounds.length >= MOST_ROUNDS) break;
+    const { legPacks } = usualConditions(problem, route);
+    for (const drops of fullDrops(legPacks)) rounds.push({ route, drops });
+  }
+  return rounds;
+}
+
+/** Every way to set down the whole load, at least one pack at each stop, within the leg limits. */
+export function fullDrops(legPacks: readonly number[]): number[][] {
+  const extend = (at: number, aboard: number): number[][] => {
+    if (at === legPacks.length) return aboard === 0 ? [[]] : [];
+    if (aboard > legPacks[at]) return [];
+    return Array.from({ length: aboard }, (_, less) => less + 1).flatMap((drop) =>
+      extend(at + 1, aboard - drop).map((rest) => [drop, ...rest]),
+    );
+  };
+  return extend(0, legPacks[0]);
+}
+
+/** The rounds with those of the plan among them, and how often it makes each. */
+function withPlan(rounds: readonly Round[], plan: Plan) {
+  const keyOf = ({ route, drops }: Round) => `${route} ${drops.join()}`;
+  const indexOf = new Map(rounds.map((round, at) => [keyOf(round), at]));
+  const all = [...rounds];
+  const times = rounds.map(() => 0);
+  for (const { route, drops } of plan.trips) {
+    const at = indexOf.get(keyOf({ route, drops })) ?? all.push({ route, drops }) - 1;
+    indexOf.set(keyOf({ route, drops }), at);
+    times[at] = (times[at] ?? 0) + 1;
+  }
+  return { rounds: all, times };
+}
