@@ -39,7 +39,20 @@ export function fuelContradictions(meeting: Meeting): Raised[] {
     case 'transferred':
       if (part.isSource) return part.isTarget ? [] : taking(meeting, movement.millilitres);
       return mixing(meeting, movement.batch);
-    default:
+    case 'received':
+    case 'dipped':
+    case 'counted':
+    case 'held':
+    case 'released':
+    case 'condemned':
+    case 'emptied':
+    case 'slung':
+    case 'weighed':
+    case 'retest passed':
+    case 'lost':
+    case 'found':
+    case 'joined':
+    case 'corrected':
       return [];
   }
 }

@@ -177,14 +177,14 @@ it('after a correction the figures are as if the corrected movement had never be
       const correction: Movement = {
         ...written('c', '20:00'),
         kind: 'corrected',
-        corrects: wrong!.id,
+        corrects: wrong.id,
         reason: 'slip',
       };
       const corrected = replay([...plain, correction]);
       const without = replay(plain.filter((movement) => movement !== wrong));
       expect(heard(corrected)).toEqual(heard(without));
       expect(corrected.balances).toEqual(without.balances);
-      expect(corrected.movements.get(wrong!.id)).toEqual(wrong);
+      expect(corrected.movements.get(wrong.id)).toEqual(wrong);
     }),
     { numRuns: 300 },
   );

@@ -16,25 +16,13 @@ const nothing: Subjects = { drums: [], batch: null, place: null };
  */
 export function subjectsOf(movement: Movement, find: (id: string) => Movement | undefined): Subjects {
   const root = rootOf(movement, find);
-  if (!root) return nothing;
-  switch (root.kind) {
-    case 'corrected':
-      return nothing;
-    case 'counted':
-      return { ...nothing, place: root.place };
-    case 'held':
-    case 'released':
-    case 'retest passed':
-      return 'batch' in root.of
-        ? { ...nothing, batch: root.of.batch }
-        : { ...nothing, drums: [root.of.drum] };
-    case 'joined':
-      return { ...nothing, drums: [root.provisional, root.drum] };
-    case 'transferred':
-      return { ...nothing, drums: [root.drum, root.into] };
-    default:
-      return { ...nothing, drums: [root.drum] };
-  }
+  if (!root || root.kind === 'corrected') return nothing;
+  if (root.kind === 'counted') return { ...nothing, place: root.place };
+  if ('of' in root)
+    return 'batch' in root.of ? { ...nothing, batch: root.of.batch } : { ...nothing, drums: [root.of.drum] };
+  if (root.kind === 'joined') return { ...nothing, drums: [root.provisional, root.drum] };
+  if (root.kind === 'transferred') return { ...nothing, drums: [root.drum, root.into] };
+  return { ...nothing, drums: [root.drum] };
 }
 
 /** The movement that a chain of corrections is about in the end. */
