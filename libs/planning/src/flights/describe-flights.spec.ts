@@ -49,7 +49,7 @@ describe('a flight as people read it', () => {
     expect(read!.ownFuelLitres).toBeCloseTo(170.1, 1);
   });
 
-  it('the cost is in three parts to the cent: block hours and landings, fuel at the base, handling', () => {
+  it('rounding: the cost is in three parts, each to the cent: block hours and landings, fuel at the base, handling', () => {
     const [read] = describeIn({}, flight()).flights;
     expect(read!.cost).toEqual({
       flight: 82_000,
