@@ -7,6 +7,8 @@ import type { SearchState } from './search-state.js';
 export class Insertion {
   /** Best drops of the route last valued. */
   readonly drops: Int32Array;
+  /** A pack is set down only where it saves this much (cents) more than it costs: for sources that run short. */
+  packWorth = 0;
   private readonly room: Int32Array;
 
   constructor(private readonly state: SearchState) {
@@ -46,7 +48,7 @@ export class Insertion {
     let saved = 0;
     for (;;) {
       let best = -1;
-      let bestGain = packCost;
+      let bestGain = packCost + this.packWorth;
       for (let i = 0; i < count && room[i] > 0; i++) {
         const packs = drops[i];
         if (packs + 1 >= row) continue;

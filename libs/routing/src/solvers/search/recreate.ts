@@ -12,6 +12,8 @@ export interface Taste {
   readonly noise: number;
   /** Chance that a candidate route is not looked at. */
   readonly blink: number;
+  /** What a pack must save beyond its cost (cents). */
+  readonly packWorth: number;
 }
 
 /** Inserts trips, the best one first, until none among the given stores pays. */
@@ -32,6 +34,7 @@ export class Recreate {
 
   run(stores: readonly number[], taste: Taste): void {
     this.state.levels.refresh();
+    this.insertion.packWorth = taste.packWorth;
     this.collect(stores, taste);
     const { heap, insertion, state } = this;
     while (heap.size > 0) {

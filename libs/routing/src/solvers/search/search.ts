@@ -1,10 +1,8 @@
 import type { Plan } from '../../plan.js';
 import type { Problem } from '../../problem.js';
-import { pick, type Random, randomFrom } from '../../random.js';
+import { randomFrom } from '../../random.js';
 import { flatten } from './flat-problem.js';
-import { Recreate } from './recreate.js';
-import { refill } from './refill.js';
-import { nearStores, ruins } from './ruin.js';
+import { RuinAndRecreate } from './ruin-and-recreate.js';
 import { SearchState } from './search-state.js';
 
 export interface SearchOptions {
@@ -14,98 +12,91 @@ export interface SearchOptions {
   /** Milliseconds from any moment; only differences count. */
   readonly clock: () => number;
   readonly shouldStop?: () => boolean;
-  readonly onProgress?: (progress: { best: number; iterations: number; seconds: number }) => void;
+  /** Told about once a second. */
+  readonly onProgress?: (progress: SearchProgress) => void;
   /** Routes that may be flown anew; all where it is not given. */
   readonly routes?: readonly number[];
 }
 
-/** A better plan than the one given, or the same; cost in cents. Ruin and recreate under low-temperature annealing. */
-export function search(problem: Problem, from: Plan, options: SearchOptions) {
-  const { clock, seed, budget } = options;
-  const began = clock();
-  const random = randomFrom(seed);
+export interface SearchProgress {
+  /** Cents. */
+  readonly best: number;
+  readonly iterations: number;
+  readonly seconds: number;
+}
+
+/** What the search found; cost in cents. */
+export interface Found {
+  readonly plan: Plan;
+  readonly cost: number;
+  readonly iterations: number;
+}
+
+// The temperature falls from this share of the travel cost of an average trip to this share of that.
+const HOT = 0.3;
+const COLD = 0.02;
+
+/** Cents: less is rounding. */
+const BETTER = 1e-3;
+
+/**
+ * A better plan than the one given, or the same: ruin and recreate, accepted by annealing from a low temperature
+ * (docs/model.md, "Search"). The plan given must pass the check; so does the one returned.
+ */
+export function search(problem: Problem, from: Plan, options: SearchOptions): Found {
+  const random = randomFrom(options.seed);
   const state = new SearchState(flatten(problem, options.routes), from);
-  const recreate = new Recreate(state, random);
-  const near = nearStores(state, 12);
-  const all = problem.stores.map((_, store) => store);
-  const pace = Pace(budget, clock);
+  const given = state.cost;
+  const moves = new RuinAndRecreate(state, random);
+  const pace = new Pace(options);
+  let best = { cost: given, plan: from };
+  let current = given;
+  const keep = () => {
+    state.commit();
+    current = state.cost;
+    if (current < best.cost - BETTER) best = { cost: current, plan: state.toPlan() };
+  };
 
-  refill(state, all);
-  recreate.run(all, { hoursPower: 1, noise: 0, blink: 0 });
-  state.commit();
-  let best = { cost: state.cost, plan: state.toPlan() };
-  let current = state.cost;
-  let iterations = 0;
-  let told = clock();
-  const weights = ruins.map(() => 1);
-  const hot = (0.02 * state.money) / Math.max(1, state.active.length);
-
-  while (!options.shouldStop?.()) {
-    const progress = pace(iterations);
-    if (progress >= 1) break;
-    iterations++;
-    const temperature = hot * 0.02 ** progress * 5;
-    const ruin = choose(weights, random());
-    const count = 1 + pick(random, 8);
-    const removed = state.active.length > 0 ? ruins[ruin](state, count, random, near) : [];
-    const touched = new Set<number>();
-    if (removed.length === 0 || random() < 0.1) touched.add(pick(random, all.length));
-    for (const slot of removed) {
-      for (let i = 0; i < state.stopCount(slot); i++) touched.add(state.stopOf(slot, i));
-      state.remove(slot);
-    }
-    const centre = near[[...touched][pick(random, touched.size)]];
-    while (touched.size < 10 && random() < 0.9) touched.add(centre[pick(random, centre.length)]);
-    const refillFirst = random() < 0.3;
-    emptySome(state, [...touched], random);
-    if (refillFirst) refill(state, [...touched]);
-    recreate.run([...touched], {
-      hoursPower: random() < 0.5 ? 1 : random(),
-      noise: random() < 0.5 ? 0.1 : 0.4,
-      blink: random() < 0.5 ? 0 : 0.3,
-    });
-    refill(state, [...touched]);
-    const cost = state.cost;
-    if (cost < current - temperature * Math.log(random() + 1e-12) * 1) {
-      if (cost < current - 1e-3) weights[ruin] += 0.05;
-      state.commit();
-      current = cost;
-      if (cost < best.cost - 0.5) best = { cost, plan: state.toPlan() };
-    } else state.rollback();
-    weights[ruin] = 0.2 + (weights[ruin] - 0.2) * 0.999;
-    if ((iterations & 15) === 0 && clock() - told > 900) {
-      told = clock();
-      options.onProgress?.({ best: best.cost, iterations, seconds: (told - began) / 1000 });
-    }
+  moves.complete();
+  if (state.cost <= given) keep();
+  else state.rollback();
+  const heat = (HOT * state.money) / Math.max(1, state.active.length);
+  while (pace.next(best.cost)) {
+    moves.step();
+    const temperature = heat * COLD ** pace.used;
+    const better = state.cost < current - BETTER;
+    if (state.cost < current - temperature * Math.log(random() + Number.MIN_VALUE)) keep();
+    else state.rollback();
+    moves.learn(better);
   }
-  return { ...best, iterations };
+  return { ...best, iterations: pace.iterations };
 }
 
-/** Takes packs back from booked routes and, now and then, from all trips to one store. */
-function emptySome(state: SearchState, stores: readonly number[], random: Random): void {
-  const emptied = random() < 0.15 ? stores[pick(random, stores.length)] : -1;
-  const withBooked = random() < 0.5;
-  for (const store of stores) {
-    for (const slot of state.slotsAt[store]) {
-      if (store !== emptied && !(withBooked && state.vehicle[slot] < 0)) continue;
-      for (let i = 0; i < state.stopCount(slot); i++)
-        if (state.stopOf(slot, i) === store) state.setDrop(slot, i, 0);
+/** Keeps to the budget, asks whether to stop and tells how far the search is. */
+class Pace {
+  iterations = 0;
+  /** Share of the budget used. */
+  used = 0;
+  private readonly began: number;
+  private told: number;
+
+  constructor(private readonly options: SearchOptions) {
+    this.began = options.clock();
+    this.told = this.began;
+  }
+
+  /** May there be another round? */
+  next(best: number): boolean {
+    const { budget, clock, shouldStop, onProgress } = this.options;
+    const now = clock();
+    const seconds = (now - this.began) / 1000;
+    this.used = 'iterations' in budget ? this.iterations / budget.iterations : seconds / budget.seconds;
+    if (!(this.used < 1) || shouldStop?.()) return false;
+    this.iterations++;
+    if (now - this.told > 900) {
+      this.told = now;
+      onProgress?.({ best, iterations: this.iterations, seconds });
     }
+    return true;
   }
-}
-
-/** Share of the budget used after a number of iterations. */
-function Pace(budget: SearchOptions['budget'], clock: () => number): (iterations: number) => number {
-  if ('iterations' in budget) return (iterations) => iterations / budget.iterations;
-  const began = clock();
-  return () => (clock() - began) / 1000 / budget.seconds;
-}
-
-function choose(weights: readonly number[], random: number): number {
-  let left = random * weights.reduce((sum, one) => sum + one, 0);
-  for (let i = 0; i < weights.length; i++) {
-    left -= weights[i];
-    if (left <= 0) return i;
-  }
-  return weights.length - 1;
 }
