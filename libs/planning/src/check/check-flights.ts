@@ -1,4 +1,5 @@
 import type { Fault } from '../flight-plan.js';
+import { isWithin } from '../problem/standing-flights.js';
 import type { Scenario, StandingFlight } from '../scenario.js';
 import { checkBalance } from './check-balance.js';
 import { checkBases } from './check-bases.js';
@@ -38,7 +39,7 @@ function withBookedFlights(
   flights: readonly StandingFlight[],
 ): readonly StandingFlight[] {
   const named = new Set(flights.map((flight) => flight.id));
-  const others = scenario.bookedFlights.filter((booked) => !named.has(booked.id));
+  const others = scenario.bookedFlights.filter(({ id, date }) => !named.has(id) && isWithin(scenario, date));
   return [
     ...flights,
     ...others.map((booked): StandingFlight => {

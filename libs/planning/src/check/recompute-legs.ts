@@ -1,4 +1,4 @@
-import type { AircraftType, CabinConfiguration } from '@drumline/loading';
+import type { AircraftType, CabinConfiguration, FuelPolicy } from '@drumline/loading';
 import type { Place, SurfaceState } from '@drumline/network';
 import { poundsFromKilograms } from '@drumline/units';
 import type { BookedFlight, BookedLeg, StandingFlight } from '../scenario.js';
@@ -47,14 +47,7 @@ export function recomputeLegs(
   const drums = drumsAboard(flight, plain);
   const trips = plain.map(({ from, to }) => tripOf(territory, type, from, to, flight.date));
   const trip = trips.reduce((sum, leg) => sum + leg.fuelLb, 0);
-  const perMinute = type.fuelFlowLbPerHour / 60;
-  const contingency = Math.max(
-    (fuel.contingencyPercent / 100) * trip,
-    (fuel.contingencyFloorMinutes ?? 0) * perMinute,
-  );
-  const needed = type.taxiFuelLb + trip + contingency + fuel.finalReserveMinutes * perMinute;
-  const steps = Math.ceil(Number((needed / fuel.roundUpToLb).toFixed(9)));
-  const rampFuelLb = steps * fuel.roundUpToLb;
+  const rampFuelLb = rampFuel(fuel, type, trip);
   let aboard = rampFuelLb - type.taxiFuelLb;
   const legs = plain.map((leg, index): FlownLeg => {
     const takeoffFuelLb = aboard;
@@ -82,6 +75,18 @@ export function recomputeLegs(
   });
   const blockHours = legs.reduce((sum, leg) => sum + leg.blockHours, 0);
   return { legs, rampFuelLb, burnLb: type.taxiFuelLb + trip, blockHours };
+}
+
+/** Taxi, legs, contingency on the legs and final reserve, up to the operator's step; lb. */
+function rampFuel(policy: FuelPolicy, type: AircraftType, tripLb: number): number {
+  const perMinute = type.fuelFlowLbPerHour / 60;
+  const contingency = Math.max(
+    (policy.contingencyPercent / 100) * tripLb,
+    (policy.contingencyFloorMinutes ?? 0) * perMinute,
+  );
+  const needed = type.taxiFuelLb + tripLb + contingency + policy.finalReserveMinutes * perMinute;
+  // Rounding noise must not cost a step.
+  return Math.ceil(Number((needed / policy.roundUpToLb).toFixed(9))) * policy.roundUpToLb;
 }
 
 const zeroKg = 0 as BookedLeg['freightKg'];
