@@ -120,6 +120,27 @@ describe('flights that fly anyway', () => {
     expect(route).toMatchObject({ id: 'X1', day: 1, source: 0, stops: [1], legPacks: [3] });
   });
 
+  it('a booked flight that comes back to a strip leaves its drums there the first time', () => {
+    const leg = (from: string, to: string, freightKg: number) => ({
+      from,
+      to,
+      passengers: 0,
+      passengersKg: kilograms(0),
+      freightKg: kilograms(freightKg),
+    });
+    const legs = [
+      leg('HOM', 'NOR', 0),
+      leg('NOR', 'HOM', 450),
+      leg('HOM', 'NOR', 0),
+      leg('NOR', 'SOU', 0),
+      leg('SOU', 'HOM', 0),
+    ];
+    const [route] = problemOf({ bookedFlights: [mail({ legs })] }).booked;
+    expect(route!.stops).toEqual([1, 0, 2]);
+    expect(route!.legPacks[0]).toBe(4);
+    expect(route!.legPacks[2]).toBeLessThanOrEqual(route!.legPacks[1]!);
+  });
+
   it('passengers and drums: a leg with a passenger takes no drum', () => {
     const [out, back] = mail().legs;
     const legs = [{ ...out!, passengers: 1, passengersKg: kilograms(80) }, back!];

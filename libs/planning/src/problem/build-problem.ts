@@ -53,12 +53,17 @@ function withExactRoutes(
 ): readonly Route[] {
   const known = new Set(pool.map(routeKey));
   const more: Route[] = [];
-  for (const flight of flights) {
+  for (const flight of flights.filter(landsOnceEach)) {
     const route = exactRoute(maker, typeOf(maker.scenario, flight.aircraft), placesOf(flight));
     if (!known.has(routeKey(route))) more.push(route);
     known.add(routeKey(route));
   }
   return [...pool, ...more];
+}
+
+/** A route lands once at each of its stops. */
+function landsOnceEach({ stops }: StandingFlight): boolean {
+  return new Set(stops.map(({ place }) => place)).size === stops.length;
 }
 
 /** Equal for routes of the same type over the same places. */

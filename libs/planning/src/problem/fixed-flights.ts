@@ -1,3 +1,4 @@
+import type { LegLoad } from '@drumline/loading';
 import type { BookedRoute } from '@drumline/routing';
 import { dayIndex, localDate } from '@drumline/units';
 import type { BookedFlight, Scenario, StandingFlight } from '../scenario.js';
@@ -54,7 +55,6 @@ export function bookedRoutes(
   const today = localDate(scenario.asOf, scenario.timeZone);
   return entries.map(({ kind, flight, onDay }) => {
     const places = kind === 'booked' ? bookedPlaces(flight) : placesOf(flight);
-    const [source, ...stops] = places.slice(0, -1).map((code) => storeOf.get(code)!);
     const day = dayIndex(scenario.firstDay, flight.date);
     const pilot = kind === 'frozen' ? flight.pilot : undefined;
     const crewGroup = crewGroupOf(scenario, pilot, onDay, places, groups, flight.date < today);
@@ -63,16 +63,27 @@ export function bookedRoutes(
     const aircraft = scenario.aircraft.find(({ tail }) => tail === flight.aircraft)!;
     const flies = onDay.closed === null && isCrewed && !isAbsent(aircraft, flight.date);
     const open = kind === 'booked' && flight.date >= today && flies;
+    const landings = onceEach(onDay.load.legs.slice(0, -1));
     return {
       id: flight.id,
       day,
-      source: source!,
-      stops,
-      legPacks: stops.map((_, leg) => (open ? onDay.load.legs[leg]!.drums : 0)),
+      source: storeOf.get(places[0]!)!,
+      stops: landings.map(({ to }) => storeOf.get(to)!),
+      legPacks: landings.map(({ drums }) => (open ? drums : 0)),
       blockHours: onDay.load.blockHours,
       dutyHours: onDay.load.dutyHours,
       crewGroup: isCrewed ? crewGroup : -1,
     };
+  });
+}
+
+/** Where a flight lands twice at a place, drums leave it the first time; the legs of the second time bind what flies on. */
+function onceEach(legs: readonly LegLoad[]): readonly Pick<LegLoad, 'to' | 'drums'>[] {
+  let most = Number.POSITIVE_INFINITY;
+  const seen = new Set<string>();
+  return legs.flatMap(({ to, drums }) => {
+    most = Math.min(most, drums);
+    return seen.has(to) || !seen.add(to) ? [] : [{ to, drums: most }];
   });
 }
 

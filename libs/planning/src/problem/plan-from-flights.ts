@@ -25,7 +25,7 @@ export function planFromFlights(built: BuiltProblem, flights: readonly StandingF
     const route = routeOf.get(key);
     if (route === undefined)
       throw new Error(
-        `Flight ${flight.id} goes over ${placesOf(flight).join('-')}, which is no route: add it to the scenario's flights.`,
+        `Flight ${flight.id} over ${placesOf(flight).join('-')} is no route of the plan: make it two flights if it lands twice at a place, else add it to the scenario's flights.`,
       );
     return {
       vehicle: map.vehicles.findIndex(({ tail }) => tail === flight.aircraft),

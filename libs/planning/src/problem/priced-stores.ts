@@ -4,7 +4,7 @@ import type { Scenario } from '../scenario.js';
 import type { UnpricedStore } from './cache-stores.js';
 import { cushionOf, cushionPerLitreDay } from './cushion.js';
 import { endTargets } from './end-targets.js';
-import { dearestChange, smallestShortage, storePrices } from './prices.js';
+import { dearestChange, largestLoad, smallestShortage, storePrices } from './prices.js';
 import { replacementPerLitre } from './replacement-cost.js';
 
 const free = { unmet: 0, belowMinimum: 0, belowCritical: 0, belowCushion: 0, belowEndTarget: 0 };
@@ -26,6 +26,8 @@ export function pricedStores(
     days: scenario.days,
     dearestChange: dearestChange(routes, packSize, replacement, scenario.policy.changePrice),
     smallestShortage: smallestShortage(stores, packSize),
+    largestLoad: largestLoad(routes, packSize),
+    totalDemand: stores.flatMap(({ demand }) => demand).reduce((sum, litres) => sum + litres, 0),
     replacementPerLitre: replacement,
     cushionPerLitreDay,
   });

@@ -3,16 +3,33 @@ import { describe, expect, it } from 'vitest';
 import { dearestChange, smallestShortage, storePrices } from './prices.js';
 
 const basis = fc.record({
-  days: fc.integer({ min: 1, max: 60 }),
-  dearestChange: fc.integer({ min: 0, max: 5_000_000 }),
-  smallestShortage: fc.integer({ min: 1, max: 200 }),
+  days: fc.integer({ min: 1, max: 28 }),
+  dearestChange: fc.integer({ min: 0, max: 1_500_000 }),
+  smallestShortage: fc.constantFrom(1, 5, 10, 50, 200),
+  largestLoad: fc.integer({ min: 1, max: 12 }).map((drums) => drums * 200),
+  totalDemand: fc.integer({ min: 0, max: 1_000_000 }),
   replacementPerLitre: fc.constant(600),
-  cushionPerLitreDay: fc.constant(0.1),
+  cushionPerLitreDay: fc.constant(0.2),
 });
+/** A fortnight in one territory: loads of six drums, litres in steps of five. */
+const fortnight = {
+  days: 14,
+  dearestChange: 1_300_000,
+  smallestShortage: 5,
+  largestLoad: 1200,
+  totalDemand: 20_000,
+  replacementPerLitre: 540,
+  cushionPerLitreDay: 0.2,
+};
 
 describe('prices of shortages', () => {
   it('order of aims: the smallest shortage below the minimum costs more than the dearest flight', () => {
     fc.assert(fc.property(basis, (b) => storePrices(b).belowMinimum * b.smallestShortage > b.dearestChange));
+  });
+
+  it('order of aims: the smallest shortage below critical outweighs all that a flight can do for minimums', () => {
+    const { belowCritical, belowMinimum } = storePrices(fortnight);
+    expect(5 * belowCritical).toBeGreaterThan(14 * 1200 * belowMinimum);
   });
 
   it('order of aims: a litre below critical for a day outweighs it below the minimum on every day', () => {
@@ -28,8 +45,8 @@ describe('prices of shortages', () => {
     );
   });
 
-  it('order of aims: prices stay exact whole cents for a season of shortages', () => {
-    fc.assert(fc.property(basis, (b) => Number.isSafeInteger(storePrices(b).unmet * 50_000)));
+  it('order of aims: all the demand of a season unmet is still counted to the cent', () => {
+    fc.assert(fc.property(basis, (b) => Number.isSafeInteger(storePrices(b).unmet * b.totalDemand)));
   });
 });
 

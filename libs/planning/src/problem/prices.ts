@@ -8,6 +8,10 @@ export interface PriceBasis {
   readonly dearestChange: number;
   /** Every shortage is a whole multiple of this: `smallestShortage`. */
   readonly smallestShortage: number;
+  /** The most that one flight carries. */
+  readonly largestLoad: number;
+  /** All that is asked for over the horizon. */
+  readonly totalDemand: number;
   /** Worth of a litre missing from the end target. */
   readonly replacementPerLitre: number;
   /** Price of a litre missing from the cushion at the end of a day. */
@@ -18,23 +22,24 @@ export interface PriceBasis {
  * Prices by which the aims of a plan dominate each other (conventions, "Order of aims"), in cents per litre and,
  * but for `unmet` and `belowEndTarget`, per day.
  *
- * Let g be the smallest shortage, F the dearest change, T the days.
+ * Let g be the smallest shortage, F the dearest change, L the largest load, T the days.
  *
  * - Minimum over money. With m = floor(F / g) + 1 the smallest shortage costs g m > F: a flight that spares
  *   any litre-day below the minimum pays for itself, whatever else it costs.
- * - Critical over minimum. With c = (T + 1) m, one litre-day below critical costs more than the same litre below
- *   the minimum on each of the T days: landing a litre where it lifts a cache to critical for one day is
- *   worth more than landing it anywhere else for the sake of a minimum.
+ * - Critical over minimum. With c = (floor(T L / g) + 1) m, the smallest shortage below critical costs
+ *   g c > T L m: more than one flight can spare elsewhere, with every litre below a minimum on every day.
  * - Unmet over both. With u = (T + 1)(m + c), a litre refused to a draw costs more than it can save by staying
  *   in the cache to the end, below minimum and critical all the way: no plan rations.
  *
- * The size stays within double precision. In a fortnight c = 15 m and u = 240 m; at 1,000,000 cents for the dearest
- * change and shortages of one litre, 10 million litres unmet are 2.4e15 cents, still counted to the cent (2^53 = 9e15).
+ * Where so great a c would cost the cents of the sum (all demand unmet above 2^50), c is as great as precision allows,
+ * and never less than (T + 1) m: one litre-day below critical over the same litre below a minimum on every day.
  */
 export function storePrices(basis: PriceBasis): StorePrices {
-  const { days, dearestChange, smallestShortage } = basis;
+  const { days, dearestChange, smallestShortage, largestLoad } = basis;
   const belowMinimum = Math.floor(dearestChange / smallestShortage) + 1;
-  const belowCritical = (days + 1) * belowMinimum;
+  const wanted = Math.floor((days * largestLoad) / smallestShortage) + 1;
+  const precise = Math.floor(mostCents / (Math.max(1, basis.totalDemand) * (days + 1) * belowMinimum)) - 1;
+  const belowCritical = Math.max(days + 1, Math.min(wanted, precise)) * belowMinimum;
   return {
     unmet: (days + 1) * (belowMinimum + belowCritical),
     belowMinimum,
@@ -43,6 +48,9 @@ export function storePrices(basis: PriceBasis): StorePrices {
     belowEndTarget: basis.replacementPerLitre,
   };
 }
+
+/** Sums up to here are exact to an eighth of a cent. */
+const mostCents = 2 ** 50;
 
 /** The greatest common divisor of every figure that moves or tests a level, at least 1; litres. */
 export function smallestShortage(stores: readonly UnpricedStore[], packSize: number): number {
@@ -60,6 +68,13 @@ export function smallestShortage(stores: readonly UnpricedStore[], packSize: num
 
 function divisor(a: number, b: number): number {
   return b === 0 ? Math.abs(a) : divisor(b, a % b);
+}
+
+/** The most litres aboard any route. */
+export function largestLoad(routes: readonly Route[], packSize: number): number {
+  return routes
+    .flatMap(({ conditions }) => conditions.flatMap(({ legPacks }) => legPacks))
+    .reduce((most, packs) => Math.max(most, packs * packSize), 0);
 }
 
 /** The dearest full flight of the pool with the dearest litres, and the price of changing a standing flight; cents. */

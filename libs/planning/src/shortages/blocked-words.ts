@@ -4,7 +4,7 @@ import { dayWords, listWords } from '../wording.js';
 import type { Shortfall } from './find-shortages.js';
 
 const limitWords: Readonly<Record<BlockingLimit, string>> = {
-  closed: 'closed places, no-flying days and soft strips',
+  closed: 'closures, no-flying days or soft strips',
   'landing capacity': 'the drums that the strip can unload in a day',
   capacity: 'the capacity of the site',
   'aircraft hours': 'the aircraft at hand',

@@ -93,7 +93,7 @@ describe('what blocks a shortage', () => {
       },
     ];
     expect(await blockedBy({ ...thirsty, notices })).toEqual([
-      'NOR day 1: In the way: closed places, no-flying days and soft strips.',
+      'NOR day 1: In the way: closures, no-flying days or soft strips.',
     ]);
   });
 
