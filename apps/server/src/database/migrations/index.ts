@@ -5,6 +5,8 @@ import { Territory1700000000004 } from './0004-territory.js';
 import { Movements1700000000005 } from './0005-movements.js';
 import { Proposals1700000000006 } from './0006-proposals.js';
 import { SurfaceReports1700000000007 } from './0007-surface-reports.js';
+import { Plans1700000000008 } from './0008-plans.js';
+import { Flights1700000000009 } from './0009-flights.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -15,4 +17,6 @@ export const migrations = [
   Movements1700000000005,
   Proposals1700000000006,
   SurfaceReports1700000000007,
+  Plans1700000000008,
+  Flights1700000000009,
 ] as const;
