@@ -7,7 +7,7 @@ import type { SolveLimits } from './linear-program.js';
 import { placeByUrgency } from './place-by-urgency.js';
 
 /** Rounds in the integer program. */
-const MOST_ROUNDS = 6000;
+const MOST_ROUNDS = 1200;
 
 /**
  * A plan to start the search from: first which rounds are made in the whole horizon, by an integer program without

@@ -6,11 +6,16 @@ import type { Problem } from '../problem.js';
 import type { MethodLimits, Methods } from '../solve.js';
 import { handRule } from '../solvers/hand-rule.js';
 import { search } from '../solvers/search/search.js';
+import { horizonStart } from './horizon-start.js';
 import { lowerBound } from './lower-bound.js';
 import { polish } from './polish.js';
 
 /** Rounds of search before the first integer program: it proves little without a good plan. */
 const FIRST_SEARCH_ROUNDS = 2000;
+
+// Shares of the time left after the bound for the first search, and then for the horizon program.
+const QUICK_SHARE = 0.25;
+const HORIZON_SHARE = 0.6;
 
 /** Patterns up to which an integer program is small enough to be solved before the long search. */
 const FEW_PATTERNS = 3000;
@@ -53,13 +58,15 @@ export function milpMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
   };
 }
 
-/** A plan to start the long search from, proven optimal at once where few patterns can better it. */
+/**
+ * A plan to start the long search from, by way of the horizon program; proven optimal at once where few patterns can
+ * better it.
+ */
 async function startFrom(problem: Problem, known: RelaxationBound, limits: MethodLimits, began: number) {
   const left = () =>
     limits.seconds === null ? Number.POSITIVE_INFINITY : limits.seconds - (limits.clock() - began) / 1000;
-  const start = quickSearch(problem, limits, left());
-  const cost = costOf(problem, start).total;
-  const routes = promisingRoutes(known, cost);
+  const quick = shortSearch(problem, handRule(problem), limits, left() * QUICK_SHARE);
+  const start = await byHorizon(problem, known, quick, limits, left);
   const polished = await polish(problem, start, {
     ...optionsOf(limits),
     ...(Number.isFinite(left()) && { timeLimitSeconds: Math.max(0, left()) }),
@@ -68,15 +75,38 @@ async function startFrom(problem: Problem, known: RelaxationBound, limits: Metho
     onlyComplete: true,
     mostNodes: MOST_NODES,
   });
-  const plan = polished.status === 'polished' ? polished.plan : start;
-  return { bound: polished.bound, start: plan, routes };
+  const best = polished.status === 'polished' ? polished.plan : start;
+  return { bound: polished.bound, start: best, routes: promisingRoutes(known, costOf(problem, best).total) };
 }
 
-function quickSearch(problem: Problem, { clock, shouldStop }: MethodLimits, seconds: number): Plan {
-  const limit = clock() + (seconds / 2) * 1000;
+async function byHorizon(
+  problem: Problem,
+  known: RelaxationBound,
+  best: Plan,
+  limits: MethodLimits,
+  left: () => number,
+): Promise<Plan> {
+  if (left() <= 0) return best;
+  const horizon = await horizonStart(known, best, {
+    shouldStop: limits.shouldStop,
+    mostNodes: MOST_NODES,
+    ...(Number.isFinite(left()) && { timeLimitSeconds: left() * HORIZON_SHARE }),
+  });
+  if (!horizon) return best;
+  const found = shortSearch(problem, horizon, limits, left() / 2);
+  return costOf(problem, found).total < costOf(problem, best).total ? found : best;
+}
+
+function shortSearch(
+  problem: Problem,
+  from: Plan,
+  { clock, shouldStop }: MethodLimits,
+  seconds: number,
+): Plan {
+  const limit = clock() + seconds * 1000;
   const stop = () => shouldStop() || clock() > limit;
   const budget = { iterations: FIRST_SEARCH_ROUNDS };
-  return search(problem, handRule(problem), { seed: 1, budget, clock, shouldStop: stop }).plan;
+  return search(problem, from, { seed: 1, budget, clock, shouldStop: stop }).plan;
 }
 
 const optionsOf = ({ clock, shouldStop, seconds }: MethodLimits) => ({

@@ -15,15 +15,48 @@ const LATE = 100;
  */
 export function placeByUrgency(problem: Problem, rounds: readonly Round[]): Plan {
   const state = new SearchState(flatten(problem), emptyPlan(problem));
-  let waiting = [...rounds];
-  for (let day = 0; day < problem.days && waiting.length > 0; day++) {
-    state.levels.refresh();
-    const urgent = waiting
-      .map((round) => ({ round, ...urgencyOf(state, round, day) }))
-      .sort((a, b) => a.deadline - b.deadline || b.loss - a.loss);
-    waiting = urgent.filter(({ round }) => !place(state, round, day)).map(({ round }) => round);
+  const waiting = new Set(rounds.keys());
+  for (let day = 0; day < problem.days; day++) {
+    const urgency = new Map<number, Urgency>();
+    const tried = new Set<number>();
+    while (tried.size < waiting.size) {
+      state.levels.refresh();
+      const next = mostUrgent(state, rounds, { waiting, tried, urgency }, day);
+      tried.add(next);
+      if (!place(state, rounds[next], day)) continue;
+      waiting.delete(next);
+      tried.delete(next);
+      // What a store has been brought makes the other rounds to it less urgent.
+      const { stops } = problem.routes[rounds[next].route];
+      for (const other of waiting)
+        if (problem.routes[rounds[other].route].stops.some((stop) => stops.includes(stop)))
+          urgency.delete(other);
+    }
   }
   return state.toPlan();
+}
+
+interface Waiting {
+  readonly waiting: ReadonlySet<number>;
+  /** Rounds that cannot be placed today. */
+  readonly tried: ReadonlySet<number>;
+  /** Urgency of rounds as far as it is known. */
+  readonly urgency: Map<number, Urgency>;
+}
+
+function mostUrgent(state: SearchState, rounds: readonly Round[], lists: Waiting, day: number): number {
+  let best = -1;
+  let first: Urgency = { deadline: Number.POSITIVE_INFINITY, loss: 0 };
+  for (const at of lists.waiting) {
+    if (lists.tried.has(at)) continue;
+    const urgency = lists.urgency.get(at) ?? urgencyOf(state, rounds[at], day);
+    lists.urgency.set(at, urgency);
+    const earlier = urgency.deadline - first.deadline || first.loss - urgency.loss;
+    if (best >= 0 && earlier >= 0) continue;
+    best = at;
+    first = urgency;
+  }
+  return best;
 }
 
 function place(state: SearchState, { route, drops }: Round, day: number): boolean {
@@ -55,8 +88,13 @@ function worthOf({ flat, levels }: SearchState, { route, drops }: Round, day: nu
   }, 0);
 }
 
-/** First day on which the drops would be worth less than today, and how much less. */
-function urgencyOf(state: SearchState, round: Round, today: number): { deadline: number; loss: number } {
+/** First day on which the drops would be worth less than today, and how much less (cents). */
+interface Urgency {
+  readonly deadline: number;
+  readonly loss: number;
+}
+
+function urgencyOf(state: SearchState, round: Round, today: number): Urgency {
   const worth = worthOf(state, round, today);
   for (let day = today + 1; day < state.flat.days; day++) {
     const loss = worth - worthOf(state, round, day);
