@@ -1,8 +1,25 @@
-import { type LedgerState, type Movement, replay, subjectsOf } from '@drumline/stock';
+import {
+  type Batch,
+  type Count,
+  type Drum,
+  type LedgerState,
+  type Movement,
+  replay,
+  toBatches,
+  toCounts,
+  toDrums,
+} from '@drumline/stock';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import type { Actor } from '../audit/audit.service.js';
 import { movementTable, type StoredMovement } from './movement.table.js';
+
+/** The part of a scenario that the ledger gives: drums with fuel, batches with their holds, the last counts. */
+export interface CurrentStock {
+  readonly drums: readonly Drum[];
+  readonly batches: readonly Batch[];
+  readonly counts: readonly Count[];
+}
 
 @Injectable()
 export class StockService {
@@ -39,6 +56,18 @@ export class StockService {
       .getRepository(movementTable)
       .find({ select: { data: true }, order: { receivedAt: 'ASC', id: 'ASC' } });
     return replay(rows.map(({ data }) => data));
+  }
+
+  /** Drums, batches and counts as they stand now, for a scenario; `registered` are the batches of the territory. */
+  async picture(registered: readonly Batch[], timeZone: string): Promise<CurrentStock> {
+    const ledger = await this.ledger();
+    return {
+      drums: toDrums(ledger, timeZone).filter(
+        ({ content }) => content === 'filled sealed' || content === 'part used',
+      ),
+      batches: toBatches(ledger, registered),
+      counts: toCounts(ledger),
+    };
   }
 
   isEmpty = async (): Promise<boolean> => !(await this.database.getRepository(movementTable).exists());
