@@ -1,5 +1,6 @@
 export { type Fault, printFault } from './faults/fault.js';
 export { shapeFaults } from './faults/shape-faults.js';
+export * from './http/index.js';
 export { type ParsedPlan, type PlanDocument, parsePlan } from './parse-plan.js';
 export { type ParsedScenario, parseScenario } from './parse-scenario.js';
 export * from './people/index.js';

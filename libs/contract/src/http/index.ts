@@ -1,0 +1,2 @@
+export * from './flight-acts.js';
+export * from './plan-request.js';
