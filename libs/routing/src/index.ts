@@ -1,6 +1,6 @@
 export * from './check-plan.js';
-export { CrewHours } from './crews/crew-hours.js';
 export * from './cost.js';
+export { CrewHours } from './crews/crew-hours.js';
 export * from './levels.js';
 export type * from './plan.js';
 export * from './pool/build-pool.js';
