@@ -16,7 +16,7 @@ const credits = (cents: number) => cents / 100;
 
 /** A budget of rounds, not of time: the same plan on every machine. */
 const solver: Solver = (problem, effort) =>
-  solve(problem, { seed: 1, budget: { iterations: effort === 'full' ? 400 : 100 }, clock: () => 0 });
+  solve(problem, { seed: 1, budget: { iterations: effort === 'full' ? 1500 : 100 }, clock: () => 0 });
 
 async function planOf(
   endTarget: EndTarget,
