@@ -14,11 +14,13 @@ import { polish } from './polish.js';
 const FIRST_SEARCH_ROUNDS = 2000;
 
 // Shares of the time left after the bound for the first search, and then for the horizon program.
-const QUICK_SHARE = 0.25;
+const QUICK_SHARE = 0.35;
 const HORIZON_SHARE = 0.6;
 
 /** Patterns up to which an integer program is small enough to be solved before the long search. */
 const FEW_PATTERNS = 3000;
+
+const A_CENT = 1;
 
 /** Nodes of the integer program where there is no time limit: it ends alike every time. */
 const MOST_NODES = 2000;
@@ -59,24 +61,36 @@ export function milpMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
 }
 
 /**
- * A plan to start the long search from, by way of the horizon program; proven optimal at once where few patterns can
- * better it.
+ * A plan to start the long search from: proven optimal at once where few patterns can better it, else by way of the
+ * horizon program.
  */
 async function startFrom(problem: Problem, known: RelaxationBound, limits: MethodLimits, began: number) {
   const left = () =>
     limits.seconds === null ? Number.POSITIVE_INFINITY : limits.seconds - (limits.clock() - began) / 1000;
-  const quick = shortSearch(problem, handRule(problem), limits, left() * QUICK_SHARE);
-  const start = await byHorizon(problem, known, quick, limits, left);
-  const polished = await polish(problem, start, {
+  const prove = (plan: Plan) => proveSmall(problem, plan, known, limits, left());
+  let best = await prove(shortSearch(problem, handRule(problem), limits, left() * QUICK_SHARE));
+  if (best.cost - best.bound >= A_CENT && left() > 0)
+    best = await prove(await byHorizon(problem, known, best.plan, limits, left));
+  return { bound: best.bound, start: best.plan, routes: promisingRoutes(known, best.cost) };
+}
+
+/** The plan with its cost and bound, or the optimum where few patterns can better it. */
+async function proveSmall(
+  problem: Problem,
+  plan: Plan,
+  known: RelaxationBound,
+  limits: MethodLimits,
+  seconds: number,
+) {
+  const polished = await polish(problem, plan, {
     ...optionsOf(limits),
-    ...(Number.isFinite(left()) && { timeLimitSeconds: Math.max(0, left()) }),
+    ...(Number.isFinite(seconds) && { timeLimitSeconds: Math.max(0, seconds) }),
     known,
     mostPatterns: FEW_PATTERNS,
     onlyComplete: true,
     mostNodes: MOST_NODES,
   });
-  const best = polished.status === 'polished' ? polished.plan : start;
-  return { bound: polished.bound, start: best, routes: promisingRoutes(known, costOf(problem, best).total) };
+  return polished.status === 'polished' ? polished : { ...polished, plan, cost: costOf(problem, plan).total };
 }
 
 async function byHorizon(
@@ -86,7 +100,6 @@ async function byHorizon(
   limits: MethodLimits,
   left: () => number,
 ): Promise<Plan> {
-  if (left() <= 0) return best;
   const horizon = await horizonStart(known, best, {
     shouldStop: limits.shouldStop,
     mostNodes: MOST_NODES,
