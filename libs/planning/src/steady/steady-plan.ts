@@ -1,12 +1,13 @@
-import { checkPlan, costOf, type Plan, type PlanCost, type Problem, type Trip } from '@drumline/routing';
+import { checkPlan, costOf, type Plan, type PlanCost, type Problem } from '@drumline/routing';
 import type { BuiltProblem } from '../problem/problem-map.js';
+import { changesOf } from './changes.js';
 import { fragilityOf } from './fragility.js';
 
 /**
  * Of plans with the same flights for the same money, one that is less fragile: flights move to other days, aircraft
  * and pilots while that lowers the chance of any cache falling below critical, costs nothing, and lets no cache fall
  * shorter. The routing problem does not know half days, nor that the weather of one hits every flight to a strip.
- * Ends when no single move helps, or `isOver`.
+ * Ends when no move helps, or `isOver`.
  */
 export function steadyPlan(built: BuiltProblem, plan: Plan, isOver: () => boolean): Plan {
   const fragility = fragilityOf(built);
@@ -15,9 +16,10 @@ export function steadyPlan(built: BuiltProblem, plan: Plan, isOver: () => boolea
   for (;;) {
     const before = best;
     for (let trip = 0; trip < plan.trips.length && best.fragility > 0; trip++) {
-      for (const moved of movesOf(built.problem, best.plan.trips[trip]!)) {
+      for (const change of changesOf(built.problem, best.plan.trips, trip)) {
         if (isOver()) return best.plan;
-        const candidate = { ...best.plan, trips: best.plan.trips.with(trip, moved) };
+        const trips = best.plan.trips.map((each, t) => change.get(t) ?? each);
+        const candidate = { ...best.plan, trips };
         if (isAsGood(costOf(built.problem, candidate), limit))
           best = better(built.problem, best, candidate, fragility);
       }
@@ -39,22 +41,6 @@ function better(problem: Problem, best: Steadied, plan: Plan, fragility: (plan: 
 
 /** A smaller gain is rounding. */
 const leastGain = 1e-9;
-
-/** The same trip on other days, by other vehicles of the kind, with other crews. */
-function movesOf({ days, vehicles, routes, crews }: Problem, trip: Trip): Trip[] {
-  const { kind, source, conditionByDay, crewGroup } = routes[trip.route]!;
-  const fit = [...vehicles.keys()].filter((v) => vehicles[v]!.kind === kind && vehicles[v]!.home === source);
-  const moves: Trip[] = [];
-  for (let day = 0; day < days; day++) {
-    if (conditionByDay[day]! < 0) continue;
-    const pilots = [...crews.keys()].filter((c) => crews[c]!.groupsByDay[day]!.includes(crewGroup));
-    for (const vehicle of fit) {
-      if (vehicles[vehicle]!.dutyHours[day] === 0) continue;
-      for (const crew of crewGroup < 0 ? [-1] : pilots) moves.push({ ...trip, day, vehicle, crew });
-    }
-  }
-  return moves;
-}
 
 function isAsGood(cost: PlanCost, limit: PlanCost): boolean {
   const money = (of: PlanCost) => of.travel + of.packs + of.changes + of.endShort;
