@@ -26,7 +26,19 @@ export function commandLine(): Command {
       .option('--json', 'write JSON for machines instead of tables')
       .copyInheritedSettings(program);
 
-  command(
+  const onScenario: typeof command = (...words) =>
+    command(...words)
+      .option(
+        '--with <changes>',
+        'lay a file of changes over the scenario; may be given several times',
+        collect,
+      )
+      .option(
+        '--standing <plan>',
+        'the flights of this plan stand: departed ones are facts, offered ones may move',
+      );
+
+  onScenario(
     'plan <scenario>',
     'Plan a week and a fortnight of positioning flights, with the reason for each.',
     'drumline plan seeds/hollowtarn.json --seconds 15 --out plan.json',
@@ -46,25 +58,25 @@ export function commandLine(): Command {
     .option('--out <file>', 'also write the plan as JSON to a file, whole or not at all')
     .action(plan);
 
-  command(
+  onScenario(
     'project <scenario>',
     'Project the stock of every cache by day, without and with the flights that already stand.',
     'drumline project seeds/hollowtarn.json',
   ).action(project);
 
-  command(
+  onScenario(
     'payload <scenario>',
     'Drums, binding limit and leave-or-stay of every base, strip and type, dry and soft.',
     'drumline payload seeds/hollowtarn.json',
   ).action(payload);
 
-  command(
+  onScenario(
     'check <scenario> [plan]',
     "Check a plan, or the scenario's own hand plan and standing flights, against every rule.",
     'drumline check seeds/hollowtarn.json plan.json',
   ).action(check);
 
-  command(
+  onScenario(
     'explain <scenario> <plan> [flight]',
     'Why a flight flies, or why another one does not.',
     'drumline explain seeds/hollowtarn.json plan.json --why-not "C1 XLOR 2027-06-15"',
@@ -90,6 +102,8 @@ export function commandLine(): Command {
 
   return program;
 }
+
+const collect = (path: string, before: readonly string[] = []): readonly string[] => [...before, path];
 
 function wholeNumber(text: string): number {
   const value = Number(text);

@@ -1,13 +1,13 @@
 import {
+  asStandingFlight,
   checkFlights,
   type Fault,
-  type PlannedFlight,
   type Scenario,
   type StandingFlight,
 } from '@drumline/planning';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
 import { loadPlan } from '../load-plan.js';
-import { loadScenario } from '../load-scenario.js';
+import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { countOf } from '../output/words.js';
 import { writeAnswer } from '../output/write-answer.js';
 
@@ -15,9 +15,9 @@ import { writeAnswer } from '../output/write-answer.js';
 export function check(
   path: string,
   planPath: string | undefined,
-  options: { readonly json?: boolean },
+  options: ScenarioOptions & { readonly json?: boolean },
 ): void {
-  const scenario = loadScenario(path);
+  const scenario = loadScenario(path, options);
   const subjects = planPath === undefined ? ownFlights(scenario) : [planOf(planPath)];
   const answers = subjects.map(({ name, flights }) => ({
     name,
@@ -45,14 +45,7 @@ function ownFlights(scenario: Scenario): Subject[] {
 }
 
 function planOf(path: string): Subject {
-  return { name: path, flights: loadPlan(path).flights.map(asStanding) };
-}
-
-/** A planned flight as a standing one: what a person would copy onto the board. */
-export function asStanding(flight: PlannedFlight): StandingFlight {
-  const { id, state, date, aircraft, from, to, departs, pilot } = flight;
-  const stops = flight.stops.map(({ place, drums }) => ({ place, drums }));
-  return { id, state, date, aircraft, from, stops, to, departs, ...(pilot === null ? {} : { pilot }) };
+  return { name: path, flights: loadPlan(path).flights.map(asStandingFlight) };
 }
 
 function faultLines(name: string, flights: number, faults: readonly Fault[]): string[] {

@@ -1,4 +1,5 @@
 import {
+  asStandingFlight,
   type FlightQuestion,
   type PlannedFlight,
   type Scenario,
@@ -7,24 +8,23 @@ import {
 } from '@drumline/planning';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
 import { loadPlan } from '../load-plan.js';
-import { loadScenario } from '../load-scenario.js';
+import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { flightText } from '../output/flights.js';
 import { countOf, printDay } from '../output/words.js';
 import { writeAnswer } from '../output/write-answer.js';
-import { asStanding } from './check.js';
 
 /** `drumline explain`: why one flight flies, or why another does not. */
 export function explain(
   scenarioPath: string,
   planPath: string,
   flightId: string | undefined,
-  options: { readonly json?: boolean; readonly whyNot?: string },
+  options: ScenarioOptions & { readonly json?: boolean; readonly whyNot?: string },
 ): void {
-  const scenario = loadScenario(scenarioPath);
+  const scenario = loadScenario(scenarioPath, options);
   const plan = loadPlan(planPath);
   if (options.whyNot !== undefined) {
     const question = questionOf(options.whyNot, scenario);
-    const answer = whyNot(scenario, plan.flights.map(asStanding), question, plan.endTarget);
+    const answer = whyNot(scenario, plan.flights.map(asStandingFlight), question, plan.endTarget);
     writeAnswer(
       options,
       () => answer,

@@ -1,15 +1,15 @@
 import type { RouteLoad } from '@drumline/loading';
 import { type PayloadRow, payloadTable, type Scenario } from '@drumline/planning';
 import { type Cents, print, printNumber } from '@drumline/units';
-import { loadScenario } from '../load-scenario.js';
+import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { cautions } from '../output/cautions.js';
 import { table } from '../output/table.js';
 import { wholeMoney } from '../output/words.js';
 import { writeAnswer } from '../output/write-answer.js';
 
 /** `drumline payload`. */
-export function payload(path: string, options: { readonly json?: boolean }): void {
-  const scenario = loadScenario(path);
+export function payload(path: string, options: ScenarioOptions & { readonly json?: boolean }): void {
+  const scenario = loadScenario(path, options);
   writeAnswer(
     options,
     () => payloadTable(scenario),

@@ -2,13 +2,13 @@ import type { PlanDocument } from '@drumline/contract';
 import { type EndTarget, type FlightPlan, planByHand, type Scenario } from '@drumline/planning';
 import { type PlanTask, planInThread } from '@drumline/planning/threads';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
-import { loadScenario } from '../load-scenario.js';
+import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { planLines } from '../output/plan-report.js';
 import { progressLine, progressText } from '../output/progress-line.js';
 import { writeAnswer } from '../output/write-answer.js';
 import { writeWhole } from '../write-whole.js';
 
-interface PlanCommandOptions {
+interface PlanCommandOptions extends ScenarioOptions {
   readonly json?: boolean;
   readonly seconds: number;
   readonly iterations?: number;
@@ -19,7 +19,7 @@ interface PlanCommandOptions {
 
 /** `drumline plan`: the plan, beside it the plan that only keeps the minimums, and the plan made by hand. */
 export async function plan(path: string, options: PlanCommandOptions): Promise<void> {
-  const scenario = loadScenario(path);
+  const scenario = loadScenario(path, options);
   const { plans, interrupted } = await solveAll(scenario, options);
   const [first, ...others] = plans;
   const byHand = scenario.handPlan.length === 0 ? [] : [handPlan(scenario)];

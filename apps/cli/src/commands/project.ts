@@ -1,7 +1,7 @@
 import { projectScenario, type Scenario } from '@drumline/planning';
 import type { CacheProjection } from '@drumline/stock';
 import { printNumber } from '@drumline/units';
-import { loadScenario } from '../load-scenario.js';
+import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { cacheLines } from '../output/caches.js';
 import { cautions } from '../output/cautions.js';
 import { table } from '../output/table.js';
@@ -9,8 +9,8 @@ import { printDay } from '../output/words.js';
 import { writeAnswer } from '../output/write-answer.js';
 
 /** `drumline project`: the stock of every cache by day, without deliveries and with the flights that stand. */
-export function project(path: string, options: { readonly json?: boolean }): void {
-  const scenario = loadScenario(path);
+export function project(path: string, options: ScenarioOptions & { readonly json?: boolean }): void {
+  const scenario = loadScenario(path, options);
   const withoutDeliveries = projectScenario(scenario, []);
   const withStandingFlights = projectScenario(scenario, scenario.flights);
   writeAnswer(
