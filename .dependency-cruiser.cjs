@@ -36,7 +36,8 @@ module.exports = {
     },
     {
       name: 'libs-are-pure',
-      comment: 'no npm or Node module in a lib, but for the packages listed by name and the folders of threads',
+      comment:
+        'no npm or Node module in a lib, but for the packages listed by name and the folders of threads',
       severity: 'error',
       from: {
         path: '^libs/',
@@ -70,6 +71,35 @@ module.exports = {
       },
     },
     { name: 'libs-never-import-apps', severity: 'error', from: { path: '^libs/' }, to: { path: '^apps/' } },
+    {
+      name: 'a-feature-enters-another-by-its-service',
+      comment: "a feature folder of the server imports another's services, modules and types, only",
+      severity: 'error',
+      from: {
+        path: '^apps/server/src/([^/]+)/',
+        pathNot: ['\\.spec\\.ts$', '^apps/server/src/(database|testing)/'],
+      },
+      to: {
+        path: '^apps/server/src/[^/]+/',
+        pathNot: [
+          '^apps/server/src/($1|database|embedded-postgres|http|queue)/',
+          '\\.(service|module)\\.ts$',
+          '^apps/server/src/people/(access|permission)\\.ts$',
+          '^apps/server/src/plans/run-solve\\.ts$',
+        ],
+        dependencyTypesNot: ['type-only'],
+      },
+    },
+    {
+      name: 'the-child-only-plans',
+      comment: 'the child that solves imports the planner: no Nest, no database',
+      severity: 'error',
+      from: { path: '^apps/server/src/(solve\\.child|plans/solve-messages)\\.ts$' },
+      to: {
+        path: '.',
+        pathNot: ['^libs/(planning|routing)/', '^apps/server/src/plans/solve-messages\\.ts$'],
+      },
+    },
     {
       name: 'no-cycles',
       severity: 'error',

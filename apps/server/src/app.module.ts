@@ -2,7 +2,7 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.js';
 import { HealthModule } from './health/health.module.js';
 import { PeopleModule } from './people/people.module.js';
-import { type Platform, PlatformModule } from './platform.module.js';
+import { type Platform, platformModule } from './platform.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
 import { ScenariosModule } from './scenarios/scenarios.module.js';
 import { SurfaceModule } from './surface/surface.module.js';
@@ -20,8 +20,10 @@ import { TerritoryModule } from './territory/territory.module.js';
     ScenariosModule,
   ],
 })
-export class AppModule {
-  static on(platform: Platform): DynamicModule {
-    return { module: AppModule, imports: [PlatformModule.of(platform)] };
-  }
-}
+class AppModule {}
+
+/** The application on what it stands on. */
+export const appOn = (platform: Platform): DynamicModule => ({
+  module: AppModule,
+  imports: [platformModule(platform)],
+});

@@ -1,7 +1,7 @@
 import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import helmet from 'helmet';
-import { AppModule } from './app.module.js';
+import { appOn } from './app.module.js';
 import { serveOpenApi } from './http/openapi.js';
 import { ParsePipe } from './http/parse.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
@@ -12,7 +12,7 @@ import type { Platform } from './platform.module.js';
 /** The application on an open database and queue, not yet listening. */
 export const createApp = async (platform: Platform): Promise<NestExpressApplication> => {
   const { config, log } = platform;
-  const app = await NestFactory.create<NestExpressApplication>(AppModule.on(platform), {
+  const app = await NestFactory.create<NestExpressApplication>(appOn(platform), {
     bodyParser: false,
     logger: nestLogger(log),
     forceCloseConnections: true,

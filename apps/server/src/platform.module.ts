@@ -16,14 +16,15 @@ export interface Platform {
 }
 
 @Module({})
-export class PlatformModule {
-  static of({ config, log, database, queues }: Platform): DynamicModule {
-    const providers = [
-      { provide: CONFIG, useValue: config },
-      { provide: LOG, useValue: log },
-      { provide: DataSource, useValue: database },
-      { provide: Queues, useValue: queues },
-    ];
-    return { module: PlatformModule, global: true, providers, exports: providers };
-  }
-}
+class PlatformModule {}
+
+/** Gives it to every feature, by type or by LOG and CONFIG. */
+export const platformModule = ({ config, log, database, queues }: Platform): DynamicModule => {
+  const providers = [
+    { provide: CONFIG, useValue: config },
+    { provide: LOG, useValue: log },
+    { provide: DataSource, useValue: database },
+    { provide: Queues, useValue: queues },
+  ];
+  return { module: PlatformModule, global: true, providers, exports: providers };
+};

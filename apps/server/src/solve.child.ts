@@ -1,12 +1,26 @@
-import type { FromChild, ToChild } from './plans/solve-messages.js';
+import { planInThread } from '@drumline/planning/threads';
+import type { FromChild, SolveOutcome, ToChild } from './plans/solve-messages.js';
 
-// One solve, then the end. Imports planning and routing only: no Nest, no database.
+// One solve, then the end. Imports the planner only: no Nest, no database. The plan is made in a thread, so that
+// this one hears a request to finish while the solver blocks its own.
+
+const stop = new Int32Array(new SharedArrayBuffer(4));
 
 const answer = (message: FromChild): Promise<void> =>
   new Promise((resolve) => {
     if (process.send === undefined) resolve();
     else process.send(message, undefined, undefined, () => resolve());
   });
+
+const solve = async ({ scenario, options }: Extract<ToChild, { kind: 'solve' }>): Promise<SolveOutcome> => {
+  try {
+    return await planInThread({ scenario, ...options, stop }, (progress) => {
+      void answer({ kind: 'progress', progress });
+    });
+  } catch (error) {
+    return { status: 'failed', error: error instanceof Error ? error.message : String(error) };
+  }
+};
 
 const end = async (message: FromChild): Promise<void> => {
   await answer(message);
@@ -18,16 +32,15 @@ process.on('message', (message: ToChild) => {
     case 'are you there':
       void end({ kind: 'here' });
       break;
-    case 'cancel':
-      process.exit(0);
+    case 'finish':
+      Atomics.store(stop, 0, 1);
       break;
     case 'solve':
-      void end({
-        kind: 'outcome',
-        outcome: { status: 'failed', error: 'The planner is not joined to the server yet.' },
-      });
+      void solve(message).then((outcome) => end({ kind: 'outcome', outcome }));
       break;
   }
 });
-// Whoever started this is gone: nobody wants the answer.
+// Also where whoever started this is gone: nobody wants the answer then.
 process.on('disconnect', () => process.exit(0));
+// A terminal's Ctrl-C is for the program that started this, which ends it in its own order.
+process.on('SIGINT', () => {});

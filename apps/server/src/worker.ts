@@ -1,6 +1,6 @@
 import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
-import { AppModule } from './app.module.js';
+import { appOn } from './app.module.js';
 import { runEntry } from './entry.js';
 import { nestLogger } from './log.js';
 import { openPlatform } from './open-platform.js';
@@ -9,7 +9,7 @@ import { requireDatabaseUrl } from './require-database-url.js';
 // Jobs only, any number of these at once.
 await runEntry(async (running) => {
   const platform = await openPlatform(running, requireDatabaseUrl(running.config));
-  const app = await NestFactory.createApplicationContext(AppModule.on(platform), {
+  const app = await NestFactory.createApplicationContext(appOn(platform), {
     logger: nestLogger(running.log),
     abortOnError: false,
   });

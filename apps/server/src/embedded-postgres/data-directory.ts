@@ -11,7 +11,7 @@ const run = promisify(execFile);
 export const superuser = 'drumline';
 
 /** The environment of PostgreSQL's programs: none of the caller's PG variables. */
-export const serverEnvironment = { PATH: process.env['PATH'] ?? '', LANG: 'C', TZ: 'UTC' };
+export const serverEnvironment = { PATH: process.env.PATH ?? '', LANG: 'C', TZ: 'UTC' };
 
 export const asAccount = (account: ServerAccount | null) =>
   account === null ? {} : { uid: account.uid, gid: account.gid };

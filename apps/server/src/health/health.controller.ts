@@ -2,9 +2,9 @@ import { Controller, Get, Inject, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { DataSource } from 'typeorm';
-import { errorFields, type Log } from '../log.js';
 import { Public } from '../people/access.js';
-import { isSolverSound } from '../plans/run-solve.js';
+import { errorFields, type Log } from '../log.js';
+import { askSolver } from '../plans/run-solve.js';
 import { LOG } from '../platform.module.js';
 import { Queues } from '../queue/queues.js';
 
@@ -26,7 +26,7 @@ export class HealthController {
     const [database, queue, solver] = await Promise.all([
       this.ask('database', () => this.database.query('select 1')),
       this.ask('queue', () => this.queues.check()),
-      this.ask('solver', isSolverSound),
+      this.ask('solver', askSolver),
     ]);
     const isUp = [database, queue, solver].every((word) => word === 'up');
     response.status(isUp ? 200 : 503).set('Cache-Control', 'no-store');

@@ -1,6 +1,8 @@
+import type { Role } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
-import { DataSource, type EntityManager, MoreThan } from 'typeorm';
-import { type Actor, AuditService } from '../audit/audit.service.js';
+import { DataSource, type EntityManager, In, MoreThan } from 'typeorm';
+import { refuseUnlessMay } from './permission.js';
+import { AuditService } from '../audit/audit.service.js';
 import { type Expected, staleVersion } from '../http/etag.js';
 import { type Page, type PageQuery, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
@@ -33,25 +35,38 @@ export class PeopleService {
     return account;
   }
 
+  /** Those of them who may sign in today. */
+  active(transaction: EntityManager, ids: readonly string[]): Promise<Account[]> {
+    return transaction.findBy(accountTable, { id: In([...ids]), disabled: false });
+  }
+
   isEmpty = async (): Promise<boolean> => (await this.database.getRepository(accountTable).count()) === 0;
 
   /** A new person gets a one-time password, returned this once; a changed one keeps the password. */
-  put(id: string, person: Person, expected: Expected, by: Actor): Promise<Written> {
-    return this.database.transaction((transaction) =>
-      expected === 'none yet'
-        ? this.add(transaction, id, person, by)
-        : this.change(transaction, id, person, expected.version, by),
-    );
+  put(id: string, person: Person, expected: Expected, by: Account): Promise<Written> {
+    return this.database.transaction(async (transaction) => {
+      await transaction.query('select pg_advisory_xact_lock(872364005)'); // rare: one at a time
+      const there = await transaction.findOneBy(accountTable, { id });
+      refuseToMakeManager(by, [...person.roles, ...(there?.roles ?? [])]);
+      await refuseTakenName(transaction, id, person.name);
+      return expected === 'none yet'
+        ? this.add(transaction, id, person, there, by)
+        : this.change(transaction, id, person, expected.version, by);
+    });
   }
 
-  private async add(transaction: EntityManager, id: string, person: Person, by: Actor): Promise<Written> {
-    const there = await transaction.findOneBy(accountTable, { id });
+  private async add(
+    transaction: EntityManager,
+    id: string,
+    person: Person,
+    there: Account | null,
+    by: Account,
+  ): Promise<Written> {
     if (there !== null) {
       // A retry of the same request is harmless; its password was shown the first time.
       if (isSame(there, person)) return { account: there, oneTimePassword: null };
       throw staleVersion(`Person ${there.name}`, there.version);
     }
-    await refuseTakenName(transaction, id, person.name);
     const password = oneTimePassword();
     const account = await this.insert(transaction, { id, ...person }, password, true);
     await this.audit.record(transaction, by, 'added', `account ${person.name}`, { roles: person.roles });
@@ -63,9 +78,8 @@ export class PeopleService {
     id: string,
     person: Person,
     version: number,
-    by: Actor,
+    by: Account,
   ): Promise<Written> {
-    await refuseTakenName(transaction, id, person.name);
     const { affected } = await transaction.update(
       accountTable,
       { id, version },
@@ -82,8 +96,9 @@ export class PeopleService {
   }
 
   /** For somebody who forgot the password: every session of theirs ends. */
-  async giveOneTimePassword(id: string, by: Actor): Promise<string> {
+  async giveOneTimePassword(id: string, by: Account): Promise<string> {
     const account = await this.get(id);
+    refuseToMakeManager(by, account.roles);
     const password = oneTimePassword();
     const passwordHash = await hashPassword(password);
     await this.database.transaction(async (transaction) => {
@@ -111,6 +126,11 @@ export interface Written {
   readonly account: Account;
   readonly oneTimePassword: string | null;
 }
+
+/** Whoever may only enter people could else make himself operations manager. */
+const refuseToMakeManager = (by: Account, touched: readonly Role[]): void => {
+  if (touched.includes('operations manager')) refuseUnlessMay(by, 'people', { to: 'decide' });
+};
 
 const refuseTakenName = async (transaction: EntityManager, id: string, name: string): Promise<void> => {
   const holder = await transaction.findOneBy(accountTable, { name });

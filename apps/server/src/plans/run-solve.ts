@@ -1,5 +1,4 @@
 import { type ChildProcess, fork } from 'node:child_process';
-import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Scenario } from '@drumline/planning';
 import type { FromChild, SolveOptions, SolveOutcome, SolveProgress, ToChild } from './solve-messages.js';
@@ -7,29 +6,34 @@ import type { FromChild, SolveOptions, SolveOutcome, SolveProgress, ToChild } fr
 interface Solve {
   readonly scenario: Scenario;
   readonly options: SolveOptions;
-  readonly signal: AbortSignal;
+  /** Aborted: nobody wants the plan any more. */
+  readonly cancel: AbortSignal;
+  /** Aborted: the best plan so far is wanted now. */
+  readonly finish?: AbortSignal;
+  /** The child is ended after this time, whatever it does. */
+  readonly atMostSeconds: number;
   readonly onProgress: (progress: SolveProgress) => void;
 }
-
-/** After its time limit the child has this long to hand in what it has. */
-const graceMs = 20_000;
-/** After a cancel it is ended after this long, whatever it does. */
-const cancelMs = 2_000;
 
 /**
  * Solves in a process of its own: the solver blocks its event loop for the whole solve, and a job that blocks past
  * its lock would be started twice. Never rejects for what the child does: that is an outcome.
  */
-export const runSolve = ({ scenario, options, signal, onProgress }: Solve): Promise<SolveOutcome> =>
-  new Promise((resolve) => {
+export const runSolve = ({ scenario, options, cancel, finish, atMostSeconds, onProgress }: Solve) =>
+  new Promise<SolveOutcome>((resolve) => {
+    if (cancel.aborted) {
+      resolve({ status: 'cancelled' });
+      return;
+    }
     const child = forkChild();
     let outcome: SolveOutcome | undefined;
-    const late = setTimeout(() => child.kill('SIGKILL'), options.seconds * 1000 + graceMs);
-    const cancel = (): void => {
-      if (child.connected) send(child, { kind: 'cancel' });
-      setTimeout(() => child.kill('SIGKILL'), cancelMs).unref();
+    const kill = (): void => {
+      child.kill('SIGKILL');
     };
-    signal.addEventListener('abort', cancel, { once: true });
+    const late = setTimeout(kill, atMostSeconds * 1000);
+    const hurry = (): void => send(child, { kind: 'finish' });
+    cancel.addEventListener('abort', kill, { once: true });
+    finish?.addEventListener('abort', hurry, { once: true });
     child.on('message', (message: FromChild) => {
       if (message.kind === 'progress') onProgress(message.progress);
       if (message.kind === 'outcome') outcome = message.outcome;
@@ -39,19 +43,16 @@ export const runSolve = ({ scenario, options, signal, onProgress }: Solve): Prom
     });
     child.on('close', (code, killedBy) => {
       clearTimeout(late);
-      signal.removeEventListener('abort', cancel);
-      if (signal.aborted) resolve({ status: 'cancelled' });
-      else
-        resolve(
-          outcome ?? { status: 'failed', error: `The solver ended early (${killedBy ?? `code ${code}`}).` },
-        );
+      cancel.removeEventListener('abort', kill);
+      finish?.removeEventListener('abort', hurry);
+      const early = `The solver ended early (${killedBy ?? `code ${code}`}).`;
+      resolve(cancel.aborted ? { status: 'cancelled' } : (outcome ?? { status: 'failed', error: early }));
     });
     send(child, { kind: 'solve', scenario, options });
-    if (signal.aborted) cancel();
   });
 
 /** Rejects where the child cannot be started or does not answer. A sound answer is good for ten minutes. */
-export const isSolverSound = async (): Promise<void> => {
+export const askSolver = async (): Promise<void> => {
   if (Date.now() - lastSound < 10 * 60_000) return;
   await new Promise<void>((resolve, reject) => {
     const child = forkChild();
@@ -66,15 +67,11 @@ export const isSolverSound = async (): Promise<void> => {
 let lastSound = Number.NEGATIVE_INFINITY;
 
 const send = (child: ChildProcess, message: ToChild): void => {
-  child.send(message, () => {}); // a child that is gone is reported by 'close'
+  if (child.connected) child.send(message, () => {}); // a child that is gone is reported by 'close'
 };
 
-// Tests run from source, and a child has no loader for it: they use the built file.
-const forkChild = (): ChildProcess => {
-  const beside = fileURLToPath(new URL('../solve.child.js', import.meta.url));
-  const built = fileURLToPath(new URL('../../dist/solve.child.js', import.meta.url));
-  return fork(existsSync(beside) ? beside : built, {
-    stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
-    execArgv: [],
-  });
-};
+/** The child always runs from the build, also when this file is run from source. */
+const childFile = fileURLToPath(new URL('../../dist/solve.child.js', import.meta.url));
+
+const forkChild = (): ChildProcess =>
+  fork(childFile, { stdio: ['ignore', 'inherit', 'inherit', 'ipc'], execArgv: [] });

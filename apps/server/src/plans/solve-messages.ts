@@ -1,27 +1,26 @@
-import type { EndTarget, FlightPlan, Scenario } from '@drumline/planning';
+import type { PlanOutcome, Scenario } from '@drumline/planning';
+import type { PlanTask } from '@drumline/planning/threads';
+import type { Progress } from '@drumline/routing';
 
+/** What a solve is asked for. The weather's seed is the same for all plans, so that they are judged alike. */
 export interface SolveOptions {
-  readonly endTarget: EndTarget;
-  readonly seconds: number;
+  readonly endTarget: PlanTask['endTarget'];
   readonly seed: number;
+  readonly budget: PlanTask['budget'];
+  readonly weather: PlanTask['weather'];
 }
 
 /** What the child is asked. `are you there` is for /health. */
 export type ToChild =
   | { readonly kind: 'solve'; readonly scenario: Scenario; readonly options: SolveOptions }
-  | { readonly kind: 'cancel' }
+  /** The best plan so far, now. */
+  | { readonly kind: 'finish' }
   | { readonly kind: 'are you there' };
 
-export interface SolveProgress {
-  readonly seconds: number;
-  /** Best cost so far and proven bound, in cents; null: none yet. */
-  readonly objective: number | null;
-  readonly bound: number | null;
-}
+export type SolveProgress = Progress;
 
 export type SolveOutcome =
-  | { readonly status: 'solved'; readonly plan: FlightPlan }
-  | { readonly status: 'infeasible'; readonly reasons: readonly string[] }
+  | PlanOutcome
   | { readonly status: 'cancelled' }
   | { readonly status: 'failed'; readonly error: string };
 

@@ -1,10 +1,11 @@
 import { Module } from '@nestjs/common';
 import { AuditModule } from '../audit/audit.module.js';
+import { PeopleModule } from '../people/people.module.js';
 import { ProposalsController } from './proposals.controller.js';
 import { ProposalsService } from './proposals.service.js';
 
 @Module({
-  imports: [AuditModule],
+  imports: [AuditModule, PeopleModule],
   controllers: [ProposalsController],
   providers: [ProposalsService],
   exports: [ProposalsService],

@@ -1,11 +1,12 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { PermittedAct } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
-import { DataSource, type EntityManager, In } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
+import { mayBeOneOfTwo, refuseUnlessMay } from '../people/permission.js';
 import { AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
-import { type Account, accountTable } from '../people/account.table.js';
-import { mayBeOneOfTwo, refuseUnlessMay } from '../people/permission.js';
+import type { Account } from '../people/account.table.js';
+import { PeopleService } from '../people/people.service.js';
 import { agreementTable, type Proposal, proposalTable } from './proposal.table.js';
 
 /** Does what was agreed, in the transaction of the last agreement. */
@@ -28,6 +29,7 @@ export class ProposalsService {
 
   constructor(
     private readonly database: DataSource,
+    private readonly people: PeopleService,
     private readonly audit: AuditService,
   ) {}
 
@@ -53,7 +55,7 @@ export class ProposalsService {
           proposedBy: by.id,
         })
       ).identifiers;
-      const written = await transaction.findOneByOrFail(proposalTable, { id: inserted?.['id'] as string });
+      const written = await transaction.findOneByOrFail(proposalTable, { id: inserted?.id as string });
       await transaction.insert(agreementTable, { proposalId: written.id, accountId: by.id });
       await this.audit.record(transaction, by, 'proposed', written.subject, { proposal: written.id });
       return this.shown(transaction, written);
@@ -78,14 +80,13 @@ export class ProposalsService {
       refuseNonSecond(by, proposal.act);
       if (proposal.state === 'withdrawn') throw settled(proposal);
       if (proposal.state === 'in force') return this.shown(transaction, proposal);
-      await transaction.upsert(
-        agreementTable,
-        { proposalId: id, accountId: by.id },
-        {
-          conflictPaths: ['proposalId', 'accountId'],
-          skipUpdateIfNoValuesChanged: true,
-        },
-      );
+      await transaction
+        .createQueryBuilder()
+        .insert()
+        .into(agreementTable)
+        .values({ proposalId: id, accountId: by.id })
+        .orIgnore() // agreeing twice is agreeing once
+        .execute();
       await this.audit.record(transaction, by, 'agreed to', proposal.subject, { proposal: id });
       if ((await this.countedFor(transaction, proposal)) >= 2) await this.carryOut(transaction, proposal, by);
       return this.shown(transaction, await found(transaction, id));
@@ -113,10 +114,10 @@ export class ProposalsService {
   /** Agreements of people who have the right by now; a draft by somebody without it counts for nothing. */
   private async countedFor(transaction: EntityManager, { id, act }: Proposal): Promise<number> {
     const agreements = await transaction.findBy(agreementTable, { proposalId: id });
-    const people = await transaction.findBy(accountTable, {
-      id: In(agreements.map(({ accountId }) => accountId)),
-      disabled: false,
-    });
+    const people = await this.people.active(
+      transaction,
+      agreements.map(({ accountId }) => accountId),
+    );
     return people.filter((person) => mayBeOneOfTwo(person, act)).length;
   }
 

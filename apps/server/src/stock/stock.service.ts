@@ -1,3 +1,4 @@
+import type { Scenario } from '@drumline/planning';
 import {
   type Batch,
   type Count,
@@ -13,6 +14,7 @@ import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import type { Actor } from '../audit/audit.service.js';
 import { movementTable, type StoredMovement } from './movement.table.js';
+import { openingMovements } from './opening-movements.js';
 
 /** The part of a scenario that the ledger gives: drums with fuel, batches with their holds, the last counts. */
 export interface CurrentStock {
@@ -48,6 +50,11 @@ export class StockService {
       added.push(...(done.raw as readonly { readonly id: string }[]).map(({ id }) => id));
     }
     return added;
+  }
+
+  /** The first content of the ledger: the stock of a scenario. */
+  async open(transaction: EntityManager, scenario: Scenario, by: Actor): Promise<void> {
+    await this.append(transaction, openingMovements(scenario, scenario.asOf), by);
   }
 
   /** The ledger as everything received so far makes it. */

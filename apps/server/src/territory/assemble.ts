@@ -48,11 +48,14 @@ export const withinHorizon = (scenario: Scenario): Scenario => {
 /** With the horizon so wide that no line is outside of it: the other rules are then asked of every line. */
 export const withEveryDay = (scenario: Scenario): Scenario => {
   const dates = datedLists.flatMap((list) => scenario[list].map(({ date }) => date));
-  const first = [scenario.firstDay, ...dates].reduce((a, b) => (b < a ? b : a));
-  const last = [dayAfter(scenario.firstDay, (scenario.days ?? 1) - 1), ...dates].reduce((a, b) =>
-    b > a ? b : a,
-  );
+  const ahead = [scenario.firstDay, dayAfter(scenario.firstDay, (scenario.days ?? 1) - 1)];
+  const [first, last] = firstAndLast([...ahead, ...dates]);
   return { ...scenario, firstDay: first, days: (Date.parse(last) - Date.parse(first)) / dayMs + 1 };
+};
+
+const firstAndLast = (days: readonly IsoDate[]): readonly [IsoDate, IsoDate] => {
+  const inOrder = [...days].sort();
+  return [inOrder.at(0)!, inOrder.at(-1)!];
 };
 
 const dayMs = 86_400_000;

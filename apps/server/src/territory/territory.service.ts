@@ -7,9 +7,10 @@ import { type Actor, AuditService } from '../audit/audit.service.js';
 import { type Expected, staleVersion } from '../http/etag.js';
 import { type Page, type PageQuery, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
-import { assemble, type Thing, withEveryDay } from './assemble.js';
+import { assemble, type Thing, withEveryDay, withinHorizon } from './assemble.js';
 import { type Entry, entryTable } from './entry.table.js';
 import type { Kind } from './kinds.js';
+import { thingsOf } from './things-of.js';
 
 /** What somebody wants of one thing, having seen what version of it. */
 export interface Change {
@@ -62,7 +63,13 @@ export class TerritoryService {
 
   /** The whole of it at a moment, in the order of the first import; part of a scenario, see assemble. */
   async everything(now: Date): Promise<Scenario> {
-    return assemble(await thingsIn(this.database.manager), now);
+    const things = await thingsIn(this.database.manager);
+    const missing = ['settings', 'policy'].filter((name) => things.every(({ kind }) => kind !== name));
+    if (missing.length === 0) return withinHorizon(assemble(things, now));
+    throw new Problem(
+      'conflict',
+      `The territory has no ${missing.join(' and no ')} yet. Import a scenario, or send them to /api/${missing[0]}/current.`,
+    );
   }
 
   /** Makes or changes one thing. A repeat of a request that was done already is answered like the first. */
@@ -94,11 +101,11 @@ export class TerritoryService {
   }
 
   /** Puts a whole territory, checked before as a scenario, in the place of the one that is there. */
-  async replaceAll(transaction: EntityManager, things: readonly Thing[], by: Actor): Promise<void> {
+  async replaceAll(transaction: EntityManager, scenario: Scenario, by: Actor): Promise<void> {
     await oneAtATime(transaction);
     const there = await transaction.find(entryTable);
     const before = new Map(there.map((entry) => [`${entry.kind}/${entry.id}`, entry]));
-    for (const [position, { kind, id, data }] of things.entries()) {
+    for (const [position, { kind, id, data }] of thingsOf(scenario).entries()) {
       const old = before.get(`${kind}/${id}`) ?? null;
       before.delete(`${kind}/${id}`);
       if (old !== null && !old.removed && isDeepStrictEqual(old.data, data)) continue;

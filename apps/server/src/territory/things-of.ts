@@ -1,0 +1,31 @@
+import { randomUUID } from 'node:crypto';
+import type { Scenario } from '@drumline/planning';
+import type { Thing } from './assemble.js';
+import { kinds, type Settings } from './kinds.js';
+
+/** What people keep of a scenario, thing by thing; the rest of the document is stock, reports and flights. */
+export const thingsOf = (scenario: Scenario): readonly Thing[] => {
+  const { title, note, timeZone, days, offeredDays, currency, noFlyingDays, asOf } = scenario;
+  const settings: Settings = {
+    title,
+    ...(note === undefined ? {} : { note }),
+    timeZone,
+    clockStartsAt: asOf,
+    days,
+    offeredDays,
+    currency,
+    noFlyingDays: [...noFlyingDays],
+  };
+  // A hold is an event of the ledger, where it can be released.
+  const batches = scenario.batches.map(({ held: _, ...batch }) => batch);
+  const kept = { ...scenario, batches };
+  return [
+    { kind: 'settings', id: 'current', data: settings },
+    { kind: 'policy', id: 'current', data: scenario.policy },
+    ...kinds.flatMap(({ name, list, idOf }) =>
+      list === null
+        ? []
+        : kept[list].map((data) => ({ kind: name, id: idOf === null ? randomUUID() : idOf(data), data })),
+    ),
+  ];
+};

@@ -1,0 +1,92 @@
+import { randomUUID } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Role } from '@drumline/contract';
+import type { INestApplicationContext } from '@nestjs/common';
+import type { DataSource } from 'typeorm';
+import { inject } from 'vitest';
+import { theProgram } from '../audit/audit.service.js';
+import { readConfig, rootFolder } from '../config.js';
+import { createApp } from '../create-app.js';
+import { createLog } from '../log.js';
+import { openPlatform } from '../open-platform.js';
+import { demoName, makeDemoAccounts } from '../people/first-accounts.js';
+import { PeopleService } from '../people/people.service.js';
+import type { Queues } from '../queue/queues.js';
+import { ScenariosService } from '../scenarios/scenarios.service.js';
+import { Client } from './client.js';
+import { createDatabase } from './create-database.js';
+
+export interface TestServer {
+  readonly url: string;
+  /** Somebody signed in with this one role; the account is the demo's. */
+  readonly as: (role: Role) => Promise<Client>;
+  /** Somebody who is not signed in. */
+  readonly stranger: () => Client;
+  readonly database: DataSource;
+  readonly databaseUrl: string;
+  readonly queues: Queues;
+  /** Any service of the application. */
+  readonly app: INestApplicationContext;
+  /** Lines of the log so far. */
+  readonly log: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+interface Options {
+  /** Empty: no accounts and no territory. */
+  readonly content?: 'demo' | 'accounts' | 'empty';
+  /** Takes up jobs as `npm start` does. */
+  readonly workers?: boolean;
+}
+
+export const testPassword = 'a password for tests';
+
+/** A server on a new database of the run's PostgreSQL, by default with the demo's people and territory. */
+export const createTestServer = async ({
+  content = 'demo',
+  workers = false,
+}: Options = {}): Promise<TestServer> => {
+  const databaseUrl = await createDatabase(inject('postgresUrl'), `test_${randomUUID().replaceAll('-', '')}`);
+  const log: string[] = [];
+  const closers: (() => Promise<unknown>)[] = [];
+  const redisUrl = inject('redisUrl');
+  const config = readConfig({ DATABASE_URL: databaseUrl, REDIS_URL: redisUrl ?? '', PORT: '0' });
+  const platform = await openPlatform(
+    {
+      config,
+      log: createLog('debug', (line) => log.push(line)),
+      onStop: (close) => {
+        closers.push(close);
+      },
+    },
+    databaseUrl,
+  );
+  const app = await createApp(platform);
+  closers.push(() => app.close());
+  if (content !== 'empty') await makeDemoAccounts(app.get(PeopleService), platform.database, testPassword);
+  if (content === 'demo') {
+    const document = await readFile(join(rootFolder, 'seeds', 'hollowtarn.json'), 'utf8');
+    await app.get(ScenariosService).import(document, false, theProgram);
+  }
+  if (workers) platform.queues.startWorkers();
+  await app.listen(0, '127.0.0.1');
+  const url = await app.getUrl();
+  return {
+    url,
+    as: async (role) => {
+      const client = new Client(url);
+      await client.signIn(demoName(role), testPassword);
+      return client;
+    },
+    stranger: () => new Client(url),
+    database: platform.database,
+    databaseUrl,
+    queues: platform.queues,
+    app,
+    log,
+    close: async () => {
+      for (const close of closers.reverse()) await close();
+    },
+  };
+};
