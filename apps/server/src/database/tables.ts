@@ -1,9 +1,10 @@
 import type { EntitySchema } from 'typeorm';
 import { auditTable } from '../audit/audit.table.js';
+import { flightHistoryTable, flightTable, legTable, loadTable } from '../flights/flight.table.js';
 import { accountTable } from '../people/account.table.js';
 import { sessionTable } from '../people/session.table.js';
+import { planAcceptanceTable, planRunTable } from '../plans/plan-run.table.js';
 import { agreementTable, proposalTable } from '../proposals/proposal.table.js';
-import { movementTable } from '../stock/movement.table.js';
 import { surfaceReportTable } from '../surface/surface-report.table.js';
 import { entryTable } from '../territory/entry.table.js';
 
@@ -16,5 +17,10 @@ export const tables: readonly EntitySchema[] = [
   proposalTable,
   agreementTable,
   surfaceReportTable,
-  movementTable,
+  planRunTable,
+  planAcceptanceTable,
+  flightTable,
+  legTable,
+  loadTable,
+  flightHistoryTable,
 ];

@@ -8,7 +8,8 @@ import { Problem } from '../http/problem.js';
 import { StockService } from '../stock/stock.service.js';
 import { SurfaceService } from '../surface/surface.service.js';
 import { ClockService } from '../territory/clock.service.js';
-import { TerritoryService } from '../territory/territory.service.js';
+import { type Horizon, TerritoryService } from '../territory/territory.service.js';
+import { openingMovements } from './opening-movements.js';
 
 export interface Imported {
   readonly dryRun: boolean;
@@ -31,9 +32,9 @@ export class ScenariosService {
   ) {}
 
   /** The territory as it is now: what a plan is made from. */
-  async current(): Promise<Scenario> {
-    const kept = await this.territory.everything(await this.clock.now());
-    const stock = await this.stock.picture(kept.batches, kept.timeZone);
+  async current(horizon: Horizon = {}): Promise<Scenario> {
+    const kept = await this.territory.everything(await this.clock.now(), horizon);
+    const stock = await this.stock.picture(kept);
     const surfaceReports = await this.surface.all();
     const parsed = parseScenario({ ...kept, ...stock, surfaceReports });
     if (parsed.ok) return parsed.scenario;
@@ -69,7 +70,7 @@ export class ScenariosService {
         receivedAt,
       });
     }
-    await this.stock.open(transaction, scenario, by);
+    await this.stock.open(transaction, openingMovements(scenario, scenario.asOf), by);
     await this.audit.record(transaction, by, 'imported', `scenario ${scenario.title}`, {
       places: scenario.places.length,
       drums: scenario.drums.length,

@@ -1,20 +1,13 @@
 import type { Scenario } from '@drumline/planning';
-import {
-  type Batch,
-  type Count,
-  type Drum,
-  type LedgerState,
-  type Movement,
-  replay,
-  toBatches,
-  toCounts,
-  toDrums,
-} from '@drumline/stock';
+import type { Batch, Count, Drum, Movement } from '@drumline/stock';
+import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import type { Actor } from '../audit/audit.service.js';
-import { movementTable, type StoredMovement } from './movement.table.js';
+import { KeptStock } from './kept-stock.js';
+import { LedgerService } from './ledger.service.js';
 import { openingMovements } from './opening-movements.js';
+import { stockOf } from './stock-of.js';
 
 /** The part of a scenario that the ledger gives: drums with fuel, batches with their holds, the last counts. */
 export interface CurrentStock {
@@ -23,9 +16,16 @@ export interface CurrentStock {
   readonly counts: readonly Count[];
 }
 
+type KeptTerritory = Pick<Scenario, 'places' | 'batches' | 'timeZone'>;
+
+/** What other features ask of the stock. */
 @Injectable()
 export class StockService {
-  constructor(private readonly database: DataSource) {}
+  constructor(
+    private readonly database: DataSource,
+    private readonly ledger: LedgerService,
+    private readonly kept: KeptStock,
+  ) {}
 
   /** Appends; a movement whose id is there already is left out. Returns the ids that were new. */
   async append(
@@ -34,64 +34,43 @@ export class StockService {
     by: Actor,
   ): Promise<readonly string[]> {
     const added: string[] = [];
-    for (let at = 0; at < movements.length; at += 500) {
-      const done = await transaction
-        .createQueryBuilder()
-        .insert()
-        .into(movementTable)
-        .values(
-          movements
-            .slice(at, at + 500)
-            .map((movement) => ({ ...rowOf(movement, by), data: movement as object })),
-        )
-        .orIgnore()
-        .returning('id')
-        .execute();
-      added.push(...(done.raw as readonly { readonly id: string }[]).map(({ id }) => id));
+    for (const movement of movements) {
+      const { isNew } = await this.ledger.append(transaction, movement, by);
+      if (isNew) added.push(movement.id);
     }
     return added;
   }
 
   /** The first content of the ledger: the stock of a scenario. */
-  async open(transaction: EntityManager, scenario: Scenario, by: Actor): Promise<void> {
-    await this.append(transaction, openingMovements(scenario, scenario.asOf), by);
+  open(transaction: EntityManager, scenario: Scenario, by: Actor): Promise<void> {
+    return this.ledger.open(transaction, openingMovements(scenario, scenario.asOf), by);
   }
 
-  /** The ledger as everything received so far makes it. */
-  async ledger(): Promise<LedgerState> {
-    const rows = await this.database
-      .getRepository(movementTable)
-      .find({ select: { data: true }, order: { receivedAt: 'ASC', id: 'ASC' } });
-    return replay(rows.map(({ data }) => data));
-  }
-
-  /** Drums, batches and counts as they stand now, for a scenario; `registered` are the batches of the territory. */
-  async picture(registered: readonly Batch[], timeZone: string): Promise<CurrentStock> {
-    const ledger = await this.ledger();
+  /**
+   * Drums with fuel, batches and counts as they stand now, for a scenario of the territory as it is kept. What was
+   * reported at a place that nobody has entered is looked at by a person, not by a plan.
+   */
+  async picture({ places, batches, timeZone }: KeptTerritory): Promise<CurrentStock> {
+    const now = await this.kept.read();
+    const known = places.flatMap(({ code }) => now.places.get(code) ?? []);
+    const stock = stockOf(known, now.batches, batches, timeZone);
     return {
-      drums: toDrums(ledger, timeZone).filter(
-        ({ content }) => content === 'filled sealed' || content === 'part used',
-      ),
-      batches: toBatches(ledger, registered),
-      counts: toCounts(ledger),
+      drums: stock.drums
+        .filter(({ content }) => content === 'filled sealed' || content === 'part used')
+        .map(atTheMinute),
+      batches: stock.batches.map(atTheMinute),
+      counts: stock.counts.map((count) => ({ ...count, at: toTheMinute(count.at) })),
     };
   }
 
-  isEmpty = async (): Promise<boolean> => !(await this.database.getRepository(movementTable).exists());
+  async isEmpty(): Promise<boolean> {
+    const rows: readonly unknown[] = await this.database.query('select from movements limit 1');
+    return rows.length === 0;
+  }
 }
 
-const rowOf = (movement: Movement, by: Actor): StoredMovement => ({
-  id: movement.id,
-  kind: movement.kind,
-  drum: 'drum' in movement ? movement.drum : null,
-  batch: 'batch' in movement ? movement.batch : null,
-  place: 'place' in movement ? movement.place : null,
-  flight: 'flight' in movement ? movement.flight : null,
-  corrects: movement.kind === 'corrected' ? movement.corrects : null,
-  happenedAt: new Date(movement.happenedAt),
-  writtenAt: new Date(movement.writtenAt),
-  receivedAt: new Date(movement.receivedAt),
-  means: movement.means,
-  accountId: by.id,
-  data: movement,
-});
+/** A scenario is of a minute; what happened in it has happened. */
+const toTheMinute = (at: IsoInstant): IsoInstant => `${at.slice(0, 16)}Z`;
+
+const atTheMinute = <Row extends Drum | Batch>(row: Row): Row =>
+  row.held ? { ...row, held: { ...row.held, at: toTheMinute(row.held.at) } } : row;

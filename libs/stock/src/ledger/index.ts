@@ -20,4 +20,4 @@ export { holdAt, standingHold } from './read-batch.js';
 export { applyMovement, asItWasAt, asKnownAt, replay } from './replay.js';
 export { standingCounts } from './standing-counts.js';
 export { type Subjects, subjectsOf } from './subjects.js';
-export { toBatches, toCounts, toDrums } from './to-stock.js';
+export { carriedCount, toBatches, toCounts, toDrums } from './to-stock.js';

@@ -18,7 +18,7 @@ const batchOf = ({ batch, fitness }: DrumState): string =>
  * The drums that stand at a place, by number, as the stock figures read them (`openingStock`, `projectCaches`,
  * `pickDrums`). Those aboard and lost are left out. A condemned drum is a held one. Use with `toBatches`.
  */
-export function toDrums(state: LedgerState, timeZone: string): readonly Drum[] {
+export function toDrums(state: Pick<LedgerState, 'drums'>, timeZone: string): readonly Drum[] {
   return [...state.drums.values()]
     .flatMap((drum) => (drum.where.kind === 'at' ? [toDrum(drum, drum.where.place, timeZone)] : []))
     .sort((a, b) => (a.number < b.number ? -1 : 1));
@@ -48,9 +48,13 @@ function holdOf({ batch, fitness: { held, condemned }, history }: DrumState): Ho
 
 /**
  * The registered batches with the holds and retests of the ledger, and a batch for each certificate that drums of
- * their own have passed, with the hold of the batch they come from.
+ * their own have passed, with the hold of the batch they come from. A batch that is not registered is past its retest
+ * date, as its age is not known.
  */
-export function toBatches(state: LedgerState, registered: readonly Batch[]): readonly Batch[] {
+export function toBatches(
+  state: Pick<LedgerState, 'drums' | 'batches'>,
+  registered: readonly Batch[],
+): readonly Batch[] {
   const batches = registered.map((batch) => inLedger(state, batch));
   const byId = new Map(batches.map((batch) => [batch.id, batch]));
   const added = new Map<string, Batch>();
@@ -60,12 +64,12 @@ export function toBatches(state: LedgerState, registered: readonly Batch[]): rea
     const parent = byId.get(drum.batch ?? '');
     const retestDue = drum.fitness.retest?.retestDue;
     if (parent && retestDue) added.set(id, { ...parent, id, retestDue });
-    else if (drum.batch === null) added.set(id, unknown(id));
+    else added.set(id, inLedger(state, unknown(id)));
   }
   return [...batches, ...[...added.values()].sort((a, b) => (a.id < b.id ? -1 : 1))];
 }
 
-function inLedger(state: LedgerState, batch: Batch): Batch {
+function inLedger(state: Pick<LedgerState, 'batches'>, batch: Batch): Batch {
   const known = state.batches.get(batch.id);
   const hold = batch.held ?? standingHold(known);
   return {
@@ -94,11 +98,17 @@ export function toCounts(state: LedgerState, agreed: ReadonlySet<string> = new S
     const last = standingCounts(state, place).at(-1);
     if (!last || agreed.has(last.id)) return [];
     const bookNow = state.balances.get(place)?.bookMillilitres ?? 0;
-    return [toCount(last, bookNow - bookOf(ever.get(place) ?? [], place, last.happenedAt))];
+    const bookThen = bookOf(ever.get(place) ?? [], place, last.happenedAt);
+    return [carriedCount(last, bookThen, bookNow as Millilitres)];
   });
 }
 
-function toCount({ place, happenedAt, by, seenFrom, openDrums, millilitres }: Counted, since: number): Count {
-  const carried = Math.max(0, millilitres + since) as Millilitres;
+/** A count carried forward by what the book has changed since the moment of the count. */
+export function carriedCount(
+  { place, happenedAt, by, seenFrom, openDrums, millilitres }: Counted,
+  bookThen: Millilitres,
+  bookNow: Millilitres,
+): Count {
+  const carried = Math.max(0, millilitres + bookNow - bookThen) as Millilitres;
   return { place, at: happenedAt, litres: litresOf(carried), openDrums, by, seenFrom };
 }

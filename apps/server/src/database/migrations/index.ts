@@ -7,6 +7,7 @@ import { Proposals1700000000006 } from './0006-proposals.js';
 import { SurfaceReports1700000000007 } from './0007-surface-reports.js';
 import { Plans1700000000008 } from './0008-plans.js';
 import { Flights1700000000009 } from './0009-flights.js';
+import { Stock1700000000010 } from './0010-stock.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -19,4 +20,5 @@ export const migrations = [
   SurfaceReports1700000000007,
   Plans1700000000008,
   Flights1700000000009,
+  Stock1700000000010,
 ] as const;

@@ -1,0 +1,114 @@
+import { isDeepStrictEqual } from 'node:util';
+import { applyMovement, type LedgerState, type Movement, replay, subjectsOf } from '@drumline/stock';
+import { Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager, QueryFailedError } from 'typeorm';
+import type { Actor } from '../audit/audit.service.js';
+import { Problem } from '../http/problem.js';
+import { correctedBy, drawsAround, loadSlice } from './slice.js';
+import { type StockRows, stockRows } from './stock-rows.js';
+import { goAlone, goWithOthers, takeTurns, waitForHolds } from './turns.js';
+import { clearStock, writeStock } from './write-stock.js';
+
+/** What became of a movement that was sent in. */
+export interface Appended {
+  readonly movement: Movement;
+  /** False: it was there already. */
+  readonly isNew: boolean;
+  /** What it leaves to be looked at. */
+  readonly raised: StockRows['raised'];
+}
+
+/** The one way into the ledger: a movement, and with it the stock that follows from it. */
+@Injectable()
+export class LedgerService {
+  constructor(private readonly database: DataSource) {}
+
+  /** In a transaction of its own, repeated where two of them waited for each other. */
+  async appendAlone(movement: Movement, by: Actor): Promise<Appended> {
+    for (let left = 5; ; left--) {
+      try {
+        return await this.database.transaction((transaction) => this.append(transaction, movement, by));
+      } catch (error) {
+        if (!isDeadlock(error) || left === 0) throw error;
+      }
+    }
+  }
+
+  /** The same id is the same movement: sent again it changes nothing. */
+  async append(transaction: EntityManager, movement: Movement, by: Actor): Promise<Appended> {
+    const known = await insert(transaction, [movement], by);
+    if (known.length > 0) return { movement: sameOrRefused(known[0]!, movement), isNew: false, raised: [] };
+    await goWithOthers(transaction, movement);
+    const chain = await correctedBy(transaction, movement);
+    const subjects = subjectsOf(movement, (id) => chain.get(id));
+    const root = [...chain.values()].at(-1)!;
+    await takeTurns(transaction, root, subjects);
+    const slice = await loadSlice(transaction, subjects, {
+      known: [...chain.values(), ...(await drawsAround(transaction, root))],
+      ...(subjects.batch === null ? { beforeHolds: (batches) => waitForHolds(transaction, batches) } : {}),
+    });
+    const before = replay(slice.filter(({ id }) => id !== movement.id));
+    const rows = stockRows(before, applyMovement(before, movement));
+    await writeStock(transaction, rows);
+    return { movement, isNew: true, raised: rows.raised };
+  }
+
+  /** The first movements of an empty ledger. */
+  async open(transaction: EntityManager, movements: readonly Movement[], by: Actor): Promise<void> {
+    for (let at = 0; at < movements.length; at += 5000)
+      await insert(transaction, movements.slice(at, at + 5000), by);
+    await this.rebuild(transaction);
+  }
+
+  /** Makes the stock anew from every movement. */
+  async rebuild(transaction: EntityManager): Promise<void> {
+    await goAlone(transaction);
+    await clearStock(transaction);
+    await writeStock(transaction, stockRows(replay([]), await this.readAll(transaction)));
+  }
+
+  async readAll(transaction: EntityManager): Promise<LedgerState> {
+    const rows: readonly { readonly data: Movement }[] = await transaction.query(
+      'select data from movements',
+    );
+    return replay(rows.map(({ data }) => data));
+  }
+}
+
+/** Returns the movements with these ids that were there before. */
+const insert = async (
+  transaction: EntityManager,
+  movements: readonly Movement[],
+  by: Actor,
+): Promise<Movement[]> => {
+  const added: readonly { readonly id: string }[] = await transaction.query(insertMovements, [
+    JSON.stringify(movements),
+    by.id,
+  ]);
+  if (added.length === movements.length) return [];
+  const ids = movements.map(({ id }) => id).filter((id) => !added.some((row) => row.id === id));
+  const rows: readonly { readonly data: Movement }[] = await transaction.query(
+    'select data from movements where id = any($1)',
+    [ids],
+  );
+  return rows.map(({ data }) => data);
+};
+
+const insertMovements = `
+  insert into movements (id, kind, happened_at, written_at, received_at, means, account_id, data)
+  select (data ->> 'id')::uuid, data ->> 'kind', (data ->> 'happenedAt')::timestamptz,
+    (data ->> 'writtenAt')::timestamptz, (data ->> 'receivedAt')::timestamptz, data ->> 'means', $2::uuid, data
+  from jsonb_array_elements($1::jsonb) with ordinality as line(data, position) order by position
+  on conflict (id) do nothing returning id`;
+
+/** When it was received is the server's word, not the sender's. */
+const sameOrRefused = (known: Movement, sent: Movement): Movement => {
+  if (isDeepStrictEqual({ ...known, receivedAt: '' }, { ...sent, receivedAt: '' })) return known;
+  throw new Problem(
+    'conflict',
+    `Movement ${sent.id} is in the ledger already and says something else. Give a new movement a new id; to take one back, correct it.`,
+  );
+};
+
+const isDeadlock = (error: unknown): boolean =>
+  error instanceof QueryFailedError && (error.driverError as { code?: string }).code === '40P01';

@@ -1,0 +1,129 @@
+import type { Scenario } from '@drumline/planning';
+import { litresOf, type PlaceBalance } from '@drumline/stock';
+import { type Litres, localDate } from '@drumline/units';
+import { Injectable } from '@nestjs/common';
+import { ClockService } from '../territory/clock.service.js';
+import { TerritoryService } from '../territory/territory.service.js';
+import { KeptStock, type PlaceStock, type StockNow } from './kept-stock.js';
+import { type PlaceFigures, placeFigures, type StandingAt } from './place-figures.js';
+import { stockOf } from './stock-of.js';
+
+/** The figures of every place, and what they were made from. */
+export interface FiguresNow {
+  readonly scenario: Scenario;
+  readonly stock: StockNow;
+  readonly figures: ReadonlyMap<string, PlaceFigures>;
+}
+
+interface KeptTerritory {
+  readonly version: number;
+  readonly scenario: Scenario;
+  /** The clock of the territory less the clock on the wall. */
+  readonly aheadMs: number;
+}
+
+/** Stock figures, made again only where a place or the territory has changed, or the day. */
+@Injectable()
+export class StockFiguresService {
+  private territory: KeptTerritory | null = null;
+  private readonly made = new Map<
+    string,
+    { readonly from: string; readonly figures: readonly PlaceFigures[] }
+  >();
+
+  constructor(
+    private readonly kept: KeptStock,
+    private readonly territories: TerritoryService,
+    private readonly clock: ClockService,
+  ) {}
+
+  async current(): Promise<FiguresNow> {
+    const stock = await this.kept.read();
+    const scenario = await this.scenarioNow(stock.territoryVersion);
+    const figures = groupsOf(scenario, stock).flatMap((places) => this.figuresOf(places, scenario, stock));
+    return { scenario, stock, figures: new Map(figures.map((each) => [each.place, each])) };
+  }
+
+  /** The territory as it is kept now, looked at from this moment. It is read again when it or the day changes. */
+  private async scenarioNow(version: number): Promise<Scenario> {
+    if (this.territory?.version === version) {
+      const { scenario, aheadMs } = this.territory;
+      const asOf = new Date(Date.now() + aheadMs).toISOString();
+      if (localDate(asOf, scenario.timeZone) === scenario.firstDay) return { ...scenario, asOf };
+    }
+    const now = await this.clock.now();
+    const scenario = await this.territories.everything(now);
+    this.territory = { version, scenario, aheadMs: now.getTime() - Date.now() };
+    return { ...scenario, asOf: now.toISOString() };
+  }
+
+  private figuresOf(places: readonly string[], scenario: Scenario, stock: StockNow): readonly PlaceFigures[] {
+    const there = places.map((place) => stock.places.get(place));
+    const from = madeFrom(there, scenario, stock);
+    const made = this.made.get(places[0]!);
+    if (made?.from === from) return made.figures;
+    const figures = placeFigures(
+      scenarioOf(places, there, scenario, stock),
+      new Map(places.map((place, index) => [place, standingAt(place, there[index])])),
+    );
+    this.made.set(places[0]!, { from, figures });
+    return figures;
+  }
+}
+
+/** Places between which slings go are read together; any other place has figures of its own. */
+const groupsOf = ({ caches, slings }: Scenario, { places }: StockNow): readonly (readonly string[])[] => {
+  const all = new Set([...caches.map(({ place }) => place), ...places.keys()]);
+  const groups = new Map([...all].sort().map((place) => [place, [place]]));
+  for (const { from, to } of slings) {
+    const a = groups.get(from);
+    const b = groups.get(to);
+    if (a === undefined || b === undefined || a === b) continue;
+    a.push(...b);
+    for (const place of b) groups.set(place, a);
+  }
+  return [...new Set(groups.values())];
+};
+
+/** Two figures made from the same are the same. */
+const madeFrom = (
+  there: readonly (PlaceStock | undefined)[],
+  { asOf, firstDay }: Scenario,
+  { territoryVersion, batchesVersion }: StockNow,
+): string => {
+  const isAhead = there.some(
+    (place) => place?.lastCount && Date.parse(place.lastCount.counted.happenedAt) > Date.parse(asOf),
+  );
+  const versions = there.map((place) => place?.version ?? 0);
+  return [territoryVersion, batchesVersion, firstDay, ...versions, isAhead ? asOf : ''].join(' ');
+};
+
+const scenarioOf = (
+  places: readonly string[],
+  there: readonly (PlaceStock | undefined)[],
+  scenario: Scenario,
+  { batches }: StockNow,
+): Scenario => {
+  const standing = there.filter((place) => place !== undefined);
+  return {
+    ...scenario,
+    ...stockOf(standing, batches, scenario.batches, scenario.timeZone),
+    caches: scenario.caches.filter(({ place }) => places.includes(place)),
+  };
+};
+
+const standingAt = (place: string, there: PlaceStock | undefined): StandingAt => ({
+  balance: there?.balance ?? bare(place),
+  countedLitres: countedLitres(there),
+});
+
+const countedLitres = (there: PlaceStock | undefined): Litres | null =>
+  there?.lastCount ? litresOf(there.lastCount.counted.millilitres) : null;
+
+const bare = (place: string): PlaceBalance => ({
+  place,
+  sealedDrums: 0,
+  partUsedDrums: 0,
+  emptyDrums: 0,
+  bookMillilitres: 0 as PlaceBalance['bookMillilitres'],
+});

@@ -1,0 +1,22 @@
+import { type Batch, type BatchState, carriedCount, toBatches, toDrums } from '@drumline/stock';
+import type { PlaceStock } from './kept-stock.js';
+import type { CurrentStock } from './stock.service.js';
+
+/** The stock of some places as the stock figures and a scenario read it, empty drums included. */
+export const stockOf = (
+  places: readonly PlaceStock[],
+  batches: ReadonlyMap<string, BatchState>,
+  registered: readonly Batch[],
+  timeZone: string,
+): CurrentStock => {
+  const drums = new Map(places.flatMap((place) => [...place.drums]));
+  return {
+    drums: toDrums({ drums }, timeZone),
+    batches: toBatches({ drums, batches }, registered),
+    counts: places.flatMap(({ lastCount, balance }) =>
+      lastCount === null || lastCount.isClosed
+        ? []
+        : [carriedCount(lastCount.counted, lastCount.bookMillilitres, balance.bookMillilitres)],
+    ),
+  };
+};

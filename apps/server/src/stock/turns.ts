@@ -1,0 +1,74 @@
+import type { Movement, Subjects } from '@drumline/stock';
+import type { EntityManager } from 'typeorm';
+import { joinedNumbers } from './slice.js';
+
+/** Keys of PostgreSQL's advisory locks: two numbers, the first is ours. */
+const stockLock = 872_364_010;
+
+/**
+ * Whoever appends goes in with the others; whoever makes the stock anew goes alone. A movement and a correction of it
+ * go one after the other.
+ */
+export const goWithOthers = async (transaction: EntityManager, movement: Movement): Promise<void> => {
+  await transaction.query('select pg_advisory_xact_lock_shared($1, 0)', [stockLock]);
+  const ids = movement.kind === 'corrected' ? [movement.id, movement.corrects] : [movement.id];
+  await take(
+    transaction,
+    'pg_advisory_xact_lock',
+    ids.sort().map((id) => `movement ${id}`),
+  );
+};
+
+export const goAlone = (transaction: EntityManager) =>
+  transaction.query('select pg_advisory_xact_lock($1, 0)', [stockLock]);
+
+/**
+ * One after the other: movements of one drum, counts and draws of one place, holds of one batch. Drums first, then
+ * places, then batches, so that no two wait for each other.
+ */
+export const takeTurns = async (
+  transaction: EntityManager,
+  movement: Movement,
+  { drums, batch, place }: Subjects,
+): Promise<void> => {
+  await takeDrums(transaction, drums);
+  const places = place ?? (movement.kind === 'drawn' ? movement.place : null);
+  await take(transaction, 'pg_advisory_xact_lock', [
+    ...(places === null ? [] : [`place ${places}`]),
+    ...(batch === null ? [] : [`batch ${batch}`]),
+  ]);
+};
+
+/** A drum goes on while no hold of its batches is being written. */
+export const waitForHolds = (transaction: EntityManager, batches: readonly string[]): Promise<void> =>
+  take(
+    transaction,
+    'pg_advisory_xact_lock_shared',
+    batches.map((batch) => `batch ${batch}`),
+  );
+
+/** A join that came in meanwhile makes the group larger: then the rest is taken as well. */
+const takeDrums = async (transaction: EntityManager, drums: readonly string[]): Promise<void> => {
+  const taken = new Set<string>();
+  for (let numbers = [...drums].sort(); numbers.length > 0; ) {
+    for (const number of numbers) taken.add(number);
+    await take(
+      transaction,
+      'pg_advisory_xact_lock',
+      numbers.map((number) => `drum ${number}`),
+    );
+    numbers = (await joinedNumbers(transaction, drums)).filter((number) => !taken.has(number));
+  }
+};
+
+const take = async (
+  transaction: EntityManager,
+  lock: 'pg_advisory_xact_lock' | 'pg_advisory_xact_lock_shared',
+  keys: readonly string[],
+): Promise<void> => {
+  if (keys.length === 0) return;
+  await transaction.query(`select ${lock}($1, hashtext(key)) from unnest($2::text[]) as key`, [
+    stockLock,
+    keys,
+  ]);
+};

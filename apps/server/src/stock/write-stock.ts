@@ -1,0 +1,78 @@
+import type { EntityManager } from 'typeorm';
+import type { StockRows } from './stock-rows.js';
+
+/** Writes the rows that are other than before, one statement a table, places in the order of their names. */
+export const writeStock = async (transaction: EntityManager, rows: StockRows): Promise<void> => {
+  const write = async (sql: string, list: readonly unknown[]): Promise<void> => {
+    for (let at = 0; at < list.length; at += 5000)
+      await transaction.query(sql, [JSON.stringify(list.slice(at, at + 5000))]);
+  };
+  await write(removeDrums, rows.drumsGone);
+  await write(removeSteps, rows.stepsGone);
+  await write(writeDrums, rows.drums);
+  await write(writeSteps, rows.steps);
+  await write(writeBatches, rows.batches);
+  await write(writeCounts, rows.counts);
+  await write(removeRaised, rows.raisedGone);
+  await write(writeRaised, rows.raised);
+  await write(addToBalances, rows.balances);
+};
+
+/** Throws everything away that follows from the ledger; the versions of the places go on from where they were. */
+export const clearStock = async (transaction: EntityManager): Promise<void> => {
+  for (const table of ['drums', 'drum_steps', 'counts', 'raised', 'batch_states'])
+    await transaction.query(`delete from ${table}`);
+  await transaction.query(`
+    update place_balances set sealed_drums = 0, part_used_drums = 0, empty_drums = 0, book_millilitres = 0,
+      version = version + 1`);
+};
+
+const removeDrums = 'delete from drums where number in (select jsonb_array_elements_text($1::jsonb))';
+
+const removeSteps = `
+  delete from drum_steps using jsonb_to_recordset($1::jsonb) as gone(drum text, length integer)
+  where drum_steps.drum = gone.drum and step >= gone.length`;
+
+const writeDrums = `
+  insert into drums (number, place, data)
+  select * from jsonb_to_recordset($1::jsonb) as drum(number text, place text, data jsonb)
+  on conflict (number) do update set place = excluded.place, data = excluded.data`;
+
+const writeSteps = `
+  insert into drum_steps (drum, step, movement, from_at, until_at, place, content, millilitres)
+  select * from jsonb_to_recordset($1::jsonb) as step(drum text, step integer, movement uuid, from_at timestamptz,
+    until_at timestamptz, place text, content text, millilitres bigint)
+  on conflict (drum, step) do update set movement = excluded.movement, from_at = excluded.from_at,
+    until_at = excluded.until_at, place = excluded.place, content = excluded.content,
+    millilitres = excluded.millilitres`;
+
+const writeBatches = `
+  insert into batch_states (batch, data)
+  select state ->> 'batch', state from jsonb_array_elements($1::jsonb) as state
+  on conflict (batch) do update set data = excluded.data, version = batch_states.version + 1`;
+
+const writeCounts = `
+  insert into counts (id, place, happened_at, written_at, stands, data)
+  select * from jsonb_to_recordset($1::jsonb) as count(id uuid, place text, happened_at timestamptz,
+    written_at timestamptz, stands boolean, data jsonb)
+  on conflict (id) do update set stands = excluded.stands`;
+
+const removeRaised = 'delete from raised where id in (select jsonb_array_elements_text($1::jsonb))';
+
+const writeRaised = `
+  insert into raised (id, kind, drum, place, flight, data, raised_at)
+  select * from jsonb_to_recordset($1::jsonb) as raised(id text, kind text, drum text, place text, flight text,
+    data jsonb, raised_at timestamptz)
+  on conflict (id) do update set data = excluded.data, raised_at = excluded.raised_at`;
+
+const addToBalances = `
+  insert into place_balances (place, sealed_drums, part_used_drums, empty_drums, book_millilitres)
+  select balance ->> 'place', (balance ->> 'sealedDrums')::integer, (balance ->> 'partUsedDrums')::integer,
+    (balance ->> 'emptyDrums')::integer, (balance ->> 'bookMillilitres')::bigint
+  from jsonb_array_elements($1::jsonb) with ordinality as line(balance, position) order by position
+  on conflict (place) do update set
+    sealed_drums = place_balances.sealed_drums + excluded.sealed_drums,
+    part_used_drums = place_balances.part_used_drums + excluded.part_used_drums,
+    empty_drums = place_balances.empty_drums + excluded.empty_drums,
+    book_millilitres = place_balances.book_millilitres + excluded.book_millilitres,
+    version = place_balances.version + 1`;
