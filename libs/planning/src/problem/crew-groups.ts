@@ -19,32 +19,36 @@ export interface CrewGroups {
   readonly crews: (frozen: readonly BookedRoute[]) => readonly Crew[];
 }
 
+/** `table[day][pilot]`: fit. */
+type Table = readonly (readonly boolean[])[];
+
 export function crewGroups(scenario: Scenario, territory: Territory): CrewGroups {
-  const { pilots, policy } = scenario;
-  const groups: (readonly boolean[][])[] = [];
+  const { pilots } = scenario;
+  const groups: Table[] = [];
   const byTable = new Map<string, number>();
   const byNeed = new Map<string, number>();
+  const byPlace = new Map<string, Table>();
   const flyingDays = flyingDayHours(scenario, territory);
 
-  /** `table[day][pilot]`: fit. */
-  const groupOf = (table: readonly boolean[][]): number => {
+  const groupOf = (table: Table): number => {
     const text = table.map((fits) => fits.map(Number).join('')).join();
     const group = byTable.get(text) ?? groups.push(table) - 1;
     byTable.set(text, group);
     return group;
   };
-  const fitTable = (type: string, places: readonly string[]) => {
-    const strips = places.map(territory.place);
-    return territory.dates.map((date) =>
-      pilots.map((pilot) => whyNotFit(pilot, type, strips, date, policy.crew) === null),
-    );
+  /** A flight's pilots are fit at each of its places, so that a table a place is all that must be worked out. */
+  const fitAt = (type: string, code: string): Table => {
+    const key = `${type} ${code}`;
+    const table = byPlace.get(key) ?? fitTable(scenario, territory, type, code);
+    byPlace.set(key, table);
+    return table;
   };
 
   return {
     of: (type, places) => {
       if (pilots.length === 0) return -1;
       const need = `${type} ${needOf(scenario, territory, places)}`;
-      const group = byNeed.get(need) ?? groupOf(fitTable(type, places));
+      const group = byNeed.get(need) ?? groupOf(places.map((code) => fitAt(type, code)).reduce(both));
       byNeed.set(need, group);
       return group;
     },
@@ -53,6 +57,16 @@ export function crewGroups(scenario: Scenario, territory: Territory): CrewGroups
     crews: (frozen) => pilots.map((_, pilot) => crewOf(scenario, pilot, groups, frozen, flyingDays)),
   };
 }
+
+function fitTable({ pilots, policy }: Scenario, territory: Territory, type: string, code: string): Table {
+  const place = [territory.place(code)];
+  return territory.dates.map((date) =>
+    pilots.map((pilot) => whyNotFit(pilot, type, place, date, policy.crew) === null),
+  );
+}
+
+const both = (one: Table, other: Table): Table =>
+  one.map((fits, day) => fits.map((fit, pilot) => fit && other[day]![pilot]!));
 
 /** What a flight asks of its pilot: the classes of its strips, and the strips that want a recent landing. */
 function needOf({ policy }: Scenario, territory: Territory, places: readonly string[]): string {
@@ -66,7 +80,7 @@ function needOf({ policy }: Scenario, territory: Territory, places: readonly str
 function crewOf(
   scenario: Scenario,
   index: number,
-  groups: readonly (readonly boolean[][])[],
+  groups: readonly Table[],
   frozen: readonly BookedRoute[],
   flyingDays: readonly number[],
 ): Crew {

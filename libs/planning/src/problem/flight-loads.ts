@@ -8,8 +8,8 @@ import type { Territory } from './territory.js';
 export interface FlightLoads {
   readonly loadOf: LoadOf;
   readonly bookedLoad: (flight: BookedFlight, type: string, day: number) => FlightOnDay;
-  /** Equal keys mean equal loads: surfaces and winds along the way; null: closed that day. */
-  readonly conditionsKey: (places: readonly string[], day: number) => string | null;
+  /** By day. Equal keys mean equal loads: surfaces and winds along the way; null: closed that day. */
+  readonly conditionsKeys: (places: readonly string[]) => readonly (string | null)[];
 }
 
 /** The loading rules of a scenario. A positioning flight is worked out once for equal surfaces and winds. */
@@ -18,6 +18,7 @@ export function flightLoads(scenario: Scenario, territory: Territory): FlightLoa
   const booked = new Map<BookedFlight, FlightOnDay>();
   const conditionsOf = conditionsText(territory);
   const closedOn = closedWhy(scenario, territory);
+  const rowOf = legRows(territory, conditionsOf, closedOn);
   return {
     loadOf: (type, places, day) => {
       const closed = closedOn(places, day);
@@ -35,7 +36,12 @@ export function flightLoads(scenario: Scenario, territory: Territory): FlightLoa
       booked.set(flight, onDay);
       return onDay;
     },
-    conditionsKey: (places, day) => (closedOn(places, day) === null ? conditionsOf(places, day) : null),
+    conditionsKeys: (places) => {
+      const rows = places.map((place, i) => rowOf(places[i - 1] ?? place, place));
+      return territory.dates.map((_, day) =>
+        rows.reduce<string | null>((key, row) => keyWith(key, row[day]!), ''),
+      );
+    },
   };
 }
 
@@ -49,6 +55,27 @@ function conditionsText(territory: Territory) {
     return text;
   };
 }
+
+/** The part of the key that a leg gives, by day; null: closed. Worked out once a leg: a pool asks for the same ones again and again. */
+function legRows(
+  territory: Territory,
+  conditionsOf: ReturnType<typeof conditionsText>,
+  closedOn: ReturnType<typeof closedWhy>,
+) {
+  const known = new Map<string, readonly (string | null)[]>();
+  return (from: string, to: string): readonly (string | null)[] => {
+    const key = `${from} ${to}`;
+    const leg = [from, to];
+    const row =
+      known.get(key) ??
+      territory.dates.map((_, day) => (closedOn(leg, day) === null ? conditionsOf(leg, day) : null));
+    known.set(key, row);
+    return row;
+  };
+}
+
+const keyWith = (key: string | null, part: string | null): string | null =>
+  key === null || part === null ? null : `${key}${part} `;
 
 function closedWhy(scenario: Scenario, territory: Territory) {
   const noFlying = new Set(scenario.noFlyingDays);

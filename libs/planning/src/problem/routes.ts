@@ -20,23 +20,40 @@ export interface RouteMaker {
 
 /** Every round worth considering, from each base with an aircraft of the type to the strips that keep a cache. */
 export function poolOf(maker: RouteMaker): readonly Route[] {
-  const { territory, stores, groups, loads } = maker;
-  const codes = (start: Start, stops: readonly number[]) =>
-    [start.source, ...stops, start.source].map((store) => stores[store]!.place);
+  const { territory, stores } = maker;
+  const rounds = roundsOf(maker);
   return buildPool({
     ...poolShape,
     days: territory.dates.length,
     starts: startsOf(maker),
     stops: [...stores.keys()].filter((store) => takesDrums(maker, store)),
     distance: (from, to) => territory.distance(stores[from]!.place, stores[to]!.place),
-    conditionsKey: (start, stops, day) => {
-      const places = codes(start, stops);
-      const key = loads.conditionsKey(places, day);
-      return key !== null && groups.anybodyOn(groups.of(start.kind, places), day) ? key : null;
-    },
-    conditionsOf: (start, stops, day) => conditionsOf(maker, start.kind, codes(start, stops), day),
-    crewGroupOf: (start, stops) => groups.of(start.kind, codes(start, stops)),
+    conditionsKey: (start, stops, day) => rounds(start, stops).keys[day]!,
+    conditionsOf: (start, stops, day) => conditionsOf(maker, start.kind, rounds(start, stops).places, day),
+    crewGroupOf: (start, stops) => rounds(start, stops).group,
   });
+}
+
+/** A round as the pool asks for it, day by day: worked out once. A day on which nobody is fit to fly it has no key. */
+function roundsOf({ groups, loads, stores }: RouteMaker) {
+  const known = new WeakMap<readonly number[], Round>();
+  const make = ({ kind, source }: Start, stops: readonly number[]): Round => {
+    const places = [source, ...stops, source].map((store) => stores[store]!.place);
+    const group = groups.of(kind, places);
+    const keys = loads.conditionsKeys(places).map((key, day) => (groups.anybodyOn(group, day) ? key : null));
+    return { places, group, keys };
+  };
+  return (start: Start, stops: readonly number[]): Round => {
+    const round = known.get(stops) ?? make(start, stops);
+    known.set(stops, round);
+    return round;
+  };
+}
+
+interface Round {
+  readonly places: readonly string[];
+  readonly group: number;
+  readonly keys: readonly (string | null)[];
 }
 
 function startsOf({ scenario, storeOf }: RouteMaker): Start[] {
@@ -73,11 +90,10 @@ function conditionsOf(
  * it, or a place or leg is closed, has no conditions; that nobody is fit to fly it is left to the crews.
  */
 export function exactRoute(maker: RouteMaker, type: string, places: readonly string[]): Route {
-  const { territory, loads, groups, storeOf } = maker;
+  const { loads, groups, storeOf } = maker;
   const conditions: RouteConditions[] = [];
   const known = new Map<string, number>();
-  const conditionByDay = territory.dates.map((_, day) => {
-    const key = loads.conditionsKey(places, day);
+  const conditionByDay = loads.conditionsKeys(places).map((key, day) => {
     if (key === null) return -1;
     const found = known.get(key);
     if (found !== undefined) return found;

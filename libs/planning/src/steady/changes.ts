@@ -3,7 +3,7 @@ import type { Problem, Trip } from '@drumline/routing';
 /** Trips by index as they would be after a change. */
 export type Change = ReadonlyMap<number, Trip>;
 
-/** Changes that begin with one trip: alone elsewhere; with all that fly over the same stops that day; in exchange with another trip. */
+/** Changes that begin with one trip: alone elsewhere; with all on its route that day; in exchange with another trip. */
 export function changesOf(problem: Problem, trips: readonly Trip[], trip: number): Change[] {
   const one = trips[trip]!;
   const places = placesFor(problem, one);
@@ -44,11 +44,7 @@ function exchange(
   [a, b]: readonly [number, number],
   [one, other]: readonly [Trip, Trip],
 ): Change[] {
-  const fits = (trip: Trip, place: Place) =>
-    placesFor(problem, trip).some(
-      ({ day, vehicle, crew }) => day === place.day && vehicle === place.vehicle && crew === place.crew,
-    );
-  if (one.route === other.route || !fits(one, other) || !fits(other, one)) return [];
+  if (one.route === other.route || !fits(problem, one, other) || !fits(problem, other, one)) return [];
   const placeOf = ({ day, vehicle, crew }: Trip): Place => ({ day, vehicle, crew });
   return [
     new Map([
@@ -56,4 +52,11 @@ function exchange(
       [b, { ...other, ...placeOf(one) }],
     ]),
   ];
+}
+
+function fits({ vehicles, routes, crews }: Problem, trip: Trip, { day, vehicle, crew }: Place): boolean {
+  const { kind, source, conditionByDay, crewGroup } = routes[trip.route]!;
+  const { kind: flown, home } = vehicles[vehicle]!;
+  const isFlown = conditionByDay[day]! >= 0 && flown === kind && home === source;
+  return isFlown && (crewGroup < 0 || (crew >= 0 && crews[crew]!.groupsByDay[day]!.includes(crewGroup)));
 }
