@@ -1,8 +1,10 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.js';
+import { FlightsModule } from './flights/flights.module.js';
 import { HealthModule } from './health/health.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { type Platform, platformModule } from './platform.module.js';
+import { PlansModule } from './plans/plans.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
 import { ScenariosModule } from './scenarios/scenarios.module.js';
 import { SurfaceModule } from './surface/surface.module.js';
@@ -18,6 +20,8 @@ import { TerritoryModule } from './territory/territory.module.js';
     TerritoryModule,
     SurfaceModule,
     ScenariosModule,
+    FlightsModule,
+    PlansModule,
   ],
 })
 class AppModule {}

@@ -21,6 +21,8 @@ export interface Change {
   readonly expected: Expected;
 }
 
+export type Horizon = Partial<Pick<Scenario, 'days' | 'offeredDays'>>;
+
 /** What people keep of the territory: places, limits, aircraft, crews, caches, programme, rules. */
 @Injectable()
 export class TerritoryService {
@@ -61,11 +63,14 @@ export class TerritoryService {
     return this.database.getRepository(entryTable).existsBy({ kind: 'places', id: code, removed: false });
   }
 
-  /** The whole of it at a moment, in the order of the first import; part of a scenario, see assemble. */
-  async everything(now: Date): Promise<Scenario> {
+  /**
+   * The whole of it at a moment, in the order of the first import; part of a scenario, see assemble. `horizon`: looked
+   * further ahead, or less far, than the territory is set.
+   */
+  async everything(now: Date, horizon: Horizon = {}): Promise<Scenario> {
     const things = await thingsIn(this.database.manager);
     const missing = ['settings', 'policy'].filter((name) => things.every(({ kind }) => kind !== name));
-    if (missing.length === 0) return withinHorizon(assemble(things, now));
+    if (missing.length === 0) return withinHorizon({ ...assemble(things, now), ...horizon });
     throw new Problem(
       'conflict',
       `The territory has no ${missing.join(' and no ')} yet. Import a scenario, or send them to /api/${missing[0]}/current.`,

@@ -1,0 +1,93 @@
+import { type Scenario, type StandingFlight, standingState } from '@drumline/planning';
+import { Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager } from 'typeorm';
+import { Problem } from '../http/problem.js';
+import { ScenariosService } from '../scenarios/scenarios.service.js';
+import type { Horizon } from '../territory/territory.service.js';
+import type { Flight, Load } from './flight.table.js';
+import { FlightStoreService } from './flight-store.service.js';
+
+/** Everything that an act on flights is judged by, at one moment. */
+export interface Board {
+  /** The territory today with every flight that stands from today on. */
+  readonly scenario: Scenario;
+  readonly flights: readonly Flight[];
+  readonly loads: readonly Load[];
+  /** By the territory's clock. */
+  readonly now: Date;
+}
+
+@Injectable()
+export class BoardService {
+  constructor(
+    private readonly database: DataSource,
+    private readonly scenarios: ScenariosService,
+    private readonly store: FlightStoreService,
+  ) {}
+
+  async read(horizon: Horizon = {}): Promise<Board> {
+    return this.boardOn(await this.scenarios.current(horizon), this.database.manager);
+  }
+
+  /**
+   * Acts on flights take turns over the whole territory, and each is judged by the flights as the one before left
+   * them: of forty that together overfill a cache, those that fit get through. The territory itself is read before
+   * the turn comes, so that a transaction never waits for a second connection.
+   */
+  async change<T>(act: (board: Board, transaction: EntityManager) => Promise<T>): Promise<T> {
+    const facts = await this.scenarios.current();
+    return this.database.transaction(async (transaction) => {
+      await transaction.query('select pg_advisory_xact_lock(872364004)');
+      return act(await this.boardOn(facts, transaction), transaction);
+    });
+  }
+
+  private async boardOn(facts: Scenario, transaction: EntityManager): Promise<Board> {
+    const flights = await this.store.since(transaction, facts.firstDay);
+    const loads = await this.store.loads(transaction);
+    const standing = flights.flatMap((flight) => asStanding(flight) ?? []);
+    refuseUnknownNames(facts, flights);
+    return { scenario: { ...facts, flights: standing }, flights, loads, now: new Date(facts.asOf) };
+  }
+}
+
+/** A flight outlives what it names only by a mistake in the territory; the planner could not read it. */
+const refuseUnknownNames = (facts: Scenario, flights: readonly Flight[]): void => {
+  const tails = new Set(facts.aircraft.map(({ tail }) => tail));
+  const codes = new Set(facts.places.map(({ code }) => code));
+  const crews = new Set(facts.pilots.map(({ id }) => id));
+  const faults = flights.flatMap(({ id, aircraft, fromPlace, toPlace, stops, pilot }) => {
+    const gone = [
+      ...(tails.has(aircraft) ? [] : [`aircraft ${aircraft}`]),
+      ...[fromPlace, toPlace, ...stops.map(({ place }) => place)]
+        .filter((code) => !codes.has(code))
+        .map((code) => `place ${code}`),
+      ...(pilot === null || crews.has(pilot) ? [] : [`pilot ${pilot}`]),
+    ];
+    return gone.map((name) => ({
+      path: `flights.${id}`,
+      problem: `it names ${name}, which is no longer in the territory.`,
+      remedy: `Put ${name} back, and call the flight off or amend it.`,
+    }));
+  });
+  if (faults.length > 0)
+    throw new Problem('conflict', 'Flights and territory do not fit: see faults.', faults);
+};
+
+/** A flight as a scenario lists it; null: it is no part of a plan. */
+export const asStanding = (flight: Flight): StandingFlight | null => {
+  const state = standingState(flight.state);
+  if (state === null) return null;
+  const { id, date, departs, aircraft, pilot, fromPlace, toPlace, stops } = flight;
+  return {
+    id,
+    state,
+    date,
+    aircraft,
+    from: fromPlace,
+    stops,
+    to: toPlace,
+    departs,
+    ...(pilot === null ? {} : { pilot }),
+  };
+};

@@ -1,0 +1,118 @@
+import { Injectable } from '@nestjs/common';
+import { type EntityManager, MoreThanOrEqual } from 'typeorm';
+import { type Actor, AuditService } from '../audit/audit.service.js';
+import { Problem } from '../http/problem.js';
+import {
+  type Flight,
+  flightHistoryTable,
+  flightTable,
+  type Load,
+  legTable,
+  loadTable,
+} from './flight.table.js';
+
+/** An act on a flight, for its history and the audit. */
+export interface Stamp {
+  readonly act: string;
+  readonly by: Actor;
+  readonly at: Date;
+  readonly reason: string | null;
+}
+
+/** Reads and writes flights with their legs, loads and history, always inside a transaction. */
+@Injectable()
+export class FlightStoreService {
+  constructor(private readonly audit: AuditService) {}
+
+  async one(transaction: EntityManager, id: string): Promise<Flight> {
+    const flight = await transaction.findOneBy(flightTable, { id });
+    if (flight !== null) return flight;
+    throw new Problem('not-found', `There is no flight ${id}. List them at /api/flights.`);
+  }
+
+  /** Flights of a day on, by day and number. */
+  since(transaction: EntityManager, day: string): Promise<Flight[]> {
+    return transaction.find(flightTable, {
+      where: { date: MoreThanOrEqual(day) },
+      order: { date: 'ASC', id: 'ASC' },
+    });
+  }
+
+  /** Every drum that is set aside for a flight, and every one still to be filled. */
+  loads(transaction: EntityManager): Promise<Load[]> {
+    return transaction.find(loadTable, { order: { flightId: 'ASC', load: 'ASC' } });
+  }
+
+  /** Writes the flight as the act leaves it: its revision is one up, its history one line longer. */
+  async write(
+    transaction: EntityManager,
+    next: Omit<Flight, 'revision' | 'lastAct' | 'reason' | 'changedAt' | 'changedBy' | 'changedByName'>,
+    loads: readonly Load[],
+    { act, by, at, reason }: Stamp,
+  ): Promise<Flight> {
+    const before = await transaction.findOneBy(flightTable, { id: next.id });
+    const revision = (before?.revision ?? 0) + 1;
+    const flight: Flight = {
+      ...next,
+      revision,
+      lastAct: act,
+      reason,
+      changedAt: at,
+      changedBy: by.id,
+      changedByName: by.name,
+    };
+    await transaction.save(flightTable, flight as never);
+    await transaction.delete(legTable, { flightId: flight.id });
+    await transaction.insert(legTable, legsOf(flight));
+    await transaction.delete(loadTable, { flightId: flight.id });
+    if (loads.length > 0) await transaction.insert(loadTable, [...loads]);
+    await transaction.insert(flightHistoryTable, {
+      flightId: flight.id,
+      revision,
+      act,
+      state: flight.state,
+      data: { ...flight, loads } as object,
+      reason,
+      at,
+      accountId: by.id,
+      person: by.name,
+    });
+    await this.audit.record(transaction, by, did[act] ?? act, `flight ${flight.id}`, {
+      state: flight.state,
+      version: flight.version,
+      ...(reason === null ? {} : { reason }),
+    });
+    return flight;
+  }
+}
+
+/** The acts of the state machine as the audit says them. */
+const did: Readonly<Record<string, string>> = {
+  offer: 'offered',
+  replan: 're-planned',
+  approve: 'approved',
+  amend: 'amended',
+  decline: 'declined',
+  give: 'gave',
+  'take off': 'reported take-off of',
+  land: 'reported landing of',
+  'let go': 'let go',
+  refuse: 'refused',
+  'call off': 'called off',
+  'turn back': 'turned back',
+  'end elsewhere': 'ended elsewhere',
+  mark: 'marked',
+  keep: 'kept',
+};
+
+const legsOf = ({ id, planned }: Flight) =>
+  planned.legs.map(({ from, to, distanceNm, blockHours, drumsAboard, drumsPossible }, index) => ({
+    flightId: id,
+    leg: index + 1,
+    fromPlace: from,
+    toPlace: to,
+    distanceNm,
+    blockHours,
+    drumsAboard,
+    drumsPossible,
+  }));

@@ -1,0 +1,51 @@
+import { checkFlights, nextState } from '@drumline/planning';
+import { Injectable } from '@nestjs/common';
+import type { EntityManager } from 'typeorm';
+import { type Actor, theProgram } from '../audit/audit.service.js';
+import { type Board, BoardService } from './board.service.js';
+import { faultsOfStanding, faultWords } from './check-flight.js';
+import type { Flight } from './flight.table.js';
+import { loadsOf } from './flight-acts.service.js';
+import { FlightStoreService } from './flight-store.service.js';
+
+const markable: readonly Flight['state'][] = ['offered', 'approved', 'given'];
+
+/** Marks "Needs a decision" on every flight that today's facts no longer allow as it stands. */
+@Injectable()
+export class RecheckFlightsService {
+  constructor(
+    private readonly board: BoardService,
+    private readonly store: FlightStoreService,
+  ) {}
+
+  /** Looks first without a turn, so that nothing waits where nothing is wrong. Returns the flights newly marked. */
+  async recheck(by: Actor = theProgram): Promise<readonly string[]> {
+    if (newlyBroken(await this.board.read()).length === 0) return [];
+    return this.board.change((board, transaction) => this.mark(board, transaction, by));
+  }
+
+  /** Inside a turn that has begun. */
+  async mark(board: Board, transaction: EntityManager, by: Actor): Promise<readonly string[]> {
+    const broken = newlyBroken(board);
+    for (const { flight, why } of broken) {
+      const planner = { name: by.name, role: 'planner' as const };
+      const answer = nextState(flight, { act: 'mark', by: planner, reason: why, met: [] });
+      if (answer.kind === 'refused') throw new Error(answer.words);
+      const { needsDecision } = answer.flight;
+      const stamp = { act: 'mark', by, at: board.now, reason: why };
+      await this.store.write(transaction, { ...flight, needsDecision }, loadsOf(board, flight), stamp);
+    }
+    return broken.map(({ flight }) => flight.id);
+  }
+}
+
+/** A mark that stands is left as it is; a decision to keep the flight holds while it is broken in the same way. */
+const newlyBroken = (board: Board) => {
+  const checked = checkFlights(board.scenario, board.scenario.flights);
+  return board.flights
+    .filter(({ state, needsDecision }) => markable.includes(state) && needsDecision === null)
+    .flatMap((flight) => {
+      const [fault] = faultsOfStanding(board, checked, flight, loadsOf(board, flight));
+      return fault === undefined ? [] : [{ flight, why: faultWords(fault) }];
+    });
+};

@@ -1,0 +1,84 @@
+import { type PlanRequest, planRequestSchema } from '@drumline/contract';
+import { Body, Controller, Get, HttpCode, Param, Post, Put, Query } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { z } from 'zod';
+import { type PageQuery, pageQuery } from '../http/page.js';
+import { Act, Me } from '../people/access.js';
+import type { Account } from '../people/account.table.js';
+import { refuseUnlessMay } from '../people/permission.js';
+import { AcceptPlanService } from './accept-plan.service.js';
+import type { PlanAcceptance, PlanRun } from './plan-run.table.js';
+import { PlansService } from './plans.service.js';
+
+const idSchema = z.uuid();
+const listQuery = pageQuery.extend({ after: z.uuid().optional() });
+const daysOfAWeek = 7;
+const insideTheWeek = { within: ['from now, inside the week'] } as const;
+
+@ApiTags('plans')
+@Act('run plan', 'view')
+@Controller('api/plans')
+export class PlansController {
+  constructor(
+    private readonly plans: PlansService,
+    private readonly acceptances: AcceptPlanService,
+  ) {}
+
+  @Get()
+  list(@Query({ schema: listQuery }) query: PageQuery) {
+    return this.plans.list(query);
+  }
+
+  /** How far it is while it runs (best cost, bound, gap), and how it ended: read it again every second. */
+  @Get(':id')
+  async get(@Param('id', { schema: idSchema }) id: string) {
+    return shown(await this.plans.get(id), await this.plans.acceptance(id));
+  }
+
+  /** The scenario it was made from, as the command line reads it. */
+  @Get(':id/scenario')
+  async scenario(@Param('id', { schema: idSchema }) id: string) {
+    return (await this.plans.get(id)).scenario;
+  }
+
+  /** The plan beside the flights that stood when it was asked for. */
+  @Get(':id/differences')
+  differences(@Param('id', { schema: idSchema }) id: string) {
+    return this.plans.differences(id);
+  }
+
+  /** The id is made by the sender, so that a retry is harmless. */
+  @Act('run plan', 'decide', { conditions: 'asked by the route' })
+  @Put(':id')
+  @HttpCode(202)
+  async put(
+    @Param('id', { schema: idSchema }) id: string,
+    @Body({ schema: planRequestSchema }) request: PlanRequest,
+    @Me() by: Account,
+  ) {
+    const isInside = (request.offeredDays ?? daysOfAWeek) <= daysOfAWeek;
+    refuseUnlessMay(by, 'run plan', { to: 'decide', ...(isInside ? insideTheWeek : {}) });
+    return shown(await this.plans.request(id, request, by), null);
+  }
+
+  /** Answers at once; the best checked plan so far is handed in a few seconds later. */
+  @Act('run plan', 'decide', { conditions: 'asked by the route' })
+  @Post(':id/cancel')
+  @HttpCode(202)
+  async cancel(@Param('id', { schema: idSchema }) id: string, @Me() by: Account) {
+    refuseUnlessMay(by, 'run plan', { to: 'decide', ...insideTheWeek });
+    return shown(await this.plans.cancel(id, by), await this.plans.acceptance(id));
+  }
+
+  @Act('accept plan', 'decide', { conditions: 'asked by the route' })
+  @Post(':id/accept')
+  @HttpCode(200)
+  accept(@Param('id', { schema: idSchema }) id: string, @Me() by: Account) {
+    return this.acceptances.accept(id, by);
+  }
+}
+
+const shown = (
+  { scenario: _, flightRevisions: __, heartbeatAt: ___, ...run }: PlanRun,
+  accepted: PlanAcceptance | null,
+) => ({ ...run, accepted });

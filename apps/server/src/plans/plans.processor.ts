@@ -1,0 +1,152 @@
+import { Inject, Injectable, type OnModuleDestroy, type OnModuleInit } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { errorFields, type Log } from '../log.js';
+import { LOG } from '../platform.module.js';
+import { Queues } from '../queue/queues.js';
+import { planQueue, silentSeconds } from './plan-queue.service.js';
+import { type PlanOutcome, type PlanRun, planRunTable } from './plan-run.table.js';
+import { runSolve } from './run-solve.js';
+import type { SolveOutcome, SolveProgress } from './solve-messages.js';
+
+const heartbeatMs = 500;
+/** After a cancel, to hand in the best plan so far. */
+const finishMs = 15_000;
+/** Beyond the time of the search: building the problem, making the plan steadier, reading and checking it. */
+const graceSeconds = 120;
+/** The same for every plan, so that they are judged alike. */
+const weather = { fortnights: 1000, seed: 1 };
+
+/** Solves planning runs, one at a time in each worker, every solve in a process of its own. */
+@Injectable()
+export class PlansProcessor implements OnModuleInit, OnModuleDestroy {
+  private readonly stopping = new AbortController();
+  private atWork: Promise<void> = Promise.resolve();
+
+  constructor(
+    private readonly database: DataSource,
+    private readonly queues: Queues,
+    @Inject(LOG) private readonly log: Log,
+  ) {}
+
+  onModuleInit(): void {
+    this.queues.handle(planQueue, (job) => {
+      this.atWork = this.work((job.data as { readonly planId: string }).planId);
+      return this.atWork;
+    });
+  }
+
+  /** The run goes back to the others; whoever starts next takes it up. */
+  async onModuleDestroy(): Promise<void> {
+    this.stopping.abort();
+    await this.atWork.catch(() => {});
+  }
+
+  /** Nothing claimed, nothing done: it is finished, cancelled, or with a worker that is alive. */
+  async work(planId: string): Promise<void> {
+    const run = this.stopping.signal.aborted ? null : await this.claim(planId);
+    if (run === null) return;
+    const beat = this.startHeartbeat(run);
+    try {
+      const outcome = await runSolve({
+        scenario: run.scenario,
+        options: {
+          endTarget: run.request.endTarget,
+          seed: run.request.seed,
+          budget: { seconds: run.request.seconds },
+          weather,
+        },
+        cancel: AbortSignal.any([beat.lost, this.stopping.signal]),
+        finish: beat.cancelAsked,
+        atMostSeconds: run.request.seconds + graceSeconds,
+        onProgress: beat.tell,
+      });
+      await beat.stop();
+      if (this.stopping.signal.aborted) await this.giveBack(run);
+      else if (!beat.lost.aborted || beat.cancelAsked.aborted)
+        await this.save(run, outcomeOf(outcome, beat.cancelAsked.aborted));
+    } finally {
+      await beat.stop();
+    }
+  }
+
+  /** One statement, so that of two workers one gets it. */
+  private async claim(planId: string): Promise<PlanRun | null> {
+    const [claimed]: [{ id: string }[], number] = await this.database.query(
+      `update plan_runs set state = 'solving', attempt = attempt + 1, heartbeat_at = now(),
+         started_at = coalesce(started_at, now())
+       where id = $1 and (state = 'queued'
+         or (state = 'solving' and heartbeat_at < now() - make_interval(secs => $2)))
+       returning id`,
+      [planId, silentSeconds],
+    );
+    if (claimed.length === 0) return null;
+    return this.database.getRepository(planRunTable).findOneByOrFail({ id: planId });
+  }
+
+  /** Says twice a second that it is alive and how far it is, and hears whether a cancel was asked for. */
+  private startHeartbeat({ id, attempt }: PlanRun) {
+    const lost = new AbortController();
+    const cancelAsked = new AbortController();
+    let progress: SolveProgress | null = null;
+    let last: Promise<void> = Promise.resolve();
+    let late: NodeJS.Timeout | undefined;
+    const beat = async (): Promise<void> => {
+      const [rows]: [{ cancelled: boolean }[], number] = await this.database.query(
+        `update plan_runs set heartbeat_at = now(), progress = coalesce($3::jsonb, progress)
+         where id = $1 and attempt = $2 and state = 'solving'
+         returning cancel_asked_at is not null as cancelled`,
+        [id, attempt, progress === null ? null : JSON.stringify(progress)],
+      );
+      if (rows[0] === undefined) lost.abort();
+      else if (rows[0].cancelled && !cancelAsked.signal.aborted) {
+        cancelAsked.abort();
+        late = setTimeout(() => lost.abort(), finishMs);
+      }
+    };
+    const timer = setInterval(() => {
+      last = last
+        .then(beat)
+        .catch((error: unknown) => this.log.warn('A heartbeat failed.', { plan: id, ...errorFields(error) }));
+    }, heartbeatMs);
+    return {
+      lost: lost.signal,
+      cancelAsked: cancelAsked.signal,
+      tell: (found: SolveProgress) => {
+        progress = found;
+      },
+      stop: async () => {
+        clearInterval(timer);
+        clearTimeout(late);
+        await last;
+      },
+    };
+  }
+
+  /** Only where the attempt still matches: a worker that was taken for dead cannot overwrite. */
+  private async save({ id, attempt }: PlanRun, outcome: PlanOutcome): Promise<void> {
+    const [rows]: [unknown[], number] = await this.database.query(
+      `update plan_runs set state = $3, outcome = $4, finished_at = now()
+       where id = $1 and attempt = $2 and state = 'solving' returning id`,
+      [id, attempt, outcome.status, JSON.stringify(outcome)],
+    );
+    if (rows.length === 0) this.log.warn('A result came too late and was left out.', { plan: id, attempt });
+    if (outcome.status === 'failed') this.log.error('A plan failed.', { plan: id, error: outcome.error });
+  }
+
+  private async giveBack({ id, attempt }: PlanRun): Promise<void> {
+    await this.database.query(
+      `update plan_runs set state = 'queued', heartbeat_at = null
+       where id = $1 and attempt = $2 and state = 'solving'`,
+      [id, attempt],
+    );
+  }
+}
+
+const outcomeOf = (outcome: SolveOutcome, cancelled: boolean): PlanOutcome => {
+  if (outcome.status === 'solved') {
+    const { plan } = outcome;
+    return { status: cancelled ? 'cancelled' : 'solved', plan, proof: plan.proof };
+  }
+  if (outcome.status === 'cancelled' || cancelled) return { status: 'cancelled', plan: null, proof: null };
+  return outcome;
+};
