@@ -4,6 +4,5 @@ export * from './horizon-start.js';
 export { solveWithJsLpSolver } from './js-lp-solver.js';
 export * from './linear-program.js';
 export * from './lower-bound.js';
-export * from './methods.js';
 export * from './polish.js';
-export { highsMethods } from './solve-methods.js';
+export * from './solve-methods.js';

@@ -1,40 +1,130 @@
+import type { RelaxationBound } from '../bound/lower-bound.js';
+import { promisingRoutes } from '../bound/promising-patterns.js';
 import { costOf } from '../cost.js';
 import type { Plan } from '../plan.js';
 import type { Problem } from '../problem.js';
 import type { MethodLimits, Methods } from '../solve.js';
-import { type LowerBound, lowerBound } from './lower-bound.js';
+import { handRule } from '../solvers/hand-rule.js';
+import { search } from '../solvers/search/search.js';
+import { horizonStart } from './horizon-start.js';
+import { lowerBound } from './lower-bound.js';
 import { polish } from './polish.js';
+
+/** Rounds of search before the first integer program: it proves little without a good plan. */
+const FIRST_SEARCH_ROUNDS = 2000;
+
+// Shares of the time left after the bound for the first search, and then for the horizon program.
+const QUICK_SHARE = 0.35;
+const HORIZON_SHARE = 0.6;
+
+/** Patterns up to which an integer program is small enough to be solved before the long search. */
+const FEW_PATTERNS = 3000;
+
+const A_CENT = 1;
+
+/** Nodes of the integer program where there is no time limit: it ends alike every time. */
+const MOST_NODES = 2000;
 
 /**
  * Bound and polish by HiGHS for `solve`, for one problem: what the bound learns, the polish goes on from. Blocks its
- * thread while a linear program runs.
+ * thread while a linear program runs. Small problems are solved to the end within the bound's share of the time; of
+ * larger ones the search gets the routes that a better plan can use, and the polish what it leaves.
  */
-export function highsMethods(): Pick<Methods, 'bound' | 'polish'> {
-  let learnt: { readonly problem: Problem; readonly bound: LowerBound } | null = null;
+export function highsMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
+  let known: RelaxationBound | null = null;
   return {
-    async bound(problem, limits) {
-      const bound = await lowerBound(problem, {
-        ...timeOf(limits),
+    bound: async (problem, limits) => {
+      const began = limits.clock();
+      const {
+        known: found,
+        bound,
+        converged,
+      } = await lowerBound(problem, {
+        ...optionsOf(limits),
         onProgress: (progress) => limits.onProgress({ bound: progress.bound }),
       });
-      learnt = { problem, bound };
-      return { bound: finite(bound.bound), routes: bound.routesKept };
+      known = found;
+      if (!Number.isFinite(bound)) return { bound: null };
+      if (!converged) return { bound };
+      return startFrom(problem, found, limits, began);
     },
-    async polish(problem, plan, limits) {
-      const known = learnt?.problem === problem ? { known: learnt.bound.known } : {};
-      const found = await polish(problem, plan, {
-        ...timeOf(limits),
-        ...known,
-        onImproved: (_: Plan, cost: number) => limits.onProgress({ best: cost }),
+    polish: async (problem, plan, limits) => {
+      if (known?.relaxation.problem !== problem || !known.converged) return { plan, bound: null };
+      const { bound, ...found } = await polish(problem, plan, {
+        ...optionsOf(limits),
+        known,
+        mostNodes: MOST_NODES,
+        onImproved: (_, cost) => limits.onProgress({ best: cost }),
       });
-      const better = found.status === 'polished' && found.cost <= costOf(problem, plan).total;
-      return { plan: better ? found.plan : plan, bound: finite(found.bound) };
+      return { plan: found.status === 'polished' ? found.plan : plan, bound };
     },
   };
 }
 
-function timeOf({ clock, shouldStop, seconds }: MethodLimits) {
-  return { clock, shouldStop, ...(seconds === null ? {} : { timeLimitSeconds: seconds }) };
+/**
+ * A plan to start the long search from: proven optimal at once where few patterns can better it, else by way of the
+ * horizon program.
+ */
+async function startFrom(problem: Problem, known: RelaxationBound, limits: MethodLimits, began: number) {
+  const left = () =>
+    limits.seconds === null ? Number.POSITIVE_INFINITY : limits.seconds - (limits.clock() - began) / 1000;
+  const prove = (plan: Plan) => proveSmall(problem, plan, known, limits, left());
+  let best = await prove(shortSearch(problem, handRule(problem), limits, left() * QUICK_SHARE));
+  if (best.cost - best.bound >= A_CENT && left() > 0)
+    best = await prove(await byHorizon(problem, known, best.plan, limits, left));
+  return { bound: best.bound, start: best.plan, routes: promisingRoutes(known, best.cost) };
 }
 
-const finite = (bound: number): number | null => (Number.isFinite(bound) ? bound : null);
+/** The plan with its cost and bound, or the optimum where few patterns can better it. */
+async function proveSmall(
+  problem: Problem,
+  plan: Plan,
+  known: RelaxationBound,
+  limits: MethodLimits,
+  seconds: number,
+) {
+  const polished = await polish(problem, plan, {
+    ...optionsOf(limits),
+    ...(Number.isFinite(seconds) && { timeLimitSeconds: Math.max(0, seconds) }),
+    known,
+    mostPatterns: FEW_PATTERNS,
+    onlyComplete: true,
+    mostNodes: MOST_NODES,
+  });
+  return polished.status === 'polished' ? polished : { ...polished, plan, cost: costOf(problem, plan).total };
+}
+
+async function byHorizon(
+  problem: Problem,
+  known: RelaxationBound,
+  best: Plan,
+  limits: MethodLimits,
+  left: () => number,
+): Promise<Plan> {
+  const horizon = await horizonStart(known, best, {
+    shouldStop: limits.shouldStop,
+    mostNodes: MOST_NODES,
+    ...(Number.isFinite(left()) && { timeLimitSeconds: left() * HORIZON_SHARE }),
+  });
+  if (!horizon) return best;
+  const found = shortSearch(problem, horizon, limits, left() / 2);
+  return costOf(problem, found).total < costOf(problem, best).total ? found : best;
+}
+
+function shortSearch(
+  problem: Problem,
+  from: Plan,
+  { clock, shouldStop }: MethodLimits,
+  seconds: number,
+): Plan {
+  const limit = clock() + seconds * 1000;
+  const stop = () => shouldStop() || clock() > limit;
+  const budget = { iterations: FIRST_SEARCH_ROUNDS };
+  return search(problem, from, { seed: 1, budget, clock, shouldStop: stop }).plan;
+}
+
+const optionsOf = ({ clock, shouldStop, seconds }: MethodLimits) => ({
+  clock,
+  shouldStop,
+  ...(seconds !== null && { timeLimitSeconds: seconds }),
+});
