@@ -9,7 +9,6 @@ import { StockService } from '../stock/stock.service.js';
 import { SurfaceService } from '../surface/surface.service.js';
 import { ClockService } from '../territory/clock.service.js';
 import { type Horizon, TerritoryService } from '../territory/territory.service.js';
-import { openingMovements } from './opening-movements.js';
 
 export interface Imported {
   readonly dryRun: boolean;
@@ -70,7 +69,7 @@ export class ScenariosService {
         receivedAt,
       });
     }
-    await this.stock.open(transaction, openingMovements(scenario, scenario.asOf), by);
+    await this.stock.open(transaction, scenario, by);
     await this.audit.record(transaction, by, 'imported', `scenario ${scenario.title}`, {
       places: scenario.places.length,
       drums: scenario.drums.length,
