@@ -1,9 +1,9 @@
 import { solve } from '@drumline/routing';
-import { litres } from '@drumline/units';
+import { hours, kilograms, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { planByHand } from './plan-by-hand.js';
 import { planScenario } from './plan-scenario.js';
-import type { Scenario } from './scenario.js';
+import type { BookedFlight, Scenario } from './scenario.js';
 import type { Solver } from './shortages/find-blockers.js';
 import { tinyCache, tinyTask, tinyTerritory } from './tiny-territory.js';
 
@@ -47,6 +47,29 @@ describe('planning a scenario', () => {
     expect(outcome).toMatchObject({
       status: 'infeasible',
       reasons: [expect.stringContaining('choose "operator"')],
+    });
+  });
+
+  it('says on which day a booked flight has no pilot with the hours', async () => {
+    const [pilot] = tinyTerritory().pilots;
+    const leg = { passengers: 0, passengersKg: kilograms(0), freightKg: kilograms(100) };
+    const mail: BookedFlight = {
+      id: 'X1',
+      date: '2031-03-04',
+      aircraft: 'T1',
+      configuration: 'drums',
+      purpose: 'mail',
+      heldHours: hours(2),
+      legs: [
+        { ...leg, from: 'HOM', to: 'NOR' },
+        { ...leg, from: 'NOR', to: 'HOM' },
+      ],
+    };
+    const tired = { ...pilot!, flown: [{ date: '2031-03-02', blockHours: hours(31.5) }] };
+    const scenario = tinyTerritory({ pilots: [tired], bookedFlights: [mail] });
+    expect(await planScenario(scenario, options, solver)).toEqual({
+      status: 'infeasible',
+      reasons: ['Tue 4 Mar: no pilots with the hours for X1: free a pilot, or move a flight.'],
     });
   });
 

@@ -8,6 +8,7 @@ import { planDocument } from './flights/plan-document.js';
 import { readPlan } from './flights/read-plan.js';
 import { buildProblem } from './problem/build-problem.js';
 import type { BuiltProblem } from './problem/problem-map.js';
+import { unmannedDays } from './problem/unmanned-days.js';
 import type { Scenario } from './scenario.js';
 import { blockedWords } from './shortages/blocked-words.js';
 import { findBlockers, type Solver } from './shortages/find-blockers.js';
@@ -42,6 +43,8 @@ export async function planScenario(
   const missing = whatIsMissing(scenario, options);
   if (missing !== null) return { status: 'infeasible', reasons: [missing] };
   const built = buildProblem(scenario, options.endTarget);
+  const unmanned = unmannedDays(built);
+  if (unmanned.length > 0) return { status: 'infeasible', reasons: unmanned };
   const outcome = await solver(built.problem, 'full');
   if (outcome.status === 'infeasible') return outcome;
 
