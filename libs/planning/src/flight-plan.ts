@@ -20,6 +20,7 @@ export interface FlightPlan {
   readonly cost: MoneyParts;
   readonly tiers: PlanCost;
   readonly proof: Proof;
+  readonly moneyGap: MoneyGap | null;
   readonly shortages: readonly Shortage[];
   /** Assumptions and facts that were not used, in plain sentences ("still air on every leg"). */
   readonly remarks: readonly string[];
@@ -124,6 +125,12 @@ export interface Shortage {
   readonly blockedBy: string;
 }
 
+/** No plan with no more shortage costs less than `noLessThan`: this one is at most `atMostShare` of its money above. */
+export interface MoneyGap {
+  readonly noLessThan: Cents;
+  readonly atMostShare: number;
+}
+
 export interface Risk {
   readonly fortnights: number;
   readonly seed: number;
@@ -135,6 +142,8 @@ export interface Risk {
     readonly belowMinimum: number;
   }[];
   readonly expectedDrums: number;
+  /** The same if every flight were flown in the morning, as far as the weather goes. */
+  readonly allMorning: { readonly belowCritical: number; readonly expectedDrums: number };
 }
 
 /** A difference between two plans, matched by id where frozen, else by route, then nearest day. */

@@ -30,8 +30,16 @@ export function planColumns(
           : `${percent(plan.risk.belowCritical)} of ${printNumber(plan.risk.fortnights)} fortnights`,
     ],
     [
+      'the same, all flown in the morning',
+      (plan) => (plan.risk === null ? '-' : percent(plan.risk.allMorning.belowCritical)),
+    ],
+    [
       'drums expected with the weather odds',
       (plan) => (plan.risk === null ? '-' : printNumber(plan.risk.expectedDrums, 1)),
+    ],
+    [
+      'the same, all flown in the morning',
+      (plan) => (plan.risk === null ? '-' : printNumber(plan.risk.allMorning.expectedDrums, 1)),
     ],
   ];
   return table(
@@ -40,9 +48,15 @@ export function planColumns(
   );
 }
 
-/** "at most 1.9 %", for the routes looked at. */
-export function gapText(plan: FlightPlan): string {
-  const { gap, bound } = plan.proof;
-  if (gap === null || bound === null) return 'no bound';
-  return gap < 5e-7 ? 'proven cheapest' : `at most ${percent(gap, 2)}`;
+/** "at most 1.9 %": of the money, among plans with no more shortage, on the routes looked at. */
+export function gapText({ moneyGap }: FlightPlan): string {
+  if (moneyGap === null) return 'no bound';
+  return moneyGap.atMostShare < 5e-6 ? 'proven cheapest' : `at most ${percent(moneyGap.atMostShare, 2)}`;
+}
+
+/** What is known of cheaper plans, as a sentence. */
+export function floorText(plan: FlightPlan): string {
+  const { moneyGap, currency } = plan;
+  if (moneyGap === null) return 'How much cheaper a plan could be is not known.';
+  return `No plan on the routes looked at, with no more shortage, costs less than ${wholeMoney(moneyGap.noLessThan, currency)}: gap ${gapText(plan)}.`;
 }

@@ -1,8 +1,9 @@
 import type { PlanDocument } from '@drumline/contract';
 import type { Scenario } from '@drumline/planning';
+import { printNumber } from '@drumline/units';
 import { baseLines, cacheLines, shortageLines, totalsLine } from './caches.js';
 import { cautions } from './cautions.js';
-import { gapText, planColumns } from './costs.js';
+import { floorText, planColumns } from './costs.js';
 import { flightLines } from './flights.js';
 import { printDay } from './words.js';
 
@@ -12,7 +13,7 @@ export function planLines(scenario: Scenario, name: string, { plan, beside }: Pl
   return [
     `Plan: ${plan.title}`,
     `${printDay(plan.firstDay)} and ${plan.days - 1} days more, the first ${plan.offeredDays} offered. As known at ${scenario.asOf}. Target: ${name}.`,
-    `${totalsLine(plan)}. No plan on the routes looked at costs much less: gap ${gapText(plan)} (${proof.solver}, ${proof.seconds.toFixed(1)} s, seed ${proof.seed}).`,
+    `${totalsLine(plan)}. ${floorText(plan)} (${proof.solver}, ${printNumber(proof.seconds, 1)} s, seed ${proof.seed}.)`,
     '',
     'FLIGHTS',
     ...flightLines(plan),

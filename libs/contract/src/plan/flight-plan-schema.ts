@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, day, isoDate, litres, moneyParts, place, shortLevel } from './field.js';
+import { cents, count, day, isoDate, litres, moneyParts, place, shortLevel } from './field.js';
 import { plannedFlightSchema } from './planned-flight-schema.js';
 
 const byDay = z.array(litres);
@@ -77,6 +77,7 @@ const risk = z.strictObject({
   belowCritical: z.number(),
   byCache: z.array(z.strictObject({ place, belowCritical: z.number(), belowMinimum: z.number() })),
   expectedDrums: z.number(),
+  allMorning: z.strictObject({ belowCritical: z.number(), expectedDrums: z.number() }),
 });
 
 export const flightPlanSchema = z.strictObject({
@@ -92,6 +93,7 @@ export const flightPlanSchema = z.strictObject({
   cost: moneyParts,
   tiers: planCost,
   proof,
+  moneyGap: z.strictObject({ noLessThan: cents, atMostShare: z.number() }).nullable(),
   shortages: z.array(shortage),
   remarks: z.array(z.string()),
   risk: risk.nullable(),

@@ -3,6 +3,7 @@ import type { EndTarget, FlightPlan, Shortage } from '../flight-plan.js';
 import { riskOfFlights } from '../risk/risk-of-flights.js';
 import type { Scenario } from '../scenario.js';
 import type { DescribedFlights } from './describe-flights.js';
+import { moneyGap } from './money-gap.js';
 import { planRemarks } from './remarks.js';
 
 /** What a plan document tells beside its flights. */
@@ -31,6 +32,7 @@ export function planDocument(
     offeredDays: scenario.offeredDays,
     currency: scenario.currency,
     ...told,
+    moneyGap: moneyGap(findings.tiers, findings.proof),
     flights,
     caches,
     bases,

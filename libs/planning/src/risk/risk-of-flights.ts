@@ -23,15 +23,11 @@ export function riskOfFlights(
         .map(({ place, drums }) => ({ place, day, half, drums, litres: drums * fillLitres })),
     );
   const flown = landings(flights.filter(({ state }) => isFlown(state)));
-  return simulate(
-    {
-      caches,
-      landings: landings(flights.filter(({ state }) => !isFlown(state))),
-      flownDrums: flown.reduce((sum, { drums }) => sum + drums, 0),
-      weather: scenario.weather,
-      days: scenario.days,
-    },
-    randomFrom(settings.seed),
-    settings,
-  );
+  const flownDrums = flown.reduce((sum, { drums }) => sum + drums, 0);
+  const open = landings(flights.filter(({ state }) => !isFlown(state)));
+  const { weather, days } = scenario;
+  const judge = (made: readonly WeatherLanding[]) =>
+    simulate({ caches, landings: made, flownDrums, weather, days }, randomFrom(settings.seed), settings);
+  const { belowCritical, expectedDrums } = judge(open.map((landing) => ({ ...landing, half: 'morning' })));
+  return { ...judge(open), allMorning: { belowCritical, expectedDrums } };
 }

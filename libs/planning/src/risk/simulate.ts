@@ -32,7 +32,7 @@ export function simulate(
   input: SimulationInput,
   random: () => number,
   settings: { readonly fortnights: number; readonly seed: number },
-): Risk {
+): Omit<Risk, 'allMorning'> {
   const strips = [...input.weather].sort((one, other) => (one.place < other.place ? -1 : 1));
   const caches = input.caches.map((cache) => new CacheUnderWeather(cache, input, strips));
   const cancelled = new Uint8Array(strips.length * input.days * 2);
