@@ -1,6 +1,6 @@
 import { cents, printMoney } from '@drumline/units';
 import type { BlockingLimit, BuiltProblem } from '../problem/problem-map.js';
-import { dayWords, listWords } from '../wording.js';
+import { dayWords } from '../wording.js';
 import type { Shortfall } from './find-shortages.js';
 
 const limitWords: Readonly<Record<BlockingLimit, string>> = {
@@ -25,7 +25,7 @@ export function blockedWords(
   if (level === 'short of the end target') return worthWords(built, store);
   if (by.length === 0)
     return 'No single limit was found to stand in the way: no flight lands enough in time, whichever is lifted.';
-  const limits = listWords(by.map((limit) => limitWords[limit]));
+  const limits = by.map((limit) => limitWords[limit]).join('; ');
   return by.length === 1 ? `In the way: ${limits}.` : `Lifting any one of these would spare it: ${limits}.`;
 }
 
