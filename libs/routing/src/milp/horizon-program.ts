@@ -1,7 +1,7 @@
 import { Draft } from '../bound/draft.js';
 import type { RelaxationBound } from '../bound/lower-bound.js';
 import { roundingCuts } from '../bound/rounding-cuts.js';
-import type { Problem, Store, Vehicle } from '../problem.js';
+import type { Problem, RouteConditions, Store, Vehicle } from '../problem.js';
 import type { LinearProgram } from './linear-program.js';
 
 /** A route with drops, whatever the day. */
@@ -15,11 +15,13 @@ const HOURS_FILLED = 0.985;
 
 /**
  * How often each round is made in the whole horizon, days left open: needs of the stores with their rounding cuts,
- * hours of the vehicles and packs at the sources added up. One integer column a round, after the other columns.
+ * hours of the vehicles, days for long rounds, and packs at the sources added up. One integer column a round, after the other columns. `made`:
+ * how often the plan to start from makes each round.
  */
 export function horizonProgram(
   { relaxation }: RelaxationBound,
   rounds: readonly Round[],
+  made: readonly number[],
 ): {
   readonly program: LinearProgram;
   readonly firstRound: number;
@@ -27,18 +29,33 @@ export function horizonProgram(
   const { problem, units, mostPacks } = relaxation;
   const draft = new Draft();
   const stores = problem.stores.map((store) => needRows(draft, store, units, mostPacks));
-  const groups = relaxation.vehicles.map(({ kind, home }) => {
+  const groups = relaxation.vehicles.map(({ kind, home }, group) => {
     const own = problem.vehicles.filter((vehicle) => vehicle.kind === kind && vehicle.home === home);
-    return {
-      block: draft.row(
-        Number.NEGATIVE_INFINITY,
+    const isLong = longerThanHalf(own);
+    const used = (of: (conditions: RouteConditions) => number) =>
+      sum(
+        rounds.map(({ route }, at) =>
+          made[at] > 0 && relaxation.vehiclesOf[route] === group
+            ? made[at] * of(usualConditions(problem, route))
+            : 0,
+        ),
+      );
+    // A plan that fills more hours than usual is still a start.
+    const atMost = (hours: number, of: (conditions: RouteConditions) => number) => ({
+      of,
+      row: draft.row(Number.NEGATIVE_INFINITY, Math.max(hours, used(of))),
+    });
+    return [
+      atMost(
         HOURS_FILLED * sum(own.map(({ blockHours }) => sum(blockHours))),
+        ({ blockHours }) => blockHours,
       ),
-      duty: draft.row(
-        Number.NEGATIVE_INFINITY,
-        HOURS_FILLED * sum(own.map((vehicle) => dutyInAll(vehicle, problem))),
+      atMost(HOURS_FILLED * sum(own.map((one) => dutyInAll(one, problem))), ({ dutyHours }) => dutyHours),
+      atMost(
+        sum(own.map(({ blockHours }) => blockHours.filter((hours) => hours > 0).length)),
+        (conditions) => (isLong(conditions) ? 1 : 0),
       ),
-    };
+    ];
   });
   const sources = problem.stores.map(
     ({ supply }) => supply && draft.row(Number.NEGATIVE_INFINITY, supply.packsByDay[problem.days - 1]),
@@ -60,9 +77,10 @@ export function horizonProgram(
       draft.enter(column, rows.need, drops[at]);
       for (const { row, weights } of rows.cuts) draft.enter(column, row, weights[drops[at]]);
     });
-    const group = groups[relaxation.vehiclesOf[route]];
-    draft.enter(column, group.block, conditions.blockHours);
-    draft.enter(column, group.duty, conditions.dutyHours);
+    for (const { row, of } of groups[relaxation.vehiclesOf[route]]) {
+      const counts = of(conditions);
+      if (counts > 0) draft.enter(column, row, counts);
+    }
     const supply = sources[source];
     if (supply !== null) draft.enter(column, supply, packs);
   }
@@ -95,6 +113,14 @@ function needRows(
     ),
   ];
   return { need: row, cuts: roundingCuts(draft, store, units, slack, mostPacks) };
+}
+
+/** Is a round so long that no vehicle makes two of them in a day? */
+function longerThanHalf(vehicles: readonly Vehicle[]): (conditions: RouteConditions) => boolean {
+  const most = (hours: 'blockHours' | 'dutyHours') =>
+    Math.max(...vehicles.flatMap((vehicle) => vehicle[hours]));
+  const [block, duty] = [most('blockHours'), most('dutyHours')];
+  return ({ blockHours, dutyHours }) => 2 * blockHours > block || 2 * dutyHours > duty;
 }
 
 function dutyInAll({ dutyHours, rolling }: Vehicle, { days }: Problem): number {

@@ -21,7 +21,7 @@ export async function horizonStart(
 ): Promise<Plan | null> {
   const { problem } = known.relaxation;
   const { rounds, times } = withPlan(likelyRounds(known), from);
-  const { program, firstRound } = horizonProgram(known, rounds);
+  const { program, firstRound } = horizonProgram(known, rounds, times);
   const solution = await solveWithHighs(program, {
     ...limits,
     start: { columns: rounds.map((_, at) => firstRound + at), values: times },
