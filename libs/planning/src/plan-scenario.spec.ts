@@ -73,6 +73,15 @@ describe('planning a scenario', () => {
     });
   });
 
+  it('gives no gap where the bound of the solver is below zero', async () => {
+    const hasty: Solver = async (problem, effort) => {
+      const outcome = await solver(problem, effort);
+      return outcome.status === 'solved' ? { ...outcome, proof: { ...outcome.proof, bound: -1 } } : outcome;
+    };
+    const outcome = await planScenario(tinyTerritory(), options, hasty);
+    expect(outcome).toMatchObject({ status: 'solved', plan: { proof: { bound: null, gap: null } } });
+  });
+
   it('adds up: the money of the plan is that of the problem, the bound apart', async () => {
     const plan = await planOf();
     expect(plan.cost.total).toBe(plan.tiers.travel + plan.tiers.packs);

@@ -86,10 +86,14 @@ function targetOf({ problem, map }: BuiltProblem, place: string): number {
   return problem.stores[map.storeOf.get(place)!]!.endTarget;
 }
 
-/** The proof for a plan that costs the same money; the cushion may differ by cents. */
+/**
+ * The proof for a plan that costs the same money; the cushion may differ by cents. A bound below zero, where the solver
+ * had no time for a better one, says nothing.
+ */
 function proofOf(proof: Proof, { total }: PlanCost): Proof {
-  const gap = proof.bound === null || total <= 0 ? null : Math.max(0, (total - proof.bound) / total);
-  return { ...proof, objective: total, gap };
+  const bound = proof.bound !== null && proof.bound > 0 ? proof.bound : null;
+  const gap = bound === null ? null : Math.max(0, (total - bound) / total);
+  return { ...proof, objective: total, bound, gap };
 }
 
 function refuseFaults([fault]: readonly Fault[]): void {
