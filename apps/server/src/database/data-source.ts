@@ -1,5 +1,5 @@
 import pg from 'pg';
-import { DataSource } from 'typeorm';
+import { DataSource, type Logger } from 'typeorm';
 import { migrations } from './migrations/index.js';
 import { SnakeNames } from './snake-names.js';
 import { tables } from './tables.js';
@@ -34,6 +34,16 @@ const migrate = async (url: string): Promise<void> => {
   }
 };
 
+const nothing = (): void => {};
+const silent: Logger = {
+  logQuery: nothing,
+  logQueryError: nothing,
+  logQuerySlow: nothing,
+  logSchemaBuild: nothing,
+  logMigration: nothing,
+  log: nothing,
+};
+
 const common = (url: string) =>
   ({
     type: 'postgres',
@@ -43,4 +53,5 @@ const common = (url: string) =>
     installExtensions: false,
     namingStrategy: new SnakeNames(),
     connectTimeoutMS: 10_000,
+    logger: silent, // what fails is thrown, and logged by whoever catches it
   }) as const;

@@ -3,8 +3,8 @@ import type { SurfaceReport } from '@drumline/network';
 import { Body, Controller, Get, Param, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
-import { Act, Me, OfTheOperator } from '../people/access.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
+import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { SurfaceService } from './surface.service.js';
 
