@@ -26,3 +26,4 @@ export { riskOfFlights } from './risk/risk-of-flights.js';
 export { type SimulationInput, simulate, type WeatherLanding } from './risk/simulate.js';
 export type * from './scenario.js';
 export type { Solver } from './shortages/find-blockers.js';
+export { type CacheSuggestion, suggestedMinimums } from './suggested-minimums.js';

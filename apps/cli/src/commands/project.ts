@@ -1,6 +1,6 @@
-import { projectScenario, type Scenario } from '@drumline/planning';
+import { projectScenario, type Scenario, suggestedMinimums } from '@drumline/planning';
 import type { CacheProjection } from '@drumline/stock';
-import { printNumber } from '@drumline/units';
+import { print, printNumber } from '@drumline/units';
 import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { cacheLines } from '../output/caches.js';
 import { cautions } from '../output/cautions.js';
@@ -15,7 +15,11 @@ export function project(path: string, options: ScenarioOptions & { readonly json
   const withStandingFlights = projectScenario(scenario, scenario.flights);
   writeAnswer(
     options,
-    () => ({ withoutDeliveries, withStandingFlights }),
+    () => ({
+      withoutDeliveries,
+      withStandingFlights,
+      suggestedMinimums: suggestedMinimums(scenario, serviceLevel),
+    }),
     () => [
       `Stock of ${scenario.title}, as known at ${scenario.asOf}; litres at the end of each day.`,
       '',
@@ -32,9 +36,38 @@ export function project(path: string, options: ScenarioOptions & { readonly json
         : ['', 'WITH THE FLIGHTS THAT STAND', ...cacheLines(withStandingFlights)]),
       '',
       ...agedOutLines(withoutDeliveries),
+      ...suggestionLines(scenario),
       ...cautions,
     ],
   );
+}
+
+/** Chance that the stock above the reserve outlasts the wait for a flight. */
+const serviceLevel = 0.95;
+
+function suggestionLines(scenario: Scenario): string[] {
+  return [
+    `SUGGESTED MINIMUM, to outlast the wait for a flight in ${printNumber(serviceLevel * 100)} of 100 cases; the operator's figure decides`,
+    ...table(
+      [
+        { head: 'cache' },
+        { head: 'use while waiting', align: 'right' },
+        { head: 'safety stock', align: 'right' },
+        { head: 'reserve', align: 'right' },
+        { head: 'suggested', align: 'right' },
+        { head: "operator's", align: 'right' },
+      ],
+      suggestedMinimums(scenario, serviceLevel).map((cache) => [
+        cache.place,
+        print(cache.leadTimeUse, 'L'),
+        print(cache.safetyStock, 'L'),
+        print(cache.reserve, 'L'),
+        print(cache.minimum, 'L'),
+        print(cache.operatorsLitres, 'L'),
+      ]),
+    ),
+    '',
+  ];
 }
 
 function levelTable(
