@@ -12,6 +12,6 @@ import { SignInService } from './sign-in.service.js';
   imports: [AuditModule],
   controllers: [MeController, PeopleController],
   providers: [PeopleService, SessionsService, SignInService, { provide: APP_GUARD, useClass: AccessGuard }],
-  exports: [PeopleService],
+  exports: [PeopleService, SessionsService],
 })
 export class PeopleModule {}

@@ -1,4 +1,5 @@
 import { createHash, randomBytes } from 'node:crypto';
+import type { Role } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager, IsNull, MoreThan } from 'typeorm';
 import type { Account } from './account.table.js';
@@ -14,6 +15,12 @@ const seenEveryMs = 5 * 60_000;
 export interface SignedIn {
   readonly account: Account;
   readonly session: Session;
+}
+
+export interface NotSeen {
+  readonly person: string;
+  readonly device: string;
+  readonly lastSeenAt: Date;
 }
 
 @Injectable()
@@ -56,6 +63,18 @@ export class SessionsService {
       where: { accountId, revokedAt: IsNull(), expiresAt: MoreThan(new Date()) },
       order: { lastSeenAt: 'DESC' },
     });
+  }
+
+  /** People with one of the roles whose device has not asked for anything since; noticed to within five minutes. */
+  async notSeenSince(at: Date, roles: readonly Role[]): Promise<readonly NotSeen[]> {
+    return this.database.query(
+      `select distinct on (accounts.id) full_name as person, device, last_seen_at as "lastSeenAt"
+       from sessions join accounts on accounts.id = account_id
+       where revoked_at is null and expires_at > now() and not disabled and roles && $2::text[]
+       and accounts.id not in (select account_id from sessions where last_seen_at >= $1)
+       order by accounts.id, last_seen_at desc`,
+      [at, roles],
+    );
   }
 
   /** Ends one session of the account; false: it has no such session. */

@@ -2,18 +2,19 @@ import { isDeepStrictEqual } from 'node:util';
 import type { PermittedAct } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
-import { mayBeOneOfTwo, refuseUnlessMay } from '../people/permission.js';
 import { AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { PeopleService } from '../people/people.service.js';
+import { mayBeOneOfTwo, refuseUnlessMay } from '../people/permission.js';
 import { agreementTable, type Proposal, proposalTable } from './proposal.table.js';
 
-/** Does what was agreed, in the transaction of the last agreement. */
+/** Does what was agreed, in the transaction of the last agreement; `agreed` are those whose agreement counts. */
 export type CarryOut = (
   transaction: EntityManager,
   payload: Readonly<Record<string, unknown>>,
   by: Account,
+  agreed: readonly Account[],
 ) => Promise<void>;
 
 type NewProposal = Pick<Proposal, 'carriedOutBy' | 'act' | 'subject' | 'payload'>;
@@ -88,7 +89,8 @@ export class ProposalsService {
         .orIgnore() // agreeing twice is agreeing once
         .execute();
       await this.audit.record(transaction, by, 'agreed to', proposal.subject, { proposal: id });
-      if ((await this.countedFor(transaction, proposal)) >= 2) await this.carryOut(transaction, proposal, by);
+      const agreed = await this.countedFor(transaction, proposal);
+      if (agreed.length >= 2) await this.carryOut(transaction, proposal, by, agreed);
       return this.shown(transaction, await found(transaction, id));
     });
   }
@@ -104,21 +106,26 @@ export class ProposalsService {
     });
   }
 
-  private async carryOut(transaction: EntityManager, proposal: Proposal, by: Account): Promise<void> {
+  private async carryOut(
+    transaction: EntityManager,
+    proposal: Proposal,
+    by: Account,
+    agreed: readonly Account[],
+  ): Promise<void> {
     const carryOut = this.carriers.get(proposal.carriedOutBy);
     if (carryOut === undefined) throw new Error(`nobody carries out ${proposal.carriedOutBy}`);
-    await carryOut(transaction, proposal.payload, by);
+    await carryOut(transaction, proposal.payload, by, agreed);
     await transaction.update(proposalTable, proposal.id, { state: 'in force', settledAt: new Date() });
   }
 
   /** Agreements of people who have the right by now; a draft by somebody without it counts for nothing. */
-  private async countedFor(transaction: EntityManager, { id, act }: Proposal): Promise<number> {
+  private async countedFor(transaction: EntityManager, { id, act }: Proposal): Promise<readonly Account[]> {
     const agreements = await transaction.findBy(agreementTable, { proposalId: id });
     const people = await this.people.active(
       transaction,
       agreements.map(({ accountId }) => accountId),
     );
-    return people.filter((person) => mayBeOneOfTwo(person, act)).length;
+    return people.filter((person) => mayBeOneOfTwo(person, act));
   }
 
   private async shown(transaction: EntityManager, proposal: Proposal): Promise<ShownProposal> {

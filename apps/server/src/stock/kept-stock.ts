@@ -55,6 +55,13 @@ export class KeptStock {
     return this.next;
   }
 
+  async territoryVersion(): Promise<number> {
+    const [row] = (await this.database.query(`select ${territorySql} as version`)) as readonly [
+      { readonly version: number },
+    ];
+    return row.version;
+  }
+
   private start(): Promise<StockNow> {
     this.next = null;
     const reading = this.refresh().finally(() => {
@@ -85,8 +92,10 @@ const readVersions = async (manager: EntityManager): Promise<Versions> => {
   return row;
 };
 
+const territorySql = '(select coalesce(sum(version), 0)::float8 from territory_entries)';
+
 const versionsSql = `
-  select (select coalesce(sum(version), 0)::float8 from territory_entries) as territory,
+  select ${territorySql} as territory,
     (select coalesce(sum(version), 0)::float8 from batch_states) as batches,
     (select coalesce(json_agg(json_build_object('place', place, 'version', version, 'sealedDrums', sealed_drums,
       'partUsedDrums', part_used_drums, 'emptyDrums', empty_drums, 'bookMillilitres', book_millilitres)

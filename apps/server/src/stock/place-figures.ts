@@ -20,7 +20,7 @@ export interface PlaceFigures
   readonly cache: CacheFigures | null;
 }
 
-interface CacheFigures
+export interface CacheFigures
   extends Pick<Cache, 'minimumLitres' | 'criticalLitres' | 'medevacReserveLitres' | 'capacityDrums'> {
   readonly level: Level;
   /** What routine draws may take. */
@@ -100,3 +100,12 @@ const cacheFigures = (
 
 export const levelOf = (usable: Litres, minimum: Litres, critical: Litres): Level =>
   usable < critical ? 'below critical' : usable < minimum ? 'below minimum' : 'enough';
+
+/** Nothing stands there. */
+export const bare = (place: string): PlaceBalance => ({
+  place,
+  sealedDrums: 0,
+  partUsedDrums: 0,
+  emptyDrums: 0,
+  bookMillilitres: 0 as PlaceBalance['bookMillilitres'],
+});

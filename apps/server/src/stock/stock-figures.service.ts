@@ -1,11 +1,11 @@
 import type { Scenario } from '@drumline/planning';
-import { litresOf, type PlaceBalance } from '@drumline/stock';
+import { litresOf } from '@drumline/stock';
 import { type Litres, localDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { ClockService } from '../territory/clock.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
 import { KeptStock, type PlaceStock, type StockNow } from './kept-stock.js';
-import { type PlaceFigures, placeFigures, type StandingAt } from './place-figures.js';
+import { bare, type PlaceFigures, placeFigures, type StandingAt } from './place-figures.js';
 import { stockOf } from './stock-of.js';
 
 /** The figures of every place, and what they were made from. */
@@ -42,6 +42,11 @@ export class StockFiguresService {
     const scenario = await this.scenarioNow(stock.territoryVersion);
     const figures = groupsOf(scenario, stock).flatMap((places) => this.figuresOf(places, scenario, stock));
     return { scenario, stock, figures: new Map(figures.map((each) => [each.place, each])) };
+  }
+
+  /** The territory as it is kept now, without its stock. */
+  async scenario(): Promise<Scenario> {
+    return this.scenarioNow(await this.kept.territoryVersion());
   }
 
   /** The territory as it is kept now, looked at from this moment. It is read again when it or the day changes. */
@@ -119,11 +124,3 @@ const standingAt = (place: string, there: PlaceStock | undefined): StandingAt =>
 
 const countedLitres = (there: PlaceStock | undefined): Litres | null =>
   there?.lastCount ? litresOf(there.lastCount.counted.millilitres) : null;
-
-const bare = (place: string): PlaceBalance => ({
-  place,
-  sealedDrums: 0,
-  partUsedDrums: 0,
-  emptyDrums: 0,
-  bookMillilitres: 0 as PlaceBalance['bookMillilitres'],
-});

@@ -1,13 +1,44 @@
 import { Module } from '@nestjs/common';
+import { AuditModule } from '../audit/audit.module.js';
+import { PeopleModule } from '../people/people.module.js';
+import { ProposalsModule } from '../proposals/proposals.module.js';
 import { TerritoryModule } from '../territory/territory.module.js';
+import { CasesService } from './cases.service.js';
+import { DrumsController } from './drums.controller.js';
+import { DrumsService } from './drums.service.js';
+import { HoldsController } from './holds.controller.js';
+import { HoldsService } from './holds.service.js';
 import { KeptStock } from './kept-stock.js';
+import { KnownAtService } from './known-at.service.js';
 import { LedgerService } from './ledger.service.js';
+import { LedgerPagesService } from './ledger-pages.service.js';
+import { MovementsController } from './movements.controller.js';
+import { MovementsService } from './movements.service.js';
+import { RaisedService } from './raised.service.js';
+import { StockController } from './stock.controller.js';
 import { StockService } from './stock.service.js';
+import { StockCheckService } from './stock-check.service.js';
 import { StockFiguresService } from './stock-figures.service.js';
+import { StockPagesService } from './stock-pages.service.js';
 
 @Module({
-  imports: [TerritoryModule],
-  providers: [KeptStock, LedgerService, StockFiguresService, StockService],
-  exports: [StockFiguresService, StockService],
+  imports: [AuditModule, PeopleModule, ProposalsModule, TerritoryModule],
+  controllers: [MovementsController, StockController, DrumsController, HoldsController],
+  providers: [
+    CasesService,
+    DrumsService,
+    HoldsService,
+    KeptStock,
+    KnownAtService,
+    LedgerPagesService,
+    LedgerService,
+    MovementsService,
+    RaisedService,
+    StockCheckService,
+    StockFiguresService,
+    StockPagesService,
+    StockService,
+  ],
+  exports: [HoldsService, StockFiguresService, StockService],
 })
 export class StockModule {}

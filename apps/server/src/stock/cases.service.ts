@@ -1,0 +1,168 @@
+import type { CaseClosingRequest } from '@drumline/contract';
+import {
+  type CaseClosing,
+  closeCase,
+  type DifferenceCase,
+  differenceCases,
+  litresOf,
+  type Movement,
+  replay,
+  toleranceOfCount,
+} from '@drumline/stock';
+import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { DataSource, type EntityManager } from 'typeorm';
+import { AuditService } from '../audit/audit.service.js';
+import { Problem } from '../http/problem.js';
+import type { Account } from '../people/account.table.js';
+import { mayDo } from '../people/permission.js';
+import { type NotSeen, SessionsService } from '../people/sessions.service.js';
+import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
+import { KeptStock, type LastCount } from './kept-stock.js';
+import { loadSlice } from './slice.js';
+import { StockFiguresService } from './stock-figures.service.js';
+
+export interface OpenCase extends Omit<DifferenceCase, 'movementsSince'> {
+  /** What happened at the place since the last agreed count. */
+  readonly movementsSince: readonly Movement[];
+  /** Whose phones may hold a report that explains it. */
+  readonly notHeardFrom: readonly NotSeen[];
+}
+
+const act = 'close difference case';
+
+/** Where book and count differ beyond the tolerance, until two people have closed it. */
+@Injectable()
+export class CasesService implements OnModuleInit {
+  constructor(
+    private readonly database: DataSource,
+    private readonly kept: KeptStock,
+    private readonly figures: StockFiguresService,
+    private readonly sessions: SessionsService,
+    private readonly proposals: ProposalsService,
+    private readonly audit: AuditService,
+  ) {}
+
+  onModuleInit(): void {
+    this.proposals.register('difference case', (transaction, payload, by, agreed) =>
+      this.carryOut(transaction, payload as unknown as Payload, by, agreed),
+    );
+  }
+
+  async open(): Promise<readonly OpenCase[]> {
+    const { places } = await this.kept.read();
+    const { policy } = await this.figures.scenario();
+    const counts = [...places.values()].flatMap(({ lastCount }) => lastCount ?? []);
+    const differing = counts.filter((count) => isBeyond(count, policy.countTolerance));
+    if (differing.length === 0) return [];
+    const state = replay(await this.sliceOf(differing.map(({ counted }) => counted.place)));
+    const closings = await this.closings();
+    return Promise.all(
+      differenceCases(state, policy.countTolerance, closings).map(async (each) => ({
+        ...each,
+        movementsSince: each.movementsSince.map((id) => state.movements.get(id)!),
+        notHeardFrom: await this.notHeardFrom(each.count),
+      })),
+    );
+  }
+
+  /** A proposal: it is closed once two people with the right, neither of whom counted, have agreed. */
+  async propose(count: string, request: CaseClosingRequest, me: Account): Promise<ShownProposal> {
+    const mine = mayDo(me, act, { to: 'enter' });
+    if (mine.kind === 'refused') throw new Problem('not-allowed', mine.words);
+    const open = await this.openOf(count);
+    await this.refuseCounters(open, [me]);
+    return this.proposals.propose(
+      {
+        carriedOutBy: 'difference case',
+        act,
+        subject: `difference case ${open.place}`,
+        payload: { count, ...request },
+      },
+      me,
+    );
+  }
+
+  private async carryOut(
+    transaction: EntityManager,
+    { count, cause, words }: Payload,
+    by: Account,
+    agreed: readonly Account[],
+  ): Promise<void> {
+    const open = await this.openOf(count);
+    await this.refuseCounters(open, agreed);
+    const first = agreed.find(({ id }) => id !== by.id)!;
+    const at = (await this.figures.scenario()).asOf;
+    const answer = closeCase(
+      { ...open, movementsSince: [] },
+      { cause, words, by: first.fullName, second: by.fullName, at },
+    );
+    if (answer.kind === 'refused') throw new Problem('conflict', answer.words);
+    await transaction.query('insert into case_closings (count, place, data) values ($1, $2, $3)', [
+      count,
+      open.place,
+      JSON.stringify(answer.closing),
+    ]);
+    await transaction.query('update place_balances set version = version + 1 where place = $1', [open.place]);
+    await this.audit.record(transaction, by, 'closed', `difference case ${open.place}`, { count, cause });
+  }
+
+  private async openOf(count: string): Promise<OpenCase> {
+    const open = (await this.open()).find((each) => each.count === count);
+    if (open !== undefined) return open;
+    throw new Problem(
+      'not-found',
+      `Count ${count} has no open difference case. The open ones are listed at /api/cases.`,
+    );
+  }
+
+  /** The account that sent the count counts as one who counted. */
+  private async refuseCounters(open: OpenCase, people: readonly Account[]): Promise<void> {
+    const [row] = (await this.database.query('select account_id as sender from movements where id = $1', [
+      open.count,
+    ])) as readonly [{ readonly sender: string | null }];
+    const counted = people.find(({ id, fullName }) => id === row.sender || open.countedBy.includes(fullName));
+    if (counted === undefined) return;
+    const words = `${counted.fullName} made the count at ${open.place} and cannot close its case: somebody else has to.`;
+    throw new Problem('not-allowed', words);
+  }
+
+  private async sliceOf(places: readonly string[]): Promise<readonly Movement[]> {
+    const { manager } = this.database;
+    const rows: readonly { readonly drum: string }[] = await manager.query(
+      'select distinct drum from drum_steps where place = any($1)',
+      [places],
+    );
+    const drums = rows.map(({ drum }) => drum);
+    const ofDrums = await loadSlice(manager, { drums, batch: null, place: null });
+    const counts = await Promise.all(
+      places.map((place) => loadSlice(manager, { drums: [], batch: null, place })),
+    );
+    return [...ofDrums, ...counts.flat()];
+  }
+
+  private async notHeardFrom(count: string): Promise<readonly NotSeen[]> {
+    const [row] = (await this.database.query('select recorded_at as at from movements where id = $1', [
+      count,
+    ])) as readonly [{ readonly at: Date }];
+    return this.sessions.notSeenSince(row.at, ['pilot', 'helicopter crew', 'storekeeper']);
+  }
+
+  private async closings(): Promise<readonly CaseClosing[]> {
+    const rows: readonly { readonly data: CaseClosing }[] = await this.database.query(
+      'select data from case_closings',
+    );
+    return rows.map(({ data }) => data);
+  }
+}
+
+interface Payload extends CaseClosingRequest {
+  readonly count: string;
+}
+
+const isBeyond = (
+  { counted, bookMillilitres, isClosed }: LastCount,
+  tolerance: Parameters<typeof toleranceOfCount>[2],
+): boolean => {
+  const litres = toleranceOfCount(litresOf(bookMillilitres), counted.openDrums, tolerance);
+  return !isClosed && Math.abs(counted.millilitres - bookMillilitres) > litres * 1000;
+};

@@ -1,0 +1,113 @@
+import {
+  type Batch,
+  type BatchState,
+  type DrumState,
+  type HistoryEntry,
+  type Hold,
+  litresOf,
+  type Raised,
+  replay,
+  standingHold,
+} from '@drumline/stock';
+import type { IsoDate, Litres } from '@drumline/units';
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { type Page, pageOf } from '../http/page.js';
+import { Problem } from '../http/problem.js';
+import type { DrumsQuery } from './queries.js';
+import { loadSlice } from './slice.js';
+import { StockFiguresService } from './stock-figures.service.js';
+
+/** A drum as it is now: where it is, what is in it, whether it may be used. */
+export interface DrumNow
+  extends Pick<
+    DrumState,
+    'number' | 'alsoKnownAs' | 'where' | 'content' | 'batch' | 'openedAt' | 'tareKg' | 'grossKg' | 'lastDip'
+  > {
+  readonly litres: Litres;
+  /** Its own hold, or its batch's. */
+  readonly held: Hold | null;
+  readonly condemned: Hold | null;
+  /** Last day of use; null: its batch is not known. */
+  readonly retestDue: IsoDate | null;
+}
+
+export interface DrumLife extends DrumNow {
+  /** In the order in which it happened. */
+  readonly timeline: readonly HistoryEntry[];
+  readonly raised: readonly Raised[];
+}
+
+@Injectable()
+export class DrumsService {
+  constructor(
+    private readonly database: DataSource,
+    private readonly figures: StockFiguresService,
+  ) {}
+
+  async list({ limit, after, last, place }: DrumsQuery): Promise<Page<DrumNow>> {
+    const rows: readonly { readonly data: DrumState; readonly hold: BatchState | null }[] =
+      await this.database.query(
+        `select drums.data, batch_states.data as hold from drums
+         left join batch_states on batch_states.batch = drums.data ->> 'batch'
+         where ($1::text is null or reverse(number) like $1) and ($2::text is null or place = $2)
+           and ($3::text is null or number > $3)
+         order by number limit $4`,
+        [last === undefined ? null : `${escaped(reversed(last))}%`, place, after, limit + 1],
+      );
+    const { batches } = await this.figures.scenario();
+    const drums = rows.map(({ data, hold }) => drumNow(data, hold ?? undefined, batches));
+    return pageOf(drums, limit, ({ number }) => number);
+  }
+
+  /** By its number, or by a provisional number that was joined to it. */
+  async get(number: string): Promise<DrumLife> {
+    const slice = await loadSlice(this.database.manager, { drums: [number], batch: null, place: null });
+    const state = replay(slice);
+    const drum = [...state.drums.values()].find(
+      (each) => each.number === number || each.alsoKnownAs.includes(number),
+    );
+    if (drum === undefined) {
+      const detail = `The ledger has not heard of a drum ${number}. Look for the last figures at /api/drums?last=${number.slice(-4)}.`;
+      throw new Problem('not-found', detail);
+    }
+    const { batches } = await this.figures.scenario();
+    const { history: timeline, raised } = drum;
+    return { ...drumNow(drum, state.batches.get(drum.batch ?? ''), batches), timeline, raised };
+  }
+}
+
+const reversed = (text: string): string => [...text].reverse().join('');
+const escaped = (text: string): string => text.replace(/[\\%_]/g, (sign) => `\\${sign}`);
+
+const drumNow = (drum: DrumState, batch: BatchState | undefined, batches: readonly Batch[]): DrumNow => {
+  const {
+    number,
+    alsoKnownAs,
+    where,
+    content,
+    batch: id,
+    openedAt,
+    tareKg,
+    grossKg,
+    lastDip,
+    fitness,
+  } = drum;
+  const registered = batches.find((each) => each.id === id);
+  const retest = fitness.retest ?? batch?.retest;
+  return {
+    number,
+    alsoKnownAs,
+    where,
+    content,
+    litres: litresOf(drum.millilitres),
+    batch: id,
+    openedAt,
+    tareKg,
+    grossKg,
+    lastDip,
+    held: fitness.held ?? standingHold(batch),
+    condemned: fitness.condemned,
+    retestDue: retest?.retestDue ?? registered?.retestDue ?? null,
+  };
+};

@@ -1,0 +1,65 @@
+import {
+  asKnownAt,
+  type CaseClosing,
+  litresOf,
+  type Movement,
+  standingCounts,
+  toBatches,
+  toCounts,
+  toDrums,
+} from '@drumline/stock';
+import type { IsoInstant } from '@drumline/units';
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { TerritoryService } from '../territory/territory.service.js';
+import { bare, type PlaceFigures, placeFigures } from './place-figures.js';
+
+/** The stock as it was known at a moment: from what had come in by then. Levels and capacities are those of now. */
+@Injectable()
+export class KnownAtService {
+  constructor(
+    private readonly database: DataSource,
+    private readonly territory: TerritoryService,
+  ) {}
+
+  async figures(at: IsoInstant): Promise<readonly PlaceFigures[]> {
+    const territory = await this.territory.everything(new Date(at));
+    const rows: readonly { readonly data: Movement }[] = await this.database.query(
+      'select data from movements where received_at <= $1',
+      [at],
+    );
+    const state = asKnownAt(
+      rows.map(({ data }) => data),
+      at,
+    );
+    const scenario = {
+      ...territory,
+      asOf: at,
+      drums: toDrums(state, territory.timeZone),
+      batches: toBatches(state, territory.batches),
+      counts: toCounts(state, await this.closedBy(at)),
+    };
+    const places = [
+      ...new Set([...scenario.caches.map(({ place }) => place), ...state.balances.keys()]),
+    ].sort();
+    return placeFigures(
+      scenario,
+      new Map(
+        places.map((place) => {
+          const last = standingCounts(state, place).at(-1);
+          const balance = state.balances.get(place) ?? bare(place);
+          return [place, { balance, countedLitres: last ? litresOf(last.millilitres) : null }];
+        }),
+      ),
+    );
+  }
+
+  private async closedBy(at: IsoInstant): Promise<ReadonlySet<string>> {
+    const rows: readonly { readonly data: CaseClosing }[] = await this.database.query(
+      'select data from case_closings',
+    );
+    return new Set(
+      rows.filter(({ data }) => Date.parse(data.at) <= Date.parse(at)).map(({ data }) => data.count),
+    );
+  }
+}

@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import { pageQuery } from '../http/page.js';
+
+const line = (longest: number) =>
+  z
+    .string()
+    .min(1)
+    .max(longest)
+    .regex(/^[^\p{Cc}\p{Cs}]*$/u, 'leave out the character that cannot be stored');
+const text = line(100);
+const entry = z
+  .string()
+  .regex(/^\d{1,15}$/, '`after` is the `next` of the page before')
+  .optional();
+
+export const movementsQuery = pageQuery.extend({
+  after: entry,
+  place: text.optional(),
+  drum: text.optional(),
+  flight: text.optional(),
+});
+export type MovementsQuery = z.output<typeof movementsQuery>;
+
+/** `last`: how the number ends, as it is read off a drum. */
+export const drumsQuery = pageQuery.extend({
+  after: text.optional(),
+  last: text.optional(),
+  place: text.optional(),
+});
+export type DrumsQuery = z.output<typeof drumsQuery>;
+
+export const raisedQuery = pageQuery.extend({ after: line(1000).optional() });
+export type RaisedQuery = z.output<typeof raisedQuery>;
+
+export const drumNumber = text;
+/** As it is stored: in small letters. */
+export const movementId = z.uuid().toLowerCase();

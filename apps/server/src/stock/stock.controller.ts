@@ -1,0 +1,61 @@
+import { knownAtSchema } from '@drumline/contract';
+import { Controller, Get, HttpCode, Param, Post, Query } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import type { z } from 'zod';
+import { Problem } from '../http/problem.js';
+import { Act, Me, OfTheOperator } from '../people/access.js';
+import type { Account } from '../people/account.table.js';
+import { KnownAtService } from './known-at.service.js';
+import { drumNumber as placeText } from './queries.js';
+import { StockCheckService } from './stock-check.service.js';
+import { StockPagesService } from './stock-pages.service.js';
+
+type KnownAt = z.output<typeof knownAtSchema>;
+const place = { schema: placeText };
+
+@ApiTags('stock')
+@OfTheOperator()
+@Controller('api/stock')
+export class StockController {
+  constructor(
+    private readonly pages: StockPagesService,
+    private readonly knownAt: KnownAtService,
+    private readonly check: StockCheckService,
+  ) {}
+
+  @Get()
+  all() {
+    return this.pages.all();
+  }
+
+  @Get('as-known-at')
+  async asKnownAt(@Query({ schema: knownAtSchema }) { at }: KnownAt) {
+    return { asOf: at, items: await this.knownAt.figures(at), next: null };
+  }
+
+  /** Whether what is kept is what the movements make. */
+  @Act('audit', 'view')
+  @Get('check')
+  async differences() {
+    return { items: await this.check.differences(), next: null };
+  }
+
+  @Act('import and export', 'decide')
+  @Post('rebuild')
+  @HttpCode(200)
+  async rebuild(@Me() by: Account) {
+    return { items: await this.check.rebuild(by), next: null };
+  }
+
+  @Get(':place')
+  one(@Param('place', place) code: string) {
+    return this.pages.one(code);
+  }
+
+  @Get(':place/as-known-at')
+  async oneAsKnownAt(@Param('place', place) code: string, @Query({ schema: knownAtSchema }) { at }: KnownAt) {
+    const found = (await this.knownAt.figures(at)).find((each) => each.place === code);
+    if (found !== undefined) return { asOf: at, ...found };
+    throw new Problem('not-found', `Nothing was known of stock at ${code} at ${at}.`);
+  }
+}

@@ -1,0 +1,101 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createTestServer, type TestServer } from '../testing/create-test-server.js';
+import type { HoldEffect } from './holds.service.js';
+import type { PlaceFigures } from './place-figures.js';
+import { written } from './testing/movement-bodies.js';
+
+interface Stock {
+  readonly items: readonly PlaceFigures[];
+}
+
+let server: TestServer;
+beforeAll(async () => {
+  server = await createTestServer();
+});
+afterAll(() => server.close());
+
+const stockBy = async () => {
+  const manager = await server.as('operations manager');
+  const { body } = await manager.get<Stock>('/api/stock');
+  return new Map(body.items.map((each) => [each.place, each]));
+};
+
+describe('a batch is recalled: 44 drums, 8,800 L, 7 places', () => {
+  const heldBy = randomUUID();
+
+  it('what would follow is shown first, and nothing changes', async () => {
+    const crew = await server.as('helicopter crew');
+    const { status, body } = await crew.get<HoldEffect>('/api/holds/consequence?batch=J27-041');
+    expect(status).toBe(200);
+    expectRecall(body);
+    expect((await stockBy()).get('XLOR')).toMatchObject({
+      bookLitres: 2200,
+      usableLitres: 2200,
+      heldLitres: 0,
+    });
+  });
+
+  it('a pilot may hold one drum, not a batch', async () => {
+    const pilot = await server.as('pilot');
+    const hold = { ...written(), of: { batch: 'J27-041' }, reason: 'water found' };
+    expect((await pilot.put(`/api/holds/${randomUUID()}`, hold)).status).toBe(403);
+  });
+
+  it('one action holds it everywhere: the book stays, usable falls', async () => {
+    const dispatcher = await server.as('dispatcher');
+    const hold = { ...written(), of: { batch: 'J27-041' }, reason: 'water found in a sample' };
+    const { status, body } = await dispatcher.put<{ consequence: HoldEffect }>(`/api/holds/${heldBy}`, hold);
+    expect(status).toBe(200);
+    expect(body.consequence.belowMinimum).toEqual(expect.arrayContaining(['XFAL', 'XLOR', 'XKNA', 'XMAR']));
+    const stock = await stockBy();
+    const usable = (place: string) => stock.get(place)?.usableLitres;
+    expect(['XESK', 'XLOR', 'XFAL', 'XKNA', 'XMAR'].map(usable)).toEqual([1200, 1000, 800, 120, 0]);
+    const level = (place: string) => stock.get(place)?.cache?.level;
+    expect(['XESK', 'XLOR', 'XFAL', 'XKNA', 'XMAR'].map(level)).toEqual([
+      'enough',
+      'below minimum',
+      'below minimum',
+      'below critical',
+      'below critical',
+    ]);
+    expect(stock.get('XLOR')).toMatchObject({ bookLitres: 2200, heldLitres: 1200 });
+  });
+
+  it('phones that have not asked since are listed by name', async () => {
+    await server.database.query(`update sessions set last_seen_at = now() - interval '1 hour'`);
+    const quality = await server.as('fuel quality');
+    const { body } = await quality.get<{ items: { person: string }[] }>(`/api/holds/${heldBy}/not-heard`);
+    expect(body.items.map(({ person }) => person).sort()).toEqual(['Demo helicopter crew', 'Demo pilot']);
+  });
+
+  it('a customer sees a word for each cache, and no figure', async () => {
+    const leader = await server.as('field leader');
+    const { body } = await leader.get<{ items: object[] }>('/api/cache-levels');
+    expect(body.items).toContainEqual({ place: 'XLOR', level: 'low' });
+    expect(body.items).toContainEqual({ place: 'XCIN', level: 'enough' });
+    expect((await leader.get('/api/stock')).status).toBe(403);
+  });
+});
+
+const expectRecall = (found: HoldEffect): void => {
+  expect([found.drums, found.litres]).toEqual([44, 8800]);
+  expect(Object.fromEntries(found.places.map(({ place, drums }) => [place, drums]))).toEqual({
+    XALD: 14,
+    XMER: 10,
+    XESK: 6,
+    XLOR: 6,
+    XKNA: 3,
+    XMAR: 3,
+    XFAL: 2,
+  });
+  const after = new Map(found.places.map(({ place, usableLitresAfter }) => [place, usableLitresAfter]));
+  expect(['XESK', 'XLOR', 'XFAL', 'XKNA', 'XMAR'].map((place) => after.get(place))).toEqual([
+    1200, 1000, 800, 120, 0,
+  ]);
+  expect([...found.belowMinimum].sort()).toEqual(['XFAL', 'XKNA', 'XLOR', 'XMAR']);
+  expect([...found.belowCritical].sort()).toEqual(['XKNA', 'XMAR']);
+  expect(found.places.find(({ place }) => place === 'XLOR')?.radioScript).toMatch(
+    /^XLOR: Batch J27-041 is held/,
+  );
+};
