@@ -149,7 +149,7 @@ describe('vehicle routing P-n16-k8', () => {
         distance(at, sites[site]!) +
         shortestRound(
           load.filter((other) => other !== site),
-          sites[site]!,
+          sites[site],
         ),
     );
     return Math.min(...onward);

@@ -46,5 +46,3 @@ export function percent(share: number, decimals = 1): string {
 
 export const price = (centsPerLitre: number | null, currency: string): string =>
   centsPerLitre === null ? '-' : printPrice(centsPerLitre as CentsPerLitre, currency);
-
-export { printMoney };
