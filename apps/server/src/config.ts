@@ -59,7 +59,7 @@ export interface Config {
 
 export type LogLevel = 'error' | 'warn' | 'info' | 'debug';
 
-/** The start is stopped: says every variable that is wrong and what to do about it. */
+/** The start is stopped by what a person can put right: says what, and what to do about it. */
 export class ConfigError extends Error {}
 
 /** Reads the environment once; an empty variable counts as absent. */

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { cp, mkdir, readFile, symlink } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join, relative } from 'node:path';
+import { ConfigError } from '../config.js';
 import { isReachable, type ServerAccount } from './server-account.js';
 
 const require = createRequire(import.meta.url);
@@ -25,7 +26,7 @@ const locatePackage = (): { readonly native: string; readonly version: string } 
     const { version } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as { version: string };
     return { native: join(folder, 'native'), version };
   } catch {
-    throw new Error(
+    throw new ConfigError(
       `The package ${name} with the embedded database is not installed. ` +
         'Run npm ci again without --omit=optional, or set DATABASE_URL to a PostgreSQL server of your own.',
     );

@@ -4,6 +4,7 @@ import { existsSync, mkdirSync } from 'node:fs';
 import { chmod, chown, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { ConfigError } from '../config.js';
 import { isReachable, type ServerAccount } from './server-account.js';
 
 const run = promisify(execFile);
@@ -33,7 +34,7 @@ export const prepareDataDirectory = async (
   const passwordFile = join(dataDir, 'database-password');
   if (!existsSync(cluster)) await makeCluster(cluster, passwordFile, account, binaries);
   const password = await readFile(passwordFile, 'utf8').catch(() => {
-    throw new Error(
+    throw new ConfigError(
       `${passwordFile} is missing, so the database in ${cluster} cannot be opened. Put the file back from a backup.`,
     );
   });
@@ -45,7 +46,7 @@ export const makeDataDir = async (dataDir: string, account: ServerAccount | null
   mkdirSync(dataDir, { recursive: true });
   await chmod(dataDir, 0o711);
   if (account === null || isReachable(dataDir, account)) return;
-  throw new Error(
+  throw new ConfigError(
     `The account ${account.name} runs the embedded database and cannot reach ${dataDir}. ` +
       'Set DATA_DIR to a folder that it can enter, such as /var/lib/drumline.',
   );

@@ -1,5 +1,6 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import pg from 'pg';
+import { ConfigError } from '../config.js';
 import { errorFields, type Log } from '../log.js';
 import { findBinaries } from './binaries.js';
 import { type DataDirectory, makeDataDir, prepareDataDirectory, superuser } from './data-directory.js';
@@ -103,7 +104,7 @@ const runServer = async (run: Run): Promise<HeldServer> => {
   const lock = await owner.query<{ mine: boolean }>('select pg_try_advisory_lock(872364001) as mine');
   if (lock.rows[0]?.mine !== true) {
     await owner.end();
-    throw new Error(
+    throw new ConfigError(
       `The database in ${directory.cluster} is in use by another program. ` +
         'Stop that one first, or set DATA_DIR to another folder.',
     );
@@ -133,7 +134,7 @@ const connectWhenReady = async (
     } catch (error) {
       const code = (error as { code?: string }).code ?? '';
       if (!isAlive(server.pid) || !notReadyYet.has(code)) {
-        throw new Error(
+        throw new ConfigError(
           `The database did not start: ${(error as Error).message}\n${await tailOf(directory.serverLog)}`,
         );
       }

@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { ConfigError } from '../config.js';
 
 /** The system account that runs the server where the program itself is root: PostgreSQL refuses root. */
 export interface ServerAccount {
@@ -18,7 +19,7 @@ export const findServerAccount = (): ServerAccount | null => {
   const found = ['postgres', 'nobody'].map((name) => accounts.find((account) => account.name === name));
   const account = found.find((candidate) => candidate !== undefined);
   if (account === undefined) {
-    throw new Error(
+    throw new ConfigError(
       'The embedded database does not run as root, and there is no account postgres or nobody. ' +
         'Start the program as another person, or set DATABASE_URL.',
     );

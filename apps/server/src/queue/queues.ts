@@ -80,5 +80,5 @@ export const openQueues = async (
   const client = new pg.Client({ connectionString: databaseUrl });
   await client.connect();
   await runMigrations(client).finally(() => client.end());
-  return new Queues({ connectionString: databaseUrl, max: 3 } as QueueOptions['connection'], log);
+  return new Queues({ connectionString: databaseUrl, max: 3 }, log);
 };
