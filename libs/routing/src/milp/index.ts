@@ -4,5 +4,6 @@ export * from './horizon-start.js';
 export { solveWithJsLpSolver } from './js-lp-solver.js';
 export * from './linear-program.js';
 export * from './lower-bound.js';
+export { highsOpenMethods, proveOpenRoutes } from './open-routes-program.js';
 export * from './polish.js';
 export * from './solve-methods.js';

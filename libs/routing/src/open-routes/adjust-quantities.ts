@@ -49,7 +49,7 @@ function quantitiesProgram({ days, sites, base, fleet }: OpenProblem, { routes }
     let drawn = 0;
     for (let day = 0; day < days; day++) {
       const visited = stops.some((stop) => stop.site === at && stop.day === day);
-      const most = visited ? Math.max(0, maximum - opening) + drawn : Number.POSITIVE_INFINITY;
+      const most = visited ? maximum - opening + drawn : Number.POSITIVE_INFINITY;
       drawn += demand[day];
       limit(drawn + minimum - opening, most, (stop) => stop.site === at && stop.day <= day);
     }
@@ -70,7 +70,8 @@ function withoutIdle({ travelCost }: OpenProblem, stops: OpenPlan['routes'][numb
     const after = at === kept.length - 1 ? 0 : kept[at + 1].site + 1;
     const place = stop.site + 1;
     const direct = before === after ? 0 : travelCost[before][after];
-    if (travelCost[before][place] + travelCost[place][after] >= direct) kept = kept.filter((one) => one !== stop);
+    if (travelCost[before][place] + travelCost[place][after] >= direct)
+      kept = kept.filter((one) => one !== stop);
   }
   return kept;
 }

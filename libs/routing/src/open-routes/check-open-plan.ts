@@ -20,13 +20,23 @@ function routeFaults({ fleet, sites, days }: OpenProblem, plan: OpenPlan): Fault
     const where = `route ${at} on day ${day}`;
     const load = stops.reduce((sum, stop) => sum + stop.quantity, 0);
     const faults: Fault[] = [];
-    if (!Number.isInteger(day) || day < 0 || day >= days) faults.push({ where, what: 'the day is not planned', mend: `use days 0 to ${days - 1}` });
+    if (!Number.isInteger(day) || day < 0 || day >= days)
+      faults.push({ where, what: 'the day is not planned', mend: `use days 0 to ${days - 1}` });
     if (load > fleet.capacity)
-      faults.push({ where, what: `${load} units aboard, a vehicle carries ${fleet.capacity}`, mend: `set down ${load - fleet.capacity} units less` });
+      faults.push({
+        where,
+        what: `${load} units aboard, a vehicle carries ${fleet.capacity}`,
+        mend: `set down ${load - fleet.capacity} units less`,
+      });
     for (const { site, quantity } of stops) {
-      if (!sites[site]) faults.push({ where, what: `there is no site ${site}`, mend: `use sites 0 to ${sites.length - 1}` });
+      if (!sites[site])
+        faults.push({ where, what: `there is no site ${site}`, mend: `use sites 0 to ${sites.length - 1}` });
       if (!Number.isInteger(quantity) || quantity < 0)
-        faults.push({ where, what: `${quantity} units for site ${site}`, mend: 'give a whole number from 0' });
+        faults.push({
+          where,
+          what: `${quantity} units for site ${site}`,
+          mend: 'give a whole number from 0',
+        });
     }
     return faults;
   });
@@ -41,7 +51,13 @@ function visitFaults({ sites }: OpenProblem, plan: OpenPlan): Fault[] {
         seen.add(key);
         return [];
       }
-      return [{ where: `${sites[site]?.id} on day ${day}`, what: 'visited more than once on the day', mend: 'make it one visit' }];
+      return [
+        {
+          where: `${sites[site]?.id} on day ${day}`,
+          what: 'visited more than once on the day',
+          mend: 'make it one visit',
+        },
+      ];
     }),
   );
 }
@@ -55,7 +71,7 @@ function dayFaults({ days, fleet }: OpenProblem, plan: OpenPlan): Fault[] {
     .map(({ day, routes }) => ({
       where: `day ${day}`,
       what: `${routes} routes, ${fleet.vehicles} vehicles with one route each`,
- mend: `take off ${routes - fleet.vehicles} routes`,
+      mend: `take off ${routes - fleet.vehicles} routes`,
     }));
 }
 
@@ -68,26 +84,40 @@ function followBase({ base, days }: OpenProblem, plan: OpenPlan) {
       if (route.day === day) level -= route.stops.reduce((sum, stop) => sum + stop.quantity, 0);
     }
     if (level < 0)
-      faults.push({ where: `base on day ${day}`, what: `${-level} units more loaded than there are`, mend: 'load them later' });
+      faults.push({
+        where: `base on day ${day}`,
+        what: `${-level} units more loaded than there are`,
+        mend: 'load them later',
+      });
     level += base.production[day];
     holding += level * base.holdingCost;
   }
   return { faults, holding };
 }
 
-function followSite({ id, opening, demand, minimum, maximum, holdingCost }: Site, delivered: readonly number[]) {
+function followSite(
+  { id, opening, demand, minimum, maximum, holdingCost }: Site,
+  delivered: readonly number[],
+) {
   const faults: Fault[] = [];
   let level = opening;
   let holding = 0;
   delivered.forEach((quantity, day) => {
     level += quantity;
     const where = `${id} on day ${day}`;
-    // An opening stock above the maximum is nobody's fault until something is added to it.
-    if (quantity > 0 && level > maximum)
-      faults.push({ where, what: `${level} units after delivery, at most ${maximum} fit`, mend: `bring ${level - maximum} units less` });
+    if (level > maximum)
+      faults.push({
+        where,
+        what: `${level} units after delivery, at most ${maximum} fit`,
+        mend: `bring ${level - maximum} units less`,
+      });
     level -= demand[day];
     if (level < minimum)
-      faults.push({ where, what: `${level} units at the end of the day, the minimum is ${minimum}`, mend: `bring ${minimum - level} units more by then` });
+      faults.push({
+        where,
+        what: `${level} units at the end of the day, the minimum is ${minimum}`,
+        mend: `bring ${minimum - level} units more by then`,
+      });
     holding += level * holdingCost;
   });
   return { faults, holding };

@@ -34,6 +34,7 @@ export interface Base {
 /** Visited at most once a day. */
 export interface Site {
   readonly id: string;
+  /** At most `maximum`. */
   readonly opening: number;
   /** Units by day. */
   readonly demand: readonly number[];

@@ -34,8 +34,8 @@ export function flattenOpen(problem: OpenProblem): FlatOpenProblem {
 }
 
 /**
- * A plan under way: routes, quantities, what they cost. A site may run short here, at a price; such a plan is no
- * answer. `slot` is `day * vehicles + vehicle`, `visit` is `site * days + day`.
+ * A plan under way: routes, quantities, what they cost. A site may run short and a vehicle may be
+ * overloaded here, at a price; such a plan is no answer. `slot` is `day * vehicles + vehicle`, `visit` is `site * days + day`.
  */
 export class OpenState {
   /** Sites in order at `slot * sites`, and how many. */
@@ -53,6 +53,8 @@ export class OpenState {
   /** Cents: travel, holding at sites, holding at the base. Units short of all sites. */
   money: number;
   shortTotal = 0;
+  /** Units aboard beyond the capacity, of all routes. */
+  overTotal = 0;
 
   constructor(readonly flat: FlatOpenProblem) {
     const { days, sites, vehicles } = flat;
@@ -79,6 +81,7 @@ export class OpenState {
     this.short.set(other.short);
     this.money = other.money;
     this.shortTotal = other.shortTotal;
+    this.overTotal = other.overTotal;
   }
 
   /** Takes a site off every route. */
@@ -117,10 +120,12 @@ export class OpenState {
 
   /** Changes what a visit sets down; the site is not followed anew. */
   setQuantity(site: number, day: number, slot: number, quantity: number): void {
-    const { days, problem } = this.flat;
+    const { days, problem, capacity } = this.flat;
     const more = quantity - this.quantity[site * days + day];
     this.quantity[site * days + day] = quantity;
+    const load = this.load[slot];
     this.load[slot] += more;
+    this.overTotal += Math.max(0, load + more - capacity) - Math.max(0, load - capacity);
     this.deliveredByDay[day] += more;
     this.money -= more * problem.base.holdingCost * (days - day);
   }

@@ -5,10 +5,14 @@ import type { OpenState } from './open-state.js';
 export interface Reinsertion {
   /** Cents per unit short. */
   readonly shortPrice: number;
+  /** Cents per unit aboard beyond the capacity. */
+  readonly overPrice: number;
   /** Detours are taken up to this share dearer or cheaper than they are, at random. */
   readonly noise: number;
   /** Most routes by day. */
   readonly mostRoutes: Int16Array;
+  /** A day on which a new route costs nothing to its first stop; -1: none. */
+  readonly freeOpening: number;
 }
 
 /**
@@ -59,11 +63,11 @@ export class SiteReinserter {
     this.cost.fill(Number.POSITIVE_INFINITY);
     this.reachedCount.fill(0);
     this.reach(0, problem.sites[site].opening, 0, 0, 0);
-    for (let day = 0; day < days; day++) this.passDay(site, day, steer.shortPrice);
-    this.takeBest(site);
+    for (let day = 0; day < days; day++) this.passDay(site, day, steer);
+    this.takeBest(site, steer.overPrice);
   }
 
-  private findWays(site: number, { noise, mostRoutes }: Reinsertion): void {
+  private findWays(site: number, { noise, mostRoutes, freeOpening }: Reinsertion): void {
     const { state, wayCount } = this;
     const { days, vehicles } = state.flat;
     for (let day = 0; day < days; day++) {
@@ -78,14 +82,14 @@ export class SiteReinserter {
         open++;
         this.addWay(site, day, slot, noise);
       }
-      if (empty >= 0 && open < mostRoutes[day]) this.addWay(site, day, empty, noise);
+      if (empty >= 0 && open < mostRoutes[day]) this.addWay(site, day, empty, noise, day === freeOpening);
       this.keepUsefulWays(day);
     }
   }
 
-  private addWay(site: number, day: number, slot: number, noise: number): void {
+  private addWay(site: number, day: number, slot: number, noise: number, free = false): void {
     const { state } = this;
-    const room = state.flat.capacity - state.load[slot];
+    const room = Math.max(0, state.flat.capacity - state.load[slot]);
     let cheapest = Number.POSITIVE_INFINITY;
     let at = 0;
     for (let position = 0; position <= state.stopCount[slot]; position++) {
@@ -96,6 +100,7 @@ export class SiteReinserter {
       }
     }
     if (noise > 0) cheapest *= 1 + noise * (2 * this.random() - 1);
+    if (free) cheapest = 0;
     // Kept in order of cost.
     const first = day * state.flat.vehicles;
     let way = first + this.wayCount[day]++;
@@ -135,38 +140,63 @@ export class SiteReinserter {
   }
 
   /** From every level reached at the start of a day: no visit, and a visit with each quantity worth a try. */
-  private passDay(site: number, day: number, shortPrice: number): void {
-    const { days, vehicles, demand, problem } = this.state.flat;
+  private passDay(site: number, day: number, steer: Reinsertion): void {
+    const { days, vehicles, demand, problem, capacity } = this.state.flat;
     const { opening, minimum, maximum } = problem.sites[site];
     const first = day * vehicles;
     const ways = this.wayCount[day];
-    const mostRoom = ways > 0 ? this.wayRoom[first + ways - 1] : -1;
     let drawn = 0;
     for (let before = 0; before < day; before++) drawn += demand[site * days + before];
     for (let i = 0; i < this.reachedCount[day]; i++) {
       const level = this.reached[day * this.levels + i];
-      this.bring(site, day, level, 0, 0, shortPrice);
+      this.bring(site, day, level, 0, 0, steer.shortPrice, false);
       if (ways === 0) continue;
-      if (this.wayCost[first] < 0) this.bring(site, day, level, 0, this.wayCost[first], shortPrice);
-      const most = Math.min(maximum - level, mostRoom, this.sendable[day] - (level + drawn - opening));
+      if (this.wayCost[first] < 0)
+        this.bring(site, day, level, 0, this.wayCost[first], steer.shortPrice, true);
+      const most = Math.min(maximum - level, capacity, this.sendable[day] - (level + drawn - opening));
       if (most <= 0) continue;
-      this.tryQuantity(site, day, level, most, shortPrice);
+      this.tryQuantity(site, day, level, most, steer);
       for (let way = first; way < first + ways && this.wayRoom[way] < most; way++)
-        this.tryQuantity(site, day, level, this.wayRoom[way], shortPrice);
+        this.tryQuantity(site, day, level, this.wayRoom[way], steer);
       let enough = minimum - level;
       for (let until = day; until < days; until++) {
         enough += demand[site * days + until];
         if (enough >= most) break;
-        this.tryQuantity(site, day, level, enough, shortPrice);
+        this.tryQuantity(site, day, level, enough, steer);
       }
     }
   }
 
-  private tryQuantity(site: number, day: number, level: number, quantity: number, shortPrice: number): void {
+  private tryQuantity(site: number, day: number, level: number, quantity: number, steer: Reinsertion): void {
     if (quantity <= 0) return;
-    let way = day * this.state.flat.vehicles;
-    while (this.wayRoom[way] < quantity) way++;
-    this.bring(site, day, level, quantity, this.wayCost[way], shortPrice, 1);
+    const way = this.cheapestWay(day, quantity, steer.overPrice);
+    const over = Math.max(0, quantity - this.wayRoom[way]);
+    this.bring(
+      site,
+      day,
+      level,
+      quantity,
+      this.wayCost[way] + over * steer.overPrice,
+      steer.shortPrice,
+      true,
+    );
+  }
+
+  /** The way into a route that costs least for a quantity, overload included. */
+  private cheapestWay(day: number, quantity: number, overPrice: number): number {
+    const first = day * this.state.flat.vehicles;
+    let best = first;
+    let least = Number.POSITIVE_INFINITY;
+    for (let way = first; way < first + this.wayCount[day]; way++) {
+      const over = quantity - this.wayRoom[way];
+      const cost = this.wayCost[way] + (over > 0 ? over * overPrice : 0);
+      if (cost < least) {
+        least = cost;
+        best = way;
+      }
+      if (over <= 0) break;
+    }
+    return best;
   }
 
   private bring(
@@ -174,9 +204,9 @@ export class SiteReinserter {
     day: number,
     level: number,
     quantity: number,
-    detour: number,
+    price: number,
     shortPrice: number,
-    visited = detour < 0 ? 1 : 0,
+    visited: boolean,
   ): void {
     const { days, demand, problem } = this.state.flat;
     const { minimum, holdingCost } = problem.sites[site];
@@ -184,7 +214,7 @@ export class SiteReinserter {
     const next = left < minimum ? minimum : left;
     const cost =
       this.cost[day * this.levels + level] +
-      detour +
+      price +
       (next - left) * shortPrice +
       next * holdingCost -
       quantity * problem.base.holdingCost * (days - day);
@@ -202,9 +232,9 @@ export class SiteReinserter {
     this.brought[label] = brought;
   }
 
-  private takeBest(site: number): void {
+  private takeBest(site: number, overPrice: number): void {
     const { state, levels } = this;
-    const { days, vehicles } = state.flat;
+    const { days } = state.flat;
     let best = days * levels + this.reached[days * levels];
     for (let i = 1; i < this.reachedCount[days]; i++) {
       const label = days * levels + this.reached[days * levels + i];
@@ -213,8 +243,7 @@ export class SiteReinserter {
     for (let day = days - 1; day >= 0; day--) {
       const quantity = this.brought[best] - 1;
       if (quantity >= 0) {
-        let way = day * vehicles;
-        while (this.wayRoom[way] < quantity) way++;
+        const way = this.cheapestWay(day, quantity, overPrice);
         state.putIn(site, day, this.waySlot[way], this.wayPosition[way], quantity);
       }
       best = day * levels + this.cameFrom[best];

@@ -2,7 +2,12 @@ import { pick, type Random } from '../random.js';
 import type { OpenState } from './open-state.js';
 
 /** Chooses sites to take off the plan and to bring back: about `count` of them. */
-export type RuinSites = (state: OpenState, count: number, random: Random, near: readonly number[][]) => number[];
+export type RuinSites = (
+  state: OpenState,
+  count: number,
+  random: Random,
+  near: readonly number[][],
+) => number[];
 
 /** Sites by nearness to each site, itself first. */
 export function nearSites({ flat: { sites, travel, places } }: OpenState): number[][] {

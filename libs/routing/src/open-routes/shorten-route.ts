@@ -1,71 +1,97 @@
-import type { OpenState } from './open-state.js';
+import type { FlatOpenProblem, OpenState } from './open-state.js';
 
 /** Less than this (cents) is no gain, only rounding of sums. */
 const GAIN = 1e-6;
 
-/** 2-opt and or-opt on one route until neither shortens it; travel may cost differently both ways. */
-export function shortenRoute(state: OpenState, slot: number): void {
-  while (reverseStretch(state, slot) || moveStretch(state, slot)) {}
-}
+/** 2-opt and or-opt on single routes; travel may cost differently both ways. */
+export class RouteShortener {
+  /** Places of the route at hand, the base at both ends, and the number of its stops. */
+  private readonly route: Int16Array;
+  private count = 0;
+  private readonly travel: Float64Array;
+  private readonly places: number;
 
-/** The first stretch whose reversal shortens the route is reversed (2-opt). */
-function reverseStretch(state: OpenState, slot: number): boolean {
-  const { travel, places, sites } = state.flat;
-  const count = state.stopCount[slot];
-  for (let from = 0; from < count - 1; from++) {
-    const before = state.placeAt(slot, from - 1);
-    const start = state.placeAt(slot, from);
-    let forward = 0;
-    let backward = 0;
-    for (let to = from + 1; to < count; to++) {
-      const end = state.placeAt(slot, to);
-      const after = state.placeAt(slot, to + 1);
-      const previous = state.placeAt(slot, to - 1);
-      forward += travel[previous * places + end];
-      backward += travel[end * places + previous];
-      const old = travel[before * places + start] + forward + travel[end * places + after];
-      const turned = travel[before * places + end] + backward + travel[start * places + after];
-      if (turned >= old - GAIN) continue;
-      state.stops.subarray(slot * sites + from, slot * sites + to + 1).reverse();
-      state.money += turned - old;
-      return true;
+  constructor(flat: FlatOpenProblem) {
+    this.route = new Int16Array(flat.sites + 2);
+    this.travel = flat.travel;
+    this.places = flat.places;
+  }
+
+  /** Shortens a route until no move of either kind does. */
+  shorten(state: OpenState, slot: number): void {
+    const { route } = this;
+    const first = slot * state.flat.sites;
+    this.count = state.stopCount[slot];
+    if (this.count < 2) return;
+    for (let at = 0; at < this.count; at++) route[at + 1] = state.stops[first + at] + 1;
+    route[this.count + 1] = 0;
+    let saved = 0;
+    for (let gain = 1; gain > 0; saved += gain) gain = this.reverseStretch() || this.moveStretch();
+    if (saved === 0) return;
+    for (let at = 0; at < this.count; at++) state.stops[first + at] = route[at + 1] - 1;
+    state.money -= saved;
+  }
+
+  /** Turns the first stretch that is shorter the other way round (2-opt); cents saved. */
+  private reverseStretch(): number {
+    const { route, travel, places, count } = this;
+    for (let from = 1; from < count; from++) {
+      const before = route[from - 1] * places;
+      const start = route[from];
+      let forward = 0;
+      let backward = 0;
+      for (let to = from + 1; to <= count; to++) {
+        const end = route[to];
+        forward += travel[route[to - 1] * places + end];
+        backward += travel[end * places + route[to - 1]];
+        const after = route[to + 1];
+        const gain =
+          travel[before + start] +
+          forward +
+          travel[end * places + after] -
+          (travel[before + end] + backward + travel[start * places + after]);
+        if (gain <= GAIN) continue;
+        route.subarray(from, to + 1).reverse();
+        return gain;
+      }
+    }
+    return 0;
+  }
+
+  /** Moves the first stretch of one to three stops that is better off elsewhere in the route (or-opt); cents saved. */
+  private moveStretch(): number {
+    const { route, travel, places, count } = this;
+    for (let length = 1; length <= 3 && length < count; length++)
+      for (let from = 1; from + length <= count + 1; from++) {
+        const first = route[from];
+        const last = route[from + length - 1] * places;
+        const left = route[from - 1] * places;
+        const right = route[from + length];
+        const freed = travel[left + first] + travel[last + right] - travel[left + right];
+        if (freed <= GAIN) continue;
+        for (let before = 1; before <= count + 1; before++) {
+          if (before >= from && before <= from + length) continue;
+          const newLeft = route[before - 1] * places;
+          const newRight = route[before];
+          const gain =
+            freed - (travel[newLeft + first] + travel[last + newRight] - travel[newLeft + newRight]);
+          if (gain <= GAIN) continue;
+          this.move(from, length, before);
+          return gain;
+        }
+      }
+    return 0;
+  }
+
+  private move(from: number, length: number, before: number): void {
+    const { route } = this;
+    const moved = route.slice(from, from + length);
+    if (before > from) {
+      route.copyWithin(from, from + length, before);
+      route.set(moved, before - length);
+    } else {
+      route.copyWithin(before + length, before, from);
+      route.set(moved, before);
     }
   }
-  return false;
-}
-
-/** The first stretch of one to three stops that is better off elsewhere in the route is moved (or-opt). */
-function moveStretch(state: OpenState, slot: number): boolean {
-  const count = state.stopCount[slot];
-  for (let length = 1; length <= Math.min(3, count - 1); length++)
-    for (let from = 0; from + length <= count; from++)
-      for (let before = 0; before <= count; before++) {
-        if (before >= from && before <= from + length) continue;
-        const gain = gainOfMove(state, slot, from, length, before);
-        if (gain <= GAIN) continue;
-        const { sites } = state.flat;
-        const stops = [...state.stops.subarray(slot * sites, slot * sites + count)];
-        const moved = stops.splice(from, length);
-        stops.splice(before > from ? before - length : before, 0, ...moved);
-        state.stops.set(stops, slot * sites);
-        state.money -= gain;
-        return true;
-      }
-  return false;
-}
-
-/** Cents saved by moving `length` stops from `from` to stand before the stop at `before`. */
-function gainOfMove(state: OpenState, slot: number, from: number, length: number, before: number): number {
-  const { travel, places } = state.flat;
-  const left = state.placeAt(slot, from - 1);
-  const first = state.placeAt(slot, from);
-  const last = state.placeAt(slot, from + length - 1);
-  const right = state.placeAt(slot, from + length);
-  const newLeft = state.placeAt(slot, before - 1);
-  const newRight = state.placeAt(slot, before);
-  const old =
-    travel[left * places + first] + travel[last * places + right] + travel[newLeft * places + newRight];
-  const moved =
-    travel[left * places + right] + travel[newLeft * places + first] + travel[last * places + newRight];
-  return old - moved;
 }
