@@ -77,7 +77,7 @@ module.exports = {
       severity: 'error',
       from: {
         path: '^apps/server/src/([^/]+)/',
-        pathNot: ['\\.spec\\.ts$', '^apps/server/src/(database|testing)/'],
+        pathNot: ['\\.spec\\.ts$', '^apps/server/src/database/', '/testing/'],
       },
       to: {
         path: '^apps/server/src/[^/]+/',

@@ -1,10 +1,10 @@
 import { type CanActivate, type ExecutionContext, Injectable } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
 import type { Request } from 'express';
-import { type Access, accessKey } from './access.js';
-import { hasLevel, isOfTheOperator, refuseUnlessMay } from './permission.js';
 import { Problem } from '../http/problem.js';
+import { type Access, accessKey } from './access.js';
 import type { Account } from './account.table.js';
+import { hasLevel, isOfTheOperator, refuseUnlessMay } from './permission.js';
 import { readSessionCookie } from './session-cookie.js';
 import { csrfTokenOf, SessionsService, type SignedIn } from './sessions.service.js';
 

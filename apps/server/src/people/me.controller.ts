@@ -2,10 +2,10 @@ import { Body, Controller, Delete, Get, HttpCode, Param, Post, Put, Req, Res } f
 import { ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { z } from 'zod';
-import { BeforePasswordChange, Me, MySession, Public, SignedInOnly } from './access.js';
-import { cellsOf } from './permission.js';
 import { Problem } from '../http/problem.js';
+import { BeforePasswordChange, Me, MySession, Public, SignedInOnly } from './access.js';
 import type { Account } from './account.table.js';
+import { cellsOf } from './permission.js';
 import type { Session } from './session.table.js';
 import { clearSessionCookie, readSessionCookie, setSessionCookie } from './session-cookie.js';
 import { csrfTokenOf, SessionsService } from './sessions.service.js';

@@ -2,9 +2,9 @@ import { Body, Controller, Get, HttpCode, Param, Post, Put, Query, Res } from '@
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { z } from 'zod';
-import { Act, Me } from './access.js';
 import { type Expected, ExpectedVersion, etagOf } from '../http/etag.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
+import { Act, Me } from './access.js';
 import type { Account } from './account.table.js';
 import { PeopleService } from './people.service.js';
 import { type Person, personSchema } from './person.schema.js';

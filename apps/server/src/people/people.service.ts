@@ -1,13 +1,13 @@
 import type { Role } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager, In, MoreThan } from 'typeorm';
-import { refuseUnlessMay } from './permission.js';
 import { AuditService } from '../audit/audit.service.js';
 import { type Expected, staleVersion } from '../http/etag.js';
 import { type Page, type PageQuery, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import { type Account, accountTable } from './account.table.js';
 import { hashPassword, oneTimePassword } from './password.js';
+import { refuseUnlessMay } from './permission.js';
 import type { Person } from './person.schema.js';
 import { SessionsService } from './sessions.service.js';
 
