@@ -211,7 +211,7 @@ export class SiteReinserter {
     const { days, demand, problem } = this.state.flat;
     const { minimum, holdingCost } = problem.sites[site];
     const left = level + quantity - demand[site * days + day];
-    const next = left < minimum ? minimum : left;
+    const next = Math.max(left, minimum);
     const cost =
       this.cost[day * this.levels + level] +
       price +

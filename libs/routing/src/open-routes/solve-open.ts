@@ -56,7 +56,7 @@ export type OpenOutcome =
   | { readonly status: 'none found' };
 
 /** Share of a time budget for the search where a proof follows. */
-const SEARCH_SHARE = 0.2;
+const SEARCH_SHARE = 0.1;
 
 /**
  * A checked plan for an open problem with its cost (cents) and bound, or the reasons why there is none. Throws where a
