@@ -11,6 +11,7 @@ export interface OpenProblem {
   readonly days: number;
   readonly fleet: Fleet;
   readonly base: Base;
+  /** One at least. */
   readonly sites: readonly Site[];
   /** Cents from one place (row) to another (column); not necessarily the same both ways. */
   readonly travelCost: readonly (readonly number[])[];

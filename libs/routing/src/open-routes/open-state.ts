@@ -1,37 +1,5 @@
+import type { FlatOpenProblem } from './flat-open-problem.js';
 import type { OpenPlan, OpenProblem } from './open-problem.js';
-
-/** An open problem in flat arrays: what the inner loops of the search read. */
-export interface FlatOpenProblem {
-  readonly problem: OpenProblem;
-  readonly days: number;
-  readonly sites: number;
-  readonly vehicles: number;
-  readonly capacity: number;
-  /** Cents from place a to place b at `a * places + b`. */
-  readonly travel: Float64Array;
-  readonly places: number;
-  /** Units drawn at `site * days + day`. */
-  readonly demand: Int32Array;
-  /** Base stock that can have been loaded by each day, nothing delivered. */
-  readonly readyByDay: Float64Array;
-}
-
-export function flattenOpen(problem: OpenProblem): FlatOpenProblem {
-  const { days, sites, base, fleet, travelCost } = problem;
-  const readyByDay = new Float64Array(days).fill(base.opening);
-  for (let day = 1; day < days; day++) readyByDay[day] = readyByDay[day - 1] + base.production[day - 1];
-  return {
-    problem,
-    days,
-    sites: sites.length,
-    vehicles: fleet.vehicles,
-    capacity: fleet.capacity,
-    travel: Float64Array.from(travelCost.flat()),
-    places: travelCost.length,
-    demand: Int32Array.from(sites.flatMap((site) => site.demand)),
-    readyByDay,
-  };
-}
 
 /**
  * A plan under way: routes, quantities, what they cost. A site may run short and a vehicle may be
@@ -206,4 +174,13 @@ function holdingOfBaseUntouched({ base, days }: OpenProblem): number {
     held += level;
   }
   return held * base.holdingCost;
+}
+
+/** No site runs short, no vehicle is overloaded. */
+export const isFeasible = (state: OpenState): boolean => state.shortTotal === 0 && state.overTotal === 0;
+
+/** First the units short or overloaded, then the money. */
+export function isBetter(a: OpenState, b: OpenState): boolean {
+  const wrong = a.shortTotal + a.overTotal - b.shortTotal - b.overTotal;
+  return wrong < 0 || (wrong === 0 && a.money < b.money - 0.5);
 }

@@ -1,18 +1,13 @@
 import type { Random } from '../random.js';
 import type { OpenState } from './open-state.js';
+import { type FindWays, WaysIn } from './ways-in.js';
 
 /** What steers a reinsertion. */
-export interface Reinsertion {
+export interface Reinsertion extends FindWays {
   /** Cents per unit short. */
   readonly shortPrice: number;
   /** Cents per unit aboard beyond the capacity. */
   readonly overPrice: number;
-  /** Detours are taken up to this share dearer or cheaper than they are, at random. */
-  readonly noise: number;
-  /** Most routes by day. */
-  readonly mostRoutes: Int16Array;
-  /** A day on which a new route costs nothing to its first stop; -1: none. */
-  readonly freeOpening: number;
 }
 
 /**
@@ -21,12 +16,7 @@ export interface Reinsertion {
  * enough until a later day. A site that cannot be served in full runs short at a price.
  */
 export class SiteReinserter {
-  // Ways into a route, by day: slot, position, detour, room; dearer ones only where there is more room.
-  private readonly waySlot: Int16Array;
-  private readonly wayPosition: Int16Array;
-  private readonly wayCost: Float64Array;
-  private readonly wayRoom: Int32Array;
-  private readonly wayCount: Int16Array;
+  private readonly ways: WaysIn;
   // Labels of the dynamic program, at `day * levels + level`.
   private readonly levels: number;
   private readonly cost: Float64Array;
@@ -39,14 +29,10 @@ export class SiteReinserter {
 
   constructor(
     private readonly state: OpenState,
-    private readonly random: Random,
+    random: Random,
   ) {
-    const { days, vehicles, problem } = state.flat;
-    this.waySlot = new Int16Array(days * vehicles);
-    this.wayPosition = new Int16Array(days * vehicles);
-    this.wayCost = new Float64Array(days * vehicles);
-    this.wayRoom = new Int32Array(days * vehicles);
-    this.wayCount = new Int16Array(days);
+    const { days, problem } = state.flat;
+    this.ways = new WaysIn(state, random);
     this.levels = Math.max(0, ...problem.sites.map((site) => Math.max(site.opening, site.maximum))) + 1;
     this.cost = new Float64Array((days + 1) * this.levels);
     this.cameFrom = new Int32Array((days + 1) * this.levels);
@@ -58,74 +44,13 @@ export class SiteReinserter {
 
   reinsert(site: number, steer: Reinsertion): void {
     const { days, problem } = this.state.flat;
-    this.findWays(site, steer);
+    this.ways.find(site, steer);
     this.findSendable();
     this.cost.fill(Number.POSITIVE_INFINITY);
     this.reachedCount.fill(0);
     this.reach(0, problem.sites[site].opening, 0, 0, 0);
     for (let day = 0; day < days; day++) this.passDay(site, day, steer);
     this.takeBest(site, steer.overPrice);
-  }
-
-  private findWays(site: number, { noise, mostRoutes, freeOpening }: Reinsertion): void {
-    const { state, wayCount } = this;
-    const { days, vehicles } = state.flat;
-    for (let day = 0; day < days; day++) {
-      wayCount[day] = 0;
-      let open = 0;
-      let empty = -1;
-      for (let slot = day * vehicles; slot < (day + 1) * vehicles; slot++) {
-        if (state.stopCount[slot] === 0) {
-          if (empty < 0) empty = slot;
-          continue;
-        }
-        open++;
-        this.addWay(site, day, slot, noise);
-      }
-      if (empty >= 0 && open < mostRoutes[day]) this.addWay(site, day, empty, noise, day === freeOpening);
-      this.keepUsefulWays(day);
-    }
-  }
-
-  private addWay(site: number, day: number, slot: number, noise: number, free = false): void {
-    const { state } = this;
-    const room = Math.max(0, state.flat.capacity - state.load[slot]);
-    let cheapest = Number.POSITIVE_INFINITY;
-    let at = 0;
-    for (let position = 0; position <= state.stopCount[slot]; position++) {
-      const detour = state.detour(slot, position, site, 0);
-      if (detour < cheapest) {
-        cheapest = detour;
-        at = position;
-      }
-    }
-    if (noise > 0) cheapest *= 1 + noise * (2 * this.random() - 1);
-    if (free) cheapest = 0;
-    // Kept in order of cost.
-    const first = day * state.flat.vehicles;
-    let way = first + this.wayCount[day]++;
-    for (; way > first && this.wayCost[way - 1] > cheapest; way--) this.moveWay(way - 1, way);
-    this.waySlot[way] = slot;
-    this.wayPosition[way] = at;
-    this.wayCost[way] = cheapest;
-    this.wayRoom[way] = room;
-  }
-
-  private keepUsefulWays(day: number): void {
-    const first = day * this.state.flat.vehicles;
-    let kept = 0;
-    for (let way = first; way < first + this.wayCount[day]; way++) {
-      if (kept > 0 && this.wayRoom[way] <= this.wayRoom[first + kept - 1]) continue;
-      this.moveWay(way, first + kept++);
-    }
-    this.wayCount[day] = kept;
-  }
-
-  private moveWay(from: number, to: number): void {
-    this.waySlot[to] = this.waySlot[from];
-    this.wayPosition[to] = this.wayPosition[from];
-    this.wayCost[to] = this.wayCost[from];
-    this.wayRoom[to] = this.wayRoom[from];
   }
 
   private findSendable(): void {
@@ -144,20 +69,20 @@ export class SiteReinserter {
     const { days, vehicles, demand, problem, capacity } = this.state.flat;
     const { opening, minimum, maximum } = problem.sites[site];
     const first = day * vehicles;
-    const ways = this.wayCount[day];
+    const ways = this.ways.count[day];
     let drawn = 0;
     for (let before = 0; before < day; before++) drawn += demand[site * days + before];
     for (let i = 0; i < this.reachedCount[day]; i++) {
       const level = this.reached[day * this.levels + i];
       this.bring(site, day, level, 0, 0, steer.shortPrice, false);
       if (ways === 0) continue;
-      if (this.wayCost[first] < 0)
-        this.bring(site, day, level, 0, this.wayCost[first], steer.shortPrice, true);
+      if (this.ways.cost[first] < 0)
+        this.bring(site, day, level, 0, this.ways.cost[first], steer.shortPrice, true);
       const most = Math.min(maximum - level, capacity, this.sendable[day] - (level + drawn - opening));
       if (most <= 0) continue;
       this.tryQuantity(site, day, level, most, steer);
-      for (let way = first; way < first + ways && this.wayRoom[way] < most; way++)
-        this.tryQuantity(site, day, level, this.wayRoom[way], steer);
+      for (let way = first; way < first + ways && this.ways.room[way] < most; way++)
+        this.tryQuantity(site, day, level, this.ways.room[way], steer);
       let enough = minimum - level;
       for (let until = day; until < days; until++) {
         enough += demand[site * days + until];
@@ -169,34 +94,17 @@ export class SiteReinserter {
 
   private tryQuantity(site: number, day: number, level: number, quantity: number, steer: Reinsertion): void {
     if (quantity <= 0) return;
-    const way = this.cheapestWay(day, quantity, steer.overPrice);
-    const over = Math.max(0, quantity - this.wayRoom[way]);
+    const way = this.ways.cheapest(day, quantity, steer.overPrice);
+    const over = Math.max(0, quantity - this.ways.room[way]);
     this.bring(
       site,
       day,
       level,
       quantity,
-      this.wayCost[way] + over * steer.overPrice,
+      this.ways.cost[way] + over * steer.overPrice,
       steer.shortPrice,
       true,
     );
-  }
-
-  /** The way into a route that costs least for a quantity, overload included. */
-  private cheapestWay(day: number, quantity: number, overPrice: number): number {
-    const first = day * this.state.flat.vehicles;
-    let best = first;
-    let least = Number.POSITIVE_INFINITY;
-    for (let way = first; way < first + this.wayCount[day]; way++) {
-      const over = quantity - this.wayRoom[way];
-      const cost = this.wayCost[way] + (over > 0 ? over * overPrice : 0);
-      if (cost < least) {
-        least = cost;
-        best = way;
-      }
-      if (over <= 0) break;
-    }
-    return best;
   }
 
   private bring(
@@ -243,8 +151,8 @@ export class SiteReinserter {
     for (let day = days - 1; day >= 0; day--) {
       const quantity = this.brought[best] - 1;
       if (quantity >= 0) {
-        const way = this.cheapestWay(day, quantity, overPrice);
-        state.putIn(site, day, this.waySlot[way], this.wayPosition[way], quantity);
+        const way = this.ways.cheapest(day, quantity, overPrice);
+        state.putIn(site, day, this.ways.slot[way], this.ways.position[way], quantity);
       }
       best = day * levels + this.cameFrom[best];
     }

@@ -1,11 +1,12 @@
 import type { SolveLinearProgram } from '../milp/linear-program.js';
 import { pick, type Random, randomFrom } from '../random.js';
 import { adjustQuantities } from './adjust-quantities.js';
+import { type FlatOpenProblem, flattenOpen } from './flat-open-problem.js';
 import type { OpenPlan, OpenProblem } from './open-problem.js';
-import { type FlatOpenProblem, flattenOpen, OpenState, stateOfPlan } from './open-state.js';
-import { SiteReinserter } from './reinsert-site.js';
+import { isBetter, isFeasible, OpenState, stateOfPlan } from './open-state.js';
+import { Rebuild } from './rebuild.js';
 import { nearSites, ruins } from './ruin-sites.js';
-import { RouteShortener } from './shorten-route.js';
+import { shakeRoutes } from './shake-routes.js';
 
 export interface OpenSearchOptions {
   readonly seed: number;
@@ -13,7 +14,7 @@ export interface OpenSearchOptions {
   /** Milliseconds from any moment; only differences count. */
   readonly clock: () => number;
   readonly shouldStop?: () => boolean;
-  /** Told of each better plan, and once a second. Cents; Infinity before the first plan. */
+  /** Told of each better plan, and once a second. */
   readonly onProgress?: (progress: OpenSearchProgress) => void;
   /** Exact quantities for the visits of a new best plan. */
   readonly linear?: SolveLinearProgram;
@@ -44,7 +45,8 @@ const COLD = 0.02;
 const CLOSED_SHARE = 0.7;
 /** Most sites taken off in a round. */
 const MOST_SITES = 8;
-const NOISE = 0.3;
+/** Most that a detour is taken dearer or cheaper than it is, as a share. */
+const MOST_NOISE = 0.3;
 // A cycle may end this much (share of the cost) above where it began, and above the best, and be gone on from.
 const DRIFT = 0.002;
 const FAR = 0.01;
@@ -68,21 +70,16 @@ export async function searchOpen(
 class OpenSearch {
   private readonly random: Random;
   private readonly began: number;
+  private readonly rebuild: Rebuild;
   private readonly current: OpenState;
-  private readonly trial: OpenState;
   private readonly best: OpenState;
   /** Where the next cycle starts. */
   private readonly home: OpenState;
-  private readonly reinserter: SiteReinserter;
-  private readonly shortener: RouteShortener;
-  private readonly changed: Uint8Array;
   private readonly near: readonly number[][];
   private readonly weights = ruins.map(() => 1);
-  private readonly mostRoutes: Int16Array;
-  private shortPrice: number;
-  private overPrice: number;
   private iterations = 0;
   private told: number;
+  /** Whether the best plan has had its exact quantities. */
   private adjusted = true;
 
   constructor(
@@ -91,23 +88,18 @@ class OpenSearch {
   ) {
     this.random = randomFrom(options.seed);
     this.began = this.told = options.clock();
+    this.rebuild = new Rebuild(flat, this.random);
     this.current = new OpenState(flat);
-    this.trial = new OpenState(flat);
     this.best = new OpenState(flat);
     this.home = new OpenState(flat);
-    this.reinserter = new SiteReinserter(this.trial, this.random);
-    this.shortener = new RouteShortener(flat);
-    this.changed = new Uint8Array(flat.days * flat.vehicles);
-    this.near = nearSites(this.trial);
-    this.mostRoutes = new Int16Array(flat.days).fill(flat.vehicles);
-    this.overPrice = usualUnitPrice(flat) / 4;
-    this.shortPrice = usualUnitPrice(flat);
+    this.near = nearSites(this.current);
   }
 
   construct(): void {
-    this.bringBack([...Array(this.flat.sites).keys()], 0);
-    this.current.copyFrom(this.trial);
-    this.best.copyFrom(this.trial);
+    const { trial } = this.rebuild;
+    this.rebuild.bringBack([...Array(this.flat.sites).keys()], 0);
+    this.current.copyFrom(trial);
+    this.best.copyFrom(trial);
     this.tell();
   }
 
@@ -125,52 +117,49 @@ class OpenSearch {
   }
 
   async cycle(): Promise<void> {
-    const { current, home, best, random } = this;
-    current.copyFrom(home);
-    this.shake();
+    const { current, home, best, random, rebuild } = this;
+    rebuild.trial.copyFrom(home);
+    shakeRoutes(rebuild, random, this.near);
+    current.copyFrom(rebuild.trial);
     const from = this.iterations;
     const rounds = ROUNDS_PER_SITE * Math.max(10, this.flat.sites);
     await this.anneal(HOT, () => (this.iterations - from) / rounds);
-    const allowed = DRIFT * best.money * random();
-    if (
-      this.price(current) < this.price(home) + allowed &&
-      this.price(current) < this.price(best) + FAR * best.money
-    )
-      home.copyFrom(current);
+    const price = rebuild.price(current);
+    const drifted = rebuild.price(home) + DRIFT * best.money * random();
+    if (price < drifted && price < rebuild.price(best) + FAR * best.money) home.copyFrom(current);
     else if (random() < 0.1) home.copyFrom(best);
   }
 
   private async anneal(hotness: number, progressOf: () => number): Promise<void> {
-    const hot = hotness * this.best.money;
+    const { current, best, rebuild } = this;
+    const hot = hotness * best.money;
     let temperature = hot;
     for (let progress = 0; progress < 1 && !this.isOver(); ) {
-      if (progress > CLOSED_SHARE) this.mostRoutes.fill(this.flat.vehicles);
+      if (progress > CLOSED_SHARE) rebuild.mostRoutes.fill(this.flat.vehicles);
       this.round(temperature);
       if ((this.iterations & 15) !== 0) continue;
+      if (this.options.clock() - this.told > 900) this.tell();
       progress = progressOf();
       temperature = hot * COLD ** progress;
     }
-    this.mostRoutes.fill(this.flat.vehicles);
-    if (this.price(this.current) < this.best.money * (1 + FAR)) await this.adjust(this.current);
-    if (!this.adjusted) await this.adjust(this.best);
+    rebuild.mostRoutes.fill(this.flat.vehicles);
+    if (rebuild.price(current) < best.money * (1 + FAR)) await this.adjust(current);
+    if (!this.adjusted) await this.adjust(best);
     this.adjusted = true;
   }
 
   private round(temperature: number): void {
-    const { trial, current, best, random } = this;
+    const { current, best, random, rebuild, weights } = this;
+    const { trial } = rebuild;
     this.iterations++;
     trial.copyFrom(current);
-    const ruin = choose(this.weights, random());
-    const sites = ruins[ruin](
-      trial,
-      1 + pick(random, Math.min(MOST_SITES, this.flat.sites)),
-      random,
-      this.near,
-    );
-    this.bringBack(sites, random() < 0.5 ? 0 : NOISE * random());
-    const gain = this.price(current) - this.price(trial);
+    const ruin = choose(weights, random());
+    const count = 1 + pick(random, Math.min(MOST_SITES, this.flat.sites));
+    const sites = ruins[ruin](trial, count, random, this.near);
+    rebuild.bringBack(sites, random() < 0.5 ? 0 : MOST_NOISE * random());
+    const gain = rebuild.price(current) - rebuild.price(trial);
     if (gain > temperature * Math.log(random() + 1e-12)) {
-      if (gain > 1e-3) this.weights[ruin] += 0.05;
+      if (gain > 1e-3) weights[ruin] += 0.05;
       current.copyFrom(trial);
       if (isBetter(current, best)) {
         best.copyFrom(current);
@@ -178,77 +167,20 @@ class OpenSearch {
         this.tell();
       }
     }
-    this.weights[ruin] = 0.2 + (this.weights[ruin] - 0.2) * 0.999;
-    // Shortage is dear enough while the search keeps finding plans without it, and no dearer.
-    this.shortPrice *= current.shortTotal > 0 ? 1.001 : 0.9995;
-    this.overPrice *= current.overTotal > 0 ? 1.001 : 0.9985;
-    if ((this.iterations & 15) === 0 && this.options.clock() - this.told > 900) this.tell();
+    weights[ruin] = 0.2 + (weights[ruin] - 0.2) * 0.999;
+    rebuild.adaptPrices(current);
   }
 
-  private bringBack(sites: number[], noise: number, freeOpening = -1): void {
-    const { trial, random, flat } = this;
-    for (const site of sites) trial.remove(site);
-    const { shortPrice, overPrice } = this;
-    const steer = { shortPrice, overPrice, noise, mostRoutes: this.mostRoutes, freeOpening };
-    for (const site of inSomeOrder(sites, flat, random)) this.reinserter.reinsert(site, steer);
-    for (let slot = 0; slot < this.changed.length; slot++) this.changed[slot] = 0;
-    for (const site of sites)
-      for (let visit = site * flat.days; visit < (site + 1) * flat.days; visit++)
-        if (trial.slotOf[visit] >= 0) this.changed[trial.slotOf[visit]] = 1;
-    for (let slot = 0; slot < this.changed.length; slot++)
-      if (this.changed[slot] === 1) this.shortener.shorten(trial, slot);
-  }
-
-  private price(state: OpenState): number {
-    return state.money + state.shortTotal * this.shortPrice + state.overTotal * this.overPrice;
-  }
-
-  /** Closes a route for most of the cycle, opens one, or both; the sites around come back as they fit best. */
-  private shake(): void {
-    const { flat, random, current, trial } = this;
-    trial.copyFrom(current);
-    const kind = random();
-    const sites = new Set<number>();
-    const closed = kind < 0.75 ? this.pickDay((routes) => routes > 0) : -1;
-    const opened = kind > 0.4 ? this.pickDay((routes, day) => routes < flat.vehicles && day !== closed) : -1;
-    if (closed >= 0) {
-      const slots = this.usedSlots(closed);
-      this.mostRoutes[closed] = slots.length - 1;
-      const slot = slots[pick(random, slots.length)];
-      const first = slot * flat.sites;
-      for (const site of trial.stops.subarray(first, first + trial.stopCount[slot])) sites.add(site);
-    }
-    if (opened >= 0) {
-      const around = this.near[pick(random, flat.sites)];
-      for (const site of around.slice(0, 2 + pick(random, Math.ceil(flat.sites / 2)))) sites.add(site);
-    }
-    this.bringBack([...sites], 0, opened);
-    current.copyFrom(trial);
-  }
-
-  /** Any day whose number of routes is as asked; -1: none is. */
-  private pickDay(suits: (routes: number, day: number) => boolean): number {
-    const days = [...this.mostRoutes.keys()].filter((day) => suits(this.usedSlots(day).length, day));
-    return days.length === 0 ? -1 : days[pick(this.random, days.length)];
-  }
-
-  private usedSlots(day: number): number[] {
-    const { vehicles } = this.flat;
-    return Array.from({ length: vehicles }, (_, at) => day * vehicles + at).filter(
-      (slot) => this.trial.stopCount[slot] > 0,
-    );
-  }
-
-  /** Exact quantities for the routes of a state, which can mend a shortage or an overload; kept where that is a new best. */
+  /** Exact quantities for the routes of a state, which can mend a shortage or an overload. */
   private async adjust(state: OpenState): Promise<void> {
     const { linear } = this.options;
     if (!linear) return;
     const plan = await adjustQuantities(this.flat.problem, state.toPlan(), linear);
     if (!plan) return;
     const adjusted = stateOfPlan(this.flat, plan);
+    if (adjusted.money < this.current.money || !isFeasible(this.current)) this.current.copyFrom(adjusted);
     if (!isBetter(adjusted, this.best)) return;
     this.best.copyFrom(adjusted);
-    this.current.copyFrom(adjusted);
     this.tell();
   }
 
@@ -275,36 +207,6 @@ class OpenSearch {
     const best = isFeasible(this.best) ? this.best.money : Number.POSITIVE_INFINITY;
     this.options.onProgress?.({ best, iterations: this.iterations, seconds: this.seconds() });
   }
-}
-
-const isFeasible = (state: OpenState): boolean => state.shortTotal === 0 && state.overTotal === 0;
-
-/** First the units short or overloaded, then the money. */
-function isBetter(a: OpenState, b: OpenState): boolean {
-  const wrong = a.shortTotal + a.overTotal - b.shortTotal - b.overTotal;
-  return wrong < 0 || (wrong === 0 && a.money < b.money - 0.5);
-}
-
-/** Cents for a unit if each site got its own round trip for a day's demand. */
-function usualUnitPrice({ problem, travel, places }: FlatOpenProblem): number {
-  const prices = problem.sites.map(({ demand }, site) => {
-    const daily = demand.reduce((sum, units) => sum + units, 0) / demand.length;
-    return (travel[site + 1] + travel[(site + 1) * places]) / Math.max(1, daily);
-  });
-  return Math.max(1, ...prices);
-}
-
-function inSomeOrder(sites: number[], { problem, travel }: FlatOpenProblem, random: Random): number[] {
-  const way = pick(random, 3);
-  const rank = sites.map((site) => {
-    if (way === 0) return random();
-    if (way === 1) return -problem.sites[site].demand[0];
-    return -travel[site + 1];
-  });
-  return sites
-    .map((_, at) => at)
-    .sort((a, b) => rank[a] - rank[b])
-    .map((at) => sites[at]);
 }
 
 function choose(weights: readonly number[], at: number): number {

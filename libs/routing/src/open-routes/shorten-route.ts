@@ -1,4 +1,5 @@
-import type { FlatOpenProblem, OpenState } from './open-state.js';
+import type { FlatOpenProblem } from './flat-open-problem.js';
+import type { OpenState } from './open-state.js';
 
 /** Less than this (cents) is no gain, only rounding of sums. */
 const GAIN = 1e-6;
