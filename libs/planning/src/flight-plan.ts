@@ -125,10 +125,10 @@ export interface Shortage {
   readonly blockedBy: string;
 }
 
-/** No plan with no more shortage costs less than `noLessThan`: this one is at most `atMostShare` of its money above. */
+/** No plan with no more shortage is cheaper by more than `savedAtMost`, a `share` of what this one costs all told. */
 export interface MoneyGap {
-  readonly noLessThan: Cents;
-  readonly atMostShare: number;
+  readonly savedAtMost: Cents;
+  readonly share: number;
 }
 
 export interface Risk {

@@ -35,7 +35,7 @@ function differenceLines(difference: PlanDifference, { currency }: FlightPlan): 
     ...group('Added', added, flightLine),
     ...group('Moved (other day or aircraft)', moved, changeLine),
     ...group('Drums changed', drumsChanged, changeLine),
-    ...group('Same', same, ({ after }) => flightLine(after)),
+    ...group('Same', same, sameLine),
     ...table(
       [{ head: '' }, { head: 'before', align: 'right' }, { head: 'after', align: 'right' }],
       [
@@ -86,6 +86,13 @@ function group<T>(head: string, items: readonly T[], line: (item: T) => string):
 
 function flightLine(flight: PlannedFlight): string {
   return `${flight.id}  ${printDay(flight.date)}  ${flight.aircraft}  ${routeText(flight)}  ${countOf(flight.drums, 'drum')}  ${flight.state}`;
+}
+
+/** A flight that is the same may still have another pilot. */
+function sameLine({ before, after }: FlightChange): string {
+  const pilot =
+    before.pilot === after.pilot ? '' : `  (pilot ${after.pilot ?? 'none'}, was ${before.pilot ?? 'none'})`;
+  return `${flightLine(after)}${pilot}`;
 }
 
 function changeLine({ before, after }: FlightChange): string {

@@ -9,7 +9,7 @@ import {
 import { CommandEnd, exitCodes } from '../exit-codes.js';
 import { loadPlan } from '../load-plan.js';
 import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
-import { flightText } from '../output/flights.js';
+import { flightLines, flightText } from '../output/flights.js';
 import { countOf, printDay } from '../output/words.js';
 import { writeAnswer } from '../output/write-answer.js';
 
@@ -36,12 +36,7 @@ export function explain(
   writeAnswer(
     options,
     () => flights,
-    () =>
-      flights.flatMap((flight) => [
-        `${printDay(flight.date)}, day ${flight.day}`,
-        ...flightText(flight, plan.currency),
-        '',
-      ]),
+    () => flightLines({ ...plan, flights }),
   );
 }
 

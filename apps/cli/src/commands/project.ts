@@ -5,7 +5,7 @@ import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { cacheLines } from '../output/caches.js';
 import { cautions } from '../output/cautions.js';
 import { table } from '../output/table.js';
-import { printDay } from '../output/words.js';
+import { localText, printDay } from '../output/words.js';
 import { writeAnswer } from '../output/write-answer.js';
 
 /** `drumline project`: the stock of every cache by day, without deliveries and with the flights that stand. */
@@ -21,7 +21,7 @@ export function project(path: string, options: ScenarioOptions & { readonly json
       suggestedMinimums: suggestedMinimums(scenario, serviceLevel),
     }),
     () => [
-      `Stock of ${scenario.title}, as known at ${scenario.asOf}; litres at the end of each day.`,
+      `Stock of ${scenario.title}, as known on ${localText(scenario.asOf, scenario.timeZone)}; litres at the end of each day.`,
       '',
       'WITHOUT DELIVERIES',
       ...cacheLines(withoutDeliveries),

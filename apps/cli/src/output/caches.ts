@@ -46,7 +46,7 @@ export function cacheLines(caches: readonly CacheProjection[]): string[] {
   ];
 }
 
-const dayOr = (day: number | null): string => (day === null ? '-' : `day ${day}`);
+const dayOr = (day: number | null): string => (day === null ? '-' : day === 0 ? 'opening' : `day ${day}`);
 
 /** What each base gave: drums, own fuel, and what is left. */
 export function baseLines(plan: FlightPlan): string[] {
@@ -54,7 +54,7 @@ export function baseLines(plan: FlightPlan): string[] {
     [
       { head: 'base' },
       { head: 'drums taken', align: 'right' },
-      { head: 'drums ready', align: 'right' },
+      { head: 'of drums ready', align: 'right' },
       { head: 'own fuel L', align: 'right' },
       { head: 'left L', align: 'right' },
       { head: 'note' },

@@ -1,62 +1,75 @@
 import type { FlightPlan } from '@drumline/planning';
-import { printNumber } from '@drumline/units';
+import { cents, litres, print, printNumber } from '@drumline/units';
 import { table } from './table.js';
 import { percent, price, wholeMoney } from './words.js';
+
+type Row = readonly [head: string, cell: (plan: FlightPlan) => string];
 
 /** Plans beside each other: cost in three parts, litres landed, closing stock, gap and the chance of going critical. */
 export function planColumns(
   plans: readonly { readonly name: string; readonly plan: FlightPlan }[],
 ): string[] {
-  const currency = plans[0]!.plan.currency;
-  const closing = (plan: FlightPlan) => plan.caches.reduce((sum, cache) => sum + cache.usable.at(-1)!, 0);
-  const rows: [string, (plan: FlightPlan) => string][] = [
-    ['flight', (plan) => wholeMoney(plan.cost.flight, currency)],
-    ['fuel', (plan) => wholeMoney(plan.cost.fuel, currency)],
-    ['handling', (plan) => wholeMoney(plan.cost.handling, currency)],
-    ['total', (plan) => wholeMoney(plan.cost.total, currency)],
-    ['litres landed', (plan) => `${printNumber(plan.cost.litres)} L`],
-    ['delivered cost', (plan) => price(plan.cost.perLitre, currency)],
-    ['closing stock, all caches', (plan) => `${printNumber(closing(plan))} L`],
-    [
-      'positioning flights',
-      (plan) => printNumber(plan.flights.filter(({ kind }) => kind === 'positioning').length),
-    ],
-    ['gap', (plan) => gapText(plan)],
-    [
-      'chance that a cache falls below critical',
-      (plan) =>
-        plan.risk === null
-          ? '-'
-          : `${percent(plan.risk.belowCritical)} of ${printNumber(plan.risk.fortnights)} fortnights`,
-    ],
-    [
-      'the same, all flown in the morning',
-      (plan) => (plan.risk === null ? '-' : percent(plan.risk.allMorning.belowCritical)),
-    ],
-    [
-      'drums expected with the weather odds',
-      (plan) => (plan.risk === null ? '-' : printNumber(plan.risk.expectedDrums, 1)),
-    ],
-    [
-      'the same, all flown in the morning',
-      (plan) => (plan.risk === null ? '-' : printNumber(plan.risk.allMorning.expectedDrums, 1)),
-    ],
-  ];
+  const { currency } = plans[0]!.plan;
+  const haveChanges = plans.some(({ plan }) => plan.tiers.changes > 0);
+  const rows = [...moneyRows(currency, haveChanges), ...stockRows(currency), ...weatherRows];
   return table(
     [{ head: '' }, ...plans.map(({ name }) => ({ head: name, align: 'right' as const }))],
     rows.map(([head, cell]) => [head, ...plans.map(({ plan }) => cell(plan))]),
   );
 }
 
-/** "at most 1.9 %": of the money, among plans with no more shortage, on the routes looked at. */
+function moneyRows(currency: string, haveChanges: boolean): Row[] {
+  const changes: Row = [
+    'price of changes to the standing plan',
+    (plan) => wholeMoney(cents(plan.tiers.changes), currency),
+  ];
+  return [
+    ['flight, own fuel included', (plan) => wholeMoney(plan.cost.flight, currency)],
+    ['fuel in the drums', (plan) => wholeMoney(plan.cost.fuel, currency)],
+    ['handling', (plan) => wholeMoney(plan.cost.handling, currency)],
+    ['total', (plan) => wholeMoney(plan.cost.total, currency)],
+    ...(haveChanges ? [changes] : []),
+    ['gap, all told', gapText],
+  ];
+}
+
+function stockRows(currency: string): Row[] {
+  const closing = (plan: FlightPlan) => plan.caches.reduce((sum, cache) => sum + cache.usable.at(-1)!, 0);
+  const positioning = (plan: FlightPlan) => plan.flights.filter(({ kind }) => kind === 'positioning').length;
+  return [
+    ['litres landed', (plan) => print(plan.cost.litres, 'L')],
+    ['delivered cost', (plan) => price(plan.cost.perLitre, currency)],
+    ['closing stock, all caches', (plan) => print(litres(closing(plan)), 'L')],
+    ['positioning flights', (plan) => printNumber(positioning(plan))],
+  ];
+}
+
+const ofRisk =
+  (cell: (risk: NonNullable<FlightPlan['risk']>) => string): Row[1] =>
+  ({ risk }) =>
+    risk === null ? '-' : cell(risk);
+
+const weatherRows: Row[] = [
+  [
+    'a cache falls below critical, morning odds',
+    ofRisk((risk) => `${percent(risk.allMorning.belowCritical)} of ${printNumber(risk.fortnights)} runs`),
+  ],
+  ["the same, odds of each flight's half day", ofRisk((risk) => percent(risk.belowCritical))],
+  ['drums expected to land, morning odds', ofRisk((risk) => printNumber(risk.allMorning.expectedDrums, 1))],
+  ["the same, odds of each flight's half day", ofRisk((risk) => printNumber(risk.expectedDrums, 1))],
+];
+
+/** "at most 1.9 %": of what the plan costs all told, among plans with no more shortage, on the routes looked at. */
 export function gapText({ moneyGap }: FlightPlan): string {
-  if (moneyGap === null) return 'no bound';
-  return moneyGap.atMostShare < 5e-6 ? 'proven cheapest' : `at most ${percent(moneyGap.atMostShare, 2)}`;
+  if (moneyGap === null) return 'not known';
+  return moneyGap.share < 5e-6 ? 'proven cheapest' : `at most ${percent(moneyGap.share, 2)}`;
 }
 
 /** What is known of cheaper plans, as a sentence. */
 export function floorText(plan: FlightPlan): string {
   const { moneyGap, currency } = plan;
   if (moneyGap === null) return 'How much cheaper a plan could be is not known.';
-  return `No plan on the routes looked at, with no more shortage, costs less than ${wholeMoney(moneyGap.noLessThan, currency)}: gap ${gapText(plan)}.`;
+  if (moneyGap.share < 5e-6)
+    return 'No plan on the routes looked at is cheaper with no more shortage: proven.';
+  return `On the routes looked at, with no more shortage, at most ${wholeMoney(moneyGap.savedAtMost, currency)} could be saved: the gap is ${gapText(plan)}.`;
 }

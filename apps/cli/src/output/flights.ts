@@ -9,7 +9,7 @@ export function flightLines(plan: FlightPlan): string[] {
   return days.flatMap((date) => {
     const flights = plan.flights.filter((flight) => flight.date === date);
     const day = flights[0]!.day;
-    const offered = day <= plan.offeredDays ? '' : '  (looked ahead, not offered yet)';
+    const offered = day <= plan.offeredDays ? '' : '  (looked ahead: not offered yet)';
     return [
       '',
       `${printDay(date)}, day ${day}${offered}`,
@@ -60,15 +60,20 @@ function costText(flight: PlannedFlight, currency: string): string[] {
   const { cost } = flight;
   if (cost.total === 0) return [];
   return [
-    `Cost: flight ${wholeMoney(cost.flight, currency)} + fuel ${wholeMoney(cost.fuel, currency)} + handling ${wholeMoney(cost.handling, currency)} = ${wholeMoney(cost.total, currency)}; delivered ${price(cost.perLitre, currency)}.`,
+    `Cost: flight, own fuel included, ${wholeMoney(cost.flight, currency)} + fuel in the drums ${wholeMoney(cost.fuel, currency)} + handling ${wholeMoney(cost.handling, currency)} = ${wholeMoney(cost.total, currency)}; delivered ${price(cost.perLitre, currency)}.`,
   ];
 }
 
 function legText(leg: PlannedLeg): string[] {
   const aboard = `${leg.from}-${leg.to}, ${leg.surface}: ${countOf(leg.drumsAboard, 'drum')} of ${leg.drumsPossible} possible`;
-  const binds = `binds ${leg.binding.place ? `${leg.binding.place} ` : ''}${leg.binding.name}, ${print(leg.spareLb, 'lb')} spare`;
+  const limit = `${leg.binding.place ? `${leg.binding.place} ` : ''}${leg.binding.name}`;
+  const binds = leg.drumsAboard === leg.drumsPossible ? `binds ${limit}` : `tightest is ${limit}`;
+  const spare =
+    leg.binding.name === 'drum positions'
+      ? countOf(leg.drumsPossible - leg.drumsAboard, 'place')
+      : print(leg.spareLb, 'lb');
   return [
-    `${aboard}; ${binds}. Positions ${leg.positions.join(' ')}.`,
+    `${aboard}; ${binds}, ${spare} spare. Positions ${leg.positions.join(' ')}.`,
     ...(leg.relax === '' ? [] : [`  ${leg.relax}`]),
   ];
 }
@@ -77,8 +82,8 @@ function stopText(stop: PlannedStop): string[] {
   const { unloadOrStay: arrival } = stop;
   const weights = `${stop.place}: arrives at ${print(arrival.arrivalLb, 'lb')}, may leave at ${print(arrival.takeoffLimitLb, 'lb')}`;
   const leave = arrival.canLeaveLoaded
-    ? 'can leave with everything aboard'
-    : `${print(arrival.overLb, 'lb')} over: unload or stay`;
+    ? 'could leave again with everything aboard'
+    : `${print(arrival.overLb, 'lb')} over, unload or stay`;
   const committal = stop.committalPoint === null ? '' : `, decide by ${stop.committalPoint}`;
   return [
     `${weights}; ${leave}. Tailwind limit ${print(stop.tailwindLimitKt, 'kt')}${committal}.`,

@@ -5,17 +5,17 @@ import { baseLines, cacheLines, shortageLines, totalsLine } from './caches.js';
 import { cautions } from './cautions.js';
 import { floorText, planColumns } from './costs.js';
 import { flightLines } from './flights.js';
-import { printDay } from './words.js';
+import { localText, printDay } from './words.js';
 
 /** The report of `drumline plan`: flights, stock, bases, shortages, plans beside each other, cautions. */
 export function planLines(scenario: Scenario, name: string, { plan, beside }: PlanDocument): string[] {
   const { proof } = plan;
   return [
     `Plan: ${plan.title}`,
-    `${printDay(plan.firstDay)} and ${plan.days - 1} days more, the first ${plan.offeredDays} offered. As known at ${scenario.asOf}. Target: ${name}.`,
+    `${printDay(plan.firstDay)} and ${plan.days - 1} days more, the first ${plan.offeredDays} offered. As known on ${localText(scenario.asOf, scenario.timeZone)}. Target: ${name}.`,
     `${totalsLine(plan)}. ${floorText(plan)} (${proof.solver}, ${printNumber(proof.seconds, 1)} s, seed ${proof.seed}.)`,
     '',
-    'FLIGHTS',
+    `FLIGHTS, times local (${scenario.timeZone})`,
     ...flightLines(plan),
     '',
     'STOCK, with these flights flown',

@@ -2,7 +2,9 @@ import {
   type Cents,
   type CentsPerLitre,
   type IsoDate,
-  printMoney,
+  type IsoInstant,
+  localDate,
+  localTime,
   printNumber,
   printPrice,
 } from '@drumline/units';
@@ -27,6 +29,11 @@ const months = [
 export function printDay(date: IsoDate): string {
   const [year, month, day] = date.split('-').map(Number) as [number, number, number];
   return `${weekdays[new Date(Date.UTC(year, month - 1, day)).getUTCDay()]} ${day} ${months[month - 1]}`;
+}
+
+/** "Mon 14 June 06:00", local. */
+export function localText(instant: IsoInstant, timeZone: string): string {
+  return `${printDay(localDate(instant, timeZone))} ${localTime(instant, timeZone)}`;
 }
 
 /** "1 drum", "4 drums". */

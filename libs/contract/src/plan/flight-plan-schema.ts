@@ -93,7 +93,7 @@ export const flightPlanSchema = z.strictObject({
   cost: moneyParts,
   tiers: planCost,
   proof,
-  moneyGap: z.strictObject({ noLessThan: cents, atMostShare: z.number() }).nullable(),
+  moneyGap: z.strictObject({ savedAtMost: cents, share: z.number() }).nullable(),
   shortages: z.array(shortage),
   remarks: z.array(z.string()),
   risk: risk.nullable(),

@@ -25,11 +25,12 @@ const proof = (objective: number, bound: number | null): Proof => ({
 
 describe('the gap in money', () => {
   it('is a share of the money, not of the price of a shortage that no plan avoids', () => {
-    expect(moneyGap(tiers(1000, 9000), proof(10_000, 9_980))).toEqual({ noLessThan: 980, atMostShare: 0.02 });
+    expect(moneyGap(tiers(1000, 9000), proof(10_000, 9_980))).toEqual({ savedAtMost: 20, share: 0.02 });
   });
 
   it('is nothing where the bound is reached, and unknown without a bound', () => {
-    expect(moneyGap(tiers(1000, 9000), proof(10_000, 10_000))).toEqual({ noLessThan: 1000, atMostShare: 0 });
+    expect(moneyGap(tiers(1000, 9000), proof(10_000, 10_000))).toEqual({ savedAtMost: 0, share: 0 });
     expect(moneyGap(tiers(1000, 0), proof(1000, null))).toBeNull();
+    expect(moneyGap(tiers(1000, 0), proof(1000, -50_000))).toBeNull();
   });
 });

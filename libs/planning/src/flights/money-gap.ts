@@ -3,15 +3,14 @@ import { cents } from '@drumline/units';
 import type { MoneyGap } from '../flight-plan.js';
 
 /**
- * How far the plan's money can be from the cheapest, of all plans with no more shortage. The bound holds for shortage and
- * money together; with the plan's own shortage taken off both, what is left bounds the money. Null without a bound.
+ * What could be saved at most, among plans with no more shortage, all told: flights, fuel, handling, changes to the standing
+ * plan, litres short of the end target. The bound holds for shortage and money together; with the plan's own shortage taken off
+ * both, what is left bounds the money. Null without a bound, or with one that says nothing about the money.
  */
 export function moneyGap(tiers: PlanCost, { bound, objective }: Proof): MoneyGap | null {
   if (bound === null) return null;
   const money = tiers.total - tiers.unmet - tiers.belowCritical - tiers.belowMinimum;
   const above = Math.max(0, objective - bound);
-  return {
-    noLessThan: cents(Math.max(0, Math.floor(money - above))),
-    atMostShare: money > 0 ? above / money : 0,
-  };
+  if (above > money) return null;
+  return { savedAtMost: cents(Math.ceil(above)), share: money > 0 ? above / money : 0 };
 }
