@@ -17,7 +17,8 @@ import type { Account } from '../people/account.table.js';
 import { mayDo } from '../people/permission.js';
 import { type NotSeen, SessionsService } from '../people/sessions.service.js';
 import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
-import { KeptStock, type LastCount } from './kept-stock.js';
+import { isCountAfter } from './is-count-after.js';
+import { KeptStock, lastCountAt, type StandingCount } from './kept-stock.js';
 import { loadSlice } from './slice.js';
 import { StockFiguresService } from './stock-figures.service.js';
 
@@ -50,11 +51,12 @@ export class CasesService implements OnModuleInit {
 
   async open(): Promise<readonly OpenCase[]> {
     const { places } = await this.kept.read();
-    const { policy } = await this.figures.scenario();
-    const counts = [...places.values()].flatMap(({ lastCount }) => lastCount ?? []);
+    const { policy, asOf } = await this.figures.scenario();
+    const counts = [...places.values()].flatMap((place) => lastCountAt(place, asOf) ?? []);
     const differing = counts.filter((count) => isBeyond(count, policy.countTolerance));
     if (differing.length === 0) return [];
-    const state = replay(await this.sliceOf(differing.map(({ counted }) => counted.place)));
+    const slice = await this.sliceOf(differing.map(({ counted }) => counted.place));
+    const state = replay(slice.filter((movement) => !isCountAfter(movement, asOf)));
     const closings = await this.closings();
     return Promise.all(
       differenceCases(state, policy.countTolerance, closings).map(async (each) => ({
@@ -160,7 +162,7 @@ interface Payload extends CaseClosingRequest {
 }
 
 const isBeyond = (
-  { counted, bookMillilitres, isClosed }: LastCount,
+  { counted, bookMillilitres, isClosed }: StandingCount,
   tolerance: Parameters<typeof toleranceOfCount>[2],
 ): boolean => {
   const litres = toleranceOfCount(litresOf(bookMillilitres), counted.openDrums, tolerance);

@@ -1,16 +1,19 @@
 import type { BatchState, Counted, DrumState, PlaceBalance } from '@drumline/stock';
+import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
+import { ClockService } from '../territory/clock.service.js';
 
 /** What stands at a place, as the rows beside the ledger say. */
 export interface PlaceStock {
   readonly version: number;
   readonly balance: PlaceBalance;
   readonly drums: ReadonlyMap<string, DrumState>;
-  readonly lastCount: LastCount | null;
+  /** The last count that was known when the place was read, and whatever a clock that is ahead has written since. */
+  readonly counts: readonly StandingCount[];
 }
 
-export interface LastCount {
+export interface StandingCount {
   readonly counted: Counted;
   /** The book at the moment of the count, with everything known now. */
   readonly bookMillilitres: PlaceBalance['bookMillilitres'];
@@ -42,7 +45,10 @@ export class KeptStock {
   private running: Promise<StockNow> | null = null;
   private next: Promise<StockNow> | null = null;
 
-  constructor(private readonly database: DataSource) {}
+  constructor(
+    private readonly database: DataSource,
+    private readonly clock: ClockService,
+  ) {}
 
   /** Several who ask at once are answered by one reading, but never by one that began before they asked. */
   read(): Promise<StockNow> {
@@ -75,7 +81,7 @@ export class KeptStock {
     const versions = await readVersions(this.database.manager);
     if (isUpToDate(this.kept, versions)) return this.kept;
     this.kept = await this.database.transaction('REPEATABLE READ', async (transaction) =>
-      bringUpToDate(transaction, this.kept, await readVersions(transaction)),
+      bringUpToDate(transaction, this.kept, await readVersions(transaction), await this.clock.now()),
     );
     return this.kept;
   }
@@ -110,11 +116,13 @@ const bringUpToDate = async (
   transaction: EntityManager,
   kept: StockNow,
   { territory, batches, balances }: Versions,
+  now: Date,
 ): Promise<StockNow> => {
   const changed = balances.filter(({ place, version }) => kept.places.get(place)?.version !== version);
   const read = await readPlaces(
     transaction,
     changed.map(({ place }) => place),
+    now,
   );
   return {
     territoryVersion: territory,
@@ -129,29 +137,32 @@ const bringUpToDate = async (
   };
 };
 
-const readPlaces = async (transaction: EntityManager, places: readonly string[]) => {
-  if (places.length === 0) return () => ({ drums: new Map<string, DrumState>(), lastCount: null });
+const readPlaces = async (transaction: EntityManager, places: readonly string[], now: Date) => {
+  if (places.length === 0) return () => ({ drums: new Map<string, DrumState>(), counts: [] });
   const drums: readonly { readonly place: string; readonly data: DrumState }[] = await transaction.query(
     'select place, data from drums where place = any($1) order by number',
     [places],
   );
-  const counts: readonly (LastCount & { readonly place: string })[] = await transaction.query(lastCounts, [
-    places,
-  ]);
-  return (place: string): Pick<PlaceStock, 'drums' | 'lastCount'> => ({
+  const counts: readonly (StandingCount & { readonly place: string })[] = await transaction.query(
+    lastCounts,
+    [places, now],
+  );
+  return (place: string): Pick<PlaceStock, 'drums' | 'counts'> => ({
     drums: new Map(drums.filter((drum) => drum.place === place).map(({ data }) => [data.number, data])),
-    lastCount: counts.find((count) => count.place === place) ?? null,
+    counts: counts.filter((count) => count.place === place),
   });
 };
 
 const lastCounts = `
-  select distinct on (place) place, data as counted,
-    exists (select from case_closings where count = counts.id) as "isClosed",
+  select place, data as counted, exists (select from case_closings where count = counts.id) as "isClosed",
     (select coalesce(sum(millilitres), 0)::float8 from drum_steps
      where drum_steps.place = counts.place and from_at <= counts.happened_at
        and (until_at is null or until_at > counts.happened_at)) as "bookMillilitres"
   from counts where stands and place = any($1)
-  order by place, happened_at desc, written_at desc, id desc`;
+    and not exists (select from counts as later where later.stands and later.place = counts.place
+      and later.happened_at <= $2
+      and (later.happened_at, later.written_at, later.id) > (counts.happened_at, counts.written_at, counts.id))
+  order by place, happened_at, written_at, id`;
 
 const readBatches = async (transaction: EntityManager): Promise<ReadonlyMap<string, BatchState>> => {
   const rows: readonly { readonly data: BatchState }[] = await transaction.query(
@@ -159,3 +170,7 @@ const readBatches = async (transaction: EntityManager): Promise<ReadonlyMap<stri
   );
   return new Map(rows.map(({ data }) => [data.batch, data]));
 };
+
+/** The count in force at a moment: the last that had happened by then. */
+export const lastCountAt = (place: PlaceStock | undefined, at: IsoInstant): StandingCount | null =>
+  place?.counts.findLast(({ counted }) => Date.parse(counted.happenedAt) <= Date.parse(at)) ?? null;

@@ -12,6 +12,7 @@ import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { TerritoryService } from '../territory/territory.service.js';
+import { isCountAfter } from './is-count-after.js';
 import { bare, type PlaceFigures, placeFigures } from './place-figures.js';
 
 /** The stock as it was known at a moment: from what had come in by then. Levels and capacities are those of now. */
@@ -29,7 +30,7 @@ export class KnownAtService {
       [at],
     );
     const state = asKnownAt(
-      rows.map(({ data }) => data),
+      rows.map(({ data }) => data).filter((movement) => !isCountAfter(movement, at)),
       at,
     );
     const scenario = {

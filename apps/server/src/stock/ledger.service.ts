@@ -36,21 +36,23 @@ export class LedgerService {
 
   /** The same id is the same movement: sent again it changes nothing. */
   async append(transaction: EntityManager, movement: Movement, by: Actor): Promise<Appended> {
-    const known = await insert(transaction, [movement], by);
-    if (known.length > 0) return { movement: sameOrRefused(known[0]!, movement), isNew: false, raised: [] };
+    const { isNew, kept } = await insertOne(transaction, movement, by);
+    if (!isNew) return { movement: sameOrRefused(kept, movement), isNew, raised: [] };
     await goWithOthers(transaction, movement);
     const chain = await correctedBy(transaction, movement);
     const subjects = subjectsOf(movement, (id) => chain.get(id));
     const root = [...chain.values()].at(-1)!;
-    await takeTurns(transaction, root, subjects);
+    const joined = await takeTurns(transaction, root, subjects);
     const slice = await loadSlice(transaction, subjects, {
       known: [...chain.values(), ...(await drawsAround(transaction, root))],
-      ...(subjects.batch === null ? { beforeHolds: (batches) => waitForHolds(transaction, batches) } : {}),
+      ...(subjects.batch === null
+        ? { joined, beforeHolds: (batches) => waitForHolds(transaction, batches) }
+        : {}),
     });
     const before = replay(slice.filter(({ id }) => id !== movement.id));
     const rows = stockRows(before, applyMovement(before, movement));
     await writeStock(transaction, rows);
-    return { movement, isNew: true, raised: rows.raised };
+    return { movement: kept, isNew, raised: rows.raised };
   }
 
   /** The first movements of an empty ledger. */
@@ -75,31 +77,38 @@ export class LedgerService {
   }
 }
 
-/** Returns the movements with these ids that were there before. */
-const insert = async (
+interface Inserted {
+  readonly isNew: boolean;
+  /** As the database keeps it. */
+  readonly kept: Movement;
+}
+
+const insertOne = async (transaction: EntityManager, movement: Movement, by: Actor): Promise<Inserted> => {
+  const [added] = await insert(transaction, [movement], by);
+  if (added !== undefined) return { isNew: true, kept: added.data };
+  const [known] = (await transaction.query('select data from movements where id = $1', [
+    movement.id,
+  ])) as readonly [Row];
+  return { isNew: false, kept: known.data };
+};
+
+interface Row {
+  readonly data: Movement;
+}
+
+/** Returns those that were not there yet. */
+const insert = (
   transaction: EntityManager,
   movements: readonly Movement[],
   by: Actor,
-): Promise<Movement[]> => {
-  const added: readonly { readonly id: string }[] = await transaction.query(insertMovements, [
-    JSON.stringify(movements),
-    by.id,
-  ]);
-  if (added.length === movements.length) return [];
-  const ids = movements.map(({ id }) => id).filter((id) => !added.some((row) => row.id === id));
-  const rows: readonly { readonly data: Movement }[] = await transaction.query(
-    'select data from movements where id = any($1)',
-    [ids],
-  );
-  return rows.map(({ data }) => data);
-};
+): Promise<readonly Row[]> => transaction.query(insertMovements, [JSON.stringify(movements), by.id]);
 
 const insertMovements = `
   insert into movements (id, kind, happened_at, written_at, received_at, means, account_id, data)
   select (data ->> 'id')::uuid, data ->> 'kind', (data ->> 'happenedAt')::timestamptz,
     (data ->> 'writtenAt')::timestamptz, (data ->> 'receivedAt')::timestamptz, data ->> 'means', $2::uuid, data
   from jsonb_array_elements($1::jsonb) with ordinality as line(data, position) order by position
-  on conflict (id) do nothing returning id`;
+  on conflict (id) do nothing returning data`;
 
 /** When it was received is the server's word, not the sender's. */
 const sameOrRefused = (known: Movement, sent: Movement): Movement => {

@@ -6,6 +6,8 @@ interface Row {
 }
 
 interface SliceOptions {
+  /** The drums with all numbers ever joined to them, where that is known. */
+  readonly joined?: readonly string[];
   /** Movements that are to be in it in any case. */
   readonly known?: readonly Movement[];
   /** Called with the batches of the drums before their holds are read. */
@@ -19,10 +21,10 @@ interface SliceOptions {
 export const loadSlice = async (
   transaction: EntityManager,
   { drums, batch, place }: Subjects,
-  { known = [], beforeHolds }: SliceOptions = {},
+  { known = [], joined, beforeHolds }: SliceOptions = {},
 ): Promise<Movement[]> => {
   const ofBatch = batch === null ? [] : await numbersOfBatch(transaction, batch);
-  const numbers = await joinedNumbers(transaction, [...drums, ...ofBatch]);
+  const numbers = joined ?? (await joinedNumbers(transaction, [...drums, ...ofBatch]));
   const ofDrums = numbers.length === 0 ? [] : await rows(transaction, movementsOfDrums, [numbers]);
   const batches = batchesIn(ofDrums, batch);
   await beforeHolds?.(batches);

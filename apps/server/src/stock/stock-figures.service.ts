@@ -1,10 +1,10 @@
 import type { Scenario } from '@drumline/planning';
 import { litresOf } from '@drumline/stock';
-import { type Litres, localDate } from '@drumline/units';
+import { type IsoInstant, localDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { ClockService } from '../territory/clock.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
-import { KeptStock, type PlaceStock, type StockNow } from './kept-stock.js';
+import { KeptStock, lastCountAt, type PlaceStock, type StockNow } from './kept-stock.js';
 import { bare, type PlaceFigures, placeFigures, type StandingAt } from './place-figures.js';
 import { stockOf } from './stock-of.js';
 
@@ -69,7 +69,7 @@ export class StockFiguresService {
     if (made?.from === from) return made.figures;
     const figures = placeFigures(
       scenarioOf(places, there, scenario, stock),
-      new Map(places.map((place, index) => [place, standingAt(place, there[index])])),
+      new Map(places.map((place, index) => [place, standingAt(place, there[index], scenario.asOf)])),
     );
     this.made.set(places[0]!, { from, figures });
     return figures;
@@ -96,11 +96,10 @@ const madeFrom = (
   { asOf, firstDay }: Scenario,
   { territoryVersion, batchesVersion }: StockNow,
 ): string => {
-  const isAhead = there.some(
-    (place) => place?.lastCount && Date.parse(place.lastCount.counted.happenedAt) > Date.parse(asOf),
+  const versions = there.map(
+    (place) => `${place?.version ?? 0}/${lastCountAt(place, asOf)?.counted.id ?? ''}`,
   );
-  const versions = there.map((place) => place?.version ?? 0);
-  return [territoryVersion, batchesVersion, firstDay, ...versions, isAhead ? asOf : ''].join(' ');
+  return [territoryVersion, batchesVersion, firstDay, ...versions].join(' ');
 };
 
 const scenarioOf = (
@@ -117,10 +116,10 @@ const scenarioOf = (
   };
 };
 
-const standingAt = (place: string, there: PlaceStock | undefined): StandingAt => ({
-  balance: there?.balance ?? bare(place),
-  countedLitres: countedLitres(there),
-});
-
-const countedLitres = (there: PlaceStock | undefined): Litres | null =>
-  there?.lastCount ? litresOf(there.lastCount.counted.millilitres) : null;
+const standingAt = (place: string, there: PlaceStock | undefined, at: IsoInstant): StandingAt => {
+  const last = lastCountAt(there, at);
+  return {
+    balance: there?.balance ?? bare(place),
+    countedLitres: last && !last.isClosed ? litresOf(last.counted.millilitres) : null,
+  };
+};

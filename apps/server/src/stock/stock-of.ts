@@ -13,10 +13,12 @@ export const stockOf = (
   return {
     drums: toDrums({ drums }, timeZone),
     batches: toBatches({ drums, batches }, registered),
-    counts: places.flatMap(({ lastCount, balance }) =>
-      lastCount === null || lastCount.isClosed
-        ? []
-        : [carriedCount(lastCount.counted, lastCount.bookMillilitres, balance.bookMillilitres)],
+    counts: places.flatMap(({ counts, balance }) =>
+      counts
+        .filter(({ isClosed }) => !isClosed)
+        .map(({ counted, bookMillilitres }) =>
+          carriedCount(counted, bookMillilitres, balance.bookMillilitres),
+        ),
     ),
   };
 };

@@ -16,7 +16,12 @@ export interface CurrentStock {
   readonly counts: readonly Count[];
 }
 
-type KeptTerritory = Pick<Scenario, 'places' | 'batches' | 'timeZone'>;
+/** What of a drum does not depend on where it is. */
+export type KnownDrum = Pick<Drum, 'number' | 'batch'> & {
+  readonly [Weight in 'tareKg' | 'grossKg']: Drum[Weight] | null;
+};
+
+type KeptTerritory = Pick<Scenario, 'places' | 'batches' | 'bases' | 'policy' | 'timeZone'>;
 
 /** What other features ask of the stock. */
 @Injectable()
@@ -50,7 +55,8 @@ export class StockService {
    * Drums with fuel, batches and counts as they stand now, for a scenario of the territory as it is kept. What was
    * reported at a place that nobody has entered is looked at by a person, not by a plan.
    */
-  async picture({ places, batches, timeZone }: KeptTerritory): Promise<CurrentStock> {
+  async picture(territory: KeptTerritory): Promise<CurrentStock> {
+    const { places, batches, timeZone } = territory;
     const now = await this.kept.read();
     const known = places.flatMap(({ code }) => now.places.get(code) ?? []);
     const stock = stockOf(known, now.batches, batches, timeZone);
@@ -58,9 +64,24 @@ export class StockService {
       drums: stock.drums
         .filter(({ content }) => content === 'filled sealed' || content === 'part used')
         .map(atTheMinute),
-      batches: stock.batches.map(atTheMinute),
+      batches: stock.batches.map((batch) => atTheMinute(withFigures(batch, territory))),
       counts: stock.counts.map((count) => ({ ...count, at: toTheMinute(count.at) })),
     };
+  }
+
+  /** Batch and weights of these drums, wherever they are; those without a batch are left out. */
+  async drumsByNumber(
+    transaction: EntityManager,
+    numbers: readonly string[],
+  ): Promise<ReadonlyMap<string, KnownDrum>> {
+    if (numbers.length === 0) return new Map();
+    const rows: readonly KnownDrum[] = await transaction.query(
+      `select number, data ->> 'batch' as batch, (data ->> 'tareKg')::float8 as "tareKg",
+         (data ->> 'grossKg')::float8 as "grossKg"
+       from drums where number = any($1) and data ->> 'batch' is not null`,
+      [numbers],
+    );
+    return new Map(rows.map((row) => [row.number, row]));
   }
 
   async isEmpty(): Promise<boolean> {
@@ -68,6 +89,16 @@ export class StockService {
     return rows.length === 0;
   }
 }
+
+/** A scenario takes no batch without a density and a base; one that nobody has entered is past its retest date anyway. */
+const withFigures = (batch: Batch, { policy, bases }: KeptTerritory): Batch =>
+  batch.filledAt.length > 0
+    ? batch
+    : {
+        ...batch,
+        densityAt15KgPerLitre: policy.bookDensityKgPerLitre,
+        filledAt: bases.slice(0, 1).map(({ place }) => place),
+      };
 
 /** A scenario is of a minute; what happened in it has happened. */
 const toTheMinute = (at: IsoInstant): IsoInstant => `${at.slice(0, 16)}Z`;

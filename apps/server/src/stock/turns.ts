@@ -24,19 +24,20 @@ export const goAlone = (transaction: EntityManager) =>
 
 /**
  * One after the other: movements of one drum, counts and draws of one place, holds of one batch. Drums first, then
- * places, then batches, so that no two wait for each other.
+ * places, then batches, so that no two wait for each other. Returns the drums with all numbers ever joined to them.
  */
 export const takeTurns = async (
   transaction: EntityManager,
   movement: Movement,
   { drums, batch, place }: Subjects,
-): Promise<void> => {
-  await takeDrums(transaction, drums);
+): Promise<readonly string[]> => {
+  const numbers = await takeDrums(transaction, drums);
   const places = place ?? (movement.kind === 'drawn' ? movement.place : null);
   await take(transaction, 'pg_advisory_xact_lock', [
     ...(places === null ? [] : [`place ${places}`]),
     ...(batch === null ? [] : [`batch ${batch}`]),
   ]);
+  return numbers;
 };
 
 /** A drum goes on while no hold of its batches is being written. */
@@ -48,16 +49,21 @@ export const waitForHolds = (transaction: EntityManager, batches: readonly strin
   );
 
 /** A join that came in meanwhile makes the group larger: then the rest is taken as well. */
-const takeDrums = async (transaction: EntityManager, drums: readonly string[]): Promise<void> => {
+const takeDrums = async (
+  transaction: EntityManager,
+  drums: readonly string[],
+): Promise<readonly string[]> => {
   const taken = new Set<string>();
-  for (let numbers = [...drums].sort(); numbers.length > 0; ) {
-    for (const number of numbers) taken.add(number);
+  for (;;) {
+    const numbers = await joinedNumbers(transaction, drums);
+    const more = numbers.filter((number) => !taken.has(number));
+    if (more.length === 0) return numbers;
+    for (const number of more) taken.add(number);
     await take(
       transaction,
       'pg_advisory_xact_lock',
-      numbers.map((number) => `drum ${number}`),
+      more.map((number) => `drum ${number}`),
     );
-    numbers = (await joinedNumbers(transaction, drums)).filter((number) => !taken.has(number));
   }
 };
 

@@ -63,7 +63,8 @@ const writeRaised = `
   insert into raised (id, kind, drum, place, flight, data, raised_at)
   select * from jsonb_to_recordset($1::jsonb) as raised(id text, kind text, drum text, place text, flight text,
     data jsonb, raised_at timestamptz)
-  on conflict (id) do update set data = excluded.data, raised_at = excluded.raised_at`;
+  on conflict (id) do update set place = excluded.place, flight = excluded.flight, data = excluded.data,
+    raised_at = excluded.raised_at`;
 
 const addToBalances = `
   insert into place_balances (place, sealed_drums, part_used_drums, empty_drums, book_millilitres)

@@ -11,6 +11,7 @@ export interface LedgerChange {
   readonly batches: readonly BatchState[];
   /** To be added to the balance of each place. */
   readonly balances: readonly PlaceBalance[];
+  /** New, or said in other words than before. */
   readonly raised: readonly Raised[];
   /** Ids of raised things that no longer are. */
   readonly raisedGone: readonly string[];
@@ -28,9 +29,13 @@ export function ledgerChange(before: LedgerState, after: LedgerState): LedgerCha
     drumsGone: [...before.drums.keys()].filter((number) => !after.drums.has(number)),
     batches: [...after.batches.values()].filter((batch) => before.batches.get(batch.batch) !== batch),
     balances: balanceChanges(before, after),
-    raised: [...is.values()].filter(({ id }) => !was.has(id)),
+    raised: [...is.values()].filter((each) => !readsTheSame(was.get(each.id), each)),
     raisedGone: [...was.keys()].filter((id) => !is.has(id)),
   };
+}
+
+function readsTheSame(was: Raised | undefined, is: Raised): boolean {
+  return was?.what === is.what && was.place === is.place && was.flight === is.flight;
 }
 
 function balanceChanges(before: LedgerState, after: LedgerState): PlaceBalance[] {

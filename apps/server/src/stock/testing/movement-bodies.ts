@@ -42,7 +42,7 @@ export const drawn = (drum: string, place: string, litres: number, rest: object 
 
 export const counted = (place: string, litres: number, rest: object = {}) => ({
   kind: 'counted',
-  ...written('2027-06-14T06:00Z'),
+  ...written('2027-06-14T05:50Z'),
   place,
   method: 'dip',
   seenFrom: 'ground',
