@@ -6,7 +6,12 @@ import { describe, expect, it } from 'vitest';
 const seed = parseScenario(readFileSync(new URL('../../seeds/hollowtarn.json', import.meta.url), 'utf8'));
 if (!seed.ok) throw new Error(seed.faults.map(printFault).join('\n'));
 const { plan } = planByHand(seed.scenario, { endTarget: 'minimum', weather: { fortnights: 20, seed: 1 } });
-const document = { format: 'drumline-plan/1', plan, beside: [{ name: 'the same', plan }] };
+const document = {
+  format: 'drumline-plan/1',
+  madeFrom: '0123456789ab',
+  plan,
+  beside: [{ name: 'the same', plan }],
+};
 
 const faultsOf = (value: unknown) => {
   const parsed = parsePlan(value);

@@ -2,10 +2,13 @@ import { type PlanDocument, parsePlan, printFault } from '@drumline/contract';
 import { CommandEnd, exitCodes } from './exit-codes.js';
 import { readDocument } from './read-document.js';
 
-/** The plan of a plan document, as `drumline plan --out` writes it. Ends the command where the file is none. */
-export function loadPlan(path: string): PlanDocument['plan'] {
+/** The plan of a plan document. */
+export const loadPlan = (path: string): PlanDocument['plan'] => loadPlanDocument(path).plan;
+
+/** A plan document, as `drumline plan --out` writes it. Ends the command where the file is none. */
+export function loadPlanDocument(path: string): PlanDocument {
   const parsed = parsePlan(readDocument(path));
-  if (parsed.ok) return parsed.document.plan;
+  if (parsed.ok) return parsed.document;
   throw new CommandEnd(
     exitCodes.badInput,
     [

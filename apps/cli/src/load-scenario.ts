@@ -5,7 +5,7 @@ import { CommandEnd, exitCodes } from './exit-codes.js';
 import { loadPlan } from './load-plan.js';
 import { countOf } from './output/words.js';
 import { readDocument } from './read-document.js';
-import { withChanges } from './with-changes.js';
+import { addedNames, withChanges } from './with-changes.js';
 
 export interface ScenarioOptions {
   /** Files of changes laid over the scenario, in order. */
@@ -35,8 +35,13 @@ export function loadScenario(path: string, options: ScenarioOptions = {}): Scena
   );
 }
 
-const layOver = (document: unknown, path: string): unknown =>
-  withChanges(document as Record<string, unknown>, json(path, readDocument(path)));
+function layOver(document: unknown, path: string): unknown {
+  const base = document as Record<string, unknown>;
+  const changes = json(path, readDocument(path));
+  for (const added of addedNames(base, changes))
+    process.stderr.write(`look at: ${path} adds ${added}, which the scenario does not have.\n`);
+  return withChanges(base, changes);
+}
 
 function json(path: string, text: string): Record<string, unknown> {
   try {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { withChanges } from './with-changes.js';
+import { addedNames, withChanges } from './with-changes.js';
 
 const document = {
   asOf: '2027-06-14T06:00Z',
@@ -30,5 +30,9 @@ describe('changes laid over a scenario', () => {
 
   it('a pilot joins: a line of a new name is added', () => {
     expect(withChanges(document, { pilots: [{ id: 'FW9' }] }).pilots).toHaveLength(3);
+  });
+
+  it('a slip in a name is told: the line would be added', () => {
+    expect(addedNames(document, { pilots: [{ id: 'FW1' }, { id: 'FW9' }] })).toEqual(['pilots FW9']);
   });
 });

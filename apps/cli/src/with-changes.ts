@@ -50,3 +50,15 @@ function changedLines(
 
 const isObject = (value: unknown): value is Json =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** Names in the changes that the document does not have: their lines would be added, so a slip in a name shows here. */
+export function addedNames(document: Json, changes: Json): string[] {
+  return Object.entries(names).flatMap(([field, name]) => {
+    const [old, lines] = [document[field], changes[field]];
+    if (!Array.isArray(old) || !Array.isArray(lines)) return [];
+    const known = new Set((old as Json[]).map((line) => line[name]));
+    return (lines as Json[])
+      .filter((line) => !known.has(line[name]))
+      .map((line) => `${field} ${String(line[name])}`);
+  });
+}

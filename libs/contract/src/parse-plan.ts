@@ -7,6 +7,8 @@ import { planDocumentSchema } from './plan/flight-plan-schema.js';
 /** What `drumline plan --json` writes. */
 export interface PlanDocument {
   readonly format: 'drumline-plan/1';
+  /** Fingerprint of the scenario, changes included, standing flights left out. */
+  readonly madeFrom: string;
   readonly plan: FlightPlan;
   /** Plans to compare with: the minimum-only plan, the hand plan. */
   readonly beside: readonly { readonly name: string; readonly plan: FlightPlan }[];

@@ -62,9 +62,16 @@ describe('all faults come at once', () => {
 });
 
 describe('a document that is not a scenario', () => {
+  it('tells a document that is no scenario so once, not field by field', () => {
+    for (const document of [{}, { format: 'drumline-plan/1' }, { pilots: [] }]) {
+      const parsed = parseScenario(document);
+      expect(parsed.ok ? [] : parsed.faults.map(({ path }) => path)).toEqual(['format']);
+    }
+  });
+
   it('lists every field that is missing', () => {
-    const parsed = parseScenario({});
-    expect(parsed.ok ? [] : parsed.faults.map(({ path }) => path)).toEqual(Object.keys(tinyDocument()));
+    const parsed = parseScenario({ format: 'drumline-scenario/1' });
+    expect(parsed.ok ? [] : ['format', ...parsed.faults.map(({ path }) => path)]).toEqual(Object.keys(tinyDocument()));
   });
 
   it('text that is not JSON has one fault, with line and column', () => {

@@ -21,6 +21,8 @@ export const parseScenario = (document: unknown): ParsedScenario => {
   const read = typeof document === 'string' ? readJson(document) : { ok: true as const, value: document };
   if (!read.ok) return { ok: false, faults: [read.fault], doubts: [] };
 
+  const other = otherDocument(read.value);
+  if (other) return { ok: false, faults: [other], doubts: [] };
   const parts = soundParts(read.value);
   const faults = [
     ...shapeFaults(scenarioSchema, read.value),
@@ -31,6 +33,21 @@ export const parseScenario = (document: unknown): ParsedScenario => {
   return faults.length === 0
     ? { ok: true, scenario: parts.whole as Scenario, doubts }
     : { ok: false, faults, doubts };
+};
+
+/** A document that does not call itself a scenario is told so once, not field by field. */
+const otherDocument = (document: unknown): Fault | null => {
+  if (typeof document !== 'object' || document === null || Array.isArray(document)) return null;
+  if ('format' in document && document.format === scenarioSchema.shape.format.value) return null;
+  const problem =
+    'format' in document
+      ? `${JSON.stringify(document.format)} is no scenario document.`
+      : 'The document has no format.';
+  return {
+    path: 'format',
+    problem,
+    remedy: `Write "format": "${scenarioSchema.shape.format.value}". A file of changes is laid over a scenario, not read alone.`,
+  };
 };
 
 const soundParts = (document: unknown): SoundParts => {

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { checkPlan, costOf, handRule, type Progress, solve } from '@drumline/routing';
-import { highsMethods } from '@drumline/routing/milp';
-import { searchInThreads } from '@drumline/routing/threads';
+import { methodsInThreads } from '@drumline/routing/threads';
 import { type CachesNetwork, problemOfNetwork } from './caches-network.js';
 import { marks, type NetworkRun, type NetworkTask } from './network-run.js';
 
@@ -23,7 +22,7 @@ async function run({ file, seconds, seed, threads }: NetworkTask): Promise<Netwo
     seed,
     clock: () => performance.now(),
     budget: { seconds: seconds - elapsed() },
-    methods: { ...highsMethods(), search: searchInThreads(threads) },
+    methods: methodsInThreads(threads),
     onProgress: (progress) => history.push({ ...progress, seconds: elapsed() }),
   });
   if (outcome.status === 'infeasible') throw new Error(`${file}: ${outcome.reasons.join(' ')}`);

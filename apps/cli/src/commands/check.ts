@@ -6,7 +6,8 @@ import {
   type StandingFlight,
 } from '@drumline/planning';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
-import { loadPlan } from '../load-plan.js';
+import { warnOfOtherPicture } from '../fingerprint.js';
+import { loadPlanDocument } from '../load-plan.js';
 import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { countOf } from '../output/words.js';
 import { writeAnswer } from '../output/write-answer.js';
@@ -18,7 +19,7 @@ export function check(
   options: ScenarioOptions & { readonly json?: boolean },
 ): void {
   const scenario = loadScenario(path, options);
-  const subjects = planPath === undefined ? ownFlights(scenario) : [planOf(planPath)];
+  const subjects = planPath === undefined ? ownFlights(scenario) : [planOf(scenario, planPath)];
   const answers = subjects.map(({ name, flights }) => ({
     name,
     flights,
@@ -44,8 +45,10 @@ function ownFlights(scenario: Scenario): Subject[] {
   ].filter(({ name, flights }) => flights.length > 0 || name === 'the standing flights');
 }
 
-function planOf(path: string): Subject {
-  return { name: path, flights: loadPlan(path).flights.map(asStandingFlight) };
+function planOf(scenario: Scenario, path: string): Subject {
+  const document = loadPlanDocument(path);
+  warnOfOtherPicture(scenario, document);
+  return { name: path, flights: document.plan.flights.map(asStandingFlight) };
 }
 
 function faultLines(name: string, flights: number, faults: readonly Fault[]): string[] {

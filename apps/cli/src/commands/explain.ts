@@ -7,7 +7,8 @@ import {
   whyNot,
 } from '@drumline/planning';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
-import { loadPlan } from '../load-plan.js';
+import { warnOfOtherPicture } from '../fingerprint.js';
+import { loadPlanDocument } from '../load-plan.js';
 import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { flightLines, flightText } from '../output/flights.js';
 import { countOf, printDay } from '../output/words.js';
@@ -21,7 +22,9 @@ export function explain(
   options: ScenarioOptions & { readonly json?: boolean; readonly whyNot?: string },
 ): void {
   const scenario = loadScenario(scenarioPath, options);
-  const plan = loadPlan(planPath);
+  const document = loadPlanDocument(planPath);
+  warnOfOtherPicture(scenario, document);
+  const { plan } = document;
   if (options.whyNot !== undefined) {
     const question = questionOf(options.whyNot, scenario);
     const answer = whyNot(scenario, plan.flights.map(asStandingFlight), question, plan.endTarget);

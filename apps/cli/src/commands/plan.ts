@@ -2,6 +2,7 @@ import type { PlanDocument } from '@drumline/contract';
 import { type EndTarget, type FlightPlan, planByHand, type Scenario } from '@drumline/planning';
 import { type PlanTask, planInThread } from '@drumline/planning/threads';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
+import { fingerprint } from '../fingerprint.js';
 import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { planLines } from '../output/plan-report.js';
 import { progressLine, progressText } from '../output/progress-line.js';
@@ -25,6 +26,7 @@ export async function plan(path: string, options: PlanCommandOptions): Promise<v
   const byHand = scenario.handPlan.length === 0 ? [] : [handPlan(scenario)];
   const document: PlanDocument = {
     format: 'drumline-plan/1',
+    madeFrom: fingerprint(scenario),
     plan: first!.plan,
     beside: [...others, ...byHand],
   };

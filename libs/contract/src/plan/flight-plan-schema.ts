@@ -102,6 +102,7 @@ export const flightPlanSchema = z.strictObject({
 /** What `drumline plan --json` writes: the plan, and plans to compare it with. */
 export const planDocumentSchema = z.strictObject({
   format: z.literal('drumline-plan/1'),
+  madeFrom: z.string(),
   plan: flightPlanSchema,
   beside: z.array(z.strictObject({ name: z.string(), plan: flightPlanSchema })),
 });
