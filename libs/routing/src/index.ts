@@ -2,6 +2,7 @@ export * from './check-plan.js';
 export * from './cost.js';
 export { CrewHours } from './crews/crew-hours.js';
 export * from './levels.js';
+export type * from './methods.js';
 export { checkOpenPlan } from './open-routes/check-open-plan.js';
 export type * from './open-routes/open-problem.js';
 export * from './open-routes/search-open.js';

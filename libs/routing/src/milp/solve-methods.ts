@@ -1,10 +1,9 @@
 import type { RelaxationBound } from '../bound/lower-bound.js';
-import { promisingRoutes } from '../bound/promising-patterns.js';
+import { promisingPatterns, promisingRoutes } from '../bound/promising-patterns.js';
 import { costOf } from '../cost.js';
+import type { Bound, MethodLimits, Methods } from '../methods.js';
 import type { Plan } from '../plan.js';
 import type { Problem } from '../problem.js';
-import type { MethodLimits, Methods } from '../solve.js';
-import { handRule } from '../solvers/hand-rule.js';
 import { search } from '../solvers/search/search.js';
 import { horizonStart } from './horizon-start.js';
 import { lowerBound } from './lower-bound.js';
@@ -20,10 +19,16 @@ const HORIZON_SHARE = 0.6;
 /** Patterns up to which an integer program is small enough to be solved before the long search. */
 const FEW_PATTERNS = 3000;
 
+/** Patterns up to which an integer program may still better the plan after the long search. */
+const MOST_TO_POLISH = 15_000;
+
 const A_CENT = 1;
 
-/** Nodes of the integer program where there is no time limit: it ends alike every time. */
-const MOST_NODES = 2000;
+/** Nodes of the horizon program, which needs a good answer but no proof. */
+const HORIZON_NODES = 2000;
+
+/** Where there is no time limit, the integer program at the end is a small one: it ends soon, and alike every time. */
+const WITHOUT_TIME = { mostPatterns: 1000, mostNodes: 20 };
 
 /**
  * Bound and polish by HiGHS for `solve`, for one problem: what the bound learns, the polish goes on from. Blocks its
@@ -46,15 +51,17 @@ export function highsMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
       known = found;
       if (!Number.isFinite(bound)) return { bound: null };
       if (!converged) return { bound };
-      return startFrom(problem, found, limits, began);
+      return limits.seconds === null
+        ? { bound, routes: promisingRoutes(found, costOf(problem, limits.latest()).total), worthPolish: true }
+        : startFrom(problem, found, limits, began, limits.seconds);
     },
     polish: async (problem, plan, limits) => {
-      if (known?.relaxation.problem !== problem || !known.converged) return { plan, bound: null };
+      if (known?.relaxation.problem !== problem) return { plan, bound: null };
       const { bound, ...found } = await polish(problem, plan, {
         ...optionsOf(limits),
         known,
-        mostNodes: MOST_NODES,
-        onImproved: (_, cost) => limits.onProgress({ best: cost }),
+        ...(limits.seconds === null && { ...WITHOUT_TIME, onlyComplete: true }),
+        onImproved: (better) => limits.onProgress({ plan: better }),
       });
       return { plan: found.status === 'polished' ? found.plan : plan, bound };
     },
@@ -65,14 +72,25 @@ export function highsMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
  * A plan to start the long search from: proven optimal at once where few patterns can better it, else by way of the
  * horizon program.
  */
-async function startFrom(problem: Problem, known: RelaxationBound, limits: MethodLimits, began: number) {
-  const left = () =>
-    limits.seconds === null ? Number.POSITIVE_INFINITY : limits.seconds - (limits.clock() - began) / 1000;
+async function startFrom(
+  problem: Problem,
+  known: RelaxationBound,
+  limits: MethodLimits,
+  began: number,
+  seconds: number,
+): Promise<Bound> {
+  limits.onProgress({ bound: known.bound });
+  const left = () => seconds - (limits.clock() - began) / 1000;
   const prove = (plan: Plan) => proveSmall(problem, plan, known, limits, left());
-  let best = await prove(shortSearch(problem, handRule(problem), limits, left() * QUICK_SHARE));
+  let best = await prove(shortSearch(problem, limits.latest(), limits, left() * QUICK_SHARE));
   if (best.cost - best.bound >= A_CENT && left() > 0)
     best = await prove(await byHorizon(problem, known, best.plan, limits, left));
-  return { bound: best.bound, start: best.plan, routes: promisingRoutes(known, best.cost) };
+  return {
+    bound: best.bound,
+    start: best.plan,
+    routes: promisingRoutes(known, best.cost),
+    worthPolish: promisingPatterns(known, best.cost, MOST_TO_POLISH).complete,
+  };
 }
 
 /** The plan with its cost and bound, or the optimum where few patterns can better it. */
@@ -85,11 +103,11 @@ async function proveSmall(
 ) {
   const polished = await polish(problem, plan, {
     ...optionsOf(limits),
-    ...(Number.isFinite(seconds) && { timeLimitSeconds: Math.max(0, seconds) }),
+    timeLimitSeconds: Math.max(0, seconds),
     known,
     mostPatterns: FEW_PATTERNS,
     onlyComplete: true,
-    mostNodes: MOST_NODES,
+    onImproved: (better) => limits.onProgress({ plan: better }),
   });
   return polished.status === 'polished' ? polished : { ...polished, plan, cost: costOf(problem, plan).total };
 }
@@ -103,8 +121,8 @@ async function byHorizon(
 ): Promise<Plan> {
   const horizon = await horizonStart(known, best, {
     shouldStop: limits.shouldStop,
-    mostNodes: MOST_NODES,
-    ...(Number.isFinite(left()) && { timeLimitSeconds: left() * HORIZON_SHARE }),
+    mostNodes: HORIZON_NODES,
+    timeLimitSeconds: left() * HORIZON_SHARE,
   });
   if (!horizon) return best;
   const found = shortSearch(problem, horizon, limits, left() / 2);
@@ -114,13 +132,13 @@ async function byHorizon(
 function shortSearch(
   problem: Problem,
   from: Plan,
-  { clock, shouldStop }: MethodLimits,
+  { clock, shouldStop, onProgress }: MethodLimits,
   seconds: number,
 ): Plan {
   const limit = clock() + seconds * 1000;
   const stop = () => shouldStop() || clock() > limit;
   const budget = { iterations: FIRST_SEARCH_ROUNDS };
-  return search(problem, from, { seed: 1, budget, clock, shouldStop: stop }).plan;
+  return search(problem, from, { seed: 1, budget, clock, shouldStop: stop, onProgress }).plan;
 }
 
 const optionsOf = ({ clock, shouldStop, seconds }: MethodLimits) => ({

@@ -1,16 +1,32 @@
-import { parentPort, workerData } from 'node:worker_threads';
-import { search } from '../index.js';
-import type { SearchMessage, SearchTask } from './search-in-threads.js';
+import { type MessagePort, parentPort, receiveMessageOnPort, workerData } from 'node:worker_threads';
+import { type SearchNews, type SearchProgress, search } from '../index.js';
+import type { SearchMessage, SearchTask } from './search-team.js';
 
 const { problem, from, seed, budget, routes, stop } = workerData as SearchTask;
-const send = (message: SearchMessage) => parentPort?.postMessage(message);
+const port = parentPort as MessagePort;
+let sent = Number.POSITIVE_INFINITY;
 
 const found = search(problem, from, {
   seed,
   budget,
   clock: () => performance.now(),
   shouldStop: () => Atomics.load(stop, 0) === 1,
-  onProgress: (progress) => send({ kind: 'progress', ...progress }),
+  onProgress: sendIfBetter,
+  news: waitingNews,
   ...(routes && { routes }),
 });
-send({ kind: 'done', plan: found.plan, cost: found.cost, iterations: found.iterations });
+port.postMessage({ kind: 'done', ...found } satisfies SearchMessage);
+
+function sendIfBetter({ plan, best, iterations }: SearchProgress): void {
+  if (best >= sent) return;
+  sent = best;
+  port.postMessage({ kind: 'better', plan, cost: best, iterations } satisfies SearchMessage);
+}
+
+/** The last plan and the last routes among the messages that wait; null: there is none. */
+function waitingNews(): SearchNews | null {
+  const waiting: SearchNews[] = [];
+  for (let next = receiveMessageOnPort(port); next; next = receiveMessageOnPort(port))
+    waiting.push(next.message as SearchNews);
+  return waiting.length === 0 ? null : Object.assign({}, ...waiting);
+}

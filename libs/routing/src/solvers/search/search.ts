@@ -1,7 +1,7 @@
 import type { Plan } from '../../plan.js';
 import type { Problem } from '../../problem.js';
-import { randomFrom } from '../../random.js';
-import { flatten } from './flat-problem.js';
+import { type Random, randomFrom } from '../../random.js';
+import { type FlatProblem, flatten } from './flat-problem.js';
 import { RuinAndRecreate } from './ruin-and-recreate.js';
 import { SearchState } from './search-state.js';
 
@@ -14,12 +14,23 @@ export interface SearchOptions {
   readonly shouldStop?: () => boolean;
   /** Told about once a second. */
   readonly onProgress?: (progress: SearchProgress) => void;
+  /** Asked about once a second for what others have found. */
+  readonly news?: () => SearchNews | null;
   /** Routes that may be flown anew; all where it is not given. */
   readonly routes?: readonly number[];
 }
 
+/** What others have found while a search is on its way. */
+export interface SearchNews {
+  /** To go on from, if it is cheaper than the best so far; it must pass the check. */
+  readonly plan?: Plan;
+  /** Routes that may be flown anew from now on. */
+  readonly routes?: readonly number[];
+}
+
 export interface SearchProgress {
-  /** Cents. */
+  readonly plan: Plan;
+  /** Cost of the plan (cents). */
   readonly best: number;
   readonly iterations: number;
   readonly seconds: number;
@@ -36,6 +47,9 @@ export interface Found {
 const HOT = 0.3;
 const COLD = 0.02;
 
+/** Milliseconds. */
+const TELL_AFTER = 900;
+
 /** Cents: less is rounding. */
 const BETTER = 1e-3;
 
@@ -45,31 +59,70 @@ const BETTER = 1e-3;
  */
 export function search(problem: Problem, from: Plan, options: SearchOptions): Found {
   const random = randomFrom(options.seed);
-  const state = new SearchState(flatten(problem, options.routes), from);
-  const given = state.cost;
-  const moves = new RuinAndRecreate(state, random);
   const pace = new Pace(options);
-  let best = { cost: given, plan: from };
-  let current = given;
-  const keep = () => {
-    state.commit();
-    current = state.cost;
-    if (current < best.cost - BETTER) best = { cost: current, plan: state.toPlan() };
-  };
+  let walk = new Walk(flatten(problem, options.routes), from, random);
+  walk.complete();
+  while (pace.next()) {
+    walk.step(pace.used);
+    if (!pace.isTimeToTell()) continue;
+    pace.tell(walk.best);
+    const news = options.news?.();
+    if (news) walk = walk.withNews(news);
+  }
+  return { ...walk.best, iterations: pace.iterations };
+}
 
-  moves.complete();
-  if (state.cost <= given) keep();
-  else state.rollback();
-  const heat = (HOT * state.money) / Math.max(1, state.active.length);
-  while (pace.next(best.cost)) {
+/** A plan under change by annealing, and the best one seen. */
+class Walk {
+  best: { readonly cost: number; readonly plan: Plan };
+  private readonly state: SearchState;
+  private readonly moves: RuinAndRecreate;
+  private readonly heat: number;
+  private current: number;
+
+  constructor(
+    private readonly flat: FlatProblem,
+    from: Plan,
+    private readonly random: Random,
+  ) {
+    this.state = new SearchState(flat, from);
+    this.current = this.state.cost;
+    this.best = { cost: this.current, plan: from };
+    this.moves = new RuinAndRecreate(this.state, random);
+    this.heat = (HOT * this.state.money) / Math.max(1, this.state.active.length);
+  }
+
+  complete(): void {
+    this.moves.complete();
+    if (this.state.cost <= this.current) this.keep();
+    else this.state.rollback();
+  }
+
+  /** One round; `used`: share of the budget that is used. */
+  step(used: number): void {
+    const { state, moves, current } = this;
     moves.step();
-    const temperature = heat * COLD ** pace.used;
+    const temperature = this.heat * COLD ** used;
     const better = state.cost < current - BETTER;
-    if (state.cost < current - temperature * Math.log(random() + Number.MIN_VALUE)) keep();
+    if (state.cost < current - temperature * Math.log(this.random() + Number.MIN_VALUE)) this.keep();
     else state.rollback();
     moves.learn(better);
   }
-  return { ...best, iterations: pace.iterations };
+
+  /** The walk to go on with. */
+  withNews({ plan, routes }: SearchNews): Walk {
+    const flat = routes ? flatten(this.flat.problem, routes) : this.flat;
+    const mine = new Walk(flat, this.best.plan, this.random);
+    const theirs = plan ? new Walk(flat, plan, this.random) : mine;
+    if (theirs.current < mine.current - BETTER) return theirs;
+    return routes ? mine : this;
+  }
+
+  private keep(): void {
+    this.state.commit();
+    this.current = this.state.cost;
+    if (this.current < this.best.cost - BETTER) this.best = { cost: this.current, plan: this.state.toPlan() };
+  }
 }
 
 /** Keeps to the budget, asks whether to stop and tells how far the search is. */
@@ -78,25 +131,33 @@ class Pace {
   /** Share of the budget used. */
   used = 0;
   private readonly began: number;
+  private now: number;
   private told: number;
 
   constructor(private readonly options: SearchOptions) {
     this.began = options.clock();
+    this.now = this.began;
     this.told = this.began;
   }
 
   /** May there be another round? */
-  next(best: number): boolean {
-    const { budget, clock, shouldStop, onProgress } = this.options;
-    const now = clock();
-    const seconds = (now - this.began) / 1000;
+  next(): boolean {
+    const { budget, clock, shouldStop } = this.options;
+    this.now = clock();
+    const seconds = (this.now - this.began) / 1000;
     this.used = 'iterations' in budget ? this.iterations / budget.iterations : seconds / budget.seconds;
     if (!(this.used < 1) || shouldStop?.()) return false;
     this.iterations++;
-    if (now - this.told > 900) {
-      this.told = now;
-      onProgress?.({ best, iterations: this.iterations, seconds });
-    }
     return true;
+  }
+
+  isTimeToTell(): boolean {
+    return this.now - this.told > TELL_AFTER;
+  }
+
+  tell({ plan, cost }: { readonly plan: Plan; readonly cost: number }): void {
+    this.told = this.now;
+    const seconds = (this.now - this.began) / 1000;
+    this.options.onProgress?.({ plan, best: cost, iterations: this.iterations, seconds });
   }
 }
