@@ -14,9 +14,11 @@ const answer = (message: FromChild): Promise<void> =>
 
 const solve = async ({ scenario, options }: Extract<ToChild, { kind: 'solve' }>): Promise<SolveOutcome> => {
   try {
-    return await planInThread({ scenario, ...options, stop }, (progress) => {
-      void answer({ kind: 'progress', progress });
-    });
+    return await planInThread(
+      { scenario, ...options, stop },
+      (progress) => void answer({ kind: 'progress', progress }),
+      (plan) => void answer({ kind: 'first', plan }),
+    );
   } catch (error) {
     return { status: 'failed', error: error instanceof Error ? error.message : String(error) };
   }

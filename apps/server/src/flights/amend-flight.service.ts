@@ -92,10 +92,8 @@ const amendedLoads = (
       numbers: stops?.[index]?.numbers ?? keptAt(stop.place).slice(0, stop.drums),
     })),
   };
-  const taken = new Set(
-    board.loads.flatMap(({ drum, flightId }) => (drum === null || flightId === before.id ? [] : [drum])),
-  );
-  return assignDrums(board.scenario, [request], taken).get(flight.id) ?? [];
+  const others = [...board.takenBy].filter(([, flightId]) => flightId !== before.id);
+  return assignDrums(board.scenario, [request], new Set(others.map(([drum]) => drum))).get(flight.id) ?? [];
 };
 
 /** Legs, limits, reason and cost of the amended flight among the others. */

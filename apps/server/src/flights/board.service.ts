@@ -3,9 +3,11 @@ import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { Problem } from '../http/problem.js';
 import { ScenariosService } from '../scenarios/scenarios.service.js';
+import { StockService } from '../stock/stock.service.js';
 import type { Horizon } from '../territory/territory.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { FlightStoreService } from './flight-store.service.js';
+import { takenToday, withOpeningDrums } from './opening-drums.js';
 
 /** Everything that an act on flights is judged by, at one moment. */
 export interface Board {
@@ -13,6 +15,8 @@ export interface Board {
   readonly scenario: Scenario;
   readonly flights: readonly Flight[];
   readonly loads: readonly Load[];
+  /** Drums that are spoken for, with the flight: set aside, or taken by a flight of today. */
+  readonly takenBy: ReadonlyMap<string, string>;
   /** By the territory's clock. */
   readonly now: Date;
 }
@@ -22,6 +26,7 @@ export class BoardService {
   constructor(
     private readonly database: DataSource,
     private readonly scenarios: ScenariosService,
+    private readonly stock: StockService,
     private readonly store: FlightStoreService,
   ) {}
 
@@ -47,9 +52,19 @@ export class BoardService {
     const loads = await this.store.loads(transaction);
     const standing = flights.flatMap((flight) => asStanding(flight) ?? []);
     refuseUnknownNames(facts, flights);
-    return { scenario: { ...facts, flights: standing }, flights, loads, now: new Date(facts.asOf) };
+    const taken = takenToday(facts, flights, loads);
+    const drums = await this.stock.drumsByNumber(transaction, [...taken.keys()]);
+    const scenario = withOpeningDrums({ ...facts, flights: standing }, taken, drums);
+    return { scenario, flights, loads, takenBy: spokenFor(loads, taken), now: new Date(facts.asOf) };
   }
 }
+
+const spokenFor = (loads: readonly Load[], today: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
+  new Map(
+    loads.flatMap(({ drum, flightId, settled }) =>
+      drum !== null && (!settled || today.has(drum)) ? [[drum, flightId] as const] : [],
+    ),
+  );
 
 /** A flight outlives what it names only by a mistake in the territory; the planner could not read it. */
 const refuseUnknownNames = (facts: Scenario, flights: readonly Flight[]): void => {

@@ -73,23 +73,21 @@ const dayFaults = ({ asOf, timeZone }: Scenario, { id, date }: Flight): readonly
 
 /** Named drums have to stand at the base, sealed, not held, in date when they are used, and on no other flight. */
 export const drumFaults = (
-  { scenario, flights, loads: all }: Board,
+  { scenario, flights, takenBy }: Board,
   flight: Flight,
   loads: readonly Load[],
 ): readonly Fault[] => {
   const drums = new Map(scenario.drums.map((drum) => [drum.number, drum]));
   const batches = new Map(scenario.batches.map((batch) => [batch.id, batch]));
-  const elsewhere = new Map(
-    all.flatMap(({ drum, flightId }) => (drum === null || flightId === flight.id ? [] : [[drum, flightId]])),
-  );
   const stateOf = (id: string) => flights.find((other) => other.id === id)?.state ?? 'standing';
   return loads.flatMap(({ drum: number, place }) => {
     if (number === null) return [];
     const fault = (what: string, mend: string): readonly Fault[] => [
       { where: `${flight.id}, drum ${number}`, what, mend, flights: [flight.id] },
     ];
-    const other = elsewhere.get(number);
-    if (other !== undefined) return fault(`It is on ${other} (${stateOf(other)}).`, 'Take another drum.');
+    const other = takenBy.get(number);
+    if (other !== undefined && other !== flight.id)
+      return fault(`It is on ${other} (${stateOf(other)}).`, 'Take another drum.');
     const drum = drums.get(number);
     if (drum === undefined) return fault('No filled drum of that number stands anywhere.', takeOther);
     if (drum.place !== flight.fromPlace)

@@ -1,5 +1,12 @@
 import type { Fault } from '@drumline/planning';
-import { type FlightAct, type FlightRole, type Need, nextState, transitions } from '@drumline/planning';
+import {
+  type FlightAct,
+  type FlightRole,
+  type Need,
+  nextState,
+  replanFreedom,
+  transitions,
+} from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
 import { type Expected, etagOf } from '../http/etag.js';
@@ -65,7 +72,8 @@ export class FlightActsService {
     if (answer.kind === 'refused') throw new Problem('conflict', answer.words);
     const { state, version, needsDecision } = answer.flight;
     const stamp = { act, by, at: board.now, reason: reason ?? null };
-    const kept = answer.handsDrumsBack || state === 'reported' ? [] : loads;
+    const hasLeft = state !== 'loaded' && replanFreedom(state) === 'never';
+    const kept = answer.handsDrumsBack ? [] : loads.map((load) => ({ ...load, settled: hasLeft }));
     const heldInPlace = flight.heldInPlace && state === 'offered' && act !== 'let go';
     const next = { ...flight, state, version, needsDecision, heldInPlace };
     const written = await this.store.write(transaction, next, kept, stamp);
@@ -161,6 +169,7 @@ const needsOf = ({ state }: Flight, act: FlightAct): readonly Need[] =>
 const withDrums = (board: Board, flight: Flight, loads: readonly Load[]): readonly Load[] => {
   if (loads.length > 0) return loads;
   const stops = flight.stops.map((stop) => ({ ...stop, numbers: [] }));
-  const taken = new Set(board.loads.flatMap(({ drum }) => drum ?? []));
-  return assignDrums(board.scenario, [{ ...flight, stops }], taken).get(flight.id) ?? [];
+  return (
+    assignDrums(board.scenario, [{ ...flight, stops }], new Set(board.takenBy.keys())).get(flight.id) ?? []
+  );
 };

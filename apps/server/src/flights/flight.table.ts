@@ -46,6 +46,8 @@ export interface Load {
   readonly stop: number;
   readonly place: string;
   readonly drum: string | null;
+  /** The flight has left: where the drum is, the ledger knows. */
+  readonly settled: boolean;
 }
 
 interface Leg {
@@ -109,6 +111,7 @@ export const loadTable = new EntitySchema<Load>({
     stop: { type: 'integer' },
     place: { type: 'text' },
     drum: { type: 'text', nullable: true },
+    settled: { type: 'boolean', default: false },
   },
 });
 

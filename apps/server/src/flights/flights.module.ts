@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import { AuditModule } from '../audit/audit.module.js';
 import { ScenariosModule } from '../scenarios/scenarios.module.js';
+import { StockModule } from '../stock/stock.module.js';
 import { AmendFlightService } from './amend-flight.service.js';
 import { BoardService } from './board.service.js';
 import { FlightActsService } from './flight-acts.service.js';
@@ -13,7 +14,7 @@ import { RecheckFlightsService } from './recheck-flights.service.js';
 import { ReleaseFlightsController } from './release-flights.controller.js';
 
 @Module({
-  imports: [AuditModule, ScenariosModule],
+  imports: [AuditModule, ScenariosModule, StockModule],
   controllers: [ReleaseFlightsController, FlightsController, FlightReportsController],
   providers: [
     AmendFlightService,

@@ -147,9 +147,7 @@ const faultsToday = (board: Board, { kept, planned }: Offer): readonly Fault[] =
 /** Drums by number for every flight of the plan; what a flight has already it keeps. */
 const namedDrums = (board: Board, { kept, planned }: Offer, numbers: ReadonlyMap<string, string>) => {
   const settled = new Set(kept.map(({ id }) => id));
-  const taken = board.loads.flatMap(({ drum, flightId }) =>
-    drum !== null && settled.has(flightId) ? [drum] : [],
-  );
+  const taken = [...board.takenBy].filter(([, flightId]) => settled.has(flightId)).map(([drum]) => drum);
   const scenario = { ...board.scenario, flights: planned.map((flight) => asBoardFlight(flight)) };
   const requests = planned.map((flight) => ({
     ...bare(flight),

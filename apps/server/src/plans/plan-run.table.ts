@@ -32,6 +32,8 @@ export interface PlanRun {
   readonly cancelAskedAt: Date | null;
   readonly finishedAt: Date | null;
   readonly progress: Progress | null;
+  /** A checked plan of a short search, to look at while the long one goes on; null before it and at the end. */
+  readonly firstPlan: FlightPlan | null;
   readonly outcome: PlanOutcome | null;
 }
 
@@ -65,6 +67,7 @@ export const planRunTable = new EntitySchema<PlanRun>({
     cancelAskedAt: { type: 'timestamptz', nullable: true },
     finishedAt: { type: 'timestamptz', nullable: true },
     progress: { type: 'jsonb', nullable: true },
+    firstPlan: { type: 'jsonb', nullable: true },
     outcome: { type: 'jsonb', nullable: true },
   },
 });

@@ -1,16 +1,14 @@
 import { Inject, Injectable, type OnModuleDestroy, type OnModuleInit } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { errorFields, type Log } from '../log.js';
+import type { Log } from '../log.js';
 import { LOG } from '../platform.module.js';
 import { Queues } from '../queue/queues.js';
+import { PlanHeartbeat } from './plan-heartbeat.js';
 import { planQueue, silentSeconds } from './plan-queue.service.js';
 import { type PlanOutcome, type PlanRun, planRunTable } from './plan-run.table.js';
 import { runSolve } from './run-solve.js';
-import type { SolveOutcome, SolveProgress } from './solve-messages.js';
+import type { SolveOutcome } from './solve-messages.js';
 
-const heartbeatMs = 500;
-/** After a cancel, to hand in the best plan so far. */
-const finishMs = 15_000;
 /** Beyond the time of the search: building the problem, making the plan steadier, reading and checking it. */
 const graceSeconds = 120;
 /** The same for every plan, so that they are judged alike. */
@@ -45,7 +43,7 @@ export class PlansProcessor implements OnModuleInit, OnModuleDestroy {
   async work(planId: string): Promise<void> {
     const run = this.stopping.signal.aborted ? null : await this.claim(planId);
     if (run === null) return;
-    const beat = this.startHeartbeat(run);
+    const beat = new PlanHeartbeat(this.database, run, this.log);
     try {
       const outcome = await runSolve({
         scenario: run.scenario,
@@ -59,11 +57,11 @@ export class PlansProcessor implements OnModuleInit, OnModuleDestroy {
         finish: beat.cancelAsked,
         atMostSeconds: run.request.seconds + graceSeconds,
         onProgress: beat.tell,
+        onFirst: beat.show,
       });
       await beat.stop();
       if (this.stopping.signal.aborted) await this.giveBack(run);
-      else if (!beat.lost.aborted || beat.cancelAsked.aborted)
-        await this.save(run, outcomeOf(outcome, beat.cancelAsked.aborted));
+      else if (!beat.lost.aborted || beat.cancelAsked.aborted) await this.save(run, outcomeOf(outcome, beat));
     } finally {
       await beat.stop();
     }
@@ -83,49 +81,10 @@ export class PlansProcessor implements OnModuleInit, OnModuleDestroy {
     return this.database.getRepository(planRunTable).findOneByOrFail({ id: planId });
   }
 
-  /** Says twice a second that it is alive and how far it is, and hears whether a cancel was asked for. */
-  private startHeartbeat({ id, attempt }: PlanRun) {
-    const lost = new AbortController();
-    const cancelAsked = new AbortController();
-    let progress: SolveProgress | null = null;
-    let last: Promise<void> = Promise.resolve();
-    let late: NodeJS.Timeout | undefined;
-    const beat = async (): Promise<void> => {
-      const [rows]: [{ cancelled: boolean }[], number] = await this.database.query(
-        `update plan_runs set heartbeat_at = now(), progress = coalesce($3::jsonb, progress)
-         where id = $1 and attempt = $2 and state = 'solving'
-         returning cancel_asked_at is not null as cancelled`,
-        [id, attempt, progress === null ? null : JSON.stringify(progress)],
-      );
-      if (rows[0] === undefined) lost.abort();
-      else if (rows[0].cancelled && !cancelAsked.signal.aborted) {
-        cancelAsked.abort();
-        late = setTimeout(() => lost.abort(), finishMs);
-      }
-    };
-    const timer = setInterval(() => {
-      last = last
-        .then(beat)
-        .catch((error: unknown) => this.log.warn('A heartbeat failed.', { plan: id, ...errorFields(error) }));
-    }, heartbeatMs);
-    return {
-      lost: lost.signal,
-      cancelAsked: cancelAsked.signal,
-      tell: (found: SolveProgress) => {
-        progress = found;
-      },
-      stop: async () => {
-        clearInterval(timer);
-        clearTimeout(late);
-        await last;
-      },
-    };
-  }
-
   /** Only where the attempt still matches: a worker that was taken for dead cannot overwrite. */
   private async save({ id, attempt }: PlanRun, outcome: PlanOutcome): Promise<void> {
     const [rows]: [unknown[], number] = await this.database.query(
-      `update plan_runs set state = $3, outcome = $4, finished_at = now()
+      `update plan_runs set state = $3, outcome = $4, first_plan = null, finished_at = now()
        where id = $1 and attempt = $2 and state = 'solving' returning id`,
       [id, attempt, outcome.status, JSON.stringify(outcome)],
     );
@@ -142,11 +101,9 @@ export class PlansProcessor implements OnModuleInit, OnModuleDestroy {
   }
 }
 
-const outcomeOf = (outcome: SolveOutcome, cancelled: boolean): PlanOutcome => {
-  if (outcome.status === 'solved') {
-    const { plan } = outcome;
-    return { status: cancelled ? 'cancelled' : 'solved', plan, proof: plan.proof };
-  }
-  if (outcome.status === 'cancelled' || cancelled) return { status: 'cancelled', plan: null, proof: null };
-  return outcome;
+const outcomeOf = (outcome: SolveOutcome, { cancelAsked, first }: PlanHeartbeat): PlanOutcome => {
+  const cancelled = cancelAsked.aborted || outcome.status === 'cancelled';
+  const plan = outcome.status === 'solved' ? outcome.plan : first;
+  if (cancelled) return { status: 'cancelled', plan, proof: plan?.proof ?? null };
+  return outcome.status === 'solved' ? { ...outcome, proof: outcome.plan.proof } : outcome;
 };

@@ -12,7 +12,7 @@ import { LoadScenarioService } from './load-scenario.service.js';
 import { PlanQueueService } from './plan-queue.service.js';
 import { type PlanAcceptance, type PlanRun, planAcceptanceTable, planRunTable } from './plan-run.table.js';
 
-export type ListedRun = Omit<PlanRun, 'scenario' | 'outcome' | 'flightRevisions'>;
+export type ListedRun = Omit<PlanRun, 'scenario' | 'outcome' | 'firstPlan' | 'flightRevisions'>;
 
 /** Planning runs: asked for, read, cancelled. The database is the truth, the queue is a bell. */
 @Injectable()

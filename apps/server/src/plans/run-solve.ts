@@ -1,6 +1,6 @@
 import { type ChildProcess, fork } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import type { Scenario } from '@drumline/planning';
+import type { FlightPlan, Scenario } from '@drumline/planning';
 import type { FromChild, SolveOptions, SolveOutcome, SolveProgress, ToChild } from './solve-messages.js';
 
 interface Solve {
@@ -13,13 +13,15 @@ interface Solve {
   /** The child is ended after this time, whatever it does. */
   readonly atMostSeconds: number;
   readonly onProgress: (progress: SolveProgress) => void;
+  /** A checked plan of a short search, while the long one goes on. */
+  readonly onFirst?: (plan: FlightPlan) => void;
 }
 
 /**
  * Solves in a process of its own: the solver blocks its event loop for the whole solve, and a job that blocks past
  * its lock would be started twice. Never rejects for what the child does: that is an outcome.
  */
-export const runSolve = ({ scenario, options, cancel, finish, atMostSeconds, onProgress }: Solve) =>
+export const runSolve = ({ scenario, options, cancel, finish, atMostSeconds, onProgress, onFirst }: Solve) =>
   new Promise<SolveOutcome>((resolve) => {
     if (cancel.aborted) {
       resolve({ status: 'cancelled' });
@@ -36,6 +38,7 @@ export const runSolve = ({ scenario, options, cancel, finish, atMostSeconds, onP
     finish?.addEventListener('abort', hurry, { once: true });
     child.on('message', (message: FromChild) => {
       if (message.kind === 'progress') onProgress(message.progress);
+      if (message.kind === 'first') onFirst?.(message.plan);
       if (message.kind === 'outcome') outcome = message.outcome;
     });
     child.on('error', (error) => {

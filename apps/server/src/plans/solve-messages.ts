@@ -1,4 +1,4 @@
-import type { PlanOutcome, Scenario } from '@drumline/planning';
+import type { FlightPlan, PlanOutcome, Scenario } from '@drumline/planning';
 import type { PlanTask } from '@drumline/planning/threads';
 import type { Progress } from '@drumline/routing';
 
@@ -24,8 +24,9 @@ export type SolveOutcome =
   | { readonly status: 'cancelled' }
   | { readonly status: 'failed'; readonly error: string };
 
-/** What the child answers: any number of progress lines, then one outcome. */
+/** What the child answers: a first plan soon, any number of progress lines, then one outcome. */
 export type FromChild =
+  | { readonly kind: 'first'; readonly plan: FlightPlan }
   | { readonly kind: 'progress'; readonly progress: SolveProgress }
   | { readonly kind: 'outcome'; readonly outcome: SolveOutcome }
   | { readonly kind: 'here' };

@@ -1,5 +1,5 @@
 import type { Progress, SolveOptions } from '@drumline/routing';
-import type { EndTarget, PlanOutcome, Scenario } from '../index.js';
+import type { EndTarget, FlightPlan, PlanOutcome, Scenario } from '../index.js';
 
 /** What a planning thread is given. */
 export interface PlanTask {
@@ -12,7 +12,11 @@ export interface PlanTask {
   readonly stop: Int32Array<SharedArrayBuffer>;
 }
 
-/** What it sends: progress now and then, the outcome at the end. */
+/** The task, and whether a first plan is wanted. */
+export type WorkerTask = PlanTask & { readonly first: boolean };
+
+/** What it sends: a first plan where one is wanted, progress now and then, the outcome at the end. */
 export type PlanMessage =
+  | { readonly kind: 'first'; readonly plan: FlightPlan }
   | { readonly kind: 'progress'; readonly progress: Progress }
   | { readonly kind: 'outcome'; readonly outcome: PlanOutcome };

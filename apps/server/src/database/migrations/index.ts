@@ -8,6 +8,7 @@ import { SurfaceReports1700000000007 } from './0007-surface-reports.js';
 import { Plans1700000000008 } from './0008-plans.js';
 import { Flights1700000000009 } from './0009-flights.js';
 import { Stock1700000000010 } from './0010-stock.js';
+import { FirstPlansSettledLoads1700000000011 } from './0011-first-plans-settled-loads.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -21,4 +22,5 @@ export const migrations = [
   Plans1700000000008,
   Flights1700000000009,
   Stock1700000000010,
+  FirstPlansSettledLoads1700000000011,
 ] as const;

@@ -1,0 +1,46 @@
+import { replanFreedom, type Scenario } from '@drumline/planning';
+import type { Drum } from '@drumline/stock';
+import { kilograms } from '@drumline/units';
+import type { KnownDrum } from '../stock/stock.service.js';
+import type { Flight, Load } from './flight.table.js';
+
+/**
+ * The drums that today's flights under way or done have taken, by number with their base. A flight of today is a fact
+ * of the plan with all its landings, so its drums stand at its base on the morning of the day: else those that it has
+ * landed would count twice, and those aboard would be missing from the base.
+ */
+export const takenToday = (
+  { firstDay }: Scenario,
+  flights: readonly Flight[],
+  loads: readonly Load[],
+): ReadonlyMap<string, string> => {
+  const bases = new Map(flights.filter(isUnderWay(firstDay)).map(({ id, fromPlace }) => [id, fromPlace]));
+  return new Map(
+    loads.flatMap(({ flightId, drum }) => {
+      const base = bases.get(flightId);
+      return drum === null || base === undefined ? [] : [[drum, base] as const];
+    }),
+  );
+};
+
+const isUnderWay =
+  (today: string) =>
+  ({ date, state }: Flight): boolean =>
+    date === today && replanFreedom(state) === 'never' && state !== 'declined' && state !== 'called off';
+
+/** The scenario with these drums back where they stood that morning. */
+export const withOpeningDrums = (
+  scenario: Scenario,
+  taken: ReadonlyMap<string, string>,
+  known: ReadonlyMap<string, KnownDrum>,
+): Scenario => {
+  if (taken.size === 0) return scenario;
+  const { fillLitres, grossKg } = scenario.policy.drum;
+  const back = [...taken].flatMap(([number, place]): readonly Drum[] => {
+    const drum = known.get(number);
+    if (drum === undefined || !scenario.batches.some(({ id }) => id === drum.batch)) return [];
+    const weights = { tareKg: drum.tareKg ?? kilograms(0), grossKg: drum.grossKg ?? grossKg };
+    return [{ number, batch: drum.batch, place, content: 'filled sealed', litres: fillLitres, ...weights }];
+  });
+  return { ...scenario, drums: [...scenario.drums.filter(({ number }) => !taken.has(number)), ...back] };
+};

@@ -1,0 +1,203 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { randomUUID } from 'node:crypto';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { rootFolder } from '../config.js';
+import type { Client } from '../testing/client.js';
+import { createTestServer, type TestServer } from '../testing/create-test-server.js';
+import { PlanQueueService, planQueue } from './plan-queue.service.js';
+import type { PlanAcceptance, PlanRun } from './plan-run.table.js';
+
+type Shown = PlanRun & { readonly accepted: PlanAcceptance | null };
+
+const ask = { endTarget: 'operator', seconds: 3, seed: 7 } as const;
+
+const read = async (client: Client, id: string): Promise<Shown> =>
+  (await client.get<Shown>(`/api/plans/${id}`)).body;
+
+const until = async (client: Client, id: string, isSo: (run: Shown) => boolean): Promise<Shown> => {
+  for (;;) {
+    const run = await read(client, id);
+    if (isSo(run)) return run;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+};
+const isOver = ({ state }: Shown): boolean => state !== 'queued' && state !== 'solving';
+
+describe('a plan request', () => {
+  let server: TestServer;
+  let manager: Client;
+  beforeAll(async () => {
+    server = await createTestServer({ workers: true });
+    manager = await server.as('operations manager');
+  });
+  afterAll(() => server.close());
+
+  it('returns flights that each say what they protect, with cost, bound and gap, and keeps its scenario', async () => {
+    const id = randomUUID();
+    const asked = await manager.put<Shown>(`/api/plans/${id}`, ask);
+    expect(asked.status).toBe(202);
+    expect(asked.body.state).toBe('queued');
+    const early = await until(manager, id, ({ firstPlan }) => firstPlan !== null);
+    expect(early.state).toBe('solving');
+    expect(early.firstPlan?.flights.length).toBeGreaterThan(5);
+    const run = await until(manager, id, isOver);
+    expect(run.outcome).toMatchObject({ status: 'solved', proof: { seed: 7 } });
+    const plan = run.outcome?.status === 'solved' ? run.outcome.plan : null;
+    expect(plan?.flights.length).toBeGreaterThan(5);
+    expect(plan?.flights.every(({ reason }) => reason.text !== '')).toBe(true);
+    expect(Object.keys(run.progress ?? {})).toEqual(expect.arrayContaining(['best', 'bound', 'gap']));
+    const { body } = await manager.get<{ drums: unknown[] }>(`/api/plans/${id}/scenario`);
+    expect(body.drums).toHaveLength(186);
+    const differences = await manager.get<{ added: unknown[]; removed: unknown[] }>(
+      `/api/plans/${id}/differences`,
+    );
+    expect(differences.body.removed).toEqual([]);
+    expect(differences.body.added).toHaveLength(plan?.flights.filter(({ drums }) => drums > 0).length ?? -1);
+  });
+
+  it('sent again is the same run; another request under its id is refused', async () => {
+    const id = randomUUID();
+    const answers = await Promise.all([1, 2, 3].map(() => manager.put<Shown>(`/api/plans/${id}`, ask)));
+    expect(answers.map(({ status }) => status)).toEqual([202, 202, 202]);
+    const other = await manager.put(`/api/plans/${id}`, { ...ask, seed: 8 });
+    expect(other.status).toBe(409);
+    const run = await until(manager, id, isOver);
+    expect(run.attempt).toBe(1);
+  });
+
+  it('is cancelled within a second, and keeps the best checked plan', async () => {
+    const id = randomUUID();
+    await manager.put(`/api/plans/${id}`, { ...ask, seconds: 300 });
+    await until(manager, id, ({ progress }) => progress?.best !== undefined);
+    const cancelled = await manager.post<Shown>(`/api/plans/${id}/cancel`, {});
+    expect(cancelled.status).toBe(202);
+    expect(cancelled.body.cancelAskedAt).not.toBeNull();
+    const run = await until(manager, id, isOver);
+    expect(run.state).toBe('cancelled');
+    expect(run.outcome).toMatchObject({ status: 'cancelled', plan: { flights: expect.any(Array) } });
+  });
+
+  it('from now keeps what is approved: the re-plan is accepted and the approved flight stays byte for byte', async () => {
+    const first = randomUUID();
+    await manager.put(`/api/plans/${first}`, ask);
+    await until(manager, first, isOver);
+    const accepted = await manager.post<PlanAcceptance>(`/api/plans/${first}/accept`, {});
+    expect(accepted.status).toBe(200);
+    const [{ flight } = { flight: '' }] = accepted.body.flights;
+    const version = { headers: { 'If-Match': '"1"' } };
+    expect((await manager.post(`/api/flights/${flight}/approve`, {}, version)).status).toBe(200);
+    const row = await server.database.query('select * from flights where id = $1', [flight]);
+
+    const second = randomUUID();
+    await manager.put(`/api/plans/${second}`, { ...ask, seed: 11 });
+    const run = await until(manager, second, isOver);
+    const plan = run.outcome?.status === 'solved' ? run.outcome.plan : null;
+    expect(plan?.flights.find(({ id }) => id === flight)?.state).toBe('approved');
+    const again = await manager.post<PlanAcceptance>(`/api/plans/${second}/accept`, {});
+    expect(again.status).toBe(200);
+    expect(await server.database.query('select * from flights where id = $1', [flight])).toEqual(row);
+    const { body } = await manager.get<{ items: { id: string }[] }>('/api/flights?state=offered&limit=500');
+    const offered = again.body.flights.map((each) => each.flight);
+    expect(body.items.map(({ id }) => id).sort()).toEqual([...offered].sort());
+  });
+
+  it('is never changed once it is finished, by anybody', async () => {
+    const id = randomUUID();
+    await manager.put(`/api/plans/${id}`, ask);
+    await until(manager, id, isOver);
+    for (const sql of [
+      `update plan_runs set outcome = '{}' where id = $1`,
+      `update plan_runs set state = 'queued', outcome = null where id = $1`,
+      'delete from plan_runs where id = $1',
+    ]) {
+      await expect(server.database.query(sql, [id])).rejects.toThrow(
+        /never changed|append-only|permission denied/,
+      );
+    }
+  });
+
+  it('says what is missing where no plan can be made', async () => {
+    await server.database.query(`update territory_entries set removed = true, version = version + 1 where kind = 'hand-plan'`);
+    const id = randomUUID();
+    await manager.put(`/api/plans/${id}`, { ...ask, endTarget: 'hand plan' });
+    const run = await until(manager, id, isOver);
+    expect(run.outcome).toMatchObject({
+      status: 'infeasible',
+      reasons: [expect.stringContaining('choose "operator"')],
+    });
+  });
+
+  it('is refused for another day than today: stock is known for now only', async () => {
+    const answer = await manager.put<{ faults: { path: string }[] }>(`/api/plans/${randomUUID()}`, {
+      ...ask,
+      from: '2027-01-01',
+    });
+    expect(answer.status).toBe(422);
+    expect(answer.body.faults[0]?.path).toBe('from');
+  });
+
+  it('is for those who may: a pilot is refused, a dispatcher plans the week and no more', async () => {
+    const pilot = await server.as('pilot');
+    expect((await pilot.put(`/api/plans/${randomUUID()}`, ask)).status).toBe(403);
+    expect((await pilot.get('/api/plans')).status).toBe(403);
+    expect((await server.stranger().get('/api/plans')).status).toBe(401);
+    const dispatcher = await server.as('dispatcher');
+    const beyond = await dispatcher.put(`/api/plans/${randomUUID()}`, { ...ask, offeredDays: 10 });
+    expect(beyond.status).toBe(403);
+    const accounts = await server.as('accounts');
+    expect((await accounts.get('/api/plans')).status).toBe(200);
+    expect((await accounts.put(`/api/plans/${randomUUID()}`, ask)).status).toBe(403);
+  });
+});
+
+describe('a queue that fails', () => {
+  let server: TestServer;
+  let manager: Client;
+  const workers: ChildProcess[] = [];
+  beforeAll(async () => {
+    server = await createTestServer();
+    manager = await server.as('operations manager');
+  });
+  afterAll(async () => {
+    for (const worker of workers) worker.kill('SIGKILL');
+    await server.close();
+  });
+
+  it('emptied, is filled again from the database; a worker killed in the middle is replaced, and the run ends once', async () => {
+    const id = randomUUID();
+    await manager.put(`/api/plans/${id}`, { ...ask, seconds: 15 });
+    await server.queues.queue(planQueue).obliterate({ force: true });
+    expect(await server.queues.queue(planQueue).getJobCountByTypes('waiting', 'active')).toBe(0);
+    await server.app.get(PlanQueueService).sweep();
+    expect(await server.queues.queue(planQueue).getJobCountByTypes('waiting', 'active')).toBe(1);
+
+    const worker = spawn(process.execPath, [join(rootFolder, 'apps/server/dist/worker.js')], {
+      env: { ...process.env, DATABASE_URL: server.databaseUrl, LOG_LEVEL: 'error' },
+      stdio: 'ignore',
+    });
+    workers.push(worker);
+    await until(manager, id, ({ progress }) => progress?.best !== undefined);
+    worker.kill('SIGKILL');
+
+    server.queues.startWorkers();
+    const run = await until(manager, id, isOver);
+    expect(run.state).toBe('solved');
+    expect(run.attempt).toBe(2);
+  }, 120_000);
+
+  it('leaves a worker that was taken for dead no way to overwrite', async () => {
+    const id = randomUUID();
+    await manager.put(`/api/plans/${id}`, { ...ask, seconds: 2 });
+    const first = await until(manager, id, ({ state }) => state === 'solving');
+    // Somebody else has taken it up meanwhile.
+    await server.database.query('update plan_runs set attempt = attempt + 1 where id = $1', [id]);
+    await new Promise((resolve) => setTimeout(resolve, 3_000));
+    const run = await read(manager, id);
+    expect(run.attempt).toBe(first.attempt + 1);
+    expect(run.state).toBe('solving');
+    expect(run.outcome).toBeNull();
+    const again = await until(manager, id, isOver);
+    expect(again.attempt).toBe(first.attempt + 2);
+  }, 120_000);
+});
