@@ -26,7 +26,7 @@ export interface Bound {
   readonly bound: number | null;
   readonly start?: Plan;
   readonly routes?: readonly number[];
-  /** So few patterns can better the start that a polish at the end is worth its time. */
+  /** False: so many patterns can better the start that a polish at the end would be a waste of time. */
   readonly worthPolish?: boolean;
 }
 
@@ -47,5 +47,7 @@ export interface MethodLimits {
   readonly shouldStop: () => boolean;
   /** The best plan known by now. */
   readonly latest: () => Plan;
+  /** A search is at work meanwhile. */
+  readonly beside: boolean;
   readonly onProgress: (found: { readonly plan?: Plan; readonly bound?: number }) => void;
 }

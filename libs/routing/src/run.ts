@@ -66,6 +66,7 @@ export function startRun(problem: Problem, { budget, clock, seed, shouldStop, on
         return shouldStop?.() ?? false;
       },
       latest: () => best!.plan,
+      beside: false,
       onProgress: ({ plan, bound = null }) => {
         raise(bound);
         if (plan) take(plan, stage);

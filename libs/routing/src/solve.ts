@@ -41,12 +41,16 @@ export async function solve(problem: Problem, options: SolveOptions): Promise<Ou
 const isBeside = ({ methods, budget }: SolveOptions) => methods?.search !== undefined && 'seconds' in budget;
 
 async function bound(problem: Problem, options: SolveOptions, run: Run): Promise<Bound> {
-  if (!options.methods?.bound) return { bound: null };
-  const limits = run.limits('bound', isBeside(options) ? BOUND_BESIDE_SHARE : BOUND_FIRST_SHARE);
-  const found = await options.methods.bound(problem, limits);
+  if (!options.methods?.bound) {
+    run.worthPolish = true;
+    return { bound: null };
+  }
+  const beside = isBeside(options);
+  const limits = run.limits('bound', beside ? BOUND_BESIDE_SHARE : BOUND_FIRST_SHARE);
+  const found = await options.methods.bound(problem, { ...limits, beside });
   run.raise(found.bound);
   if (found.start) run.offer(found.start, 'bound');
-  run.worthPolish = found.worthPolish === true;
+  run.worthPolish = found.worthPolish !== false;
   return found;
 }
 

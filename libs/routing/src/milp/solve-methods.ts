@@ -12,8 +12,9 @@ import { polish } from './polish.js';
 /** Rounds of search before the first integer program: it proves little without a good plan. */
 const FIRST_SEARCH_ROUNDS = 2000;
 
-// Shares of the time left after the bound for the first search, and then for the horizon program.
+// Shares of the time left after the bound for the first search, alone or beside another, and then for the horizon program.
 const QUICK_SHARE = 0.35;
+const QUICK_SHARE_BESIDE = 0.1;
 const HORIZON_SHARE = 0.6;
 
 /** Patterns up to which an integer program is small enough to be solved before the long search. */
@@ -49,8 +50,8 @@ export function highsMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
         onProgress: (progress) => limits.onProgress({ bound: progress.bound }),
       });
       known = found;
-      if (!Number.isFinite(bound)) return { bound: null };
-      if (!converged) return { bound };
+      if (!Number.isFinite(bound)) return { bound: null, worthPolish: false };
+      if (!converged) return { bound, worthPolish: false };
       return limits.seconds === null
         ? { bound, routes: promisingRoutes(found, costOf(problem, limits.latest()).total), worthPolish: true }
         : startFrom(problem, found, limits, began, limits.seconds);
@@ -82,7 +83,8 @@ async function startFrom(
   limits.onProgress({ bound: known.bound });
   const left = () => seconds - (limits.clock() - began) / 1000;
   const prove = (plan: Plan) => proveSmall(problem, plan, known, limits, left());
-  let best = await prove(shortSearch(problem, limits.latest(), limits, left() * QUICK_SHARE));
+  const quickShare = limits.beside ? QUICK_SHARE_BESIDE : QUICK_SHARE;
+  let best = await prove(shortSearch(problem, limits.latest(), limits, quickShare * left()));
   if (best.cost - best.bound >= A_CENT && left() > 0)
     best = await prove(await byHorizon(problem, known, best.plan, limits, left));
   return {

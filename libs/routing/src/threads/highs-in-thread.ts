@@ -10,7 +10,7 @@ export interface HighsWorld {
 
 /** What it is asked: one thing at a time. In between it is sent the best plan known. */
 export type HighsRequest =
-  | { readonly kind: 'bound'; readonly plan: Plan; readonly seconds: number | null }
+  | { readonly kind: 'bound'; readonly plan: Plan; readonly seconds: number | null; readonly beside: boolean }
   | { readonly kind: 'polish'; readonly plan: Plan; readonly seconds: number | null }
   | { readonly kind: 'latest'; readonly plan: Plan };
 
@@ -36,7 +36,12 @@ export function highsInThread(): Required<Pick<Methods, 'bound' | 'polish' | 're
   return {
     bound: async (problem, limits) => {
       worker = new Worker(workerFile, { workerData: { problem, stop } satisfies HighsWorld });
-      const request = { kind: 'bound', plan: limits.latest(), seconds: limits.seconds } as const;
+      const request = {
+        kind: 'bound',
+        plan: limits.latest(),
+        seconds: limits.seconds,
+        beside: limits.beside,
+      } as const;
       const answer = await ask(worker, stop, request, limits);
       return answer?.kind === 'bound' ? answer.answer : { bound: null };
     },

@@ -12,17 +12,22 @@ let latest: Plan;
 
 port.on('message', (request: HighsRequest) => {
   latest = request.plan;
-  if (request.kind === 'bound')
-    void methods.bound(problem, limitsOf(request)).then((answer) => send({ kind: 'bound', answer }));
-  if (request.kind === 'polish')
-    void methods
-      .polish(problem, request.plan, limitsOf(request))
-      .then((answer) => send({ kind: 'polish', answer }));
+  if (request.kind === 'bound') void bound(request);
+  if (request.kind === 'polish') void polish(request);
 });
 
-function limitsOf({ seconds }: { seconds: number | null }): MethodLimits {
+async function bound({ seconds, beside }: Extract<HighsRequest, { kind: 'bound' }>): Promise<void> {
+  send({ kind: 'bound', answer: await methods.bound(problem, limitsOf(seconds, beside)) });
+}
+
+async function polish({ plan, seconds }: Extract<HighsRequest, { kind: 'polish' }>): Promise<void> {
+  send({ kind: 'polish', answer: await methods.polish(problem, plan, limitsOf(seconds, false)) });
+}
+
+function limitsOf(seconds: number | null, beside: boolean): MethodLimits {
   return {
     seconds,
+    beside,
     clock: () => performance.now(),
     shouldStop: () => Atomics.load(stop, 0) === 1,
     latest: () => {
