@@ -30,6 +30,7 @@ const environmentSchema = z.object({
   DATABASE_URL: urlOf('postgres:', 'postgresql:').optional(),
   REDIS_URL: urlOf('redis:', 'rediss:').optional(),
   DATA_DIR: z.string().min(1).optional(),
+  HEARTBEAT_FILE: z.string().min(1).optional(),
   HTTPS_CERT_FILE: readableFile.optional(),
   HTTPS_KEY_FILE: readableFile.optional(),
   TRUST_PROXY: yesOrNo.default(false),
@@ -39,6 +40,9 @@ const environmentSchema = z.object({
     .enum(['error', 'warn', 'info', 'debug'], 'is not a level: write error, warn, info or debug')
     .default('info'),
 });
+
+/** Every setting there is. */
+export const settingNames: readonly string[] = Object.keys(environmentSchema.shape);
 
 export interface Config {
   readonly production: boolean;
@@ -50,6 +54,8 @@ export interface Config {
   readonly redisUrl: string | undefined;
   /** Absent: chosen by where the program may write. */
   readonly dataDir: string | undefined;
+  /** Touched by a worker while all is well with it. */
+  readonly heartbeatFile: string | undefined;
   readonly https: { readonly cert: string; readonly key: string } | undefined;
   readonly trustProxy: boolean;
   readonly demo: boolean;
@@ -89,6 +95,7 @@ export const readConfig = (environment: Readonly<Record<string, string | undefin
     databaseUrl: variables.DATABASE_URL,
     redisUrl: variables.REDIS_URL,
     dataDir: variables.DATA_DIR,
+    heartbeatFile: variables.HEARTBEAT_FILE,
     https: cert !== undefined && key !== undefined ? { cert, key } : undefined,
     trustProxy: variables.TRUST_PROXY,
     demo: variables.DEMO ?? (!production && variables.DATABASE_URL === undefined),

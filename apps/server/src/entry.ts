@@ -8,8 +8,16 @@ export interface Running {
   readonly onStop: (close: () => Promise<unknown>) => void;
 }
 
+interface Frame {
+  /** Stops when `main` is done. */
+  readonly once?: boolean;
+}
+
 /** Frame of every program: reads the environment, stops in order on SIGTERM and SIGINT, says why it could not start. */
-export const runEntry = async (main: (running: Running) => Promise<void>): Promise<void> => {
+export const runEntry = async (
+  main: (running: Running) => Promise<void>,
+  { once = false }: Frame = {},
+): Promise<void> => {
   const closers: (() => Promise<unknown>)[] = [];
   let stopping: Promise<void> | undefined;
   let starting: Promise<unknown> = Promise.resolve();
@@ -36,10 +44,15 @@ export const runEntry = async (main: (running: Running) => Promise<void>): Promi
     };
     starting = main({ config, log, onStop });
     await starting;
+    if (!once) return;
+    stopping ??= stop(log, 0);
+    await stopping;
   } catch (error) {
     if (stopping !== undefined) return;
     const isPlain = error instanceof ConfigError;
-    process.stderr.write(`Drumline did not start.\n${isPlain ? error.message : describe(error)}\n`);
+    process.stderr.write(
+      `${once ? 'Nothing was done' : 'Drumline did not start'}.\n${isPlain ? error.message : describe(error)}\n`,
+    );
     await stop(createLog('error'), isPlain ? 2 : 1);
   }
 };

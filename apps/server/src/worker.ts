@@ -2,6 +2,7 @@ import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import { appOn } from './app.module.js';
 import { runEntry } from './entry.js';
+import { keepHeartbeat } from './heartbeat.js';
 import { nestLogger } from './log.js';
 import { openPlatform } from './open-platform.js';
 import { requireDatabaseUrl } from './require-database-url.js';
@@ -15,5 +16,6 @@ await runEntry(async (running) => {
   });
   running.onStop(() => app.close());
   platform.queues.startWorkers();
+  running.onStop(keepHeartbeat(platform));
   running.log.info('The worker runs.');
 });

@@ -22,17 +22,25 @@ export const openDatabase = async (url: string, poolSize = 20): Promise<DataSour
   return source.initialize();
 };
 
-const migrate = async (url: string): Promise<void> => {
+/** Brings the tables up to date, or only as far as these migrations go. */
+export const migrate = async (
+  url: string,
+  upTo: readonly string[] = migrations.map(({ name }) => name),
+): Promise<void> => {
+  const wanted = migrations.filter(({ name }) => upTo.includes(name));
   const turn = new pg.Client({ connectionString: url });
   await turn.connect();
   try {
     await turn.query('select pg_advisory_lock(872364002)');
-    const source = await new DataSource({ ...common(url), migrations: [...migrations] }).initialize();
+    const source = await new DataSource({ ...common(url), migrations: wanted }).initialize();
     await source.runMigrations({ transaction: 'each' }).finally(() => source.destroy());
   } finally {
     await turn.end();
   }
 };
+
+export const isKnownMigration = (name: string): boolean =>
+  migrations.some((migration) => migration.name === name);
 
 const nothing = (): void => {};
 const silent: Logger = {
