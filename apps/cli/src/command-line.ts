@@ -92,11 +92,12 @@ export function commandLine(): Command {
 
   command(
     'bench <folder>',
-    'Plan every network of a folder and print first plan, plan, bound and gap.',
+    'Solve the networks of a folder, or a published set of inventory-routing instances; print plan, bound and gap.',
     'drumline bench ../networks --seconds 30',
   )
     .option('--seconds <n>', 'time for each network', wholeNumber, 30)
-    .option('--only <names>', 'names of networks, parted by commas')
+    .option('--only <names>', 'names of networks or instances, parted by commas')
+    .option('--full', 'of a published set all instances, not the 30 of the default')
     .option('--seed <n>', 'start of the random numbers', wholeNumber, 1)
     .action(bench);
 

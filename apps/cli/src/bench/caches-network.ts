@@ -50,7 +50,7 @@ interface Point {
   readonly yNm: number;
 }
 
-interface AeroplaneType {
+export interface AeroplaneType {
   readonly id: string;
   readonly cruiseKt: number;
   readonly burnKgPerHour: number;
@@ -62,7 +62,7 @@ interface AeroplaneType {
   readonly feePerStop: number;
 }
 
-interface NetworkCache extends Point {
+export interface NetworkCache extends Point {
   readonly id: string;
   readonly takeoffFactor: number;
   readonly landingFactor: number;

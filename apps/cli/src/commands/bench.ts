@@ -3,6 +3,8 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { networkLines, runNetwork } from '../bench/bench-networks.js';
 import type { NetworkRun } from '../bench/network-run.js';
+import { benchPublished, publishedLines } from '../bench/published-set.js';
+import { isPublishedSet } from '../bench/read-published-set.js';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
 import { writeAnswer } from '../output/write-answer.js';
 
@@ -11,10 +13,33 @@ interface BenchOptions {
   readonly seconds: number;
   readonly seed: number;
   readonly only?: string;
+  readonly full?: boolean;
 }
 
-/** `drumline bench`: plans every network file of a folder and prints what was reached, and when. */
+/** `drumline bench`: solves the networks, or the published set, of a folder and prints what was reached, and when. */
 export async function bench(folder: string, options: BenchOptions): Promise<void> {
+  if (isPublishedSet(folder)) await benchSet(folder, options);
+  else await benchNetworks(folder, options);
+}
+
+async function benchSet(folder: string, options: BenchOptions): Promise<void> {
+  const { seconds, seed, full = false } = options;
+  const only = options.only?.split(',');
+  const rows = await benchPublished(folder, {
+    seconds,
+    seed,
+    full,
+    ...(only && { only }),
+    onRow: ({ instance, gapPercent }) => process.stderr.write(`${instance}: gap ${gapPercent ?? '-'} %\n`),
+  });
+  writeAnswer(
+    options,
+    () => rows,
+    () => publishedLines(rows),
+  );
+}
+
+async function benchNetworks(folder: string, options: BenchOptions): Promise<void> {
   const files = networkFiles(folder, options.only);
   const runs: NetworkRun[] = [];
   for (const file of files) {
