@@ -9,10 +9,9 @@ import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { refuseUnlessMay } from '../people/permission.js';
 import { FlightActsService } from './flight-acts.service.js';
+import { flightId } from './flight-query.js';
 import { shownFlight } from './flights.controller.js';
 import { FlightsService } from './flights.service.js';
-
-const idSchema = z.string().min(1).max(50);
 
 /** What comes in from a crew, by phone or by radio through the dispatcher. */
 const reports = {
@@ -37,7 +36,7 @@ export class FlightReportsController {
   @Post(':id/reports/:report')
   @HttpCode(200)
   async report(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Param('report', { schema: reportSchema }) report: keyof typeof reports,
     @Body({ schema: optionalReasonSchema }) body: z.output<typeof optionalReasonSchema>,
     @ExpectedVersion() expected: Expected,

@@ -10,10 +10,9 @@ import type { Account } from '../people/account.table.js';
 import { AmendFlightService } from './amend-flight.service.js';
 import { asFieldFault } from './check-flight.js';
 import { FlightActsService, type WithLoads } from './flight-acts.service.js';
-import { type FlightQuery, flightQuery } from './flight-query.js';
+import { type FlightQuery, flightId, flightQuery } from './flight-query.js';
 import { FlightsService } from './flights.service.js';
 
-const idSchema = z.string().min(1).max(50);
 type Reason = z.output<typeof optionalReasonSchema>;
 
 /** The week's flights and what the office does with them; which act is open when stands in docs/flight-states.md. */
@@ -36,7 +35,7 @@ export class FlightsController {
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
   @Get(':id')
   async get(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Me() me: Account,
     @Res({ passthrough: true }) response: Response,
   ) {
@@ -46,21 +45,21 @@ export class FlightsController {
   /** Every version, the oldest first. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
   @Get(':id/history')
-  async history(@Param('id', { schema: idSchema }) id: string, @Me() me: Account) {
+  async history(@Param('id', { schema: flightId }) id: string, @Me() me: Account) {
     return { items: await this.flights.history(id, me), next: null };
   }
 
   /** What happens if it is declined, before it is done. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
   @Get(':id/consequence')
-  consequence(@Param('id', { schema: idSchema }) id: string, @Me() me: Account) {
+  consequence(@Param('id', { schema: flightId }) id: string, @Me() me: Account) {
     return this.flights.consequence(id, me);
   }
 
   @Post(':id/approve')
   @HttpCode(200)
   approve(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Body({ schema: optionalReasonSchema }) body: Reason,
     @ExpectedVersion() expected: Expected,
     @Me() by: Account,
@@ -72,7 +71,7 @@ export class FlightsController {
   @Post(':id/decline')
   @HttpCode(200)
   decline(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Body({ schema: reasonSchema }) body: Required<Reason>,
     @ExpectedVersion() expected: Expected,
     @Me() by: Account,
@@ -84,7 +83,7 @@ export class FlightsController {
   @Post(':id/call-off')
   @HttpCode(200)
   callOff(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Body({ schema: reasonSchema }) body: Required<Reason>,
     @ExpectedVersion() expected: Expected,
     @Me() by: Account,
@@ -97,7 +96,7 @@ export class FlightsController {
   @Post(':id/give')
   @HttpCode(200)
   give(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Body({ schema: optionalReasonSchema }) body: Reason,
     @ExpectedVersion() expected: Expected,
     @Me() by: Account,
@@ -110,7 +109,7 @@ export class FlightsController {
   @Post(':id/keep')
   @HttpCode(200)
   keep(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Body({ schema: reasonSchema }) body: Required<Reason>,
     @ExpectedVersion() expected: Expected,
     @Me() by: Account,
@@ -123,7 +122,7 @@ export class FlightsController {
   @Post(':id/mark')
   @HttpCode(200)
   mark(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Body({ schema: reasonSchema }) body: Required<Reason>,
     @ExpectedVersion() expected: Expected,
     @Me() by: Account,
@@ -135,7 +134,7 @@ export class FlightsController {
   @Post(':id/amend')
   @HttpCode(200)
   async amend(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Body({ schema: amendmentSchema }) amendment: Amendment,
     @ExpectedVersion() expected: Expected,
     @Me() by: Account,
@@ -148,7 +147,7 @@ export class FlightsController {
   @Post(':id/amend/check')
   @HttpCode(200)
   async checkAmendment(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Body({ schema: amendmentSchema }) amendment: Amendment,
   ) {
     return { faults: (await this.amendments.check(id, amendment)).map(asFieldFault) };

@@ -1,22 +1,46 @@
 import { checkFlights, nextState } from '@drumline/planning';
-import { Injectable } from '@nestjs/common';
+import { Inject, Injectable, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
 import { type Actor, theProgram } from '../audit/audit.service.js';
+import { Problem } from '../http/problem.js';
+import { errorFields, type Log } from '../log.js';
+import { LOG } from '../platform.module.js';
 import { type Board, BoardService } from './board.service.js';
 import { faultsOfStanding, faultWords } from './check-flight.js';
 import type { Flight } from './flight.table.js';
 import { loadsOf } from './flight-acts.service.js';
 import { FlightStoreService } from './flight-store.service.js';
 
+const everyMs = 60_000;
+
 const markable: readonly Flight['state'][] = ['offered', 'approved', 'given'];
 
 /** Marks "Needs a decision" on every flight that today's facts no longer allow as it stands. */
 @Injectable()
-export class RecheckFlightsService {
+export class RecheckFlightsService implements OnApplicationBootstrap, OnModuleDestroy {
+  private timer: NodeJS.Timeout | undefined;
+  private looking: Promise<unknown> = Promise.resolve();
+
   constructor(
     private readonly board: BoardService,
     private readonly store: FlightStoreService,
+    @Inject(LOG) private readonly log: Log,
   ) {}
+
+  onApplicationBootstrap(): void {
+    this.timer = setInterval(() => {
+      this.looking = this.recheck().catch((error: unknown) => {
+        // A territory that is not complete yet has no flights to look at.
+        if (!(error instanceof Problem)) this.log.warn('Flights could not be checked.', errorFields(error));
+      });
+    }, everyMs);
+    this.timer.unref();
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    clearInterval(this.timer);
+    await this.looking;
+  }
 
   /** Looks first without a turn, so that nothing waits where nothing is wrong. Returns the flights newly marked. */
   async recheck(by: Actor = theProgram): Promise<readonly string[]> {
@@ -39,7 +63,7 @@ export class RecheckFlightsService {
   }
 }
 
-/** A mark that stands is left as it is; a decision to keep the flight holds while it is broken in the same way. */
+/** A mark that stands is left as it is. */
 const newlyBroken = (board: Board) => {
   const checked = checkFlights(board.scenario, board.scenario.flights);
   return board.flights

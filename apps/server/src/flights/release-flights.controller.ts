@@ -7,9 +7,8 @@ import { type Expected, ExpectedVersion } from '../http/etag.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { FlightActsService } from './flight-acts.service.js';
+import { flightId } from './flight-query.js';
 import { shownFlight } from './flights.controller.js';
-
-const idSchema = z.string().min(1).max(50);
 
 /** What a re-plan may move and what it may not. */
 @ApiTags('flights')
@@ -29,7 +28,7 @@ export class ReleaseFlightsController {
   @Act('approve flight', 'decide')
   @Put(':id/hold')
   async hold(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @Body({ schema: optionalReasonSchema }) body: z.output<typeof optionalReasonSchema>,
     @ExpectedVersion() expected: Expected,
     @Me() by: Account,
@@ -42,7 +41,7 @@ export class ReleaseFlightsController {
   @Delete(':id/hold')
   @HttpCode(200)
   async free(
-    @Param('id', { schema: idSchema }) id: string,
+    @Param('id', { schema: flightId }) id: string,
     @ExpectedVersion() expected: Expected,
     @Me() by: Account,
     @Res({ passthrough: true }) response: Response,

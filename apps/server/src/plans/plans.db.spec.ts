@@ -118,7 +118,9 @@ describe('a plan request', () => {
   });
 
   it('says what is missing where no plan can be made', async () => {
-    await server.database.query(`update territory_entries set removed = true, version = version + 1 where kind = 'hand-plan'`);
+    await server.database.query(
+      `update territory_entries set removed = true, version = version + 1 where kind = 'hand-plan'`,
+    );
     const id = randomUUID();
     await manager.put(`/api/plans/${id}`, { ...ask, endTarget: 'hand plan' });
     const run = await until(manager, id, isOver);

@@ -1,12 +1,11 @@
 import { z } from 'zod';
-import { clockTime, drums, isoDate, placeCode, text } from '../scenario/field.js';
+import { clockTime, drums, isoDate, placeCode } from '../scenario/field.js';
+import { longText, shortText } from './written-field.js';
 
-const reason = z
-  .string()
-  .trim()
-  .min(3, 'a reason is at least three letters')
-  .max(500)
-  .meta({ description: 'Why, in a few words', examples: ['cloud on the pass all week'] });
+const reason = longText('Why, in a few words', 'cloud on the pass all week').min(
+  3,
+  'a reason is at least three letters',
+);
 
 /** For acts that the operator wants a reason of. */
 export const reasonSchema = z.strictObject({ reason }).meta({ id: 'Reason', description: 'Why it is done' });
@@ -19,9 +18,9 @@ export const optionalReasonSchema = z
 const amendedStopSchema = z
   .strictObject({
     place: placeCode('Strip; listed in `caches`', 'XLOR'),
-    drums: drums('Drums unloaded', 4).min(1),
+    drums: drums('Drums unloaded', 4).min(1).max(100),
     numbers: z
-      .array(text('Drum number', '0451'))
+      .array(shortText('Drum number', '0451'))
       .max(100)
       .meta({
         description:
@@ -40,8 +39,8 @@ export const amendmentSchema = z
       .nullable()
       .meta({ description: 'Departure; null: as early as aircraft and pilot allow', examples: ['07:30'] })
       .exactOptional(),
-    aircraft: text('Tail; listed in `aircraft`', 'A2').exactOptional(),
-    pilot: text('Pilot; listed in `pilots`', 'FW2')
+    aircraft: shortText('Tail; listed in `aircraft`', 'A2').exactOptional(),
+    pilot: shortText('Pilot; listed in `pilots`', 'FW2')
       .nullable()
       .meta({ description: 'Pilot; null: nobody named yet', examples: ['FW2'] })
       .exactOptional(),
@@ -58,7 +57,7 @@ export const letGoSchema = z
     flights: z
       .array(
         z.strictObject({
-          id: text('Flight', 'F012'),
+          id: shortText('Flight', 'F012'),
           revision: z
             .number()
             .int()

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { isoDate, text } from '../scenario/field.js';
+import { isoDate } from '../scenario/field.js';
+import { longText, shortText } from './written-field.js';
 
 /** What a planning run is asked for. The id is in the address and made by the sender, so that a retry is harmless. */
 export const planRequestSchema = z
@@ -52,15 +53,11 @@ export const planRequestSchema = z
         examples: [1],
       }),
     frozen: z
-      .array(text('Flight', 'F012'))
+      .array(shortText('Flight', 'F012'))
       .max(500)
       .default([])
       .meta({ description: 'Offered flights that this run leaves as they are', examples: [['F012']] }),
-    note: z
-      .string()
-      .max(500)
-      .meta({ description: 'What for', examples: ['after the rain'] })
-      .exactOptional(),
+    note: longText('What for', 'after the rain').exactOptional(),
   })
   .meta({ id: 'PlanRequest', description: 'A planning run' });
 

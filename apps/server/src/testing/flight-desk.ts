@@ -1,0 +1,52 @@
+import type { Flight, Load } from '../flights/flight.table.js';
+import type { PlanAcceptance } from '../plans/plan-run.table.js';
+import type { Answer, Client } from './client.js';
+import { createTestServer, type TestServer } from './create-test-server.js';
+import { solvedRun } from './hand-plan.js';
+
+export type ShownFlight = Flight & { readonly loads: readonly Pick<Load, 'stop' | 'place' | 'drum'>[] };
+
+export interface Refusal {
+  readonly detail: string;
+  readonly faults: readonly { readonly path: string; readonly problem: string }[];
+}
+
+export interface FlightDesk {
+  readonly server: TestServer;
+  readonly manager: Client;
+  readonly dispatcher: Client;
+  /** The accepted plan: the demo's plan made by hand, flights F01 to F14 of the first week. */
+  readonly planId: string;
+  readonly flight: (id: string) => Promise<ShownFlight>;
+  /** Posts an act from the revision as it is now. */
+  readonly act: (
+    who: Client,
+    id: string,
+    path: string,
+    body?: object,
+  ) => Promise<Answer<ShownFlight & Refusal>>;
+  readonly accept: (planId: string) => Promise<Answer<PlanAcceptance & Refusal>>;
+}
+
+/** The demo on its first morning, with the plan made by hand offered to the dispatcher. */
+export const openFlightDesk = async (): Promise<FlightDesk> => {
+  const server = await createTestServer();
+  const manager = await server.as('operations manager');
+  const dispatcher = await server.as('dispatcher');
+  const planId = await solvedRun(server);
+  const flight = async (id: string) => (await manager.get<ShownFlight>(`/api/flights/${id}`)).body;
+  const accept = (id: string) => dispatcher.post<PlanAcceptance & Refusal>(`/api/plans/${id}/accept`, {});
+  await accept(planId);
+  return {
+    server,
+    manager,
+    dispatcher,
+    planId,
+    flight,
+    accept,
+    act: async (who, id, path, body = {}) => {
+      const { revision } = await flight(id);
+      return who.post(`/api/flights/${id}/${path}`, body, { headers: { 'If-Match': `"${revision}"` } });
+    },
+  };
+};
