@@ -97,6 +97,12 @@ export function commandLine(): Command {
   )
     .option('--seconds <n>', 'time for each network', wholeNumber, 30)
     .option('--only <names>', 'names of networks or instances, parted by commas')
+    .option(
+      '--make <n>',
+      'first write this many invented networks into the folder, numbered from the seed on',
+      wholeNumber,
+    )
+    .option('--lps', 'solve small linear programs of each network with both engines instead')
     .option('--full', 'of a published set all instances, not the 30 of the default')
     .option('--seed <n>', 'start of the random numbers', wholeNumber, 1)
     .action(bench);

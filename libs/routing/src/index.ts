@@ -11,7 +11,7 @@ export { whyNoOpenPlan } from './open-routes/why-no-open-plan.js';
 export type * from './plan.js';
 export * from './pool/build-pool.js';
 export type * from './problem.js';
-export { randomFrom } from './random.js';
+export { type Random, randomFrom } from './random.js';
 export * from './solve.js';
 export { emptyPlan } from './solvers/empty-plan.js';
 export { handRule } from './solvers/hand-rule.js';

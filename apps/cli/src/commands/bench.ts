@@ -1,12 +1,16 @@
-import { readdirSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { networkLines, runNetwork } from '../bench/bench-networks.js';
+import type { CachesNetwork } from '../bench/caches-network.js';
+import { compareEngines, comparisonLines, type EngineComparison } from '../bench/compare-engines.js';
+import { makeNetwork } from '../bench/make-network.js';
 import type { NetworkRun } from '../bench/network-run.js';
 import { benchPublished, publishedLines } from '../bench/published-set.js';
 import { isPublishedSet } from '../bench/read-published-set.js';
 import { CommandEnd, exitCodes } from '../exit-codes.js';
 import { writeAnswer } from '../output/write-answer.js';
+import { writeWhole } from '../write-whole.js';
 
 interface BenchOptions {
   readonly json?: boolean;
@@ -14,10 +18,13 @@ interface BenchOptions {
   readonly seed: number;
   readonly only?: string;
   readonly full?: boolean;
+  readonly make?: number;
+  readonly lps?: boolean;
 }
 
 /** `drumline bench`: solves the networks, or the published set, of a folder and prints what was reached, and when. */
 export async function bench(folder: string, options: BenchOptions): Promise<void> {
+  if (options.make !== undefined) makeNetworks(folder, options.make, options.seed);
   if (isPublishedSet(folder)) await benchSet(folder, options);
   else await benchNetworks(folder, options);
 }
@@ -41,6 +48,7 @@ async function benchSet(folder: string, options: BenchOptions): Promise<void> {
 
 async function benchNetworks(folder: string, options: BenchOptions): Promise<void> {
   const files = networkFiles(folder, options.only);
+  if (options.lps) return lps(files, options);
   const runs: NetworkRun[] = [];
   for (const file of files) {
     process.stderr.write(`${file}: planning for ${options.seconds} s\n`);
@@ -59,6 +67,27 @@ async function benchNetworks(folder: string, options: BenchOptions): Promise<voi
     () => networkLines(runs),
   );
   if (runs.some(({ faults }) => faults.length > 0)) throw new CommandEnd(exitCodes.faults, '');
+}
+
+/** Writes varied networks, the first one from the seed, the next from the seed after it. */
+function makeNetworks(folder: string, count: number, seed: number): void {
+  mkdirSync(folder, { recursive: true });
+  for (let at = 0; at < count; at++) {
+    const network = makeNetwork(seed + at);
+    writeWhole(join(folder, `${network.name}.json`), `${JSON.stringify(network)}\n`);
+  }
+}
+
+/** Both engines on small linear programs of every network, instead of planning. */
+async function lps(files: readonly string[], options: BenchOptions): Promise<void> {
+  const compared: EngineComparison[] = [];
+  for (const file of files)
+    compared.push(...(await compareEngines(JSON.parse(readFileSync(file, 'utf8')) as CachesNetwork)));
+  writeAnswer(
+    options,
+    () => compared,
+    () => comparisonLines(compared),
+  );
 }
 
 function networkFiles(folder: string, only: string | undefined): string[] {

@@ -1,7 +1,9 @@
 import { type BoundOptions, boundRelaxation, type RelaxationBound } from '../bound/lower-bound.js';
 import { promisingRoutes } from '../bound/promising-patterns.js';
+import { columnOf } from '../bound/relaxation.js';
 import type { Problem } from '../problem.js';
 import { openWithHighs } from './highs.js';
+import type { LinearProgram } from './linear-program.js';
 
 export interface LowerBoundOptions extends BoundOptions {
   /** Cost of a known plan (cents): routes that no cheaper plan can travel are left out of `routesKept`. */
@@ -34,3 +36,9 @@ export async function lowerBound(problem: Problem, options: LowerBoundOptions): 
   const routesKept = promisingRoutes(known, options.upperBound ?? Number.POSITIVE_INFINITY);
   return { bound, converged, rounds, routesKept, known };
 }
+
+/** The last linear program of a bound, whole: for another engine to solve. */
+export const programOfBound = ({ relaxation, patterns }: RelaxationBound): LinearProgram => ({
+  rows: relaxation.program.rows,
+  columns: [...relaxation.program.columns, ...patterns.map((pattern) => columnOf(relaxation, pattern))],
+});
