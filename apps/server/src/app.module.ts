@@ -2,9 +2,10 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.js';
 import { FlightsModule } from './flights/flights.module.js';
 import { HealthModule } from './health/health.module.js';
+import { OwnProgrammesModule } from './own-programmes/own-programmes.module.js';
 import { PeopleModule } from './people/people.module.js';
-import { type Platform, platformModule } from './platform.module.js';
 import { PlansModule } from './plans/plans.module.js';
+import { type Platform, platformModule } from './platform.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
 import { ScenariosModule } from './scenarios/scenarios.module.js';
 import { SurfaceModule } from './surface/surface.module.js';
@@ -22,6 +23,7 @@ import { TerritoryModule } from './territory/territory.module.js';
     ScenariosModule,
     FlightsModule,
     PlansModule,
+    OwnProgrammesModule,
   ],
 })
 class AppModule {}
