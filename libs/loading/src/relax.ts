@@ -2,7 +2,10 @@ import { pounds, poundsFromKilograms, print } from '@drumline/units';
 import type { LegFuel } from './fuel.js';
 import type { LegLimit, LegRequest, RouteRequest } from './route-load.js';
 
-/** What would have to change for one more drum on the leg: each limit that stands in its way, with its figure. */
+/**
+ * What would have to change for one more drum on the leg than it may carry: the limits in its way, tightest first,
+ * with their figures; of many only the two tightest.
+ */
 export function relaxWords(
   request: RouteRequest,
   leg: LegRequest,
@@ -10,9 +13,19 @@ export function relaxWords(
   drums: number,
   fuel: LegFuel,
 ): string {
-  const inTheWay = limits.filter((limit) => limit.drums <= drums);
-  return `One more drum takes ${inTheWay.map((limit) => change(request, leg, limit, drums, fuel)).join('; and ')}`;
+  const inTheWay = limits.filter((limit) => limit.drums <= drums).slice(0, 2);
+  const changes = inTheWay.map((limit) => change(request, leg, limit, drums, fuel));
+  return `${capitalized(nth(drums + 1))} drum takes ${changes.join('; and ')}`;
 }
+
+/** "a 1st", "an 8th", "an 11th", "a 22nd". */
+function nth(count: number): string {
+  const isTeen = Math.floor(count / 10) % 10 === 1;
+  const ending = (isTeen ? undefined : ['th', 'st', 'nd', 'rd'][count % 10]) ?? 'th';
+  return `${/^(8|11$|18$)/.test(String(count)) ? 'an' : 'a'} ${count}${ending}`;
+}
+
+const capitalized = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Why a leg cannot be flown even without a drum, and what would open it. */
 export function whyForbidden({ type }: RouteRequest, leg: LegRequest, limit: LegLimit): string {
@@ -51,7 +64,7 @@ function change(
   const drumLb = poundsFromKilograms(drum.grossKg);
   switch (limit.name) {
     case 'drum positions':
-      return `one more standing place (all ${limit.drums} taken)`;
+      return `${nth(drums + 1)} standing place`;
     case 'floor limit':
       return `a floor limit of ${print(pounds(Math.ceil(drumLb)), 'lb')} in one more position`;
     case 'balance':

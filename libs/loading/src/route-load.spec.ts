@@ -80,7 +80,7 @@ describe('Drums on a leg', () => {
     expect(leg.spareLb).toBeCloseTo(2770 - 2380.99, 2);
     expect(leg.payloadKg).toBeCloseTo(2770 * 0.45359237, 6);
     expect(leg.relax).toBe(
-      'One more drum takes one more standing place (all 6 taken); and 8 lb more under STRIP strip landing limit',
+      'A 7th drum takes a 7th standing place; and 8 lb more under STRIP strip landing limit',
     );
   });
 
@@ -89,7 +89,7 @@ describe('Drums on a leg', () => {
     expect(leg.drums).toBe(5);
     expect(leg.binding).toMatchObject({ name: 'strip landing limit', place: 'STRIP', roomLb: 2320 });
     // Six drums are 2380.99 lb.
-    expect(leg.relax).toBe('One more drum takes 61 lb more under STRIP strip landing limit');
+    expect(leg.relax).toBe('A 6th drum takes 61 lb more under STRIP strip landing limit');
   });
 
   it('damp uses the dry figures', () => {
@@ -120,7 +120,7 @@ describe('Drums on a leg', () => {
     expect(leg.drums).toBe(0);
     expect(leg.binding.name).toBe('passengers aboard');
     expect(leg.payloadKg).toBeCloseTo(outward({}).payloadKg - 200, 6);
-    expect(leg.relax).toBe('One more drum takes BASE-STRIP without its 2 passengers (manual 8.2)');
+    expect(leg.relax).toBe('A 1st drum takes BASE-STRIP without its 2 passengers (manual 8.2)');
   });
 
   it('a weak floor takes positions away', () => {
@@ -141,7 +141,7 @@ describe('Drums on a leg', () => {
     const leg = outward({ type });
     expect(leg.binding.name).toBe('balance');
     expect(leg.drums).toBe(3);
-    expect(leg.relax).toBe('One more drum takes positions that balance with 4 drums');
+    expect(leg.relax).toBe('A 4th drum takes positions that balance with 4 drums');
   });
 
   it('says that freight without a place leaves the balance open', () => {

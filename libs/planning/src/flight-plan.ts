@@ -22,6 +22,8 @@ export interface FlightPlan {
   readonly proof: Proof;
   readonly moneyGap: MoneyGap | null;
   readonly shortages: readonly Shortage[];
+  /** Flights that stand and can no longer be flown as they stand; empty: none. */
+  readonly needsDecision: readonly Decision[];
   /** Assumptions and facts that were not used, in plain sentences ("still air on every leg"). */
   readonly remarks: readonly string[];
   readonly risk: Risk | null;
@@ -53,6 +55,8 @@ export interface PlannedFlight {
   readonly dutyHours: Hours;
   readonly cost: MoneyParts;
   readonly reason: FlightReason;
+  /** Why a flight that stands cannot be flown as it stands, in words; null: it can, or the plan may still change it. */
+  readonly needsDecision: string | null;
 }
 
 export interface PlannedLeg {
@@ -88,6 +92,9 @@ export interface PlannedStop {
 export interface FlightReason {
   /** The first cache and day that would fall short without it; null: nothing falls short. */
   readonly protects: { readonly place: string; readonly date: IsoDate; readonly level: ShortLevel } | null;
+  /** Days from the flight to the first that suffers without it; 0: no day in hand; null: nothing falls short. */
+  readonly daysInHand: number | null;
+  /** Every cache that suffers without it, a sentence each, the worst first. */
   readonly ifDeclined: string;
   readonly text: string;
 }
@@ -114,14 +121,26 @@ export interface BaseUse {
   readonly note: string | null;
 }
 
+/** A standing flight that no re-plan may touch and that breaks a rule: somebody must decide on it. */
+export interface Decision {
+  readonly flight: string;
+  readonly fault: Fault;
+  /** What the stock picture counts on as long as it stands, and what happens without it. */
+  readonly consequence: string;
+}
+
 /** A shortage that the plan could not avoid, with what stands in the way. */
 export interface Shortage {
   readonly place: string;
   readonly date: IsoDate;
   readonly day: number;
   readonly level: ShortLevel;
+  /** Usable on that day, and the level it should have held; run out: what cannot be drawn, and what is asked for. */
   readonly litres: Litres;
   readonly limitLitres: Litres;
+  /** The shortage as a sentence. */
+  readonly text: string;
+  /** What stands in the way, to follow "Blocked by:". */
   readonly blockedBy: string;
 }
 
@@ -153,6 +172,8 @@ export interface PlanDifference {
   readonly moved: readonly FlightChange[];
   readonly drumsChanged: readonly FlightChange[];
   readonly same: readonly FlightChange[];
+  /** Those of `same` that another pilot flies. */
+  readonly pilotChanged: readonly FlightChange[];
   readonly totals: { readonly before: PlanTotals; readonly after: PlanTotals };
   readonly lowest: readonly {
     readonly place: string;

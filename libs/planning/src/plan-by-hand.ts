@@ -1,5 +1,7 @@
 import { checkPlan as checkRoutes, type Plan, type Proof } from '@drumline/routing';
 import { checkPlan } from './check/check-plan.js';
+import { withDecisions } from './check/decisions.js';
+import { sortFaults } from './check/sort-faults.js';
 import type { Fault, FlightPlan } from './flight-plan.js';
 import { describeFlights } from './flights/describe-flights.js';
 import { planDocument } from './flights/plan-document.js';
@@ -34,11 +36,15 @@ export function planByHand(
   );
   const shortages = findShortages(described.caches, targets).map((shortfall) => ({
     ...shortfall,
-    blockedBy: 'The plan was made by hand.',
+    blockedBy: 'not looked for, the plan was made by hand.',
   }));
   const proof = proofOf(tiers.total);
   const document = planDocument(scenario, described, { endTarget, tiers, proof, shortages, weather });
-  return { plan: document, faults: checkPlan(scenario, document) };
+  const faults = checkPlan(scenario, document);
+  return {
+    plan: withDecisions(document, sortFaults(scenario, document.flights, faults).forDecision),
+    faults,
+  };
 }
 
 /** The flights with their own ids and the pilots found for them, and those that fly anyway. */

@@ -42,6 +42,37 @@ describe('planning a scenario', () => {
     expect(plan.shortages.map(({ place, level }) => `${place} ${level}`)).toContain('SOU below minimum');
   });
 
+  it('frozen flights: one that can no longer be flown is marked, listed, and its consequence told', async () => {
+    const approved = {
+      id: 'A01',
+      state: 'approved',
+      date: '2031-03-03',
+      aircraft: 'T1',
+      from: 'HOM',
+      stops: [{ place: 'NOR', drums: 4 }],
+      to: 'HOM',
+      pilot: 'P1',
+    } as const;
+    const held = { reason: 'water found', by: 'quality', at: '2031-03-03T04:00Z' };
+    const [batch] = tinyTerritory().batches;
+    const drums = tinyTerritory().drums.map((drum) =>
+      drum.place === 'HOM' ? { ...drum, batch: 'BAD' } : drum,
+    );
+    const batches = [batch!, { ...batch!, id: 'BAD', held }];
+    const plan = await planOf({ flights: [approved], drums, batches });
+    expect(plan.needsDecision).toMatchObject([
+      {
+        flight: 'A01',
+        fault: { where: 'HOM, Mon 3 Mar', flights: ['A01'] },
+        consequence:
+          'The stock below counts on its 4 drums. Without it NOR falls below minimum on Tue 4 Mar: 300 L of 400 L.',
+      },
+    ]);
+    const marks = plan.flights.map(({ id, needsDecision }) => [id, needsDecision !== null]);
+    expect(marks.filter(([, marked]) => marked)).toEqual([['A01', true]]);
+    expect((await planOf({ flights: [approved] })).needsDecision).toEqual([]);
+  });
+
   it('says what is missing where the end targets are to come from a hand plan and there is none', async () => {
     const outcome = await planScenario(tinyTerritory(), { ...options, endTarget: 'hand plan' }, solver);
     expect(outcome).toMatchObject({

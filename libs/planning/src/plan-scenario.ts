@@ -1,5 +1,6 @@
-import { costOf, type PlanCost, type Proof } from '@drumline/routing';
+import { costOf, type Plan, type PlanCost, type Proof } from '@drumline/routing';
 import { checkPlan } from './check/check-plan.js';
+import { faultWords, withDecisions } from './check/decisions.js';
 import { sortFaults } from './check/sort-faults.js';
 import type { EndTarget, Fault, FlightPlan, Shortage } from './flight-plan.js';
 import type { DescribedFlights } from './flights/describe-flights.js';
@@ -33,7 +34,8 @@ export type PlanOutcome =
 /**
  * The flights of a scenario: the problem is built and solved, the plan made less fragile, read as flights and checked from the scenario by code
  * that shares nothing with the solver. Infeasible, with the reasons, where no plan keeps the limits. Throws where the
- * plan breaks a rule: that is a bug, never an outcome. Rules that frozen flights break by themselves are remarks.
+ * plan breaks a rule: that is a bug, never an outcome. Rules that frozen flights break by
+ * themselves need a decision.
  */
 export async function planScenario(
   scenario: Scenario,
@@ -50,15 +52,14 @@ export async function planScenario(
 
   const steady = fitSchedule(built, steadyPlan(built, outcome.plan, options.isOver));
   const described = readPlan(built, steady);
-  const shortages = await explainedShortages(built, described, options, solver);
+  const shortages = await explainedShortages(built, steady, described, options, solver);
   const { endTarget, weather } = options;
   const tiers = costOf(built.problem, steady);
   const proof = proofOf(outcome.proof, tiers);
   const plan = planDocument(scenario, described, { endTarget, tiers, proof, shortages, weather });
   const { ofThePlan, forDecision } = sortFaults(scenario, plan.flights, checkPlan(scenario, plan));
   refuseFaults(ofThePlan);
-  const decisions = forDecision.map((fault) => `Needs a decision: ${faultWords(fault)}`);
-  return { status: 'solved', plan: { ...plan, remarks: [...decisions, ...plan.remarks] } };
+  return { status: 'solved', plan: withDecisions(plan, forDecision) };
 }
 
 function whatIsMissing({ handPlan }: Scenario, { endTarget }: PlanOptions): string | null {
@@ -69,13 +70,14 @@ function whatIsMissing({ handPlan }: Scenario, { endTarget }: PlanOptions): stri
 
 async function explainedShortages(
   built: BuiltProblem,
+  plan: Plan,
   { caches }: DescribedFlights,
   { isOver }: PlanOptions,
   solver: Solver,
 ): Promise<readonly Shortage[]> {
   const targets = caches.map(({ place }) => targetOf(built, place));
   const shortfalls = findShortages(caches, targets);
-  const blocked = await findBlockers(built, shortfalls, solver, isOver);
+  const blocked = await findBlockers(built, plan, caches, shortfalls, solver, isOver);
   return blocked.map(({ by, ...shortfall }) => ({
     ...shortfall,
     blockedBy: blockedWords(built, shortfall, by),
@@ -99,5 +101,3 @@ function proofOf(proof: Proof, { total }: PlanCost): Proof {
 function refuseFaults([fault]: readonly Fault[]): void {
   if (fault) throw new Error(`The plan breaks a rule: ${faultWords(fault)}`);
 }
-
-const faultWords = ({ where, what, mend }: Fault): string => `${where}: ${what} ${mend}`;

@@ -1,4 +1,13 @@
-import { type IsoDate, litres, pounds, print } from '@drumline/units';
+import {
+  daysBetween,
+  type IsoDate,
+  type IsoInstant,
+  litres,
+  localDate,
+  localTime,
+  pounds,
+  print,
+} from '@drumline/units';
 
 const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
@@ -21,3 +30,28 @@ export const drumWords = (drums: number): string => `${drums} ${drums === 1 ? 'd
 /** "A1", "A1 and A2", "A1, A2 and B1". */
 export const listWords = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+/** "1 day", "3 days". */
+export const countWords = (count: number, one: string): string => `${count} ${count === 1 ? one : `${one}s`}`;
+
+/** A stock as people say it, which is never below nothing: "150 L", "nothing". */
+export const stockWords = (level: number): string => (level > 0 ? litreWords(level) : 'nothing');
+
+/** Days in order, runs of three and more by their ends: "Mon 11 Oct, Thu 14 Oct to Sun 17 Oct". */
+export function runWords(dates: readonly IsoDate[]): string {
+  const runs: IsoDate[][] = [];
+  for (const date of dates.toSorted()) {
+    const run = runs.at(-1);
+    if (run && daysBetween(run.at(-1)!, date) === 1) run.push(date);
+    else runs.push([date]);
+  }
+  return listWords(
+    runs.flatMap((run) =>
+      run.length < 3 ? run.map(dayWords) : [`${dayWords(run[0]!)} to ${dayWords(run.at(-1)!)}`],
+    ),
+  );
+}
+
+/** "Thu 14 Oct 01:00", on the clocks of the place. */
+export const momentWords = (at: IsoInstant, timeZone: string): string =>
+  `${dayWords(localDate(at, timeZone))} ${localTime(at, timeZone)}`;

@@ -68,7 +68,19 @@ const shortage = z.strictObject({
   level: shortLevel,
   litres,
   limitLitres: litres,
+  text: z.string(),
   blockedBy: z.string(),
+});
+
+const decision = z.strictObject({
+  flight: z.string(),
+  fault: z.strictObject({
+    where: z.string(),
+    what: z.string(),
+    mend: z.string(),
+    flights: z.array(z.string()),
+  }),
+  consequence: z.string(),
 });
 
 const risk = z.strictObject({
@@ -95,6 +107,7 @@ export const flightPlanSchema = z.strictObject({
   proof,
   moneyGap: z.strictObject({ savedAtMost: cents, share: z.number() }).nullable(),
   shortages: z.array(shortage),
+  needsDecision: z.array(decision),
   remarks: z.array(z.string()),
   risk: risk.nullable(),
 });

@@ -73,6 +73,7 @@ const plannedStop = z.strictObject({
 
 const flightReason = z.strictObject({
   protects: z.strictObject({ place, date: isoDate, level: shortLevel }).nullable(),
+  daysInHand: z.number().nullable(),
   ifDeclined: z.string(),
   text: z.string(),
 });
@@ -100,4 +101,5 @@ export const plannedFlightSchema = z.strictObject({
   dutyHours: hours,
   cost: moneyParts,
   reason: flightReason,
+  needsDecision: z.string().nullable(),
 });

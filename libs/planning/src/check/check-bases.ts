@@ -31,14 +31,14 @@ function firstShortDay(survey: Survey, base: BaseStock): readonly Fault[] {
     taken += sum(leaving, drumsOf);
     ownFuel += sum(leaving, (flown) => ownFuelLitres(survey, flown));
     if (leaving.length === 0 || leaving.every((flown) => flown.isFact)) continue;
-    const at = {
-      where: `${base.place}, ${dayWords(date)}`,
-      flights: leaving.map((flown) => flown.flight.id),
-    };
-    if (taken > filled + fresh)
+    const where = `${base.place}, ${dayWords(date)}`;
+    const flights = idsOf(leaving);
+    const takers = idsOf(leaving.filter((flown) => drumsOf(flown) > 0));
+    if (taken > filled + fresh && takers.length > 0)
       return [
         {
-          ...at,
+          where,
+          flights: takers,
           what: `${drumWords(taken)} would have been taken by then; ${filled} stood filled and fit, and ${fresh} more can be filled.`,
           mend: `Take ${drumWords(taken - filled - fresh)} less, later, or from another base.`,
         },
@@ -48,7 +48,8 @@ function firstShortDay(survey: Survey, base: BaseStock): readonly Fault[] {
     if (needs > has)
       return [
         {
-          ...at,
+          where,
+          flights,
           what: `Drums and own fuel would need ${litreWords(Math.ceil(needs))} by then; filled drums, bulk and resupplies come to ${litreWords(Math.floor(has))}.`,
           mend: `Save ${litreWords(Math.ceil(needs - has))}, or have it resupplied before.`,
         },
@@ -68,6 +69,9 @@ function filledDrums({ scenario }: Survey, base: BaseStock): number {
 
 const drumsOf = ({ flight }: SurveyedFlight): number =>
   flight.stops.reduce((drums, stop) => drums + stop.drums, 0);
+
+const idsOf = (flights: readonly SurveyedFlight[]): readonly string[] =>
+  flights.map(({ flight }) => flight.id);
 
 const ownFuelLitres = ({ scenario }: Survey, flown: SurveyedFlight): number =>
   kilogramsFromPounds(pounds(flown.burnLb)) / scenario.policy.bookDensityKgPerLitre;

@@ -66,6 +66,15 @@ describe('the differences of two plans', () => {
     expect(pairs(comparePlans(before, after).moved)).toContain('F1>F1');
   });
 
+  it('another pilot on the same flight is told, and the flight stays the same', () => {
+    const before = plan(to('F1', 'NOR', 1, { pilot: 'P1' }), to('F2', 'SOU', 2, { pilot: 'P1' }));
+    const after = plan(to('F1', 'NOR', 1, { pilot: 'P2' }), to('F2', 'SOU', 2, { pilot: 'P1' }));
+    const difference = comparePlans(before, after);
+    expect(pairs(difference.same)).toEqual(['F1>F1', 'F2>F2']);
+    expect(pairs(difference.pilotChanged)).toEqual(['F1>F1']);
+    expect(difference.totals.after).toEqual(difference.totals.before);
+  });
+
   it('of two alike the pair with the same drums is the same', () => {
     const three = { stops: [{ place: 'NOR', drums: 3 }] };
     const before = plan(to('F1', 'NOR', 1), to('F2', 'NOR', 1, three));

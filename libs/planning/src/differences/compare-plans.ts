@@ -18,12 +18,14 @@ export interface ComparedPlan {
  */
 export function comparePlans(before: ComparedPlan, after: ComparedPlan): PlanDifference {
   const changes = matchFlights(before.flights.filter(carries), after.flights.filter(carries));
+  const same = changes.pairs.filter((change) => !isMoved(change) && !otherDrums(change));
   return {
     removed: changes.unmatchedBefore,
     added: changes.unmatchedAfter,
     moved: changes.pairs.filter(isMoved),
     drumsChanged: changes.pairs.filter((change) => !isMoved(change) && otherDrums(change)),
-    same: changes.pairs.filter((change) => !isMoved(change) && !otherDrums(change)),
+    same,
+    pilotChanged: same.filter(({ before, after }) => before.pilot !== after.pilot),
     totals: { before: planTotals(before.flights), after: planTotals(after.flights) },
     lowest: lowestLevels(before.caches, after.caches),
   };

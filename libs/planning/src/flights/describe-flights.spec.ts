@@ -76,20 +76,31 @@ describe('a flight as people read it', () => {
   it('says what to do when the strip is soft, with the other stops served as planned', () => {
     const ifSoft = (...stops: { place: string; drums: number }[]) =>
       describeIn({}, flight({ stops })).flights[0]!.stops.map((stop) => [stop.drumsIfSoft, stop.ifSoft]);
-    expect(ifSoft({ place: 'NOR', drums: 4 })).toEqual([[3, 'If soft: take 3 of 4. If closed: do not go.']]);
-    expect(ifSoft({ place: 'NOR', drums: 3 })).toEqual([
-      [3, 'If soft: all 3 drums may go. If closed: do not go.'],
+    // NOR opens with 800 L, gives 500 L on day 2, and wants 400 L.
+    expect(ifSoft({ place: 'NOR', drums: 4 })).toEqual([
+      [3, 'If soft: take 3 of 4; NOR stays above minimum. If closed: do not go, as if declined.'],
     ]);
+    expect(ifSoft({ place: 'NOR', drums: 3 })[0]![1]).toContain('If soft: all 3 drums may go.');
+    expect(ifSoft({ place: 'NOR', drums: 1 })[0]![1]).toContain('If soft: the drum may go.');
     const two = ifSoft({ place: 'NOR', drums: 2 }, { place: 'SOU', drums: 2 });
-    expect(two[0]![1]).toContain('If closed: do not land there.');
+    expect(two[0]![1]).toContain(
+      'If closed: do not land there; NOR then falls below minimum on Tue 4 Mar: 300 L of 400 L.',
+    );
     expect(two[0]![0]).toBeLessThan(2);
+  });
+
+  it('says what the cache then does where a soft strip takes too few', () => {
+    const helicopterTasks = [tinyTask('2031-03-05', 'NOR', 1150)];
+    expect(describeIn({ helicopterTasks }, flight()).flights[0]!.stops[0]!.ifSoft).toBe(
+      'If soft: take 3 of 4; NOR then falls below minimum on Wed 5 Mar: 250 L of 400 L. If closed: do not go, as if declined.',
+    );
   });
 
   it('a strip closed to the type when soft: do not go', () => {
     const stripLimits = tinyTerritory().stripLimits.map((line) => ({ ...line, whenSoft: 'closed' as const }));
     expect(describeIn({ stripLimits }, flight()).flights[0]!.stops[0]).toMatchObject({
       drumsIfSoft: null,
-      ifSoft: 'If soft or closed: do not go.',
+      ifSoft: 'If soft or closed: do not go, as if declined.',
     });
   });
 

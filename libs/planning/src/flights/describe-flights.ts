@@ -7,7 +7,8 @@ import { flightLoads } from '../problem/flight-loads.js';
 import { isWithin } from '../problem/standing-flights.js';
 import { stockOutlook } from '../problem/stock-outlook.js';
 import { territoryOf } from '../problem/territory.js';
-import { flightReason, type ReasonPicture } from '../reasons/flight-reason.js';
+import type { ReasonPicture } from '../reasons/compared-levels.js';
+import { flightReason } from '../reasons/flight-reason.js';
 import type { Scenario, StandingFlight } from '../scenario.js';
 import { baseUse } from './base-use.js';
 import { flightCost } from './flight-cost.js';
@@ -83,7 +84,7 @@ function describeFlight(picture: ReasonPicture, sketch: FlightSketch, departs: C
     from: flight.from,
     to: flight.to,
     legs: flightLegs(sketch),
-    stops: flightStops(sketch),
+    stops: flightStops(picture, sketch),
     drums,
     litres: cost.litres,
     rampFuelLb: onDay.load.rampFuelLb,
@@ -91,6 +92,7 @@ function describeFlight(picture: ReasonPicture, sketch: FlightSketch, departs: C
     blockHours: onDay.load.blockHours,
     dutyHours: onDay.load.dutyHours,
     cost,
-    reason: flightReason(picture, flight),
+    reason: flightReason(picture, flight, day),
+    needsDecision: null,
   };
 }

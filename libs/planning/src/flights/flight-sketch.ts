@@ -16,6 +16,8 @@ export interface FlightSketch {
   readonly drums: number;
   /** Drums set down at the end of each leg, and drums aboard on it. */
   readonly dropsByLeg: readonly number[];
+  /** The flight's stop at the end of each leg, as an index; -1: none. */
+  readonly stopByLeg: readonly number[];
   readonly aboard: readonly number[];
 }
 
@@ -24,13 +26,14 @@ export function sketchFlight(scenario: Scenario, loads: FlightLoads, flight: Sta
   const { type } = scenario.aircraft.find(({ tail }) => tail === flight.aircraft)!;
   const day = dayIndex(scenario.firstDay, flight.date);
   const onDay = booked ? loads.bookedLoad(booked, type, day) : loads.loadOf(type, placesOf(flight), day);
-  const dropsByLeg = dropsOnLegs(flight, onDay);
+  const stopByLeg = stopsOnLegs(flight, onDay);
+  const dropsByLeg = stopByLeg.map((stop) => flight.stops[stop]?.drums ?? 0);
   const aboard = dropsByLeg.map((_, leg) => dropsByLeg.slice(leg).reduce((sum, drums) => sum + drums, 0));
-  return { flight, booked, day: day + 1, type, onDay, drums: drumsOf(flight), dropsByLeg, aboard };
+  return { flight, booked, day: day + 1, type, onDay, drums: drumsOf(flight), dropsByLeg, stopByLeg, aboard };
 }
 
 /** A stop is the next landing there on the way. */
-function dropsOnLegs(flight: StandingFlight, { load }: FlightOnDay): readonly number[] {
-  const stops = [...flight.stops];
-  return load.legs.map((leg) => (stops[0]?.place === leg.to ? stops.shift()!.drums : 0));
+function stopsOnLegs({ stops }: StandingFlight, { load }: FlightOnDay): readonly number[] {
+  let next = 0;
+  return load.legs.map((leg) => (stops[next]?.place === leg.to ? next++ : -1));
 }

@@ -2,12 +2,13 @@ import { type RouteRequest, routeLoad } from '@drumline/loading';
 import type { Place, SurfaceState } from '@drumline/network';
 import { knots, pounds, poundsFromKilograms } from '@drumline/units';
 import type { PlannedStop } from '../flight-plan.js';
-import { drumWords } from '../wording.js';
+import type { ReasonPicture } from '../reasons/compared-levels.js';
+import { ifSoftWords } from '../reasons/if-soft.js';
 import type { FlightSketch } from './flight-sketch.js';
 
 /** Every landing before the last: drums, unload or stay with what is aboard, what to do when soft or closed, how to land. */
-export function flightStops(sketch: FlightSketch): readonly PlannedStop[] {
-  const { onDay, dropsByLeg, aboard } = sketch;
+export function flightStops(picture: ReasonPicture, sketch: FlightSketch): readonly PlannedStop[] {
+  const { flight, onDay, dropsByLeg, stopByLeg, aboard } = sketch;
   const { request, load } = onDay;
   const drumLb = poundsFromKilograms(request.drum.grossKg);
   return request.legs.slice(0, -1).map(({ to }, leg) => {
@@ -20,7 +21,12 @@ export function flightStops(sketch: FlightSketch): readonly PlannedStop[] {
       drums: dropsByLeg[leg]!,
       unloadOrStay: { ...full, arrivalLb, overLb, canLeaveLoaded: overLb <= 0 },
       drumsIfSoft: soft,
-      ifSoft: softWords(dropsByLeg[leg]!, soft, request.legs.length > 2),
+      ifSoft: ifSoftWords(picture, {
+        flight,
+        stop: stopByLeg[leg]!,
+        place: to.place.code,
+        drumsIfSoft: soft,
+      }),
       tailwindLimitKt: to.place.runway?.tailwindLimitKt ?? knots(0),
       committalPoint: to.place.runway?.committalPoint ?? null,
     };
@@ -47,13 +53,3 @@ const withSurface = (request: RouteRequest, place: Place, surface: SurfaceState)
     to: leg.to.place.code === place.code ? { ...leg.to, surface } : leg.to,
   })),
 });
-
-function softWords(drums: number, soft: number | null, moreStops: boolean): string {
-  const stayAway = moreStops ? 'do not land there' : 'do not go';
-  if (soft === null) return `If soft or closed: ${stayAway}.`;
-  const ifClosed = `If closed: ${stayAway}.`;
-  if (drums === 0) return `If soft: may be landed at. ${ifClosed}`;
-  return soft === drums
-    ? `If soft: all ${drumWords(drums)} may go. ${ifClosed}`
-    : `If soft: take ${soft} of ${drums}. ${ifClosed}`;
-}

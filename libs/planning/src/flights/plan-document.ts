@@ -1,10 +1,10 @@
 import type { PlanCost, Proof } from '@drumline/routing';
 import type { EndTarget, FlightPlan, Shortage } from '../flight-plan.js';
+import { planRemarks } from '../remarks/plan-remarks.js';
 import { riskOfFlights } from '../risk/risk-of-flights.js';
 import type { Scenario } from '../scenario.js';
 import type { DescribedFlights } from './describe-flights.js';
 import { moneyGap } from './money-gap.js';
-import { planRemarks } from './remarks.js';
 
 /** What a plan document tells beside its flights. */
 export interface PlanFindings {
@@ -32,6 +32,7 @@ export function planDocument(
     offeredDays: scenario.offeredDays,
     currency: scenario.currency,
     ...told,
+    needsDecision: [],
     moneyGap: moneyGap(findings.tiers, findings.proof),
     flights,
     caches,

@@ -18,7 +18,11 @@ import { vehiclesOf } from './vehicles.js';
  * count from 0; stores are the bases, then the caches, then other places that a flight touches. The routes are the
  * pool, and those of the standing and the hand-made flights exactly as they are.
  */
-export function buildProblem(scenario: Scenario, endTarget: EndTarget): BuiltProblem {
+export function buildProblem(
+  scenario: Scenario,
+  endTarget: EndTarget,
+  others: readonly StandingFlight[] = [],
+): BuiltProblem {
   const territory = territoryOf(scenario);
   const loads = flightLoads(scenario, territory);
   const groups = crewGroups(scenario, territory);
@@ -28,7 +32,7 @@ export function buildProblem(scenario: Scenario, endTarget: EndTarget): BuiltPro
 
   const fixed = fixedFlights(scenario, loads);
   const booked = bookedRoutes(scenario, fixed.booked, storeOf, groups);
-  const routes = withExactRoutes(maker, poolOf(maker), [...fixed.standing, ...scenario.handPlan]);
+  const routes = withExactRoutes(maker, poolOf(maker), [...fixed.standing, ...scenario.handPlan, ...others]);
   const problem: Problem = {
     days: scenario.days,
     packSize: scenario.policy.drum.fillLitres,

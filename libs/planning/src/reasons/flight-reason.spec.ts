@@ -1,3 +1,4 @@
+import { litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { describeFlights } from '../flights/describe-flights.js';
 import type { Scenario, StandingFlight } from '../scenario.js';
@@ -21,16 +22,49 @@ describe('why a flight flies', () => {
     // NOR opens with 800 L and gives 500 L on day 2; the minimum is 400 L.
     expect(reasonOf({}, toNor())).toEqual({
       protects: { place: 'NOR', date: '2031-03-04', level: 'below minimum' },
-      ifDeclined: 'Without it NOR is below minimum on Tue 4 Mar: 300 L of 400 L.',
-      text: 'Keeps NOR above minimum on Tue 4 Mar: 700 L with it, 300 L without, minimum 400 L.',
+      daysInHand: 1,
+      ifDeclined: 'Without it NOR falls below minimum on Tue 4 Mar: 300 L of 400 L.',
+      text: 'Keeps NOR above minimum on Tue 4 Mar: 700 L with it, 300 L without, minimum 400 L; 1 day in hand.',
     });
   });
 
   it('tells the worse fall that follows', () => {
     const helicopterTasks = [tinyTask('2031-03-04', 'NOR', 500), tinyTask('2031-03-06', 'NOR', 150)];
     expect(reasonOf({ helicopterTasks }, toNor()).ifDeclined).toBe(
-      'Without it NOR is below minimum on Tue 4 Mar: 300 L of 400 L. Without it NOR is below critical on Thu 6 Mar: 150 L of 200 L.',
+      'Without it NOR falls below minimum on Tue 4 Mar and below critical on Thu 6 Mar: 150 L of 200 L.',
     );
+  });
+
+  it('every cache that suffers is told, the worst first', () => {
+    const helicopterTasks = [tinyTask('2031-03-04', 'NOR', 500), tinyTask('2031-03-05', 'SOU', 450)];
+    const stops = [
+      { place: 'NOR', drums: 2 },
+      { place: 'SOU', drums: 1 },
+    ];
+    const reason = reasonOf({ helicopterTasks }, toNor({ stops }));
+    expect(reason.protects).toMatchObject({ place: 'NOR' });
+    expect(reason.ifDeclined).toBe(
+      'Without it SOU falls below critical on Wed 5 Mar: 150 L of 200 L. Without it NOR falls below minimum on Tue 4 Mar: 300 L of 400 L.',
+    );
+  });
+
+  it('a flight on the day that needs it has no day in hand', () => {
+    const reason = reasonOf({}, toNor({ date: '2031-03-04' }));
+    expect(reason.daysInHand).toBe(0);
+    expect(reason.text).toContain('; no day in hand.');
+    expect(reasonOf({ helicopterTasks: [] }, toNor()).daysInHand).toBeNull();
+  });
+
+  it('below nothing a cache runs out, with what cannot be drawn', () => {
+    const helicopterTasks = [tinyTask('2031-03-04', 'NOR', 975)];
+    const open = tinyCache('NOR', { minimumLitres: litres(0), criticalLitres: litres(0) });
+    for (const caches of [[open], [tinyCache('NOR')]]) {
+      const reason = reasonOf({ helicopterTasks, caches }, toNor());
+      expect(reason.protects).toMatchObject({ level: 'run out', date: '2031-03-04' });
+      expect(reason.ifDeclined).toBe(
+        'Without it NOR runs out on Tue 4 Mar: 175 L of the 975 L asked for cannot be drawn.',
+      );
+    }
   });
 
   it('protects nothing where another flight has landed enough', () => {

@@ -12,21 +12,25 @@ const limitWords: Readonly<Record<BlockingLimit, string>> = {
   'base stock': 'the drums ready at the bases',
 };
 
-/** What stands in the way of a shortage, in words. `by`: the limits each of which, lifted alone, would spare it. */
+/**
+ * What stands in the way of a shortage, in words that follow "Blocked by:". `by`: the limits each of which, lifted
+ * alone, would spare it; null: nobody asked.
+ */
 export function blockedWords(
   built: BuiltProblem,
   shortfall: Shortfall,
-  by: readonly BlockingLimit[],
+  by: readonly BlockingLimit[] | null,
 ): string {
   const { day, level, place } = shortfall;
   const store = built.map.storeOf.get(place)!;
-  if (day === 0) return 'It was short before the first day.';
+  if (day === 0) return 'nothing that a plan decides: it is short before the first day.';
   if (!built.problem.routes.some(({ stops }) => stops.includes(store))) return slingWords(built, shortfall);
   if (level === 'short of the end target') return worthWords(built, store);
+  if (by === null) return 'not looked for, the time was up.';
   if (by.length === 0)
-    return 'No single limit was found to stand in the way: no flight lands enough in time, whichever is lifted.';
+    return 'no single limit that was found: no flight lands enough in time, whichever is lifted.';
   const limits = by.map((limit) => limitWords[limit]).join('; ');
-  return by.length === 1 ? `In the way: ${limits}.` : `Lifting any one of these would spare it: ${limits}.`;
+  return by.length === 1 ? `${limits}.` : `any one of these, lifting it alone would do: ${limits}.`;
 }
 
 function slingWords({ scenario }: BuiltProblem, { place, date }: Shortfall): string {
@@ -36,10 +40,10 @@ function slingWords({ scenario }: BuiltProblem, { place, date }: Shortfall): str
     .sort()[0];
   const comes =
     next === undefined ? 'none is planned after it' : `the next one is planned for ${dayWords(next)}`;
-  return `No aeroplane brings drums there, only slings do: ${comes}.`;
+  return `the slings, no aeroplane brings drums there: ${comes}.`;
 }
 
 function worthWords({ scenario, problem }: BuiltProblem, store: number): string {
   const worth = printMoney(cents(problem.stores[store]!.prices.belowEndTarget), scenario.currency);
-  return `No flight was found that brings these litres for less than their worth, ${worth} a litre.`;
+  return `money: no flight was found that brings these litres for less than their worth, ${worth} a litre.`;
 }

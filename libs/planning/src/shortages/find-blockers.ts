@@ -1,24 +1,31 @@
-import { deliveriesOf, type Outcome, type Plan, type Problem, storeCourse } from '@drumline/routing';
+import type { Outcome, Plan, Problem } from '@drumline/routing';
+import type { CacheProjection } from '@drumline/stock';
+import { plannedTrips, tripFlights } from '../flights/planned-trips.js';
+import { projectScenario } from '../flights/project.js';
 import type { BlockingLimit, BuiltProblem } from '../problem/problem-map.js';
-import type { Shortfall } from './find-shortages.js';
+import { type Shortfall, severityOf, shortageOf } from './find-shortages.js';
 import { relaxations } from './relaxations.js';
+import { startFrom } from './start-from.js';
 
-/** Solves a problem; "quick" asks for a good answer in little time. */
-export type Solver = (problem: Problem, effort: 'full' | 'quick') => Promise<Outcome>;
+/** Solves a problem; "quick" asks for a good answer in little time, from a plan where there is one. */
+export type Solver = (problem: Problem, effort: 'full' | 'quick', from?: Plan) => Promise<Outcome>;
 
-/** A shortage with the limits that, each relaxed alone, would spare it. Empty: none would. */
+/** A shortage with the limits that, each relaxed alone, would spare it. Empty: none would; null: nobody asked. */
 export interface BlockedShortfall extends Shortfall {
-  readonly by: readonly BlockingLimit[];
+  readonly by: readonly BlockingLimit[] | null;
 }
 
 /**
- * Which limit stands in the way of each shortage, found by solving again without one limit at a time, not guessed. A
- * shortage at the opening, or at a place that no route reaches, is beyond every limit; one of the end target is a
- * matter of price. No more limits are tried once
- * `isOver` says that the time is up.
+ * Which limit stands in the way of each shortage, found by solving again without one limit at a time, from the plan on,
+ * not guessed. A shortage counts as spared where the stock worked out anew has none of it until the plan's own ends,
+ * and the other caches together are no shorter for it. A shortage at the opening, or at a place that no route reaches,
+ * is beyond every limit; one of the end target is a matter of price. No more limits are tried once `isOver` says that
+ * the time is up: what no limit tried so far spares was then not asked to the end.
  */
 export async function findBlockers(
   built: BuiltProblem,
+  plan: Plan,
+  caches: readonly CacheProjection[],
   shortfalls: readonly Shortfall[],
   solver: Solver,
   isOver: () => boolean,
@@ -29,19 +36,37 @@ export async function findBlockers(
       day > 0 && level !== 'short of the end target' && reached.has(built.map.storeOf.get(place)!),
   );
   const blocked = new Map<Shortfall, BlockingLimit[]>(open.map((shortfall) => [shortfall, []]));
-  for (const [limit, relax] of Object.entries(relaxations)) {
-    if (open.length === 0 || isOver()) break;
-    const problem = relax(built);
-    const outcome = await solver(problem, 'quick');
+  const flights = tripFlights(built, plan).map((flight, index) => ({ ...flight, id: `trip ${index}` }));
+  let untried = false;
+  for (const [limit, relax] of open.length === 0 ? [] : Object.entries(relaxations)) {
+    untried = isOver();
+    if (untried) break;
+    const relaxed = relax(built, flights);
+    const outcome = await solver(relaxed.problem, 'quick', startFrom(plan, built.problem, relaxed.problem));
     if (outcome.status !== 'solved') continue;
+    const now = projectScenario(relaxed.scenario, plannedTrips(relaxed, outcome.plan));
     for (const shortfall of open)
-      if (isSpared(problem, outcome.plan, shortfall)) blocked.get(shortfall)!.push(limit as BlockingLimit);
+      if (isSpared(shortfall, caches, now)) blocked.get(shortfall)!.push(limit as BlockingLimit);
   }
-  return shortfalls.map((shortfall) => ({ ...shortfall, by: blocked.get(shortfall) ?? [] }));
+  return shortfalls.map((shortfall) => {
+    const by = blocked.get(shortfall) ?? [];
+    return { ...shortfall, by: untried && by.length === 0 ? null : by };
+  });
 }
 
-function isSpared(problem: Problem, plan: Plan, { place, day, level, limitLitres }: Shortfall): boolean {
-  const index = problem.stores.findIndex(({ id }) => id === place);
-  const { levels, unmet } = storeCourse(problem.stores[index]!, deliveriesOf(problem, plan)[index]!);
-  return level === 'run out' ? unmet[day - 1] === 0 : levels[day - 1]! >= limitLitres;
+/** No day of the shortage is as bad, and the other caches together are no shorter. */
+function isSpared(
+  { place, day }: Shortfall,
+  before: readonly CacheProjection[],
+  after: readonly CacheProjection[],
+): boolean {
+  const cacheOf = (caches: readonly CacheProjection[]) => caches.find((cache) => cache.place === place)!;
+  const [was, is] = [cacheOf(before), cacheOf(after)];
+  const severity = severityOf(was, day);
+  const goesOn = [...was.usable.keys()].slice(day);
+  const ends = goesOn.findIndex((each) => severityOf(was, each) < severity);
+  const days = ends < 0 ? goesOn : goesOn.slice(0, ends);
+  const others = (caches: readonly CacheProjection[]) =>
+    shortageOf(caches.filter((cache) => cache.place !== place));
+  return days.every((each) => severityOf(is, each) < severity) && others(after) <= others(before);
 }

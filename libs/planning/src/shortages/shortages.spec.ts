@@ -1,15 +1,17 @@
-import { solve } from '@drumline/routing';
-import { nauticalMiles } from '@drumline/units';
+import { type Plan, solve } from '@drumline/routing';
+import { litres, nauticalMiles } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { projectScenario } from '../flights/project.js';
 import { planScenario } from '../plan-scenario.js';
 import { buildProblem } from '../problem/build-problem.js';
 import type { Scenario } from '../scenario.js';
 import { tinyCache, tinyDrums, tinyPlace, tinyTask, tinyTerritory } from '../tiny-territory.js';
+import { blockedWords } from './blocked-words.js';
 import { findBlockers, type Solver } from './find-blockers.js';
 import { findShortages } from './find-shortages.js';
 
-const solver: Solver = (problem) => solve(problem, { seed: 1, budget: { iterations: 30 }, clock: () => 0 });
+const solver: Solver = (problem, _, from) =>
+  solve(problem, { seed: 1, budget: { iterations: 30 }, clock: () => 0, ...(from && { from }) });
 
 /** NOR stands at 800 L with a minimum of 400 L and a critical level of 200 L. */
 const shortOf = (changes: Partial<Scenario>, target = 0) => {
@@ -33,7 +35,7 @@ describe('shortages', () => {
 
   it('name what a draw asked for and did not get', () => {
     const helicopterTasks = [tinyTask('2031-03-04', 'NOR', 900)];
-    expect(shortOf({ helicopterTasks })[0]).toEqual([2, 'run out', 800, 900]);
+    expect(shortOf({ helicopterTasks })[0]).toEqual([2, 'run out', 100, 900]);
   });
 
   it('name a cache that was short before the first day', () => {
@@ -44,6 +46,32 @@ describe('shortages', () => {
 
   it('name the end target where no level is short', () => {
     expect(shortOf({ helicopterTasks: [] }, 1000)).toEqual([[5, 'short of the end target', 800, 1000]]);
+  });
+});
+
+describe('a shortage in words', () => {
+  const textsOf = (changes: Partial<Scenario>, target = 0) =>
+    findShortages([projectScenario(tinyTerritory(changes), [])[0]!], [target]).map(({ text }) => text);
+
+  it('tells what cannot be drawn of what is asked for', () => {
+    const helicopterTasks = [tinyTask('2031-03-04', 'NOR', 900)];
+    expect(textsOf({ helicopterTasks })).toEqual([
+      'NOR runs out on Tue 4 Mar: 100 L of the 900 L asked for cannot be drawn.',
+    ]);
+    const caches = [tinyCache('NOR', { medevacReserveLitres: litres(100) })];
+    expect(textsOf({ helicopterTasks, caches })).toEqual([
+      'NOR runs out on Tue 4 Mar: 200 L of the 900 L asked for cannot be drawn without going into the reserve.',
+    ]);
+  });
+
+  it('tells the level of the limit, and the opening by name', () => {
+    expect(textsOf({})).toEqual(['NOR falls below minimum on Tue 4 Mar: 300 L of 400 L.']);
+    expect(textsOf({ drums: tinyDrums('NOR', 1, 100), helicopterTasks: [] })).toEqual([
+      'NOR is below minimum at the opening: 200 L of 400 L.',
+    ]);
+    expect(textsOf({ helicopterTasks: [] }, 1000)).toEqual([
+      'NOR ends short of its target on Fri 7 Mar: 800 L of 1,000 L.',
+    ]);
   });
 });
 
@@ -63,22 +91,18 @@ describe('what blocks a shortage', () => {
 
   it('the pilots, where nobody is on duty', async () => {
     const pilots = [{ ...tinyTerritory().pilots[0]!, daysOff: ['2031-03-03'] }];
-    expect(await blockedBy({ ...thirsty, pilots })).toEqual(['NOR day 1: In the way: the pilots at hand.']);
+    expect(await blockedBy({ ...thirsty, pilots })).toEqual(['NOR day 1: the pilots at hand.']);
   });
 
   it('the drums at the base, where none is filled', async () => {
     const drums = [...tinyDrums('NOR', 4, 100), ...tinyDrums('SOU', 3, 200)];
-    expect(await blockedBy({ ...thirsty, drums })).toEqual([
-      'NOR day 1: In the way: the drums ready at the bases.',
-    ]);
+    expect(await blockedBy({ ...thirsty, drums })).toEqual(['NOR day 1: the drums ready at the bases.']);
   });
 
   it('the aircraft, where it is absent', async () => {
     const absences = [{ from: '2031-03-03', until: '2031-03-03', reason: 'check' }];
     const aircraft = [{ tail: 'T1', type: 'T', home: 'HOM', absences }];
-    expect(await blockedBy({ ...thirsty, aircraft })).toEqual([
-      'NOR day 1: In the way: the aircraft at hand.',
-    ]);
+    expect(await blockedBy({ ...thirsty, aircraft })).toEqual(['NOR day 1: the aircraft at hand.']);
   });
 
   it('a notice, where the strip is closed', async () => {
@@ -93,7 +117,7 @@ describe('what blocks a shortage', () => {
       },
     ];
     expect(await blockedBy({ ...thirsty, notices })).toEqual([
-      'NOR day 1: In the way: closures, no-flying days or soft strips.',
+      'NOR day 1: closures, no-flying days or soft strips.',
     ]);
   });
 
@@ -101,18 +125,16 @@ describe('what blocks a shortage', () => {
     const [home, nor, sou] = tinyTerritory().places;
     const places = [home!, { ...nor!, landingCapacityDrumsPerDay: 0 }, sou!];
     expect(await blockedBy({ ...thirsty, places })).toEqual([
-      'NOR day 1: In the way: the drums that the strip can unload in a day.',
+      'NOR day 1: the drums that the strip can unload in a day.',
     ]);
     const caches = [tinyCache('NOR', { capacityDrums: 4 }), tinyCache('SOU')];
-    expect(await blockedBy({ ...thirsty, caches })).toEqual([
-      'NOR day 1: In the way: the capacity of the site.',
-    ]);
+    expect(await blockedBy({ ...thirsty, caches })).toEqual(['NOR day 1: the capacity of the site.']);
   });
 
   it('no single limit, where two stand in the way', async () => {
     const drums = [...tinyDrums('NOR', 4, 100), ...tinyDrums('SOU', 3, 200)];
     const [blocked] = await blockedBy({ ...thirsty, drums, noFlyingDays: ['2031-03-03'] });
-    expect(blocked).toContain('No single limit was found');
+    expect(blocked).toContain('no single limit that was found');
   });
 
   it('slings alone, where no aeroplane lands', async () => {
@@ -134,16 +156,25 @@ describe('what blocks a shortage', () => {
       ],
     };
     expect(await blockedBy(changes)).toContain(
-      'PAD day 1: No aeroplane brings drums there, only slings do: the next one is planned for Wed 5 Mar.',
+      'PAD day 1: the slings, no aeroplane brings drums there: the next one is planned for Wed 5 Mar.',
     );
   });
 
   it('is not looked for once the time is up', async () => {
     const scenario = tinyTerritory(thirsty);
     const built = buildProblem(scenario, 'minimum');
-    const shortfalls = findShortages(projectScenario(scenario, []), [0, 0]);
+    const caches = projectScenario(scenario, []);
     const never: Solver = () => Promise.reject(new Error('asked for a solve'));
-    const blocked = await findBlockers(built, shortfalls, never, () => true);
-    expect(blocked.every(({ by }) => by.length === 0)).toBe(true);
+    const nothing: Plan = { trips: [], bookedDrops: [], bookedCrews: [] };
+    const blocked = await findBlockers(
+      built,
+      nothing,
+      caches,
+      findShortages(caches, [0, 0]),
+      never,
+      () => true,
+    );
+    expect(blocked.map(({ by }) => by)).toEqual([null]);
+    expect(blockedWords(built, blocked[0]!, null)).toBe('not looked for, the time was up.');
   });
 });

@@ -1,0 +1,49 @@
+import type { StandingFlight } from '../scenario.js';
+import { drumWords } from '../wording.js';
+import { comparedLevels, type ReasonPicture } from './compared-levels.js';
+import { byCache, fallsWords } from './fall-words.js';
+import { fallsOf } from './falls.js';
+
+/** A stop of a flight, and what may still be set down there when it is soft. */
+export interface SoftStop {
+  readonly flight: StandingFlight;
+  /** Index into the flight's stops; -1: nothing was to be set down there. */
+  readonly stop: number;
+  readonly place: string;
+  /** Null: closed to the type when soft. */
+  readonly drumsIfSoft: number | null;
+}
+
+/** What to do when a strip is soft or closed on arrival day, and what its cache then does. */
+export function ifSoftWords(picture: ReasonPicture, at: SoftStop): string {
+  const { flight, stop, drumsIfSoft: soft } = at;
+  const drums = flight.stops[stop]?.drums ?? 0;
+  const stayAway = stayAwayWords(picture, at, drums);
+  if (soft === null) return `If soft or closed: ${stayAway}.`;
+  return `If soft: ${softWords(picture, at, drums, soft)}. If closed: ${stayAway}.`;
+}
+
+function stayAwayWords(picture: ReasonPicture, at: SoftStop, drums: number): string {
+  if (at.flight.stops.length > 1)
+    return `do not land there${drums > 0 ? `; ${consequence(picture, at, 0)}` : ''}`;
+  return drums > 0 ? 'do not go, as if declined' : 'do not go';
+}
+
+function softWords(picture: ReasonPicture, at: SoftStop, drums: number, soft: number): string {
+  if (drums === 0) return 'may be landed at';
+  if (soft === drums) return drums === 1 ? 'the drum may go' : `all ${drumWords(drums)} may go`;
+  return `take ${soft === 0 ? 'none' : soft} of ${drums}; ${consequence(picture, at, soft)}`;
+}
+
+/** "JUTE then falls below minimum on Fri 15 Oct: 620 L of 800 L", "JUTE stays above minimum". */
+function consequence(picture: ReasonPicture, { flight, stop, place }: SoftStop, drums: number): string {
+  const stops = flight.stops.map((each, index) => (index === stop ? { ...each, drums } : each));
+  const compared = comparedLevels(picture, flight, { ...flight, stops });
+  const falls = compared.flatMap((cache) => fallsOf(picture.endTargets.get(cache.without.place) ?? 0, cache));
+  if (falls.length === 0) return `${place} stays above minimum`;
+  const told = byCache(falls).map((each) => `${each[0]!.place} then ${fallsWords(each)}`);
+  const isCertain = falls.every(
+    ({ level, place: at }) => level === 'short of the end target' || at !== place,
+  );
+  return [...(isCertain ? [`${place} stays above minimum`] : []), ...told].join('; ');
+}
