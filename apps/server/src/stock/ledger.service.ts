@@ -6,7 +6,7 @@ import type { Actor } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
 import { correctedBy, drawsAround, loadSlice } from './slice.js';
 import { type StockRows, stockRows } from './stock-rows.js';
-import { goAlone, goWithOthers, takeTurns, waitForHolds } from './turns.js';
+import { goAlone, takeCorrected, takeTurns, waitForHolds } from './turns.js';
 import { clearStock, writeStock } from './write-stock.js';
 
 /** What became of a movement that was sent in. */
@@ -38,11 +38,11 @@ export class LedgerService {
   async append(transaction: EntityManager, movement: Movement, by: Actor): Promise<Appended> {
     const { isNew, kept } = await insertOne(transaction, movement, by);
     if (!isNew) return { movement: sameOrRefused(kept, movement), isNew, raised: [] };
-    await goWithOthers(transaction, movement);
+    await takeCorrected(transaction, movement);
     const chain = await correctedBy(transaction, movement);
     const subjects = subjectsOf(movement, (id) => chain.get(id));
     const root = [...chain.values()].at(-1)!;
-    const joined = await takeTurns(transaction, root, subjects);
+    const joined = await takeTurns(transaction, movement, root, subjects);
     const slice = await loadSlice(transaction, subjects, {
       known: [...chain.values(), ...(await drawsAround(transaction, root))],
       ...(subjects.batch === null

@@ -17,7 +17,7 @@ export class StockPagesService {
       (order.get(place) ?? order.size) + (cache === null ? order.size + 1 : 0);
     const items = [...now.figures.values()].sort((a, b) => rank(a) - rank(b));
     const { asOf, firstDay, days } = now.scenario;
-    return { asOf, firstDay, days, items: items.map((each) => withAge(each, asOf)), next: null };
+    return { asOf, firstDay, days, items: items.map((each) => inShort(withAge(each, asOf))), next: null };
   }
 
   /** One place, with its drums. */
@@ -43,6 +43,16 @@ export class StockPagesService {
     }));
   }
 }
+
+/** In a list of places: of the projection, the levels and the days on which they are passed. */
+const inShort = <Figures extends Pick<PlaceFigures, 'cache'>>({ cache, ...figures }: Figures) => {
+  if (cache === null) return { ...figures, cache };
+  const { usable, book, belowMinimumDay, belowCriticalDay, runOutDay } = cache.projection;
+  return {
+    ...figures,
+    cache: { ...cache, projection: { usable, book, belowMinimumDay, belowCriticalDay, runOutDay } },
+  };
+};
 
 const withAge = (figures: PlaceFigures, asOf: string) => ({
   ...figures,

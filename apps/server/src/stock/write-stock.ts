@@ -1,22 +1,22 @@
 import type { EntityManager } from 'typeorm';
 import type { StockRows } from './stock-rows.js';
 
-/** Writes the rows that are other than before, one statement a table, places in the order of their names. */
+/** Writes the rows that are other than before, all in one statement, and so many at a time. */
 export const writeStock = async (transaction: EntityManager, rows: StockRows): Promise<void> => {
-  const write = async (sql: string, list: readonly unknown[]): Promise<void> => {
-    for (let at = 0; at < list.length; at += 5000)
-      await transaction.query(sql, [JSON.stringify(list.slice(at, at + 5000))]);
-  };
-  await write(removeDrums, rows.drumsGone);
-  await write(removeSteps, rows.stepsGone);
-  await write(writeDrums, rows.drums);
-  await write(writeSteps, rows.steps);
-  await write(writeBatches, rows.batches);
-  await write(writeCounts, rows.counts);
-  await write(removeRaised, rows.raisedGone);
-  await write(writeRaised, rows.raised);
-  await write(addToBalances, rows.balances);
+  const lists = Object.values(rows) as readonly (readonly unknown[])[];
+  const longest = Math.max(...lists.map(({ length }) => length));
+  for (let at = 0; at < longest; at += atOnce) {
+    const piece = Object.fromEntries(
+      (Object.entries(rows) as [string, readonly unknown[]][]).map(([name, list]) => [
+        name,
+        list.slice(at, at + atOnce),
+      ]),
+    );
+    await transaction.query(writeAll, [JSON.stringify(piece)]);
+  }
 };
+
+const atOnce = 5000;
 
 /** Throws everything away that follows from the ledger; the versions of the places go on from where they were. */
 export const clearStock = async (transaction: EntityManager): Promise<void> => {
@@ -27,20 +27,21 @@ export const clearStock = async (transaction: EntityManager): Promise<void> => {
       version = version + 1`);
 };
 
-const removeDrums = 'delete from drums where number in (select jsonb_array_elements_text($1::jsonb))';
+const removeDrums = `
+  delete from drums where number in (select jsonb_array_elements_text($1::jsonb -> 'drumsGone'))`;
 
 const removeSteps = `
-  delete from drum_steps using jsonb_to_recordset($1::jsonb) as gone(drum text, length integer)
+  delete from drum_steps using jsonb_to_recordset($1::jsonb -> 'stepsGone') as gone(drum text, length integer)
   where drum_steps.drum = gone.drum and step >= gone.length`;
 
 const writeDrums = `
   insert into drums (number, place, data)
-  select * from jsonb_to_recordset($1::jsonb) as drum(number text, place text, data jsonb)
+  select * from jsonb_to_recordset($1::jsonb -> 'drums') as drum(number text, place text, data jsonb)
   on conflict (number) do update set place = excluded.place, data = excluded.data`;
 
 const writeSteps = `
   insert into drum_steps (drum, step, movement, from_at, until_at, place, content, millilitres)
-  select * from jsonb_to_recordset($1::jsonb) as step(drum text, step integer, movement uuid, from_at timestamptz,
+  select * from jsonb_to_recordset($1::jsonb -> 'steps') as step(drum text, step integer, movement uuid, from_at timestamptz,
     until_at timestamptz, place text, content text, millilitres bigint)
   on conflict (drum, step) do update set movement = excluded.movement, from_at = excluded.from_at,
     until_at = excluded.until_at, place = excluded.place, content = excluded.content,
@@ -48,20 +49,21 @@ const writeSteps = `
 
 const writeBatches = `
   insert into batch_states (batch, data)
-  select state ->> 'batch', state from jsonb_array_elements($1::jsonb) as state
+  select state ->> 'batch', state from jsonb_array_elements($1::jsonb -> 'batches') as state
   on conflict (batch) do update set data = excluded.data, version = batch_states.version + 1`;
 
 const writeCounts = `
   insert into counts (id, place, happened_at, written_at, stands, data)
-  select * from jsonb_to_recordset($1::jsonb) as count(id uuid, place text, happened_at timestamptz,
+  select * from jsonb_to_recordset($1::jsonb -> 'counts') as count(id uuid, place text, happened_at timestamptz,
     written_at timestamptz, stands boolean, data jsonb)
   on conflict (id) do update set stands = excluded.stands`;
 
-const removeRaised = 'delete from raised where id in (select jsonb_array_elements_text($1::jsonb))';
+const removeRaised = `
+  delete from raised where id in (select jsonb_array_elements_text($1::jsonb -> 'raisedGone'))`;
 
 const writeRaised = `
   insert into raised (id, kind, drum, place, flight, data, raised_at)
-  select * from jsonb_to_recordset($1::jsonb) as raised(id text, kind text, drum text, place text, flight text,
+  select * from jsonb_to_recordset($1::jsonb -> 'raised') as raised(id text, kind text, drum text, place text, flight text,
     data jsonb, raised_at timestamptz)
   on conflict (id) do update set place = excluded.place, flight = excluded.flight, data = excluded.data,
     raised_at = excluded.raised_at`;
@@ -70,10 +72,16 @@ const addToBalances = `
   insert into place_balances (place, sealed_drums, part_used_drums, empty_drums, book_millilitres)
   select balance ->> 'place', (balance ->> 'sealedDrums')::integer, (balance ->> 'partUsedDrums')::integer,
     (balance ->> 'emptyDrums')::integer, (balance ->> 'bookMillilitres')::bigint
-  from jsonb_array_elements($1::jsonb) with ordinality as line(balance, position) order by position
+  from jsonb_array_elements($1::jsonb -> 'balances') with ordinality as line(balance, position) order by position
   on conflict (place) do update set
     sealed_drums = place_balances.sealed_drums + excluded.sealed_drums,
     part_used_drums = place_balances.part_used_drums + excluded.part_used_drums,
     empty_drums = place_balances.empty_drums + excluded.empty_drums,
     book_millilitres = place_balances.book_millilitres + excluded.book_millilitres,
     version = place_balances.version + 1`;
+
+// No two of them touch one row, so they may go together.
+const writeAll = `with removed_drums as (${removeDrums}), removed_steps as (${removeSteps}),
+  written_drums as (${writeDrums}), written_steps as (${writeSteps}), written_batches as (${writeBatches}),
+  written_counts as (${writeCounts}), removed_raised as (${removeRaised}), written_raised as (${writeRaised})
+  ${addToBalances}`;

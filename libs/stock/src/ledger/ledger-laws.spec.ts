@@ -4,6 +4,7 @@ import { at, ml, written } from './example-movements.js';
 import { ledgerChange } from './ledger-change.js';
 import type { DrumState, LedgerState } from './ledger-state.js';
 import type { Movement } from './movement.js';
+import type { Raised } from './raised.js';
 import { raisedIn } from './raised-in.js';
 import { applyMovement, asKnownAt, replay } from './replay.js';
 import { subjectsOf } from './subjects.js';
@@ -202,6 +203,23 @@ it('the change of one movement, read from its own drums alone, is the change in 
       expect(part.balances).toEqual(whole.balances);
       expect(part.drums).toEqual(whole.drums);
       expect(part.drumsGone).toEqual(whole.drumsGone);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+it('what is raised, kept movement by movement, is what the whole ledger raises', () => {
+  fc.assert(
+    fc.property(movements, (list) => {
+      const kept = new Map<string, Raised>();
+      const last = list.reduce((before, movement) => {
+        const after = applyMovement(before, movement);
+        const { raised, raisedGone } = ledgerChange(before, after);
+        for (const id of raisedGone) kept.delete(id);
+        for (const each of raised) kept.set(each.id, each);
+        return after;
+      }, replay([]));
+      expect([...kept.values()].sort((a, b) => (a.id < b.id ? -1 : 1))).toEqual(raisedIn(last));
     }),
     { numRuns: 300 },
   );
