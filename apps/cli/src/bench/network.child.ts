@@ -46,10 +46,8 @@ async function run({ file, seconds, seed, threads }: NetworkTask): Promise<Netwo
 }
 
 function bestAt(history: readonly Progress[], until: number): NetworkRun['bestAt'] {
-  return marks
-    .filter((mark) => mark <= until)
-    .map((mark) => ({
-      seconds: mark,
-      cost: Math.min(...history.filter((progress) => progress.seconds <= mark).map(({ best }) => best)) / 100,
-    }));
+  return marks.flatMap((mark) => {
+    const known = history.filter(({ seconds }) => seconds <= mark).map(({ best }) => best);
+    return mark <= until && known.length > 0 ? [{ seconds: mark, cost: Math.min(...known) / 100 }] : [];
+  });
 }

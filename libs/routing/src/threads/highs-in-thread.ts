@@ -43,7 +43,10 @@ export function highsInThread(): Required<Pick<Methods, 'bound' | 'polish' | 're
         beside: limits.beside,
       } as const;
       const answer = await ask(worker, stop, request, limits);
-      return answer?.kind === 'bound' ? answer.answer : { bound: null };
+      const found = answer?.kind === 'bound' ? answer.answer : { bound: null, worthPolish: false };
+      // Its memory is better used by the search.
+      if (found.worthPolish === false) await worker.terminate();
+      return found;
     },
     polish: async (_, plan, limits) => {
       const answer =
