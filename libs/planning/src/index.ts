@@ -15,7 +15,7 @@ export { readPlan } from './flights/read-plan.js';
 export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';
 export { type PayloadRow, payloadTable } from './payload-table.js';
 export { type PlanByHand, planByHand } from './plan-by-hand.js';
-export { type PlanOptions, type PlanOutcome, planScenario } from './plan-scenario.js';
+export { type AfterStage, type PlanOptions, type PlanOutcome, planScenario } from './plan-scenario.js';
 export { buildProblem } from './problem/build-problem.js';
 export { whyNotFit } from './problem/crew-fit.js';
 export { type FlyingWindow, flyingWindow } from './problem/flying-window.js';

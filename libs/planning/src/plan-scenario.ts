@@ -21,11 +21,14 @@ export interface PlanOptions {
   /** Fortnights of weather to judge the plan by; null: none. */
   readonly weather: { readonly fortnights: number; readonly seed: number } | null;
   /**
-   * Says when the time is up for what follows the solver: making the plan less fragile, and asking which limit blocks
-   * each shortage. Never: the same plan for the same answer of the solver.
+   * Says when the time is up for what follows the solver: making the plan better and less fragile, and asking which
+   * limit blocks each shortage. Never: the same plan for the same answer of the solver.
    */
-  readonly isOver: () => boolean;
+  readonly isOver: (stage: AfterStage) => boolean;
 }
+
+/** What is done with a plan once it is found. */
+export type AfterStage = 'bettering' | 'asking what blocks';
 
 export type PlanOutcome =
   | { readonly status: 'solved'; readonly plan: FlightPlan }
@@ -50,7 +53,9 @@ export async function planScenario(
   const outcome = await solver(built.problem, 'full');
   if (outcome.status === 'infeasible') return outcome;
 
-  const steady = fitSchedule(built, steadyPlan(built, outcome.plan, options.isOver));
+  const isOver = () => options.isOver('bettering');
+  const found = await searchedAgain(built, outcome.plan, solver, isOver);
+  const steady = fitSchedule(built, steadyPlan(built, found, isOver));
   const described = readPlan(built, steady);
   const shortages = await explainedShortages(built, steady, described, options, solver);
   const { endTarget, weather } = options;
@@ -68,6 +73,23 @@ function whatIsMissing({ handPlan }: Scenario, { endTarget }: PlanOptions): stri
     : null;
 }
 
+/** Where a plan is short, quick searches go on from it while they help: a shortage must not be for want of looking. */
+async function searchedAgain(
+  { problem }: Pick<BuiltProblem, 'problem'>,
+  plan: Plan,
+  solver: Solver,
+  isOver: () => boolean,
+): Promise<Plan> {
+  const { unmet, belowCritical, belowMinimum, total } = costOf(problem, plan);
+  if (unmet + belowCritical + belowMinimum === 0 || isOver()) return plan;
+  const outcome = await solver(problem, 'quick', plan);
+  const isBetter = outcome.status === 'solved' && costOf(problem, outcome.plan).total < total - leastGain;
+  return isBetter ? searchedAgain({ problem }, outcome.plan, solver, isOver) : plan;
+}
+
+/** Cents; a smaller gain is rounding. */
+const leastGain = 1;
+
 async function explainedShortages(
   built: BuiltProblem,
   plan: Plan,
@@ -77,7 +99,9 @@ async function explainedShortages(
 ): Promise<readonly Shortage[]> {
   const targets = caches.map(({ place }) => targetOf(built, place));
   const shortfalls = findShortages(caches, targets);
-  const blocked = await findBlockers(built, plan, caches, shortfalls, solver, isOver);
+  const blocked = await findBlockers(built, plan, caches, shortfalls, solver, () =>
+    isOver('asking what blocks'),
+  );
   return blocked.map(({ by, ...shortfall }) => ({
     ...shortfall,
     blockedBy: blockedWords(built, shortfall, by),

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { momentWords, runWords, stockWords } from './wording.js';
+import { momentWords, runWords, stockWords, unmetWords } from './wording.js';
 
 it('days in a row are told by their ends, days apart one by one', () => {
   expect(runWords(['2031-03-03'])).toBe('Mon 3 Mar');
@@ -15,4 +15,11 @@ it('time zone: a moment is told on the clocks of the place', () => {
 
 it('a stock is never below nothing', () => {
   expect([1200, 0, -175].map(stockWords)).toEqual(['1,200 L', 'nothing', 'nothing']);
+});
+
+it('medevac reserve: what cannot be drawn is told with the reserve that stays', () => {
+  expect(unmetWords(25, 375, 0)).toBe('25 L of the 375 L asked for cannot be drawn');
+  expect(unmetWords(325, 325, 400)).toBe(
+    'none of the 325 L asked for can be drawn without going into the reserve',
+  );
 });

@@ -55,3 +55,11 @@ export function runWords(dates: readonly IsoDate[]): string {
 /** "Thu 14 Oct 01:00", on the clocks of the place. */
 export const momentWords = (at: IsoInstant, timeZone: string): string =>
   `${dayWords(localDate(at, timeZone))} ${localTime(at, timeZone)}`;
+
+/** "25 L of the 375 L asked for cannot be drawn", "none of the 375 L asked for can be drawn without going into the reserve". */
+export function unmetWords(unmet: number, asked: number, reserve: number): string {
+  const spared = reserve > 0 ? ' without going into the reserve' : '';
+  return unmet >= asked
+    ? `none of the ${litreWords(asked)} asked for can be drawn${spared}`
+    : `${litreWords(unmet)} of the ${litreWords(asked)} asked for cannot be drawn${spared}`;
+}

@@ -1,5 +1,5 @@
 import type { ShortLevel } from '../flight-plan.js';
-import { dayWords, litreWords, stockWords } from '../wording.js';
+import { dayWords, litreWords, stockWords, unmetWords } from '../wording.js';
 import { byDayThenHarm, byHarmThenDay, type Fall, harm } from './falls.js';
 
 /**
@@ -35,11 +35,9 @@ const verbs: Readonly<Record<ShortLevel, string>> = {
   'short of the end target': 'ends short of its target',
 };
 
-function figures({ level, litres, limit, askedLitres, unmetLitres }: Fall): string {
+function figures({ level, litres, limit, askedLitres, unmetLitres, reserve }: Fall): string {
   if (level !== 'run out') return `${stockWords(litres)} of ${litreWords(limit)}`;
-  return unmetLitres > 0
-    ? `${litreWords(unmetLitres)} of the ${litreWords(askedLitres)} asked for cannot be drawn`
-    : 'nothing usable is left';
+  return unmetLitres > 0 ? unmetWords(unmetLitres, askedLitres, reserve) : 'nothing usable is left';
 }
 
 function anywayWords({ level, date, litres, withLitres, limit }: Fall): string {

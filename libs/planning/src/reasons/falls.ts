@@ -16,6 +16,8 @@ export interface Fall {
   /** Asked for on that day, and not there to be drawn. */
   readonly askedLitres: number;
   readonly unmetLitres: number;
+  /** The part that no routine draw goes into. */
+  readonly reserve: number;
   /** It is below that level with the flight as well, only less so. */
   readonly already: boolean;
 }
@@ -77,6 +79,7 @@ function firstFall(
       limit,
       askedLitres: without.drawn[day]!,
       unmetLitres: without.unmet[day]!,
+      reserve: without.reserveLitres,
       already: isShort(withIt, day),
     },
   ];

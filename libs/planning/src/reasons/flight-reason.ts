@@ -1,7 +1,7 @@
 import type { FlightReason } from '../flight-plan.js';
 import { drumsOf } from '../problem/standing-flights.js';
 import type { StandingFlight } from '../scenario.js';
-import { countWords, dayWords, drumWords, litreWords, stockWords } from '../wording.js';
+import { countWords, dayWords, drumWords, litreWords, stockWords, unmetWords } from '../wording.js';
 import { type Compared, comparedLevels, type ReasonPicture } from './compared-levels.js';
 import { byCache, fallsWords } from './fall-words.js';
 import { byDayThenHarm, type Fall, fallsOf } from './falls.js';
@@ -31,7 +31,8 @@ export function flightReason(picture: ReasonPicture, flight: StandingFlight, day
   };
 }
 
-function protectsWords({ place, level, date, withLitres, litres, limit, already }: Fall): string {
+function protectsWords(fall: Fall): string {
+  const { place, level, date, withLitres, litres, limit, already } = fall;
   const day = dayWords(date);
   const figures = `${stockWords(withLitres)} with it, ${stockWords(litres)} without`;
   if (already)
@@ -40,7 +41,7 @@ function protectsWords({ place, level, date, withLitres, litres, limit, already 
       : `Lessens the shortage of ${place} on ${day}: ${figures}, of ${litreWords(limit)}`;
   switch (level) {
     case 'run out':
-      return `Keeps ${place} from running out on ${day}: ${figures}`;
+      return `Keeps ${place} from running out on ${day}: ${runOutFigures(fall)}`;
     case 'below critical':
       return `Keeps ${place} above critical on ${day}: ${figures}, critical ${litreWords(limit)}`;
     case 'below minimum':
@@ -48,6 +49,11 @@ function protectsWords({ place, level, date, withLitres, litres, limit, already 
     case 'short of the end target':
       return `Brings ${place} to its end target on ${day}: ${figures}, target ${litreWords(limit)}`;
   }
+}
+
+function runOutFigures({ withLitres, unmetLitres, askedLitres, reserve }: Fall): string {
+  const without = unmetLitres > 0 ? unmetWords(unmetLitres, askedLitres, reserve) : 'nothing usable is left';
+  return `${stockWords(withLitres)} left with it; without it ${without}`;
 }
 
 function noShortage(flight: StandingFlight, compared: readonly Compared[]): FlightReason {

@@ -31,9 +31,12 @@ function stayAwayWords(picture: ReasonPicture, at: SoftStop, drums: number): str
 
 function softWords(picture: ReasonPicture, at: SoftStop, drums: number, soft: number): string {
   if (drums === 0) return 'may be landed at';
-  if (soft === drums) return drums === 1 ? 'the drum may go' : `all ${drumWords(drums)} may go`;
+  if (soft === drums) return `${allWords(drums)} may go`;
   return `take ${soft === 0 ? 'none' : soft} of ${drums}; ${consequence(picture, at, soft)}`;
 }
+
+const allWords = (drums: number): string =>
+  drums === 1 ? 'the drum' : drums === 2 ? 'both drums' : `all ${drumWords(drums)}`;
 
 /** "JUTE then falls below minimum on Fri 15 Oct: 620 L of 800 L", "JUTE stays above minimum". */
 function consequence(picture: ReasonPicture, { flight, stop, place }: SoftStop, drums: number): string {

@@ -28,7 +28,7 @@ export function blockedWords(
   if (level === 'short of the end target') return worthWords(built, store);
   if (by === null) return 'not looked for, the time was up.';
   if (by.length === 0)
-    return 'no single limit that was found: no flight lands enough in time, whichever is lifted.';
+    return 'no single limit that was found: whichever one is lifted, the others still keep it short.';
   const limits = by.map((limit) => limitWords[limit]).join('; ');
   return by.length === 1 ? `${limits}.` : `any one of these, lifting it alone would do: ${limits}.`;
 }

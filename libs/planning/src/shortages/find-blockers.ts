@@ -4,6 +4,7 @@ import { plannedTrips, tripFlights } from '../flights/planned-trips.js';
 import { projectScenario } from '../flights/project.js';
 import type { BlockingLimit, BuiltProblem } from '../problem/problem-map.js';
 import { type Shortfall, severityOf, shortageOf } from './find-shortages.js';
+import { needsLifting } from './needs-lifting.js';
 import { relaxations } from './relaxations.js';
 import { startFrom } from './start-from.js';
 
@@ -17,7 +18,7 @@ export interface BlockedShortfall extends Shortfall {
 
 /**
  * Which limit stands in the way of each shortage, found by solving again without one limit at a time, from the plan on,
- * not guessed. A shortage counts as spared where the stock worked out anew has none of it until the plan's own ends,
+ * not guessed. A plan that keeps the limit shows nothing about it. A shortage counts as spared where the stock worked out anew has none of it until the plan's own ends,
  * and the other caches together are no shorter for it. A shortage at the opening, or at a place that no route reaches,
  * is beyond every limit; one of the end target is a matter of price. No more limits are tried once `isOver` says that
  * the time is up: what no limit tried so far spares was then not asked to the end.
@@ -43,7 +44,7 @@ export async function findBlockers(
     if (untried) break;
     const relaxed = relax(built, flights);
     const outcome = await solver(relaxed.problem, 'quick', startFrom(plan, built.problem, relaxed.problem));
-    if (outcome.status !== 'solved') continue;
+    if (outcome.status !== 'solved' || !needsLifting(built, relaxed, outcome.plan)) continue;
     const now = projectScenario(relaxed.scenario, plannedTrips(relaxed, outcome.plan));
     for (const shortfall of open)
       if (isSpared(shortfall, caches, now)) blocked.get(shortfall)!.push(limit as BlockingLimit);

@@ -2,7 +2,7 @@ import type { CacheProjection } from '@drumline/stock';
 import type { IsoDate, Litres } from '@drumline/units';
 import { litres } from '@drumline/units';
 import type { ShortLevel } from '../flight-plan.js';
-import { dayWords, litreWords, stockWords } from '../wording.js';
+import { dayWords, litreWords, stockWords, unmetWords } from '../wording.js';
 
 /** A cache that falls to a level, on the first day it does so; a later recovery and fall is a shortage of its own. */
 export interface Shortfall {
@@ -76,7 +76,7 @@ type Fall = Omit<Shortfall, 'text'>;
 function fallWords({ place, date, day, level, litres, limitLitres }: Fall, reserve: Litres): string {
   const figures = `${stockWords(litres)} of ${litreWords(limitLitres)}`;
   if (level === 'run out')
-    return `${place} runs out on ${dayWords(date)}: ${litreWords(litres)} of the ${litreWords(limitLitres)} asked for cannot be drawn${reserve > 0 ? ' without going into the reserve' : ''}.`;
+    return `${place} runs out on ${dayWords(date)}: ${unmetWords(litres, limitLitres, reserve)}.`;
   if (level === 'short of the end target')
     return `${place} ends short of its target on ${dayWords(date)}: ${figures}.`;
   return day === 0

@@ -131,6 +131,39 @@ describe('what blocks a shortage', () => {
     expect(await blockedBy({ ...thirsty, caches })).toEqual(['NOR day 1: the capacity of the site.']);
   });
 
+  it('the drums at the base and nothing else, where frozen flights take them all', async () => {
+    const taken = {
+      id: 'A01',
+      state: 'approved',
+      date: '2031-03-03',
+      aircraft: 'T1',
+      from: 'HOM',
+      stops: [{ place: 'SOU', drums: 1 }],
+      to: 'HOM',
+      pilot: 'P1',
+    } as const;
+    const { bases } = tinyTerritory();
+    const drums = tinyTerritory().drums.filter(({ place, number }) => place !== 'HOM' || number === '0300');
+    const changes = { drums, bases: [{ ...bases[0]!, emptiesFitForUse: 0 }], flights: [taken] };
+    expect(await blockedBy(changes)).toEqual(['NOR day 2: the drums ready at the bases.']);
+  });
+
+  it('no limit, where a plan within all of them spares it: it was only not found', async () => {
+    const scenario = tinyTerritory(thirsty);
+    const built = buildProblem(scenario, 'minimum');
+    const caches = projectScenario(scenario, []);
+    const idle: Plan = { trips: [], bookedDrops: [], bookedCrews: [] };
+    const blocked = await findBlockers(
+      built,
+      idle,
+      caches,
+      findShortages(caches, [0, 0]),
+      solver,
+      () => false,
+    );
+    expect(blocked.map(({ place, by }) => [place, by])).toEqual([['NOR', []]]);
+  });
+
   it('no single limit, where two stand in the way', async () => {
     const drums = [...tinyDrums('NOR', 4, 100), ...tinyDrums('SOU', 3, 200)];
     const [blocked] = await blockedBy({ ...thirsty, drums, noFlyingDays: ['2031-03-03'] });
