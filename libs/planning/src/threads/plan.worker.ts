@@ -2,7 +2,7 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { solve } from '@drumline/routing';
 import { highsMethods } from '@drumline/routing/milp';
 import { methodsInThreads } from '@drumline/routing/threads';
-import { planScenario, type Solver } from '../index.js';
+import { type AfterStage, planScenario, type Solver } from '../index.js';
 import type { PlanMessage, PlanTask, WorkerTask } from './plan-task.js';
 
 const { scenario, endTarget, seed, budget, weather, stop, first } = workerData as WorkerTask;
@@ -10,8 +10,9 @@ const send = (message: PlanMessage) => parentPort?.postMessage(message);
 const clock = () => performance.now();
 const shouldStop = () => Atomics.load(stop, 0) === 1;
 
-// Seconds of the time for the plan: for making it less fragile and asking what blocks each shortage, and for its check and weather.
-const AFTER_SECONDS = 2;
+// Of the time for the plan: for making it better and less fragile, then asking what blocks each shortage; and for its check and weather.
+const AFTER_SHARE = 0.15;
+const LEAST_AFTER_SECONDS = 2;
 const LAST_SECONDS = 0.8;
 
 /** Two cores: bound and search side by side. */
@@ -19,16 +20,18 @@ const THREADS = 2;
 
 const began = clock();
 const left = (seconds: number) => Math.max(0, seconds - (clock() - began) / 1000);
-const quick: PlanTask['budget'] = { iterations: 300 };
+const afterSeconds = 'seconds' in budget ? Math.max(LEAST_AFTER_SECONDS, AFTER_SHARE * budget.seconds) : 0;
+const quick: PlanTask['budget'] = { iterations: 'seconds' in budget ? 600 : 1000 };
 
-const solver: Solver = async (problem, effort) => {
-  if (effort === 'quick') return solve(problem, { seed, clock, shouldStop, budget: quick });
+const solver: Solver = async (problem, effort, from) => {
+  if (effort === 'quick')
+    return solve(problem, { seed, clock, shouldStop, budget: quick, ...(from && { from }) });
   const inTime = 'seconds' in budget;
   return solve(problem, {
     seed,
     clock,
     shouldStop,
-    budget: inTime ? { seconds: left(budget.seconds - AFTER_SECONDS - LAST_SECONDS) } : budget,
+    budget: inTime ? { seconds: left(budget.seconds - afterSeconds - LAST_SECONDS) } : budget,
     methods: inTime ? methodsInThreads(THREADS) : highsMethods(),
     onProgress: (progress) => send({ kind: 'progress', progress }),
   });
@@ -42,6 +45,12 @@ if (first) {
   if (found.status === 'solved') send({ kind: 'first', plan: found.plan });
 }
 
-const isOver = () => shouldStop() || ('seconds' in budget && left(budget.seconds - LAST_SECONDS) === 0);
+/** Asking keeps half of the time after the search. */
+const kept: Record<AfterStage, number> = {
+  bettering: LAST_SECONDS + afterSeconds / 2,
+  'asking what blocks': LAST_SECONDS,
+};
+const isOver = (stage: AfterStage) =>
+  shouldStop() || ('seconds' in budget && left(budget.seconds - kept[stage]) === 0);
 const outcome = await planScenario(scenario, { endTarget, weather, isOver }, solver);
 send({ kind: 'outcome', outcome });
