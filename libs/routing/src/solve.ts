@@ -14,7 +14,7 @@ export interface SolveOptions extends RunOptions {
 
 // Shares of the time for a bound before the search, for one beside it, and for the polish.
 const BOUND_FIRST_SHARE = 0.3;
-const BOUND_BESIDE_SHARE = 0.75;
+const BOUND_BESIDE_SHARE = 0.9;
 const POLISH_SHARE = 0.15;
 
 /**

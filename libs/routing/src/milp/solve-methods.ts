@@ -12,7 +12,9 @@ import { polish } from './polish.js';
 /** Rounds of search before the first integer program: it proves little without a good plan. */
 const FIRST_SEARCH_ROUNDS = 2000;
 
-// Shares of the time left after the bound for the first search, alone or beside another, and then for the horizon program.
+// Shares of the time left after the bound: for finding a start beside a search, of that for a first search, alone or
+// beside another, and of what is left then for the horizon program.
+const START_SHARE_BESIDE = 0.55;
 const QUICK_SHARE = 0.35;
 const QUICK_SHARE_BESIDE = 0.1;
 const HORIZON_SHARE = 0.6;
@@ -84,9 +86,11 @@ async function startFrom(
   const left = () => seconds - (limits.clock() - began) / 1000;
   const prove = (plan: Plan) => proveSmall(problem, plan, known, limits, left());
   const quickShare = limits.beside ? QUICK_SHARE_BESIDE : QUICK_SHARE;
-  let best = await prove(shortSearch(problem, limits.latest(), limits, quickShare * left()));
-  if (best.cost - best.bound >= A_CENT && left() > 0)
-    best = await prove(await byHorizon(problem, known, best.plan, limits, left));
+  const startEnds = left() * (limits.beside ? 1 - START_SHARE_BESIDE : 0);
+  const leftForStart = () => left() - startEnds;
+  let best = await prove(shortSearch(problem, limits.latest(), limits, quickShare * leftForStart()));
+  if (best.cost - best.bound >= A_CENT && leftForStart() > 0)
+    best = await prove(await byHorizon(problem, known, best.plan, limits, leftForStart));
   return {
     bound: best.bound,
     start: best.plan,
