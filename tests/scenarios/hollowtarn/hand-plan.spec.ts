@@ -53,7 +53,7 @@ describe('the hand plan', () => {
   it('declining F05 puts XLOR below minimum on day 2', () => {
     expect(flightOf('F05').reason).toMatchObject({
       protects: { place: 'XLOR', date: '2027-06-15', level: 'below minimum' },
-      ifDeclined: 'Without it XLOR is below minimum on Tue 15 Jun: 945 L of 1,200 L.',
+      ifDeclined: 'Without it XLOR falls below minimum on Tue 15 Jun: 945 L of 1,200 L.',
     });
   });
 
@@ -74,7 +74,8 @@ describe('the hand plan', () => {
     });
     expect(flightOf('F05').stops[0]).toMatchObject({
       drumsIfSoft: 4,
-      ifSoft: 'If soft: take 4 of 6. If closed: do not go.',
+      ifSoft:
+        'If soft: take 4 of 6; XLOR stays above minimum but ends short of its target on Sun 27 Jun: 1,485 L of 1,885 L. If closed: do not go, as if declined.',
     });
     expect(flightOf('F05').cost.perLitre! / 100).toBeCloseTo(3.59, 2);
   });

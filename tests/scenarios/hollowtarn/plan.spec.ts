@@ -61,8 +61,8 @@ describe('a plan with the closing stock of the hand plan', async () => {
 
   it('says why the two shortages stay', () => {
     expect(plan.shortages.map(({ blockedBy }) => blockedBy)).toEqual([
-      'It was short before the first day.',
-      'No aeroplane brings drums there, only slings do: the next one is planned for Thu 17 Jun.',
+      'nothing that a plan decides: it is short before the first day.',
+      'the slings, no aeroplane brings drums there: the next one is planned for Thu 17 Jun.',
     ]);
   });
 

@@ -1,8 +1,8 @@
-import { hours, kilograms } from '@drumline/units';
+import { hours, kilograms, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from '../check/check-plan.js';
 import type { Scenario, StandingFlight } from '../scenario.js';
-import { tinyTask, tinyTerritory } from '../tiny-territory.js';
+import { tinyCache, tinyTask, tinyTerritory } from '../tiny-territory.js';
 import { describeFlights } from './describe-flights.js';
 
 const day1 = '2031-03-03';
@@ -93,6 +93,15 @@ describe('a flight as people read it', () => {
     const helicopterTasks = [tinyTask('2031-03-05', 'NOR', 1150)];
     expect(describeIn({ helicopterTasks }, flight()).flights[0]!.stops[0]!.ifSoft).toBe(
       'If soft: take 3 of 4; NOR then falls below minimum on Wed 5 Mar: 250 L of 400 L. If closed: do not go, as if declined.',
+    );
+  });
+
+  it('a cache that only ends short of its target stays above minimum all the same', () => {
+    const caches = [tinyCache('NOR', { endTargetLitres: litres(1100) }), tinyCache('SOU')];
+    const scenario = tinyTerritory({ caches });
+    const [stop] = describeFlights(scenario, [flight()], 'operator').flights[0]!.stops;
+    expect(stop!.ifSoft).toContain(
+      'take 3 of 4; NOR stays above minimum but ends short of its target on Fri 7 Mar: 900 L of 1,100 L.',
     );
   });
 

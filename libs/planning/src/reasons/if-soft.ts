@@ -43,10 +43,11 @@ function consequence(picture: ReasonPicture, { flight, stop, place }: SoftStop, 
   const stops = flight.stops.map((each, index) => (index === stop ? { ...each, drums } : each));
   const compared = comparedLevels(picture, flight, { ...flight, stops });
   const falls = compared.flatMap((cache) => fallsOf(picture.endTargets.get(cache.without.place) ?? 0, cache));
-  if (falls.length === 0) return `${place} stays above minimum`;
-  const told = byCache(falls).map((each) => `${each[0]!.place} then ${fallsWords(each)}`);
-  const isCertain = falls.every(
-    ({ level, place: at }) => level === 'short of the end target' || at !== place,
-  );
-  return [...(isCertain ? [`${place} stays above minimum`] : []), ...told].join('; ');
+  const isFine = falls.every((fall) => fall.level === 'short of the end target' || fall.place !== place);
+  const told = byCache(falls).map((each) => {
+    const isOnlyLow = isFine && each[0]!.place === place;
+    return `${each[0]!.place} ${isOnlyLow ? 'stays above minimum but' : 'then'} ${fallsWords(each)}`;
+  });
+  const isTold = falls.some((fall) => fall.place === place);
+  return [...(isTold ? [] : [`${place} stays above minimum`]), ...told].join('; ');
 }

@@ -1,4 +1,4 @@
-import { type Plan, solve } from '@drumline/routing';
+import { type Plan, type Problem, solve } from '@drumline/routing';
 import { litres, nauticalMiles } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { projectScenario } from '../flights/project.js';
@@ -162,6 +162,40 @@ describe('what blocks a shortage', () => {
       () => false,
     );
     expect(blocked.map(({ place, by }) => [place, by])).toEqual([['NOR', []]]);
+  });
+
+  it('not a limit that only moves the shortage to another cache', async () => {
+    const [home, nor, sou] = tinyTerritory().places;
+    const places = [home!, { ...nor!, landingCapacityDrumsPerDay: 0 }, sou!];
+    const helicopterTasks = [tinyTask('2031-03-03', 'NOR', 500), tinyTask('2031-03-03', 'SOU', 300)];
+    const scenario = tinyTerritory({ places, helicopterTasks });
+    const built = buildProblem(scenario, 'minimum');
+    const storeOf = (place: string) => built.map.storeOf.get(place)!;
+    const to = ({ routes }: Problem, place: string) => ({
+      vehicle: 0,
+      day: 0,
+      route: routes.findIndex(({ stops }) => stops.length === 1 && stops[0] === storeOf(place)),
+      drops: [2],
+      crew: 0,
+    });
+    const flown = (...trips: Plan['trips']): Plan => ({ trips, bookedDrops: [], bookedCrews: [] });
+    const plan = flown(to(built.problem, 'SOU'));
+    /** Once hands are at NOR, flies there: instead, or besides. */
+    const answering =
+      (instead: boolean): Solver =>
+      async (problem, _, from) => {
+        const isLifted = problem.stores[storeOf('NOR')]!.packsPerDay === null;
+        const trips = [to(problem, 'NOR'), ...(instead ? [] : [to(problem, 'SOU')])];
+        const outcome = await solver(problem, 'quick');
+        if (outcome.status !== 'solved') throw new Error('no plan');
+        return { ...outcome, plan: isLifted ? flown(...trips) : from! };
+      };
+    const caches = projectScenario(scenario, [{ date: '2031-03-03', stops: [{ place: 'SOU', drums: 2 }] }]);
+    const short = findShortages(caches, [0, 0]);
+    const by = async (answer: Solver) =>
+      (await findBlockers(built, plan, caches, short, answer, () => false)).map((each) => each.by);
+    expect(await by(answering(true))).toEqual([[]]);
+    expect(await by(answering(false))).toEqual([['landing capacity']]);
   });
 
   it('no single limit, where two stand in the way', async () => {
