@@ -74,7 +74,7 @@ const lifeOf = (drum, index, places, length) => {
     ];
   };
   const all = Array.from({ length: Math.ceil(length / 10) + 1 }, (_, round) => cycle(round)).flat();
-  const own = all.slice(0, length + (index % 10) - 5);
+  const own = all.slice(0, length + (Math.floor(index / places.length) % 10) - 5);
   return own.map((movement, step) => {
     const at = new Date(start + ((end - start) * (step + index / 5000)) / (own.length + 1)).toISOString();
     const written = { id: randomUUID(), happenedAt: at, writtenAt: at, receivedAt: at };

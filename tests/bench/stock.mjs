@@ -1,11 +1,11 @@
 // Measures the stock ledger under load: node tests/bench/stock.mjs [seconds=300] [requests per second=200].
 // Build first: npx tsc -b apps/server. Nothing here passes or fails; it prints what it measured.
 import 'reflect-metadata';
+import { fork } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Worker } from 'node:worker_threads';
 import { largeLedger, largeTerritory } from './large-ledger.mjs';
 
 const server = '../../apps/server/dist';
@@ -30,6 +30,27 @@ const timed = async (what, work) => {
   const answer = await work();
   say(`${what}: ${((performance.now() - from) / 1000).toFixed(2)} s`);
   return answer;
+};
+
+/** Of all its processes; Linux only, elsewhere 0. */
+const postgresCpuMs = async () => {
+  try {
+    const found = (await readdir(dataDir, { recursive: true })).find((name) =>
+      name.endsWith('postmaster.pid'),
+    );
+    const [parent] = (await readFile(join(dataDir, found), 'utf8')).split('\n');
+    const ids = (await readdir('/proc')).filter((name) => /^\d+$/.test(name));
+    const stats = await Promise.all(ids.map((id) => readFile(`/proc/${id}/stat`, 'utf8').catch(() => '')));
+    const fields = stats.map((stat) => stat.slice(stat.lastIndexOf(')') + 2).split(' '));
+    // Those that have ended are counted by their parent.
+    const own = fields.flatMap((field, index) => {
+      if (field[1] === parent) return [field[11], field[12]];
+      return ids[index] === parent ? field.slice(11, 15) : [];
+    });
+    return own.reduce((sum, ticks) => sum + Number(ticks) * 10, 0);
+  } catch {
+    return 0;
+  }
 };
 
 const dataDir = await mkdtemp(join(tmpdir(), 'drumline-bench-'));
@@ -68,13 +89,21 @@ const url = await app.getUrl();
 say(`${cpus().length} cores, ${places.length} caches, ${perSecond} requests a second for ${seconds} s`);
 
 const drums = movements.filter(({ kind }) => kind === 'filled').map(({ drum }) => drum);
+const cpuBefore = [process.cpuUsage(), await postgresCpuMs()];
 const measured = await new Promise((resolve, reject) => {
-  const workerData = { url, names, password, seconds, perSecond, places, drums: [...new Set(drums)] };
-  const worker = new Worker(new URL('./load.worker.mjs', import.meta.url), { workerData });
-  worker.on('message', resolve);
-  worker.on('error', reject);
+  const load = fork(new URL('./load.child.mjs', import.meta.url));
+  load.on('message', resolve);
+  load.on('error', reject);
+  load.send({ url, names, password, seconds, perSecond, places, drums: [...new Set(drums)] });
 });
-say(JSON.stringify(measured, null, 2));
+const { user, system } = process.cpuUsage(cpuBefore[0]);
+const requests = Object.values(measured.latencyMs).reduce((sum, kind) => sum + kind.requests, 0);
+// On a machine that does other work as well, this says more than a latency.
+const cpuMsPerRequest = {
+  server: (user + system) / 1000 / requests,
+  postgres: ((await postgresCpuMs()) - cpuBefore[1]) / requests,
+};
+say(JSON.stringify({ ...measured, cpuMsPerRequest }, null, 2));
 const differences = await timed('check of the stock against all movements', () =>
   app.get(StockCheckService).differences(),
 );

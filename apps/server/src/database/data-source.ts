@@ -17,7 +17,11 @@ export const openDatabase = async (url: string, poolSize = 20): Promise<DataSour
     ...common(url),
     entities: [...tables],
     poolSize,
-    extra: { options: `-c role=${appRole}`, application_name: 'drumline' },
+    // Every question is a small one: starting workers for it would take longer than the answer.
+    extra: {
+      options: `-c role=${appRole} -c max_parallel_workers_per_gather=0`,
+      application_name: 'drumline',
+    },
   });
   return source.initialize();
 };
