@@ -1,5 +1,7 @@
 import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.js';
+import { ChangesModule } from './changes/changes.module.js';
+import { CsvModule } from './csv/csv.module.js';
 import { FlightsModule } from './flights/flights.module.js';
 import { HealthModule } from './health/health.module.js';
 import { OwnProgrammesModule } from './own-programmes/own-programmes.module.js';
@@ -24,6 +26,8 @@ import { TerritoryModule } from './territory/territory.module.js';
     FlightsModule,
     PlansModule,
     OwnProgrammesModule,
+    CsvModule,
+    ChangesModule,
   ],
 })
 class AppModule {}

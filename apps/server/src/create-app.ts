@@ -25,6 +25,7 @@ export const createApp = async (platform: Platform): Promise<NestExpressApplicat
   app.use(requestLog(log));
   app.use(helmet(isSecure ? {} : plainHttp));
   app.useBodyParser('json', { limit: '5mb' });
+  app.useBodyParser('text', { type: 'text/csv', limit: '5mb' });
   app.useGlobalPipes(new ParsePipe());
   app.useGlobalFilters(new ProblemFilter(log));
   serveOpenApi(app);

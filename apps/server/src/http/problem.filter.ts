@@ -34,6 +34,12 @@ const problemOf = (error: unknown): Problem => {
       'Retry-After': '2',
     });
   }
+  if (isUnstorableText(error)) {
+    return new Problem(
+      'bad-request',
+      'A text has a character that cannot be stored: NUL, or half of a pair. Leave it out.',
+    );
+  }
   const status = (error as { status?: unknown } | null)?.status;
   if (typeof status === 'number' && status >= 400 && status < 500) return fromParser(status, error);
   return new Problem(
@@ -55,6 +61,11 @@ const fromParser = (status: number, error: unknown): Problem => {
   const message = error instanceof Error ? error.message : String(error);
   return new Problem('bad-request', `${message}. Correct the request and send it again.`);
 };
+
+/** PostgreSQL keeps no NUL and no half of a surrogate pair. */
+const isUnstorableText = (error: unknown): boolean =>
+  error instanceof QueryFailedError &&
+  /^(22021|22P05)$/.test((error.driverError as { code?: string }).code ?? '');
 
 /** Refused or broken connections, and the states in which PostgreSQL starts, stops or recovers. */
 const unreachable = /^(ECONNREFUSED|ECONNRESET|EPIPE|ETIMEDOUT|57P0[123]|08\d{3}|53300)$/;

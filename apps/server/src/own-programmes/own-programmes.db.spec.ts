@@ -15,11 +15,11 @@ interface Litres {
 }
 
 const aDrum = async (place: string): Promise<string> => {
-  const [row] = (await server.database.query(
+  const rows: readonly { readonly number: string }[] = await server.database.query(
     `select number from drums where place = $1 order by number limit 1`,
     [place],
-  )) as readonly { number: string }[];
-  return row!.number;
+  );
+  return rows[0]!.number;
 };
 
 const report = async (body: MovementBody | Record<string, unknown>): Promise<string> => {

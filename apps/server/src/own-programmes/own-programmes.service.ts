@@ -2,7 +2,7 @@ import type { Scenario } from '@drumline/planning';
 import { litresOf, type Movement } from '@drumline/stock';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { entryTable } from '../territory/entry.table.js';
+import { TerritoryService } from '../territory/territory.service.js';
 
 type Drawn = Extract<Movement, { kind: 'drawn' }>;
 type Corrected = Extract<Movement, { kind: 'corrected' }>;
@@ -10,7 +10,10 @@ type Corrected = Extract<Movement, { kind: 'corrected' }>;
 /** What belongs to one customer's programme. */
 @Injectable()
 export class OwnProgrammesService {
-  constructor(private readonly database: DataSource) {}
+  constructor(
+    private readonly database: DataSource,
+    private readonly territory: TerritoryService,
+  ) {}
 
   async list(codes: readonly string[]) {
     const programmes = await this.kept<Scenario['programmes'][number]>('programmes');
@@ -43,9 +46,7 @@ export class OwnProgrammesService {
   }
 
   private async kept<Line>(kind: string): Promise<readonly Line[]> {
-    const entries = await this.database
-      .getRepository(entryTable)
-      .find({ where: { kind, removed: false }, order: { position: 'ASC', id: 'ASC' } });
+    const entries = await this.territory.all(kind);
     return entries.map(({ data }) => data as Line);
   }
 }

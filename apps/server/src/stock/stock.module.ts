@@ -39,6 +39,6 @@ import { StockPagesService } from './stock-pages.service.js';
     StockPagesService,
     StockService,
   ],
-  exports: [HoldsService, StockFiguresService, StockService],
+  exports: [HoldsService, LedgerService, StockFiguresService, StockService],
 })
 export class StockModule {}

@@ -9,7 +9,7 @@ import { type Page, type PageQuery, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import { assemble, type Thing, withEveryDay, withinHorizon } from './assemble.js';
 import { type Entry, entryTable } from './entry.table.js';
-import type { Kind } from './kinds.js';
+import { type Kind, kindNamed } from './kinds.js';
 import { thingsOf } from './things-of.js';
 
 /** What somebody wants of one thing, having seen what version of it. */
@@ -19,6 +19,14 @@ export interface Change {
   /** Null: the thing is taken out. */
   readonly data: unknown;
   readonly expected: Expected;
+}
+
+export type Put = Pick<Change, 'id' | 'data'>;
+
+export interface PutCounts {
+  readonly added: number;
+  readonly changed: number;
+  readonly unchanged: number;
 }
 
 export type Horizon = Partial<Pick<Scenario, 'days' | 'offeredDays'>>;
@@ -59,6 +67,14 @@ export class TerritoryService {
     return entry;
   }
 
+  /** Every thing of a kind, in the order of the document. */
+  all(kind: string): Promise<readonly Entry[]> {
+    return this.database.getRepository(entryTable).find({
+      where: { kind, removed: false },
+      order: { position: 'ASC', id: 'ASC' },
+    });
+  }
+
   isPlace(code: string): Promise<boolean> {
     return this.database.getRepository(entryTable).existsBy({ kind: 'places', id: code, removed: false });
   }
@@ -90,6 +106,51 @@ export class TerritoryService {
     const did = there === null || there.removed ? 'added' : 'changed';
     await this.audit.record(transaction, by, did, `${kind.singular} ${id}`, { version: entry.version });
     return entry;
+  }
+
+  /**
+   * Makes or changes many things of one kind, all or none of them; what is not among them stays. The paths of the
+   * faults begin with the place in `lines`, like `[4].hours`.
+   */
+  async putAll(
+    transaction: EntityManager,
+    name: string,
+    lines: readonly Put[],
+    by: Actor,
+  ): Promise<PutCounts> {
+    const kind = kindNamed(name);
+    await oneAtATime(transaction);
+    const there = await transaction.findBy(entryTable, { kind: kind.name });
+    const before = new Map(there.map((entry) => [entry.id, entry]));
+    const isSame = ({ id, data }: Put) => {
+      const old = before.get(id);
+      return old !== undefined && !old.removed && isDeepStrictEqual(old.data, data);
+    };
+    const things = await thingsIn(transaction);
+    const ids = new Set(lines.map(({ id }) => id));
+    const kept = things.filter((thing) => thing.kind !== kind.name || !ids.has(thing.id));
+    refuseNewFaults(
+      things,
+      [...kept, ...lines.map((line) => ({ kind: kind.name, ...line }))],
+      kind,
+      lines.length,
+    );
+    const changes = lines.filter((line) => !isSame(line));
+    for (const { id, data } of changes)
+      await this.write(
+        transaction,
+        { kind: kind.name, id, data, removed: false },
+        before.get(id) ?? null,
+        by,
+      );
+    const changed = changes.filter(({ id }) => before.get(id)?.removed === false).length;
+    const counts = {
+      added: changes.length - changed,
+      changed,
+      unchanged: lines.length - changes.length,
+    };
+    await this.audit.record(transaction, by, 'brought in', `${kind.name} by CSV`, counts);
+    return counts;
   }
 
   /** Takes a thing out of the territory; its history stays. */
@@ -167,19 +228,32 @@ const refuseStale = (kind: Kind, id: string, there: Entry | null, expected: Expe
   throw staleVersion(`The ${kind.singular} ${id}`, current);
 };
 
-/** Faults that the territory had before are not held against this change. */
-const refuseNewFaults = (before: readonly Thing[], after: readonly Thing[], kind: Kind): void => {
+/**
+ * Faults that the territory had before are not held against this change. The changed lines are the last of their list:
+ * their faults are shown by the path in the body, or in the one of several bodies.
+ */
+const refuseNewFaults = (
+  before: readonly Thing[],
+  after: readonly Thing[],
+  kind: Kind,
+  several: number | null = null,
+): void => {
   const faults = faultsOf(after);
   if (faults.length === 0) return;
   const known = new Set(faultsOf(before).map(wordsOf));
   const added = faults.filter((fault) => !known.has(wordsOf(fault)));
   if (added.length === 0) return;
-  // The changed line is the last of its list: its faults are shown by the path in the body.
-  const own = new RegExp(`^${kind.list ?? kind.name}\\[${countOf(after, kind) - 1}\\]\\.`);
+  const first = countOf(after, kind) - (several ?? 1);
+  const own = new RegExp(`^${kind.list ?? kind.name}\\[(\\d+)\\]\\.?`);
+  const inBody = (path: string): string => {
+    const place = Number(own.exec(path)?.[1] ?? -1) - first;
+    if (place < 0) return path;
+    return path.replace(own, several === null ? '' : `[${place}].`).replace(/\.$/, '');
+  };
   throw new Problem(
     'faults',
     `The territory would not fit together: see faults.`,
-    added.map((fault) => ({ ...fault, path: fault.path.replace(own, '') })),
+    added.map((fault) => ({ ...fault, path: inBody(fault.path) })),
   );
 };
 

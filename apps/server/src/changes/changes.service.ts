@@ -1,0 +1,37 @@
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+
+/** What a page watches, each with a word that is another one as soon as anything of the kind is. */
+export interface Versions {
+  readonly territory: string;
+  readonly stock: string;
+  readonly flights: string;
+  readonly plans: string;
+  readonly surfaceReports: string;
+  readonly proposals: string;
+}
+
+@Injectable()
+export class ChangesService {
+  constructor(private readonly database: DataSource) {}
+
+  /** From the rows themselves, so that whichever process wrote them, nothing is missed. */
+  async versions(): Promise<Versions> {
+    const [row] = (await this.database.query(versionsSql)) as readonly [Versions];
+    return row;
+  }
+}
+
+// Numbers drawn by a sequence become visible out of turn: sums and counts do not miss what was committed late.
+const versionsSql = `
+  select
+    (select coalesce(sum(version), 0)::text from territory_entries) as territory,
+    (select concat_ws('.', (select coalesce(sum(version), 0) from place_balances),
+      (select coalesce(sum(version), 0) from batch_states), (select count(*) from raised),
+      (select count(*) from case_closings))) as stock,
+    (select coalesce(sum(revision), 0)::text from flights) as flights,
+    (select concat_ws('.', count(*), count(finished_at), count(cancel_asked_at),
+      md5(string_agg(concat(id, state, progress), ',' order by id) filter (where finished_at is null)))
+      from plan_runs) as plans,
+    (select count(*)::text from surface_reports) as "surfaceReports",
+    (select concat_ws('.', count(*), count(settled_at), (select count(*) from agreements)) from proposals) as proposals`;

@@ -1,0 +1,142 @@
+import { isDeepStrictEqual } from 'node:util';
+import type { Fault } from '@drumline/contract';
+import type { Scenario } from '@drumline/planning';
+import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { DataSource, type EntityManager } from 'typeorm';
+import { Problem } from '../http/problem.js';
+import type { Account } from '../people/account.table.js';
+import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
+import { type Put, type PutCounts, TerritoryService } from '../territory/territory.service.js';
+import { atLine, byLine, refuseFaulty, sameTwice } from './csv-faults.js';
+import { helicopterTaskCells, helicopterTasks, stripLimitCells, stripLimits } from './csv-kind.js';
+import { type Line, readCsv } from './read-csv.js';
+import { uuidOf } from './uuid-of.js';
+import { writeCsv } from './write-csv.js';
+
+export type CsvImported = PutCounts & {
+  readonly dryRun: boolean;
+  /** Waits for a second person. */
+  readonly proposal?: ShownProposal;
+};
+
+type StripLimit = Scenario['stripLimits'][number];
+type HelicopterTask = Scenario['helicopterTasks'][number];
+
+/** What people keep of the territory, as files that a spreadsheet writes and reads. Whole or not at all. */
+@Injectable()
+export class CsvTerritoryService implements OnModuleInit {
+  constructor(
+    private readonly database: DataSource,
+    private readonly territory: TerritoryService,
+    private readonly proposals: ProposalsService,
+  ) {}
+
+  onModuleInit(): void {
+    this.proposals.register('strip limits by CSV', async (transaction, payload, by) => {
+      await this.territory.putAll(transaction, limitKind, payload.lines as readonly Put[], by);
+    });
+  }
+
+  async exportStripLimits(): Promise<string> {
+    const entries = await this.territory.all(limitKind);
+    return writeCsv(
+      stripLimits,
+      entries.map(({ data }) => stripLimitCells(data as StripLimit)),
+    );
+  }
+
+  async exportHelicopterTasks(): Promise<string> {
+    const entries = await this.territory.all(taskKind);
+    return writeCsv(
+      helicopterTasks,
+      entries.map(({ id, data }) => helicopterTaskCells(id, data as HelicopterTask)),
+    );
+  }
+
+  /** Limits take two people: what fits is proposed. Limits that are not in the file stay as they are. */
+  async importStripLimits(text: string, dryRun: boolean, by: Account): Promise<CsvImported> {
+    const { lines, faults } = readCsv<StripLimit>(text, stripLimits);
+    const puts = lines.map(({ thing }) => ({ id: `${thing.place}-${thing.type}`, data: thing }));
+    const tried = await this.tryOut(lines, (transaction) =>
+      this.territory.putAll(transaction, limitKind, puts, by),
+    );
+    refuseFaulty([
+      ...faults,
+      ...sameTwice(lines, ({ place, type }) => `${type} at ${place}`),
+      ...tried.faults,
+    ]);
+    const { added, changed } = tried.counts;
+    if (dryRun || added + changed === 0) return { dryRun, ...tried.counts };
+    const proposal = await this.proposals.propose(
+      {
+        carriedOutBy: 'strip limits by CSV',
+        act: 'strip limits',
+        subject: `strip limits by CSV: ${added} new, ${changed} changed`,
+        payload: { lines: puts },
+      },
+      by,
+    );
+    return { dryRun, ...tried.counts, proposal };
+  }
+
+  /** A line with an id changes that task. One without, like a task that is there, is that task. The others stay. */
+  async importHelicopterTasks(text: string, dryRun: boolean, by: Account): Promise<CsvImported> {
+    const { lines, faults } = readCsv<HelicopterTask>(text, helicopterTasks);
+    const there = await this.territory.all(taskKind);
+    const known = new Set(there.map(({ id }) => id));
+    const strangers = lines.filter(({ cells: { id } }) => id !== undefined && !known.has(String(id)));
+    const puts = lines.map((line, index) => ({ id: taskId(lines, index, there), data: line.thing }));
+    const write = (transaction: EntityManager) => this.territory.putAll(transaction, taskKind, puts, by);
+    const tried = await this.tryOut(lines, write);
+    const twice = sameTwice(lines, (_, { id }) => (id === undefined ? null : `task ${id}`));
+    refuseFaulty([
+      ...faults,
+      ...strangers.map(({ line }) => atLine(line, noSuchTask)),
+      ...twice,
+      ...tried.faults,
+    ]);
+    if (!dryRun) await this.database.transaction(write);
+    return { dryRun, ...tried.counts };
+  }
+
+  /** What it would do, and what would be wrong with the territory then; nothing is written. */
+  private async tryOut(
+    lines: readonly Line<unknown>[],
+    write: (transaction: EntityManager) => Promise<PutCounts>,
+  ): Promise<{ readonly counts: PutCounts; readonly faults: readonly Fault[] }> {
+    const runner = this.database.createQueryRunner();
+    try {
+      await runner.startTransaction();
+      return { counts: await write(runner.manager), faults: [] };
+    } catch (error) {
+      if (!(error instanceof Problem) || error.kind !== 'faults') throw error;
+      return { counts: nothing, faults: error.faults.map((fault) => byLine(fault, lines)) };
+    } finally {
+      await runner.rollbackTransaction();
+      await runner.release();
+    }
+  }
+}
+
+const limitKind = 'strip-limits';
+const taskKind = 'helicopter-tasks';
+const nothing: PutCounts = { added: 0, changed: 0, unchanged: 0 };
+
+/** Two lines that say the same are two tasks: the first such line is the first such task. */
+const taskId = (
+  lines: readonly Line<HelicopterTask>[],
+  index: number,
+  there: readonly { readonly id: string; readonly data: unknown }[],
+): string => {
+  const { cells, thing } = lines[index]!;
+  if (cells.id !== undefined) return String(cells.id);
+  const nth = lines.slice(0, index).filter((line) => isDeepStrictEqual(line.thing, thing)).length;
+  const like = there.filter(({ data }) => isDeepStrictEqual(data, thing));
+  return like[nth]?.id ?? uuidOf('helicopter task', thing, nth);
+};
+
+const noSuchTask: Fault = {
+  path: 'id',
+  problem: 'there is no task with this id.',
+  remedy: 'Leave the cell empty for a new task.',
+};

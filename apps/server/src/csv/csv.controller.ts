@@ -1,0 +1,90 @@
+import { Body, Controller, Get, Header, HttpCode, Post, Query } from '@nestjs/common';
+import { ApiConsumes, ApiProduces, ApiTags } from '@nestjs/swagger';
+import { z } from 'zod';
+import { Act, Me } from '../people/access.js';
+import type { Account } from '../people/account.table.js';
+import { refuseUnlessMay } from '../people/permission.js';
+import { CsvDrumsService } from './csv-drums.service.js';
+import { CsvTerritoryService } from './csv-territory.service.js';
+
+const importQuery = z.strictObject({
+  dryRun: z
+    .enum(['true', 'false'])
+    .default('false')
+    .meta({ description: 'true: says every fault by line, and writes nothing' }),
+});
+type ImportQuery = z.output<typeof importQuery>;
+
+const file = {
+  schema: z
+    .string('send the file as text/csv')
+    .min(1)
+    .meta({ description: 'Headings first; commas or semicolons; figures with a decimal point' }),
+};
+const query = { schema: importQuery };
+
+const Exported = () => Act('import and export', 'enter', { conditions: 'asked by the route' });
+const refuseUnlessExport = (me: Account): void =>
+  refuseUnlessMay(me, 'import and export', { to: 'enter', within: ['export'] });
+
+/** Files of a spreadsheet. */
+@ApiTags('csv')
+@Controller('api/csv')
+export class CsvController {
+  constructor(
+    private readonly territory: CsvTerritoryService,
+    private readonly drums: CsvDrumsService,
+  ) {}
+
+  @Exported()
+  @Get('strip-limits')
+  @ApiProduces('text/csv')
+  @Header('Content-Type', 'text/csv; charset=utf-8')
+  stripLimits(@Me() me: Account) {
+    refuseUnlessExport(me);
+    return this.territory.exportStripLimits();
+  }
+
+  @Exported()
+  @Get('helicopter-tasks')
+  @ApiProduces('text/csv')
+  @Header('Content-Type', 'text/csv; charset=utf-8')
+  helicopterTasks(@Me() me: Account) {
+    refuseUnlessExport(me);
+    return this.territory.exportHelicopterTasks();
+  }
+
+  @Exported()
+  @Get('drums')
+  @ApiProduces('text/csv')
+  @Header('Content-Type', 'text/csv; charset=utf-8')
+  allDrums(@Me() me: Account) {
+    refuseUnlessExport(me);
+    return this.drums.export();
+  }
+
+  /** Proposed: a second person agrees at /api/proposals. */
+  @Act('import and export', 'enter')
+  @Post('strip-limits')
+  @HttpCode(200)
+  @ApiConsumes('text/csv')
+  importStripLimits(@Body(file) text: string, @Query(query) { dryRun }: ImportQuery, @Me() by: Account) {
+    return this.territory.importStripLimits(text, dryRun === 'true', by);
+  }
+
+  @Act('import and export', 'enter')
+  @Post('helicopter-tasks')
+  @HttpCode(200)
+  @ApiConsumes('text/csv')
+  importHelicopterTasks(@Body(file) text: string, @Query(query) { dryRun }: ImportQuery, @Me() by: Account) {
+    return this.territory.importHelicopterTasks(text, dryRun === 'true', by);
+  }
+
+  @Act('import and export', 'enter')
+  @Post('drums')
+  @HttpCode(200)
+  @ApiConsumes('text/csv')
+  importDrums(@Body(file) text: string, @Query(query) { dryRun }: ImportQuery, @Me() by: Account) {
+    return this.drums.import(text, dryRun === 'true', by);
+  }
+}

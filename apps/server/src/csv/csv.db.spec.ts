@@ -1,0 +1,170 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Answer, Client } from '../testing/client.js';
+import { createTestServer, type TestServer } from '../testing/create-test-server.js';
+
+let server: TestServer;
+let setUp: Client;
+beforeAll(async () => {
+  server = await createTestServer();
+  setUp = await server.as('set-up');
+});
+afterAll(() => server.close());
+
+interface Faulty {
+  readonly faults: readonly { readonly path: string; readonly problem: string }[];
+}
+
+const send = <Body>(who: Client, file: string, text: string, query = ''): Promise<Answer<Body>> =>
+  who.send<Body>('POST', `/api/csv/${file}${query}`, text, { headers: { 'Content-Type': 'text/csv' } });
+
+const fileOf = async (name: string): Promise<string> => {
+  const { status, body, headers } = await setUp.get<string>(`/api/csv/${name}`);
+  expect([status, headers.get('Content-Type')]).toEqual([200, 'text/csv; charset=utf-8']);
+  return body;
+};
+
+const faultsOf = async (file: string, text: string): Promise<string[]> => {
+  const { status, body } = await send<Faulty>(setUp, file, text, '?dryRun=true');
+  expect(status).toBe(422);
+  return body.faults.map(({ path, problem }) => `${path}: ${problem}`);
+};
+
+const taskHeadings = 'date,helicopter,programme,place,hours,litres,note';
+const limitHeadings = 'place,type,takeoffLb,landingLb,whenSoft,softTakeoffLessLb,softLandingLessLb,reference';
+const drumHeadings = 'number,place,batch,content,litres,openedAt,tareKg,grossKg,happenedAt';
+const drumLine = (number: string, place = 'XALD', batch = 'J27-041') =>
+  `${number},${place},${batch},filled sealed,200,,19.7,179.1,2027-06-14T07:00Z`;
+
+describe('a CSV file', () => {
+  it.each(['strip-limits', 'helicopter-tasks'])(
+    'of %s that was written is read back as it is',
+    async (name) => {
+      const text = await fileOf(name);
+      const lines = text.trimEnd().split('\n').length - 1;
+      const { status, body } = await send(setUp, name, text, '?dryRun=true');
+      expect(lines).toBeGreaterThan(5);
+      expect([status, body]).toEqual([200, { dryRun: true, added: 0, changed: 0, unchanged: lines }]);
+    },
+  );
+
+  it('of drums has every drum where it stands', async () => {
+    const text = await fileOf('drums');
+    expect(text.split('\n')[0]).toBe(drumHeadings);
+    expect(text.trimEnd().split('\n')).toHaveLength(187);
+  });
+
+  it('that is refused says every fault by its line and column', async () => {
+    const faults = await faultsOf(
+      'helicopter-tasks',
+      [
+        taskHeadings,
+        '2027-06-20,H1,P1,XESK,3,336,',
+        '2027-06-20,H1,P1,XESK,three,-5,',
+        '2027-06-21,H9,P1,XESK,3,336,',
+        '2027-06-21,H1,P1,XESK,3',
+      ].join('\n'),
+    );
+    expect(faults).toEqual([
+      expect.stringMatching(/^line 3, hours: "three" is not a number/),
+      expect.stringMatching(/^line 3, litres: -5 is too small/),
+      expect.stringMatching(/^line 5: the line has 5 cells, and there are 7 headings/),
+      expect.stringMatching(/^line 4, helicopter: /),
+    ]);
+  });
+
+  it('with wrong headings, a quotation mark left open, or nothing in it is said to be so', async () => {
+    expect(await faultsOf('strip-limits', 'place,type,takeoffKg\nXLOR,A,1')).toEqual([
+      'line 1, takeoffLb: this column is missing.',
+      'line 1, landingLb: this column is missing.',
+      'line 1, reference: this column is missing.',
+      'line 1, takeoffKg: this column is not known.',
+    ]);
+    expect(await faultsOf('strip-limits', `${limitHeadings}\nXLOR,"A,1`)).toEqual([
+      expect.stringMatching(/^line 2: the line cannot be taken apart/),
+    ]);
+    expect(await faultsOf('strip-limits', '\n')).toEqual(['line 1: the file is empty.']);
+  });
+
+  it('may have semicolons, another order of columns, and a mark of its encoding', async () => {
+    const text = '\ufeffplace;date;helicopter;programme;hours;litres\r\nXESK;2027-06-22;H1;P1;2.5;280\r\n';
+    const { status, body } = await send(setUp, 'helicopter-tasks', text, '?dryRun=true');
+    expect([status, body]).toEqual([200, { dryRun: true, added: 1, changed: 0, unchanged: 0 }]);
+  });
+});
+
+describe('the helicopter programme by CSV', () => {
+  it('adds tasks once, however often it is sent, and a dry run adds none', async () => {
+    const before = await fileOf('helicopter-tasks');
+    const text = `${taskHeadings}\n2027-06-23,H1,P1,XESK,3,336,"ridge, north"\n2027-06-23,H1,P1,XESK,3,336,"ridge, north"\n`;
+    await send(setUp, 'helicopter-tasks', text, '?dryRun=true');
+    expect(await fileOf('helicopter-tasks')).toBe(before);
+    const first = await send(setUp, 'helicopter-tasks', text);
+    expect(first.body).toEqual({ dryRun: false, added: 2, changed: 0, unchanged: 0 });
+    const again = await send(setUp, 'helicopter-tasks', text);
+    expect(again.body).toEqual({ dryRun: false, added: 0, changed: 0, unchanged: 2 });
+    const added = (await fileOf('helicopter-tasks'))
+      .split('\n')
+      .filter((line) => line.includes('ridge, north'));
+    expect(added).toHaveLength(2);
+  });
+
+  it('changes the task whose id it has', async () => {
+    const [headings, line = ''] = (await fileOf('helicopter-tasks')).split('\n');
+    const longer = line.replace(',4,450,', ',5,560,');
+    expect(longer).not.toBe(line);
+    const { body } = await send(setUp, 'helicopter-tasks', `${headings}\n${longer}\n`);
+    expect(body).toEqual({ dryRun: false, added: 0, changed: 1, unchanged: 0 });
+  });
+});
+
+describe('strip limits by CSV', () => {
+  it('take two people', async () => {
+    const lower = (await fileOf('strip-limits')).replace('6900', '6850');
+    const { status, body } = await send<{ proposal: { id: string } }>(
+      await server.as('operations manager'),
+      'strip-limits',
+      lower,
+    );
+    expect([status, body]).toEqual([200, expect.objectContaining({ changed: 1 })]);
+    expect(await fileOf('strip-limits')).not.toBe(lower);
+    const second = await server.as('fuel quality');
+    expect((await second.put(`/api/proposals/${body.proposal.id}/agreement`, undefined)).status).toBe(200);
+    expect(await fileOf('strip-limits')).toBe(lower);
+  });
+});
+
+describe('drums by CSV', () => {
+  it('are received, once each', async () => {
+    const text = `${drumHeadings}\n${drumLine('9001')}\n${drumLine('9002')}\n`;
+    expect((await send(setUp, 'drums', text)).body).toMatchObject({ added: 2, unchanged: 0 });
+    expect((await send(setUp, 'drums', text)).body).toMatchObject({ added: 0, unchanged: 2 });
+    const keeper = await server.as('storekeeper');
+    expect((await keeper.get('/api/drums/9001')).status).toBe(200);
+  });
+
+  it('that are there, stand twice, or name what nobody knows are faults by line', async () => {
+    const lines = [
+      drumLine('0447'),
+      drumLine('9003', 'XNOO'),
+      drumLine('9004', 'XALD', 'J00-000'),
+      drumLine('9003'),
+    ];
+    expect(await faultsOf('drums', [drumHeadings, ...lines].join('\n'))).toEqual([
+      'line 5: drum 9003 stands in line 3 already.',
+      'line 2, number: drum 0447 is in the ledger already.',
+      'line 3, place: XNOO is not in the territory.',
+      'line 4, batch: J00-000 is not in the territory.',
+    ]);
+  });
+});
+
+describe('who may', () => {
+  it('accounts may take a file out and bring none in; a pilot neither', async () => {
+    const accounts = await server.as('accounts');
+    expect((await accounts.get('/api/csv/drums')).status).toBe(200);
+    expect((await send(accounts, 'drums', drumHeadings)).status).toBe(403);
+    const pilot = await server.as('pilot');
+    expect((await pilot.get('/api/csv/drums')).status).toBe(403);
+    expect((await send(pilot, 'drums', drumHeadings)).status).toBe(403);
+  });
+});

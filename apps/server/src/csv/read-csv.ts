@@ -1,0 +1,125 @@
+import { type Fault, shapeFaults } from '@drumline/contract';
+import { CsvError, parse } from 'csv-parse/sync';
+import { atLine } from './csv-faults.js';
+import type { Cells, CsvKind } from './csv-kind.js';
+
+export interface Line<Thing> {
+  /** In the file, from 1; the headings are line 1. */
+  readonly line: number;
+  readonly cells: Cells;
+  readonly thing: Thing;
+}
+
+export interface ReadCsv<Thing> {
+  readonly lines: readonly Line<Thing>[];
+  /** Every one, by line and column. */
+  readonly faults: readonly Fault[];
+}
+
+const mostLines = 5000;
+
+/** Reads a file of one kind: commas or semicolons, headings first, in any order. */
+export const readCsv = <Thing>(text: string, kind: CsvKind): ReadCsv<Thing> => {
+  const records = split(text);
+  if ('problem' in records) return { lines: [], faults: [records] };
+  const [headings, ...rows] = records;
+  if (headings === undefined) return { lines: [], faults: [empty] };
+  const faults = headingFaults(headings.record, kind);
+  if (faults.length > 0) return { lines: [], faults };
+  if (rows.length > mostLines) return { lines: [], faults: [tooMany] };
+  const read = rows.map((row) => readRow<Thing>(row, headings.record, kind));
+  return {
+    lines: read.flatMap(({ line }) => (line === null ? [] : [line])),
+    faults: read.flatMap((each) => each.faults),
+  };
+};
+
+interface Row {
+  readonly record: readonly string[];
+  readonly info: { readonly lines: number };
+}
+
+const split = (text: string): readonly Row[] | Fault => {
+  const [first = ''] = text.split('\n', 1);
+  const delimiter = first.split(';').length > first.split(',').length ? ';' : ',';
+  try {
+    return parse(text, {
+      bom: true,
+      delimiter,
+      info: true,
+      relax_column_count: true,
+      skip_empty_lines: true,
+      trim: true,
+    }) as unknown as readonly Row[];
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    return {
+      path: `line ${String(error.lines)}`,
+      problem: 'the line cannot be taken apart: a quotation mark is open, or stands inside a cell.',
+      remedy: 'Put quotation marks around the whole cell, and write those inside it twice.',
+    };
+  }
+};
+
+const headingFaults = (headings: readonly string[], { columns }: CsvKind): readonly Fault[] => {
+  const known = columns.map(({ heading }) => heading);
+  const missing = columns.filter(({ heading, optional }) => !optional && !headings.includes(heading));
+  const faultAt = (heading: string, problem: string): Fault => ({
+    path: `line 1, ${heading}`,
+    problem,
+    remedy: `The headings are: ${known.join(', ')}.`,
+  });
+  return [
+    ...missing.map(({ heading }) => faultAt(heading, 'this column is missing.')),
+    ...headings
+      .filter((heading) => !known.includes(heading))
+      .map((heading) => faultAt(heading, 'this column is not known.')),
+    ...headings
+      .filter((heading, index) => headings.indexOf(heading) < index)
+      .map((heading) => faultAt(heading, 'this column stands here twice.')),
+  ];
+};
+
+const readRow = <Thing>(
+  { record, info: { lines: line } }: Row,
+  headings: readonly string[],
+  kind: CsvKind,
+): { readonly line: Line<Thing> | null; readonly faults: readonly Fault[] } => {
+  if (record.length !== headings.length) return { line: null, faults: [otherLength(line, record, headings)] };
+  const cells = cellsOf(record, headings, kind);
+  const read = kind.schema.safeParse(kind.thingOf(cells));
+  if (read.success) return { line: { line, cells, thing: read.data as Thing }, faults: [] };
+  const faults = shapeFaults(kind.schema, kind.thingOf(cells));
+  return { line: null, faults: faults.map((fault) => atLine(line, fault)) };
+};
+
+/** A cell that should hold a figure and does not is left as it is: the schema says what is wrong with it. */
+const cellsOf = (record: readonly string[], headings: readonly string[], { columns }: CsvKind): Cells =>
+  Object.fromEntries(
+    headings.flatMap((heading, index) => {
+      const cell = (record[index] ?? '').replace(madeHarmless, '');
+      if (cell === '') return [];
+      const isFigure = columns.some((column) => column.heading === heading && column.holds === 'number');
+      return [[heading, isFigure && /^-?\d+(\.\d+)?$/.test(cell) ? Number(cell) : cell]];
+    }),
+  );
+
+/** As `writeCsv` makes a cell harmless that a spreadsheet would take for a formula. */
+const madeHarmless = /^'(?=[=+\-@\t])/;
+
+const otherLength = (line: number, record: readonly string[], headings: readonly string[]): Fault => ({
+  path: `line ${line}`,
+  problem: `the line has ${record.length} cells, and there are ${headings.length} headings.`,
+  remedy: 'Put quotation marks around a cell that has a comma in it; leave empty cells empty.',
+});
+
+const empty: Fault = {
+  path: 'line 1',
+  problem: 'the file is empty.',
+  remedy: 'Send the headings, then a line for each thing.',
+};
+const tooMany: Fault = {
+  path: `line ${mostLines + 2}`,
+  problem: `the file has more than ${mostLines} lines.`,
+  remedy: 'Send it in parts.',
+};

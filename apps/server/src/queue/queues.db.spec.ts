@@ -1,0 +1,42 @@
+import { Redis } from 'ioredis';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { createTestServer, type TestServer } from '../testing/create-test-server.js';
+
+let server: TestServer;
+beforeAll(async () => {
+  server = await createTestServer({ content: 'empty' });
+});
+afterAll(() => server.close());
+
+const redisUrl = inject('redisUrl');
+
+const isInRedis = async (url: string, job: string): Promise<boolean> => {
+  const redis = new Redis(url);
+  const found = await redis.exists(`bull:where-jobs-live:${job}`);
+  await redis.quit();
+  return found === 1;
+};
+
+const schemasOfQueues = async (): Promise<number> => {
+  const rows: readonly unknown[] = await server.database.query(
+    `select from pg_namespace where nspname = 'bullmq'`,
+  );
+  return rows.length;
+};
+
+describe('the queue', () => {
+  it.runIf(redisUrl !== undefined)(
+    'lives in Redis where REDIS_URL is set, and not in the database',
+    async () => {
+      await server.queues.queue('where-jobs-live').add('job', {}, { jobId: 'the-job' });
+      expect(await isInRedis(redisUrl!, 'the-job')).toBe(true);
+      expect(await schemasOfQueues()).toBe(0);
+    },
+  );
+
+  it.runIf(redisUrl === undefined)('lives in the database where there is no Redis', async () => {
+    await server.queues.queue('where-jobs-live').add('job', {}, { jobId: 'the-job' });
+    expect(await schemasOfQueues()).toBe(1);
+    expect(await server.queues.queue('where-jobs-live').getJobCounts('waiting')).toEqual({ waiting: 1 });
+  });
+});
