@@ -21,7 +21,7 @@ export function pricedStores(
   mode: EndTarget,
 ): readonly Store[] {
   const packSize = scenario.policy.drum.fillLitres;
-  const replacement = replacementPerLitre(scenario, stores, routes);
+  const replacement = replacementPerLitre(scenario, stores, routes, mode);
   const prices = storePrices({
     days: scenario.days,
     dearestChange: dearestChange(routes, packSize, replacement, scenario.policy.changePrice),
