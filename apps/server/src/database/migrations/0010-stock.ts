@@ -2,7 +2,7 @@ import type { MigrationInterface, QueryRunner } from 'typeorm';
 
 /**
  * What a movement is searched by, read out of it by the database itself; and the stock that follows from the
- * movements, which can be thrown away and made again. Why it is kept: docs/decisions/0007-stock-beside-its-ledger.md.
+ * movements, which can be thrown away and made again. Why it is kept: docs/decisions/0008-stock-beside-its-ledger.md.
  */
 export class Stock1700000000010 implements MigrationInterface {
   readonly name = 'Stock1700000000010';
