@@ -3,7 +3,7 @@ import type { CacheProjection } from '@drumline/stock';
 import { printNumber } from '@drumline/units';
 import { levelGraph } from './level-graph.js';
 import { table } from './table.js';
-import { countOf, printDay } from './words.js';
+import { countOf } from './words.js';
 
 /** The stock picture by cache: opening, lowest and closing usable litres, the first bad days, and a line of levels. */
 export function cacheLines(caches: readonly CacheProjection[]): string[] {
@@ -73,10 +73,7 @@ export function baseLines(plan: FlightPlan): string[] {
 /** Shortages that the plan could not avoid, each with what stands in the way. */
 export function shortageLines(plan: FlightPlan): string[] {
   if (plan.shortages.length === 0) return ['None: every cache stays at or above its minimum.'];
-  return plan.shortages.map(
-    (short) =>
-      `${short.place} ${short.level} on ${printDay(short.date)} (day ${short.day}): ${printNumber(short.litres)} of ${printNumber(short.limitLitres)} L. Blocked by: ${short.blockedBy}`,
-  );
+  return plan.shortages.map(({ text, blockedBy }) => `${text} Blocked by: ${blockedBy}`);
 }
 
 /** "16 flights, 73 drums". */

@@ -22,11 +22,15 @@ export function flightLines(plan: FlightPlan): string[] {
 export function flightText(flight: PlannedFlight, currency: string): string[] {
   const head = `  ${flight.id}  ${flight.aircraft}  ${flight.departs}  ${routeText(flight)}`;
   if (flight.kind === 'booked' && flight.drums === 0)
-    return [`${head}  booked, no drums on it  ${crewText(flight)}`];
+    return [
+      `${head}  booked, no drums on it  ${crewText(flight)}`,
+      ...(flight.needsDecision === null ? [] : [`        NEEDS A DECISION: ${flight.needsDecision}`]),
+    ];
   return [
     `${head}  ${loadText(flight)}  ${crewText(flight)}  ${flight.kind === 'booked' ? 'booked' : flight.state}`,
     ...indent(
       [
+        ...(flight.needsDecision === null ? [] : [`NEEDS A DECISION: ${flight.needsDecision}`]),
         `Why: ${flight.reason.text}`,
         `If declined: ${flight.reason.ifDeclined}`,
         ...flight.legs.filter((leg) => leg.drumsAboard > 0).flatMap(legText),

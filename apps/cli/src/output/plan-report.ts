@@ -14,6 +14,7 @@ export function planLines(scenario: Scenario, name: string, { plan, beside }: Pl
     `Plan: ${plan.title}`,
     `${printDay(plan.firstDay)} and ${plan.days - 1} days more, the first ${plan.offeredDays} offered. As known on ${localText(scenario.asOf, scenario.timeZone)}. Target: ${name}.`,
     `${totalsLine(plan)}. ${floorText(plan)} (${proof.solver}, ${printNumber(proof.seconds, 1)} s, seed ${proof.seed}.)`,
+    ...decisionLines(plan),
     '',
     `FLIGHTS, times local (${scenario.timeZone})`,
     ...flightLines(plan),
@@ -32,5 +33,15 @@ export function planLines(scenario: Scenario, name: string, { plan, beside }: Pl
     '',
     ...(plan.remarks.length === 0 ? [] : ['REMARKS', ...plan.remarks, '']),
     ...cautions,
+  ];
+}
+
+/** Standing flights that can no longer be flown as they stand: first of all, because somebody must act. */
+function decisionLines({ needsDecision }: PlanDocument['plan']): string[] {
+  if (needsDecision.length === 0) return [];
+  return [
+    '',
+    'NEEDS A DECISION: flights that stand and can no longer be flown as they stand; the stock below counts their drums',
+    ...needsDecision.map(({ flight, fault }) => `  ${flight}: ${fault.what} ${fault.mend}`),
   ];
 }
