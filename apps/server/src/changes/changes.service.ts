@@ -17,8 +17,8 @@ export class ChangesService {
 
   /** From the rows themselves, so that whichever process wrote them, nothing is missed. */
   async versions(): Promise<Versions> {
-    const [row] = (await this.database.query(versionsSql)) as readonly [Versions];
-    return row;
+    const rows: readonly Versions[] = await this.database.query(versionsSql);
+    return rows[0]!;
   }
 }
 
