@@ -119,9 +119,10 @@ export class CasesService implements OnModuleInit {
 
   /** The account that sent the count counts as one who counted. */
   private async refuseCounters(open: OpenCase, people: readonly Account[]): Promise<void> {
-    const [row] = (await this.database.query('select account_id as sender from movements where id = $1', [
-      open.count,
-    ])) as readonly [{ readonly sender: string | null }];
+    const [row] = await this.database.query<readonly [{ readonly sender: string | null }]>(
+      'select account_id as sender from movements where id = $1',
+      [open.count],
+    );
     const counted = people.find(({ id, fullName }) => id === row.sender || open.countedBy.includes(fullName));
     if (counted === undefined) return;
     const words = `${counted.fullName} made the count at ${open.place} and cannot close its case: somebody else has to.`;
@@ -143,9 +144,10 @@ export class CasesService implements OnModuleInit {
   }
 
   private async notHeardFrom(count: string): Promise<readonly NotSeen[]> {
-    const [row] = (await this.database.query('select recorded_at as at from movements where id = $1', [
-      count,
-    ])) as readonly [{ readonly at: Date }];
+    const [row] = await this.database.query<readonly [{ readonly at: Date }]>(
+      'select recorded_at as at from movements where id = $1',
+      [count],
+    );
     return this.sessions.notSeenSince(row.at, ['pilot', 'helicopter crew', 'storekeeper']);
   }
 

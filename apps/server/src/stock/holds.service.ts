@@ -76,10 +76,10 @@ export class HoldsService {
 
   /** Who has not asked the server for anything since a hold was set, by name. */
   async notHeard(movement: string): Promise<readonly NotSeen[]> {
-    const [row] = (await this.database.query(
+    const [row] = await this.database.query<readonly { readonly at: Date }[]>(
       `select recorded_at as at from movements where id = $1 and kind = 'held'`,
       [movement],
-    )) as readonly { readonly at: Date }[];
+    );
     if (row === undefined)
       throw new Problem('not-found', `There is no hold ${movement}. See /api/movements.`);
     return this.sessions.notSeenSince(row.at, inTheField);

@@ -62,9 +62,9 @@ export class KeptStock {
   }
 
   async territoryVersion(): Promise<number> {
-    const [row] = (await this.database.query(`select ${territorySql} as version`)) as readonly [
-      { readonly version: number },
-    ];
+    const [row] = await this.database.query<readonly [{ readonly version: number }]>(
+      `select ${territorySql} as version`,
+    );
     return row.version;
   }
 
@@ -94,7 +94,7 @@ interface Versions {
 }
 
 const readVersions = async (manager: EntityManager): Promise<Versions> => {
-  const [row] = (await manager.query(versionsSql)) as readonly [Versions];
+  const [row] = await manager.query<readonly [Versions]>(versionsSql);
   return row;
 };
 

@@ -86,9 +86,9 @@ interface Inserted {
 const insertOne = async (transaction: EntityManager, movement: Movement, by: Actor): Promise<Inserted> => {
   const [added] = await insert(transaction, [movement], by);
   if (added !== undefined) return { isNew: true, kept: added.data };
-  const [known] = (await transaction.query('select data from movements where id = $1', [
+  const [known] = await transaction.query<readonly [Row]>('select data from movements where id = $1', [
     movement.id,
-  ])) as readonly [Row];
+  ]);
   return { isNew: false, kept: known.data };
 };
 

@@ -115,4 +115,4 @@ const rows = async (
   sql: string,
   parameters: readonly unknown[],
 ): Promise<Movement[]> =>
-  ((await transaction.query(sql, [...parameters])) as readonly Row[]).map(({ data }) => data);
+  (await transaction.query<readonly Row[]>(sql, [...parameters])).map(({ data }) => data);

@@ -143,7 +143,7 @@ const leg = fc.record({ flight: fc.constantFrom('F05', 'F06'), leg: fc.constantF
 const report = fc
   .tuple(number, number, place, clock, leg, fc.integer({ min: 1, max: 220 }), fc.integer({ min: 0, max: 9 }))
   .map(([drum, other, at, when, onLeg, litres, kind]) => {
-    const reports = [
+    const reports: readonly ({ readonly kind: string } & Readonly<Record<string, unknown>>)[] = [
       loaded(drum, at, { ...when, ...onLeg }),
       loaded(drum, at, { ...when, ...onLeg }),
       leftAt(drum, at, { ...when, ...onLeg }),
@@ -163,5 +163,5 @@ const report = fc
         millilitres: 1000 * litres,
       },
     ];
-    return reports[kind]! as { readonly kind: string };
+    return reports[kind]!;
   });
