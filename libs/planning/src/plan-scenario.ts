@@ -14,6 +14,7 @@ import type { Scenario } from './scenario.js';
 import { blockedWords } from './shortages/blocked-words.js';
 import { findBlockers, type Solver } from './shortages/find-blockers.js';
 import { findShortages } from './shortages/find-shortages.js';
+import { noMoreFragileThanByHand } from './steady/no-more-fragile.js';
 import { steadyPlan } from './steady/steady-plan.js';
 
 export interface PlanOptions {
@@ -55,7 +56,8 @@ export async function planScenario(
 
   const isOver = () => options.isOver('bettering');
   const found = await searchedAgain(built, outcome.plan, solver, isOver);
-  const steady = fitSchedule(built, steadyPlan(built, found, isOver));
+  const steadied = steadyPlan(built, found, isOver);
+  const steady = fitSchedule(built, await noMoreFragileThanByHand(built, steadied, solver, isOver));
   const described = readPlan(built, steady);
   const shortages = await explainedShortages(built, steady, described, options, solver);
   const { endTarget, weather } = options;

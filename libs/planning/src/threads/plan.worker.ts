@@ -11,7 +11,7 @@ const clock = () => performance.now();
 const shouldStop = () => Atomics.load(stop, 0) === 1;
 
 // Of the time for the plan: for making it better and less fragile, then asking what blocks each shortage; and for its check and weather.
-const AFTER_SHARE = 0.15;
+const AFTER_SHARE = 0.25;
 const LEAST_AFTER_SECONDS = 2;
 const LAST_SECONDS = 0.8;
 
@@ -45,9 +45,9 @@ if (first) {
   if (found.status === 'solved') send({ kind: 'first', plan: found.plan });
 }
 
-/** Asking keeps half of the time after the search. */
+/** Asking keeps a third of the time after the search. */
 const kept: Record<AfterStage, number> = {
-  bettering: LAST_SECONDS + afterSeconds / 2,
+  bettering: LAST_SECONDS + afterSeconds / 3,
   'asking what blocks': LAST_SECONDS,
 };
 const isOver = (stage: AfterStage) =>
