@@ -71,7 +71,9 @@ describe('a document that is not a scenario', () => {
 
   it('lists every field that is missing', () => {
     const parsed = parseScenario({ format: 'drumline-scenario/1' });
-    expect(parsed.ok ? [] : ['format', ...parsed.faults.map(({ path }) => path)]).toEqual(Object.keys(tinyDocument()));
+    expect(parsed.ok ? [] : ['format', ...parsed.faults.map(({ path }) => path)]).toEqual(
+      Object.keys(tinyDocument()),
+    );
   });
 
   it('text that is not JSON has one fault, with line and column', () => {

@@ -1,6 +1,6 @@
 import type { RouteLoad } from '@drumline/loading';
 import { type PayloadRow, payloadTable, type Scenario } from '@drumline/planning';
-import { type Cents, print, printNumber } from '@drumline/units';
+import { print, printNumber } from '@drumline/units';
 import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { cautions } from '../output/cautions.js';
 import { table } from '../output/table.js';
@@ -60,7 +60,7 @@ function cells(row: PayloadRow, currency: string): string[] {
     soft.legs[0]!.binding.name,
     print(dry.rampFuelLb, 'lb'),
     print(dry.blockHours, 'h', 2),
-    wholeMoney(dry.cost as Cents, currency),
+    wholeMoney(dry.cost, currency),
     dry.unloadOrStay[0]!.canLeaveLoaded
       ? 'can leave again'
       : `unload or stay: ${print(dry.unloadOrStay[0]!.overLb, 'lb')} over`,

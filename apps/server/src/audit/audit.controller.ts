@@ -1,8 +1,8 @@
 import { Controller, Get, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
-import { Act } from '../people/access.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
+import { Act } from '../people/access.js';
 import { AuditService } from './audit.service.js';
 
 const auditQuery = pageQuery.extend({

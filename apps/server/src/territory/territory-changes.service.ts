@@ -1,9 +1,9 @@
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
-import { mayDo } from '../people/permission.js';
 import type { Expected } from '../http/etag.js';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
+import { mayDo } from '../people/permission.js';
 import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
 import type { Entry } from './entry.table.js';
 import { kindNamed } from './kinds.js';

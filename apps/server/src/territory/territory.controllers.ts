@@ -2,11 +2,11 @@ import { Body, Controller, Delete, Get, Param, Put, Query, Res, type Type } from
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { z } from 'zod';
-import { Act, Me, OfTheOperator } from '../people/access.js';
-import { mayDo, refuseUnlessMay } from '../people/permission.js';
 import { type Expected, ExpectedVersion, etagOf } from '../http/etag.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
+import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
+import { mayDo, refuseUnlessMay } from '../people/permission.js';
 import type { Entry } from './entry.table.js';
 import { type Kind, kinds } from './kinds.js';
 import { TerritoryService } from './territory.service.js';

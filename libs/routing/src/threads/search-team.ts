@@ -79,7 +79,7 @@ export class SearchTeam {
       sent: Number.POSITIVE_INFINITY,
     };
     member.worker.on('message', (message: SearchMessage) => this.hear(member, message));
-    member.worker.on('error', (error) => this.settle.fail(error as Error));
+    member.worker.on('error', (error) => this.settle.fail(error));
     this.members.push(member);
   }
 
