@@ -2,7 +2,10 @@ import { defineConfig } from 'vitest/config';
 
 // Tests run from source: the `source` export condition of each package. Never list `import` here.
 const conditions = ['source', 'module', 'node', 'default'];
-const shared = { resolve: { conditions }, ssr: { resolve: { conditions } } };
+const resolution = { resolve: { conditions }, ssr: { resolve: { conditions } } };
+
+// Laws are looked for from the same seed every time; another with LAW_SEED=<n>.
+const setupFiles = ['tests/law-seed.ts'];
 
 export default defineConfig({
   test: {
@@ -11,23 +14,37 @@ export default defineConfig({
     },
     projects: [
       {
-        ...shared,
+        ...resolution,
         test: {
+          setupFiles,
           name: 'unit',
           include: ['libs/**/*.spec.ts', 'apps/**/*.spec.ts'],
-          exclude: ['**/*.db.spec.ts'],
+          exclude: ['**/*.db.spec.ts', '**/*.law.spec.ts'],
+          // Libs keep no state between tests: one context for all files spares most of the time.
+          isolate: false,
         },
       },
-      { ...shared, test: { name: 'repository', include: ['tests/repository/**/*.spec.ts'] } },
-      { ...shared, test: { name: 'published', include: ['tests/published/**/*.spec.ts'] } },
+      // Long searches for a counter-example: solvers and bounds against brute force.
       {
-        ...shared,
-        test: { name: 'scenarios', include: ['tests/scenarios/**/*.spec.ts'], testTimeout: 120_000 },
+        ...resolution,
+        test: { setupFiles, name: 'laws', include: ['libs/**/*.law.spec.ts'], testTimeout: 120_000 },
+      },
+      { ...resolution, test: { setupFiles, name: 'repository', include: ['tests/repository/**/*.spec.ts'] } },
+      { ...resolution, test: { setupFiles, name: 'published', include: ['tests/published/**/*.spec.ts'] } },
+      {
+        ...resolution,
+        test: {
+          setupFiles,
+          name: 'scenarios',
+          include: ['tests/scenarios/**/*.spec.ts'],
+          testTimeout: 120_000,
+        },
       },
       // On a real PostgreSQL, one for the run: apps/server/src/testing/run-postgres.ts.
       {
-        ...shared,
+        ...resolution,
         test: {
+          setupFiles,
           name: 'server',
           include: ['apps/server/src/**/*.db.spec.ts'],
           globalSetup: ['apps/server/src/testing/run-postgres.ts'],
@@ -35,7 +52,10 @@ export default defineConfig({
           hookTimeout: 120_000,
         },
       },
-      { ...shared, test: { name: 'cli', include: ['tests/cli/**/*.spec.ts'], testTimeout: 120_000 } },
+      {
+        ...resolution,
+        test: { setupFiles, name: 'cli', include: ['tests/cli/**/*.spec.ts'], testTimeout: 120_000 },
+      },
     ],
   },
 });

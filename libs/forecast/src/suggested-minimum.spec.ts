@@ -30,7 +30,8 @@ describe('suggested minimum', () => {
           suggestedMinimum(uneven, late, litres(400), service),
         );
         expect(low!.minimum).toBe(low!.leadTimeUse + low!.safetyStock + low!.reserve);
-        expect(high!.minimum).toBeGreaterThanOrEqual(low!.minimum);
+        // Sums of the same parts differ in the last digit.
+        expect(high!.minimum).toBeGreaterThanOrEqual(low!.minimum - 1e-6);
       }),
     );
   });

@@ -1,6 +1,6 @@
 import type { MigrationInterface, QueryRunner } from 'typeorm';
 
-/** Why documents and not a table for each kind: docs/decisions/0006-the-territory-as-versioned-documents.md. */
+/** Why documents and not a table for each kind: docs/decisions/0009-the-territory-as-versioned-documents.md. */
 export class Territory1700000000004 implements MigrationInterface {
   readonly name = 'Territory1700000000004';
 
