@@ -20,7 +20,7 @@ export function planColumns(
 
 function moneyRows(currency: string, haveChanges: boolean): Row[] {
   const changes: Row = [
-    'price of changes to the standing plan',
+    'price of changes to the standing plan, beside the total',
     (plan) => wholeMoney(cents(plan.tiers.changes), currency),
   ];
   return [
@@ -72,4 +72,15 @@ export function floorText(plan: FlightPlan): string {
   if (moneyGap.share < 5e-6)
     return 'No plan on the routes looked at is cheaper with no more shortage: proven.';
   return `On the routes looked at, with no more shortage, at most ${wholeMoney(moneyGap.savedAtMost, currency)} could be saved: the gap is ${gapText(plan)}.`;
+}
+
+/** The caches that the drawn weather brings below critical most often. */
+export function fragileCaches({ risk }: FlightPlan): string[] {
+  const worst = [...(risk?.byCache ?? [])]
+    .filter(({ belowCritical }) => belowCritical > 0)
+    .sort((a, b) => b.belowCritical - a.belowCritical)
+    .slice(0, 5);
+  if (worst.length === 0) return [];
+  const shares = worst.map(({ place, belowCritical }) => `${place} ${percent(belowCritical)}`).join(', ');
+  return [`Below critical most often, in the first plan: ${shares}.`];
 }

@@ -70,12 +70,10 @@ function costText(flight: PlannedFlight, currency: string): string[] {
 
 function legText(leg: PlannedLeg): string[] {
   const aboard = `${leg.from}-${leg.to}, ${leg.surface}: ${countOf(leg.drumsAboard, 'drum')} of ${leg.drumsPossible} possible`;
+  const room = leg.drumsPossible - leg.drumsAboard;
   const limit = `${leg.binding.place ? `${leg.binding.place} ` : ''}${leg.binding.name}`;
-  const binds = leg.drumsAboard === leg.drumsPossible ? `binds ${limit}` : `tightest is ${limit}`;
-  const spare =
-    leg.binding.name === 'drum positions'
-      ? countOf(leg.drumsPossible - leg.drumsAboard, 'place')
-      : print(leg.spareLb, 'lb');
+  const binds = room === 0 ? `binds ${limit}` : `${room} more would fit; tightest is ${limit}`;
+  const spare = leg.binding.name === 'drum positions' ? countOf(room, 'place') : print(leg.spareLb, 'lb');
   return [
     `${aboard}; ${binds}, ${spare} spare. Positions ${leg.positions.join(' ')}.`,
     ...(leg.relax === '' ? [] : [`  ${leg.relax}`]),

@@ -3,7 +3,7 @@ import type { Scenario } from '@drumline/planning';
 import { printNumber } from '@drumline/units';
 import { baseLines, cacheLines, shortageLines, totalsLine } from './caches.js';
 import { cautions } from './cautions.js';
-import { floorText, planColumns } from './costs.js';
+import { floorText, fragileCaches, planColumns } from './costs.js';
 import { flightLines } from './flights.js';
 import { localText, printDay } from './words.js';
 
@@ -30,6 +30,7 @@ export function planLines(scenario: Scenario, name: string, { plan, beside }: Pl
     '',
     'PLANS BESIDE EACH OTHER',
     ...planColumns([{ name, plan }, ...beside]),
+    ...fragileCaches(plan),
     '',
     ...(plan.remarks.length === 0 ? [] : ['REMARKS', ...plan.remarks, '']),
     ...cautions,
@@ -42,6 +43,8 @@ function decisionLines({ needsDecision }: PlanDocument['plan']): string[] {
   return [
     '',
     'NEEDS A DECISION: flights that stand and can no longer be flown as they stand; the stock below counts their drums',
-    ...needsDecision.map(({ flight, fault }) => `  ${flight}: ${fault.what} ${fault.mend}`),
+    ...needsDecision.map(
+      ({ flight, fault, consequence }) => `  ${flight}: ${fault.what} ${fault.mend} ${consequence}`,
+    ),
   ];
 }
