@@ -39,7 +39,7 @@ describe('drumline plan', () => {
 
   it('shows progress, and answers Ctrl-C with the best plan so far', async () => {
     const { child, ended } = start('plan', seed, '--seconds', '60', '--end', 'minimum');
-    await hasSaid(child, '(search)');
+    await hasSaid(child, ' cr');
     child.kill('SIGINT');
     const { code, out, err } = await ended;
     expect(code).toBe(130);
@@ -52,7 +52,7 @@ describe('drumline plan', () => {
     const file = join(place, 'plan.json');
     writeFileSync(file, 'the old plan');
     const { child, ended } = start('plan', seed, '--seconds', '60', '--end', 'minimum', '--out', file);
-    await hasSaid(child, 'best');
+    await hasSaid(child, ' cr');
     child.kill('SIGKILL');
     await ended;
     expect(readFileSync(file, 'utf8')).toBe('the old plan');
