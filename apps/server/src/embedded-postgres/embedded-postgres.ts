@@ -94,7 +94,24 @@ interface Run {
   readonly port: number;
 }
 
+/** How long the number of a dead server may go on being taken: until whoever collects dead processes has done so. */
+const lockSeconds = 15;
+
+/** PostgreSQL refuses while the number in its lock file is a process, even one that was killed and not yet collected. */
 const runServer = async (run: Run): Promise<HeldServer> => {
+  const until = performance.now() + lockSeconds * 1000;
+  for (;;) {
+    try {
+      return await tryServer(run);
+    } catch (error) {
+      const isLocked = (error as Error).message.includes('lock file "postmaster.pid" already exists');
+      if (!isLocked || performance.now() > until) throw error;
+      await wait(500);
+    }
+  }
+};
+
+const tryServer = async (run: Run): Promise<HeldServer> => {
   const { directory, log } = run;
   const left = await findRunningServer(directory.cluster);
   if (left !== null) log.info('A database left running is taken over.', { pid: left.pid });
