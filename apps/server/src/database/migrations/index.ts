@@ -9,6 +9,7 @@ import { Plans1700000000008 } from './0008-plans.js';
 import { Flights1700000000009 } from './0009-flights.js';
 import { Stock1700000000010 } from './0010-stock.js';
 import { FirstPlansSettledLoads1700000000011 } from './0011-first-plans-settled-loads.js';
+import { FlightReports1700000000012 } from './0012-flight-reports.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -23,4 +24,5 @@ export const migrations = [
   Flights1700000000009,
   Stock1700000000010,
   FirstPlansSettledLoads1700000000011,
+  FlightReports1700000000012,
 ] as const;
