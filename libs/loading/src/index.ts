@@ -13,6 +13,18 @@ export { centreOfGravity, envelopeAt, type Mass } from './envelope.js';
 export { findPositions, type Positions } from './find-positions.js';
 export type { BalanceFault } from './loading-faults.js';
 export { ownFuel } from './own-fuel.js';
+export {
+  type PrintedLeg,
+  type PrintedRequest,
+  printedLb,
+  printedLbOf,
+  printedLegs,
+} from './printed-weights.js';
 export * from './route-load.js';
 export { type StripWeights, stripWeights } from './strip-limit.js';
 export { type MoveSuggestion, suggestMove } from './suggest-move.js';
+export { compareTotals, type TotalsComparison, type TotalsQuestion } from './two-totals/compare-totals.js';
+export { nearNumbers } from './two-totals/near-numbers.js';
+export { questionWeight } from './two-totals/question-weight.js';
+export { type ItemTotals, itemTotals, type SheetItem } from './two-totals/sheet-item.js';
+export type { Slip, SlipKind } from './two-totals/slip.js';

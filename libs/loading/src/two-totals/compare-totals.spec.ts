@@ -1,0 +1,189 @@
+import { kilograms, pounds } from '@drumline/units';
+import { describe, expect, it } from 'vitest';
+import { compareTotals, type TotalsQuestion } from './compare-totals.js';
+import { itemTotals, type SheetItem } from './sheet-item.js';
+
+/** The six drums of F05 as the demo territory weighs them. */
+const drum = (number: string, place: string, gross: number, tare: number): SheetItem => ({
+  name: `${number} in ${place}`,
+  kg: kilograms(gross),
+  tareKg: kilograms(tare),
+});
+const items = [
+  drum('0447', 'R1L', 179.0, 19.0),
+  drum('0448', 'R1R', 179.7, 19.7),
+  drum('0449', 'R2L', 180.4, 20.4),
+  drum('0450', 'R2R', 179.0, 19.0),
+  drum('0451', 'R3L', 179.7, 19.7),
+  drum('0452', 'R3R', 180.4, 20.4),
+];
+
+const question = (typed: number, changes: Partial<TotalsQuestion> = {}): TotalsQuestion => ({
+  of: 'load',
+  bySheetLb: pounds(2378),
+  typedLb: pounds(typed),
+  toleranceLb: pounds(0),
+  items,
+  otherDrums: [],
+  taxiFuelLb: pounds(30),
+  plannedLb: pounds(2381),
+  ...changes,
+});
+const takeoff = (typed: number, changes: Partial<TotalsQuestion> = {}) =>
+  question(typed, {
+    of: 'take-off weight',
+    bySheetLb: pounds(8528),
+    toleranceLb: pounds(10),
+    plannedLb: pounds(8531),
+    ...changes,
+  });
+const kinds = (asked: TotalsQuestion) => compareTotals(asked).slips.map(({ kind }) => kind);
+const words = (asked: TotalsQuestion) => compareTotals(asked).slips.map((slip) => slip.words);
+
+describe('the column of F05', () => {
+  it('the printed pounds add up to 2,378 lb; 1,078.2 kg is 2,377 lb, and the pound between is explained', () => {
+    const totals = itemTotals(items);
+    expect(totals.lb).toBe(2378);
+    expect(totals.kg).toBeCloseTo(1078.2, 9);
+    expect(totals.kgAsLb).toBeCloseTo(2377.0, 1);
+    expect(totals.roundingWords).toBe('1,078.2 kg is 2,377 lb; the 1 lb apart is rounding, row by row');
+  });
+
+  it('a column that rounds to its kg total needs no words', () => {
+    expect(itemTotals(items.slice(0, 1)).roundingWords).toBeNull();
+  });
+});
+
+describe('two totals that agree', () => {
+  it('the aircraft says what the sheet says', () => {
+    expect(compareTotals(takeoff(8528))).toEqual({
+      agrees: true,
+      differenceLb: 0,
+      words: '8,528 lb and 8,528 lb: the same',
+      slips: [],
+      advice: 'Within the tolerance.',
+    });
+  });
+
+  it('a difference of the tolerance agrees, a pound more does not', () => {
+    expect(compareTotals(takeoff(8538)).agrees).toBe(true);
+    expect(compareTotals(takeoff(8539)).agrees).toBe(false);
+  });
+});
+
+describe('slips that would explain a difference', () => {
+  it('digits swapped: 8,528 and 8,258 are 270 lb apart', () => {
+    const compared = compareTotals(takeoff(8258));
+    expect(compared).toMatchObject({
+      agrees: false,
+      differenceLb: 270,
+      words: '8,528 lb and 8,258 lb: 270 lb apart',
+    });
+    expect(compared.slips[0]).toMatchObject({ kind: 'digits swapped' });
+    expect(compared.slips[0]!.words).toContain('with 5 and 2 changed over');
+  });
+
+  it('digits swapped in one weight of the column: 395 read as 359', () => {
+    expect(words(question(2378 - 36))).toEqual([
+      '36 lb apart. Two digits of the weight of 0447 in R1L, and of 0450 in R2R may be changed over in one of the sums.',
+    ]);
+  });
+
+  it('a drum left out, with its number and position', () => {
+    expect(kinds(question(1983))).toEqual(['left out']);
+    expect(words(question(1983))[0]).toMatch(/^395 lb apart. That is the weight of 0447 in R1L, and of/);
+  });
+
+  it('a drum counted twice', () => {
+    expect(kinds(question(2776))).toEqual(['counted twice']);
+    expect(words(question(2776))[0]).toContain('0449 in R2L, and of 0452 in R3R');
+  });
+
+  it('kilograms in the pounds box, for the load and for the whole aeroplane', () => {
+    expect(kinds(question(1078))).toEqual(['kg for lb']);
+    expect(kinds(takeoff(3868))).toEqual(['kg for lb']);
+  });
+
+  it('one weight added in kg: 179 for 395', () => {
+    expect(kinds(question(2378 - 216))).toEqual(['kg for lb']);
+  });
+
+  it('the load added in kg in a take-off weight', () => {
+    expect(kinds(takeoff(8528 - 1300))).toContain('kg for lb');
+    expect(words(takeoff(8528 - 1300))[0]).toContain('1,078.2 kg');
+  });
+
+  it('pounds taken for kilograms and converted again', () => {
+    expect(kinds(question(5243))).toEqual(['lb for kg']);
+  });
+
+  it('one weight taken for kilograms: 395 lb added as 871', () => {
+    expect(kinds(question(2378 + 476))).toEqual(['lb for kg']);
+  });
+
+  it('fuel only, without the drums; and one drum without its own weight', () => {
+    expect(words(question(2378 - 262))[0]).toContain('6 empty drums weigh 118.2 kg, 261 lb');
+    expect(kinds(question(2378 - 42))).toEqual(['gross for net']);
+  });
+
+  it('ramp weight for take-off weight', () => {
+    expect(kinds(takeoff(8558))).toContain('before taxi');
+  });
+
+  it('the plan for the real drums', () => {
+    expect(kinds(takeoff(8531, { toleranceLb: pounds(0), items: items.slice(0, 2) }))).toContain(
+      'planned weight',
+    );
+  });
+
+  it('another drum: a part-used one taken for one on the sheet', () => {
+    const otherDrums = [{ name: '0391', kg: kilograms(102.4), tareKg: kilograms(20.4) }];
+    // 226 lb for 395 lb is 169 lb less.
+    expect(words(question(2378 - 169, { otherDrums }))).toEqual([
+      '169 lb apart, as 0391 for 0447 in R1L, or 0391 for 0450 in R2R. Read the drum numbers again.',
+    ]);
+  });
+
+  it('one digit misread: 1 to 9 times a power of ten', () => {
+    expect(kinds(question(2378 + 500))).toEqual(['one digit']);
+    expect(kinds(takeoff(8528 - 70))).toEqual(['one digit']);
+  });
+
+  it('a digit too few', () => {
+    expect(kinds(question(238))).toEqual(['ten times']);
+  });
+
+  it('rounding of the printed column, and then nothing else is looked for', () => {
+    expect(kinds(question(2377))).toEqual(['rounding']);
+    expect(words(question(2377))[0]).toContain('can differ by up to 3 lb');
+  });
+
+  it('none that we know', () => {
+    expect(compareTotals(question(2378 - 137))).toMatchObject({
+      slips: [],
+      advice: 'No slip that we know. Count the drums, then add both again.',
+    });
+  });
+
+  it('no word says which total is right', () => {
+    for (const typed of [1078, 1983, 2116, 2336, 2342, 2377, 2776, 2878, 5243])
+      for (const { title, words: said } of compareTotals(question(typed)).slips)
+        expect(`${title} ${said}`).not.toMatch(/\b(right|wrong|correct|the sheet is|your total)\b/i);
+  });
+});
+
+// Made from the list of slips: any slip on any drum of the sheet is among those named, whichever figure has it.
+describe('every slip is found on every drum', () => {
+  const slipsOfItem: readonly (readonly [string, (lb: number, item: SheetItem) => number])[] = [
+    ['left out', (lb) => -lb],
+    ['counted twice', (lb) => lb],
+    ['kg for lb', (lb, { kg }) => Math.round(kg) - lb],
+    ['gross for net', (_, { tareKg }) => -Math.round(tareKg! / 0.45359237)],
+  ];
+  it.each(slipsOfItem)('%s', (kind, change) => {
+    for (const item of items) {
+      const typed = 2378 + change(Math.round(item.kg / 0.45359237), item);
+      expect(kinds(question(typed)), `${item.name} ${typed}`).toContain(kind);
+    }
+  });
+});

@@ -1,0 +1,74 @@
+import {
+  type Kilograms,
+  kilograms,
+  kilogramsFromPounds,
+  pounds,
+  poundsFromKilograms,
+  print,
+} from '@drumline/units';
+import { printedLbOf } from '../printed-weights.js';
+import { roundingRoomLb, type SheetItem } from './sheet-item.js';
+import { apartOf, lbWords, namesWords, type Slip, type SlipFinder, type SlipQuestion } from './slip.js';
+
+/** Kilograms in the pounds column: the whole figure, the whole load, or one row of it. */
+export const kilogramsForPounds: SlipFinder = (question) => {
+  const { sheet, typed, items } = question;
+  const sheetKg = kilogramsFromPounds(pounds(sheet));
+  if (Math.abs(typed - sheetKg) <= room(question))
+    return [
+      {
+        kind: 'kg for lb',
+        title: 'Kilograms in the pounds box',
+        words: `${lbWords(sheet)} is ${print(sheetKg, 'kg')}. One figure may be in kg.`,
+      },
+    ];
+  const rows = items.filter(({ kg }) => Math.abs(apartOf(question) - (printedLbOf(kg) - kg)) <= 1);
+  return rows.length > 0 ? [oneRow('kg for lb', 'kg', question, rows)] : wholeLoad(question);
+};
+
+/** Pounds taken for kilograms and converted again: the whole figure, or one row of it. */
+export const poundsForKilograms: SlipFinder = (question) => {
+  const { sheet, typed, items } = question;
+  if (Math.abs(sheet - kilogramsFromPounds(pounds(typed))) <= room(question))
+    return [
+      {
+        kind: 'lb for kg',
+        title: 'Pounds taken for kilograms',
+        words: `${lbWords(sheet)} times 2.2046 is ${lbWords(typed)}. One figure may be converted once too often.`,
+      },
+    ];
+  const rows = items.filter(({ kg }) => {
+    const lb = printedLbOf(kg);
+    return Math.abs(apartOf(question) - (poundsFromKilograms(kilograms(lb)) - lb)) <= 2;
+  });
+  return rows.length > 0 ? [oneRow('lb for kg', 'lb taken for kg', question, rows)] : [];
+};
+
+/** A take-off weight in which the whole load was added in kg. */
+function wholeLoad(question: SlipQuestion): readonly Slip[] {
+  if (question.of !== 'take-off weight') return [];
+  const kg = question.items.reduce((sum, item) => sum + item.kg, 0);
+  const lb = question.items.reduce((sum, item) => sum + printedLbOf(item.kg), 0);
+  if (lb === 0 || Math.abs(apartOf(question) - (lb - kg)) > room(question)) return [];
+  return [
+    {
+      kind: 'kg for lb',
+      title: 'The load added in kilograms',
+      words: `${lbWords(apartOf(question))} apart. The load is ${lbWords(lb)}, ${print(kg as Kilograms, 'kg', 1)}; one figure may have its kg added as lb.`,
+    },
+  ];
+}
+
+/** Room for rounding row by row; the kg column may be rounded as well. */
+const room = ({ items }: SlipQuestion): number => Math.max(1, roundingRoomLb(items));
+
+const oneRow = (
+  kind: Slip['kind'],
+  unit: string,
+  question: SlipQuestion,
+  rows: readonly SheetItem[],
+): Slip => ({
+  kind,
+  title: 'One weight in the other unit',
+  words: `${lbWords(apartOf(question))} apart. The weight of ${namesWords(rows)} may be added as ${unit} in one figure.`,
+});
