@@ -1,6 +1,6 @@
 import { hours } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
-import { expectedSurface } from './expected-surface.js';
+import { expectedSurface, knownSurface } from './expected-surface.js';
 import type { SurfaceReport, SurfaceState } from './place.js';
 
 const ash = { code: 'ASH', surface: { staleAfterHours: hours(24), expected: 'dry' as const } };
@@ -18,6 +18,25 @@ const expectedOn = (...reports: SurfaceReport[]) => {
   const surface = expectedSurface(reports, asOf, morning);
   return days.map((day) => surface(ash, day));
 };
+
+describe('known surface', () => {
+  const knownAt = (at: string, ...reports: readonly SurfaceReport[]) =>
+    knownSurface(reports, at, 'Etc/GMT')(ash);
+
+  it('a report is good for the hours of its strip, and then the surface is unknown, not dry', () => {
+    const dry = report('dry', '2027-03-01T07:00Z');
+    expect(knownAt('2027-03-02T07:00Z', dry)).toBe('dry');
+    expect(knownAt('2027-03-02T07:01Z', dry)).toBeNull();
+    expect(knownAt('2027-03-02T07:00Z')).toBeNull();
+  });
+
+  it('one with a last day is good to the end of it; what is reported later is not known yet', () => {
+    const soft = report('soft', '2027-03-01T07:00Z', { untilDate: '2027-03-03' });
+    expect(knownAt('2027-03-03T23:59Z', soft)).toBe('soft');
+    expect(knownAt('2027-03-04T00:00Z', soft)).toBeNull();
+    expect(knownAt('2027-03-01T06:59Z', soft)).toBeNull();
+  });
+});
 
 describe('expected surface', () => {
   it('expected surface: without a report it is the expected state of the strip', () => {

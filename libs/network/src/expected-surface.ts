@@ -39,6 +39,25 @@ export const expectedSurface = (
   };
 };
 
+/**
+ * What is known of the surface at a moment: the latest report until then, while no more than `staleAfterHours` have gone
+ * by, or up to the end of its `untilDate`. Null: unknown, which is never taken for dry.
+ */
+export const knownSurface = (
+  reports: readonly SurfaceReport[],
+  at: IsoInstant,
+  timeZone: string,
+): ((place: SurfacedPlace) => SurfaceState | null) => {
+  const latest = latestByPlace(reports, at);
+  return ({ code, surface }) => {
+    const report = latest.get(code);
+    if (!report) return null;
+    const isFresh = epochMinutes(at) - epochMinutes(report.at) <= surface.staleAfterHours * 60;
+    const isForetold = report.untilDate !== undefined && localDate(at, timeZone) <= report.untilDate;
+    return isFresh || isForetold ? report.state : null;
+  };
+};
+
 const latestByPlace = (reports: readonly SurfaceReport[], asOf: IsoInstant): Map<string, SurfaceReport> => {
   const known = reports.filter(({ at }) => epochMinutes(at) <= epochMinutes(asOf));
   known.sort((a, b) => epochMinutes(a.at) - epochMinutes(b.at));

@@ -20,6 +20,7 @@ import type {
   Litres,
   Minutes,
   NauticalMiles,
+  Pounds,
 } from '@drumline/units';
 
 /** Everything a plan is made from: the operator's territory, stock, fleet, crews and programme at one moment. */
@@ -82,6 +83,10 @@ export interface Policy {
   readonly crew: CrewRules;
   readonly flyingDay: FlyingDay;
   readonly countTolerance: CountTolerance;
+  /** By how much the two totals of a loaded flight may differ; absent: none can be marked loaded. */
+  readonly twoTotals?: { readonly toleranceLb: Pounds; readonly reference: string };
+  /** How long after its expected time a flight is overdue; absent: none is called so. */
+  readonly overdue?: { readonly afterMinutes: Minutes; readonly reference: string };
   /** A price per standing flight that a re-plan removes, moves or changes. */
   readonly changePrice: Cents;
   /** Worth of a litre missing from the end target; absent: the dearest delivered cost in the territory. */

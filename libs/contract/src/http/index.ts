@@ -1,4 +1,7 @@
 export * from './flight-acts.js';
+export * from './flight-report.js';
 export * from './movement-schema.js';
+export { type PagePath, pagePaths } from './page-paths.js';
 export * from './plan-request.js';
+export type * from './projection-answer.js';
 export * from './stock-requests.js';

@@ -3,7 +3,8 @@ import { z } from 'zod';
 import { isoDate, placeCode } from '../scenario/field.js';
 import { drumCount, grossKg, longText, millilitres, moment, shortText } from './written-field.js';
 
-const written = {
+/** Who reports, when it happened and was written down, by which means. */
+export const written = {
   happenedAt: moment('When it happened', '2027-06-14T07:20Z'),
   writtenAt: moment('When it was written down', '2027-06-14T07:25Z'),
   means: z

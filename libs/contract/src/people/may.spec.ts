@@ -22,6 +22,7 @@ const columns: readonly Role[] = [
 const matrix = `
 run plan              | a  | a (from now, inside the week) | -     | -     | -   | v  | v  | v | -              | -
 approve flight        | a  | a               | v own           | v own  | v   | v  | v  | - | -              | -
+close flight          | a  | v               | v own           | v own  | -   | -  | a  | - | -              | -
 let go flight         | a  | a               | -               | -      | -   | -  | -  | - | -              | -
 assign crew           | v  | a               | v own           | v own  | -   | -  | -  | - | -              | -
 report surface        | e  | e               | e               | e      | -   | v  | -  | - | -              | -
@@ -129,6 +130,7 @@ it('everyone who takes a flight further has a role here', () => {
     dispatcher: 'dispatcher',
     pilot: 'pilot',
     'helicopter crew': 'helicopter crew',
+    storekeeper: 'storekeeper',
     accounts: 'accounts',
   };
   expect(roles).toEqual(expect.arrayContaining(Object.values(persons)));

@@ -38,6 +38,8 @@ export const permissionTable = {
     'fuel quality': view,
     accounts: view,
   },
+  // No line of the operator's table: who takes a flight to its end stands in docs/flight-states.md.
+  'close flight': { 'operations manager': decide, dispatcher: view, ...ownToCrews, accounts: decide },
   'let go flight': { 'operations manager': decide, dispatcher: decide },
   'assign crew': { 'operations manager': view, dispatcher: decide, ...ownToCrews },
   'report surface': {

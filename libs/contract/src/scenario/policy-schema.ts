@@ -8,6 +8,7 @@ import {
   hours,
   kg,
   kgPerLitre,
+  lb,
   litres,
   minutes,
   text,
@@ -51,6 +52,20 @@ const flyingDaySchema = z
   })
   .meta({ id: 'FlyingDay', description: 'Times that flights keep to' });
 
+const twoTotalsSchema = z
+  .strictObject({
+    toleranceLb: lb('Most that two totals of one flight may differ by', 10),
+    reference: text('Document and revision', 'operations manual, loading, revision 3'),
+  })
+  .meta({ id: 'TwoTotals', description: 'Cross-check of the load and of the take-off weight' });
+
+const overdueSchema = z
+  .strictObject({
+    afterMinutes: minutes('Time after the expected return', 30),
+    reference: text('Document and revision', 'operations manual, flight following, revision 2'),
+  })
+  .meta({ id: 'Overdue', description: 'When a flight that is not back is overdue' });
+
 export const policySchema = z
   .strictObject({
     drum: drumPolicySchema,
@@ -60,6 +75,8 @@ export const policySchema = z
     crew: crewRulesSchema,
     flyingDay: flyingDaySchema,
     countTolerance: countToleranceSchema,
+    twoTotals: twoTotalsSchema.exactOptional(),
+    overdue: overdueSchema.exactOptional(),
     changePrice: cents('Price of removing, moving or changing a standing flight', 10000),
     replacementCostPerLitre: centsPerLitre(
       'Worth of a litre missing from the end target; absent: the dearest delivered cost in the territory',

@@ -19,7 +19,8 @@ ${table(
 )}
 
 "Needs a decision" is a mark on top of an offered, approved or given flight. Any act settles it but one that sets it. While it
-stands, the flight is neither given nor loaded.
+stands, the flight is neither given nor loaded. A hold sets it on every flight that carries a held drum, in the moment in which the
+hold is kept; the release takes it away again ("unmark").
 
 ## Acts
 
@@ -37,6 +38,13 @@ ${table(
 
 Planner is a planning run, in the name of whoever started it. Every act is kept with its person and time. The dispatcher enters what
 comes by radio. A report is never refused for a step that is missing before it: it is accepted, and something to look at is raised.
+
+## Reports that come late or twice
+
+A crew may report hours after it happened, in any order. A report for which the flight is past is kept beside it and moves nothing:
+the same again says nothing new, anything else is raised. So is a report of a flight that was called off or declined meanwhile, or is
+offered only. What is refused is a step that has not come yet: to load before the flight is given, or with totals apart; to call every drum
+accounted for before it has landed, or while one is missing.
 `;
 }
 

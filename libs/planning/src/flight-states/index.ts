@@ -1,5 +1,11 @@
 export { describeFlightStates } from './describe-states.js';
 export {
+  type DrumForStop,
+  type DrumOfFlight,
+  deliveryDifferences,
+  drumsMissing,
+} from './flight-drums.js';
+export {
   actsOpen,
   type FlightStanding,
   type FlightStep,
@@ -7,6 +13,9 @@ export {
   nextState,
   type Refused,
 } from './next-state.js';
+export { type Kept, type ReportedAct, receiveReport, reportedActs } from './receive-report.js';
 export { type ReplanFreedom, replanFreedom, standingState } from './replan-freedom.js';
 export type * from './transition.js';
 export { stateMeanings, transitions } from './transitions.js';
+export { type TotalsApart, type TwoTotals, totalsApart } from './two-totals.js';
+export { type AwayWord, awayWord, expectedBack } from './who-is-away.js';

@@ -10,6 +10,8 @@ const everything: readonly Need[] = [
   'checked today',
   'pilot',
   'totals agreed',
+  'surface known',
+  'no held drum',
   'every drum accounted for',
   'costs and hours',
 ];
@@ -87,6 +89,18 @@ describe('what stands in the way is said', () => {
       'the two totals have to agree',
     ],
     [
+      'a surface that is unknown',
+      flight('given'),
+      step('load', 'pilot', { met: ['totals agreed', 'no held drum'] }),
+      'the surface has to be known from a fresh report',
+    ],
+    [
+      'a held drum',
+      flight('given'),
+      step('load', 'storekeeper', { met: ['totals agreed', 'surface known'] }),
+      'every drum that is held has to stay behind',
+    ],
+    [
       'a drum is missing',
       flight('home'),
       step('report', 'pilot', { met: [] }),
@@ -148,6 +162,12 @@ describe('side exits', () => {
     const marked = moved(flight('given'), step('mark', 'planner', { reason: 'B1 is out' }));
     expect(marked).toMatchObject({ state: 'given', needsDecision: 'B1 is out' });
     expect(moved(marked, step('keep')).needsDecision).toBeNull();
+  });
+
+  it('a mark that a hold set goes with the release, without anybody having decided', () => {
+    const marked = moved(flight('approved'), step('mark', 'planner', { reason: 'J27-041 is held' }));
+    expect(moved(marked, step('unmark', 'planner')).needsDecision).toBeNull();
+    expect(words(marked, step('unmark'))).toContain('it takes planner');
   });
 
   it('an amended flight has a new version; loaded, it is loaded again', () => {

@@ -77,6 +77,9 @@ const wordsOfNeed: Readonly<Record<Need, string>> = {
   'checked today': 'it has to pass the check against today’s limits',
   pilot: 'a pilot has to be named',
   'totals agreed': 'the two totals have to agree or their difference be signed',
+  'surface known':
+    'the surface has to be known from a fresh report, or the aeroplane loaded by the soft figures',
+  'no held drum': 'every drum that is held has to stay behind',
   'every drum accounted for': 'every drum aboard has to be accounted for',
   'costs and hours': 'its costs and hours have to be entered',
   'no open decision': 'the decision it needs has to be taken first',

@@ -7,6 +7,7 @@ export type FlightRole =
   | 'dispatcher'
   | 'pilot'
   | 'helicopter crew'
+  | 'storekeeper'
   | 'accounts';
 
 export type FlightAct =
@@ -27,6 +28,7 @@ export type FlightAct =
   | 'turn back'
   | 'end elsewhere'
   | 'mark'
+  | 'unmark'
   | 'keep';
 
 /** What an act asks for beyond the person. */
@@ -35,6 +37,8 @@ export type Need =
   | 'checked today'
   | 'pilot'
   | 'totals agreed'
+  | 'surface known'
+  | 'no held drum'
   | 'every drum accounted for'
   | 'costs and hours'
   | 'no open decision';

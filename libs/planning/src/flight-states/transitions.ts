@@ -56,7 +56,13 @@ export const transitions: readonly Transition[] = [
     handsDrumsBack: true,
   },
   { act: 'give', from: ['approved'], to: 'given', who: office, needs: ['pilot', 'no open decision'] },
-  { act: 'load', from: ['given'], to: 'loaded', who: crew, needs: ['totals agreed', 'no open decision'] },
+  {
+    act: 'load',
+    from: ['given'],
+    to: 'loaded',
+    who: [...crew, 'dispatcher', 'storekeeper'],
+    needs: ['totals agreed', 'surface known', 'no held drum', 'no open decision'],
+  },
   { act: 'take off', from: ['loaded'], to: 'away', who: reporters, needs: [] },
   {
     act: 'take off',
@@ -142,6 +148,7 @@ export const transitions: readonly Transition[] = [
     needs: ['reason'],
     mark: 'set',
   },
+  { act: 'unmark', from: ['offered', 'approved', 'given'], to: 'same', who: ['planner'], needs: [] },
   {
     act: 'keep',
     from: ['offered', 'approved', 'given'],

@@ -1,0 +1,84 @@
+import { z } from 'zod';
+import { cents, hours, lb, placeCode } from '../scenario/field.js';
+import { written } from './movement-schema.js';
+import { longText, shortText } from './written-field.js';
+
+const flight = shortText('Flight', 'F05');
+const reason = longText('Why', 'cloud on the pass');
+const place = placeCode('Where it landed', 'XMER');
+
+const kind = <Kind extends string, Fields extends z.ZodRawShape>(name: Kind, fields: Fields) =>
+  z.strictObject({ kind: z.literal(name), flight, ...written, ...fields }).meta({ title: name });
+
+const printedLb = (description: string, example: number) =>
+  lb(description, example).refine((weight) => Number.isInteger(weight), 'a printed weight is whole pounds');
+
+/** The load, and the take-off weight, each from two hands. */
+const totalsSchema = z
+  .strictObject({
+    load: z.strictObject({
+      bySheetLb: printedLb('Load as printed on the sheet', 2378),
+      byHandLb: printedLb('Load as added by hand', 2378),
+    }),
+    takeOff: z.strictObject({
+      bySheetLb: printedLb('Take-off weight as printed on the sheet', 8528),
+      byAircraftLb: printedLb('Take-off weight as the aircraft shows it', 8528),
+    }),
+  })
+  .meta({ id: 'TwoTotals', description: 'Totals as printed integers' });
+
+const loadedDrumSchema = z
+  .strictObject({
+    movement: z
+      .uuid()
+      .toLowerCase()
+      .meta({ description: 'Id of the movement that its loading is; made by the sender' }),
+    drum: shortText('Number of the drum', '0451'),
+    to: placeCode('Stop at which it is to be left', 'XLOR'),
+  })
+  .meta({ id: 'LoadedDrum', description: 'A drum that is aboard' });
+
+/** What a crew reports of a flight; its id is in the address, and the server says when it came in and who sent it. */
+export const flightReportSchema = z.discriminatedUnion('kind', [
+  kind('load', {
+    version: z
+      .number()
+      .int()
+      .min(1)
+      .meta({ description: 'Version of the sheet it was loaded by', examples: [1] }),
+    totals: totalsSchema,
+    drums: z.array(loadedDrumSchema).max(100).readonly().meta({ description: 'Every drum aboard' }),
+    signed: z
+      .strictObject({ by: shortText('Who signs', 'A. Pilot'), reason })
+      .meta({ description: 'Accepts totals that differ by more than the tolerance' })
+      .exactOptional(),
+    bySoftFigures: z
+      .boolean()
+      .meta({ description: 'Loaded by the soft figures, as no report of the surface is fresh' })
+      .default(false),
+  }),
+  kind('take off', {}),
+  kind('land', { place }),
+  kind('turn back', { place }),
+  kind('end elsewhere', { place }),
+  kind('refuse', { reason: reason.exactOptional() }),
+  kind('report', {}),
+]);
+
+export type FlightReportBody = z.output<typeof flightReportSchema>;
+
+/** What a flight took in the end. */
+export const closingSchema = z
+  .strictObject({
+    blockHours: hours('Hours flown, off blocks to on blocks', 1.9).refine(
+      (time) => time <= 100,
+      'a flight is no longer than 100 hours',
+    ),
+    flightCost: cents('Cost of flying it', 190_000),
+    fuelCost: cents('Cost of the fuel landed', 180_000),
+    handlingCost: cents('Handling of the drums', 5_400),
+    note: longText('Anything else', 'waited 20 min for the strip').exactOptional(),
+  })
+  .meta({ id: 'Closing', description: 'Hours and costs of a flight that was flown' });
+
+export type Closing = z.output<typeof closingSchema>;
