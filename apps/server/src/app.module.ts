@@ -8,6 +8,7 @@ import { OwnProgrammesModule } from './own-programmes/own-programmes.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { PlansModule } from './plans/plans.module.js';
 import { type Platform, platformModule } from './platform.module.js';
+import { ProjectionsModule } from './projections/projections.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
 import { ScenariosModule } from './scenarios/scenarios.module.js';
 import { SurfaceModule } from './surface/surface.module.js';
@@ -25,6 +26,7 @@ import { TerritoryModule } from './territory/territory.module.js';
     ScenariosModule,
     FlightsModule,
     PlansModule,
+    ProjectionsModule,
     OwnProgrammesModule,
     CsvModule,
     ChangesModule,

@@ -1,3 +1,4 @@
+export { type CacheOutlook, cacheOutlooks, type FlightToCome } from './cache-outlooks.js';
 export { checkFlights } from './check/check-flights.js';
 export { type CheckedPlan, checkPlan } from './check/check-plan.js';
 export { type SortedFaults, sortFaults } from './check/sort-faults.js';
@@ -13,6 +14,7 @@ export { plannedTrips } from './flights/planned-trips.js';
 export { projectScenario } from './flights/project.js';
 export { readPlan } from './flights/read-plan.js';
 export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';
+export { leftToDraw } from './left-to-draw.js';
 export { type PayloadRow, payloadTable } from './payload-table.js';
 export { type PlanByHand, planByHand } from './plan-by-hand.js';
 export { type AfterStage, type PlanOptions, type PlanOutcome, planScenario } from './plan-scenario.js';

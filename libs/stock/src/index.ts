@@ -1,4 +1,5 @@
 export * from './base-supply.js';
+export * from './confidence.js';
 export * from './drum.js';
 export * from './expiry-losses.js';
 export * from './hold.js';

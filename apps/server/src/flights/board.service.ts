@@ -1,8 +1,8 @@
-import { type Scenario, type StandingFlight, standingState } from '@drumline/planning';
+import { leftToDraw, type Scenario, type StandingFlight, standingState } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { Problem } from '../http/problem.js';
-import { ScenariosService } from '../scenarios/scenarios.service.js';
+import { type Facts, ScenariosService } from '../scenarios/scenarios.service.js';
 import { StockService } from '../stock/stock.service.js';
 import type { Horizon } from '../territory/territory.service.js';
 import type { Flight, Load } from './flight.table.js';
@@ -13,6 +13,8 @@ import { takenToday, withOpeningDrums } from './opening-drums.js';
 export interface Board {
   /** The territory today with every flight that stands from today on. */
   readonly scenario: Scenario;
+  /** The territory with every drum where it is now, without the flights. */
+  readonly facts: Facts;
   readonly flights: readonly Flight[];
   readonly loads: readonly Load[];
   /** Drums that are spoken for, with the flight: set aside, or taken by a flight of today. */
@@ -31,7 +33,7 @@ export class BoardService {
   ) {}
 
   async read(horizon: Horizon = {}): Promise<Board> {
-    return this.boardOn(await this.scenarios.current(horizon), this.database.manager);
+    return this.boardOn(await this.scenarios.facts(horizon), this.database.manager);
   }
 
   /**
@@ -40,22 +42,28 @@ export class BoardService {
    * the turn comes, so that a transaction never waits for a second connection.
    */
   async change<T>(act: (board: Board, transaction: EntityManager) => Promise<T>): Promise<T> {
-    const facts = await this.scenarios.current();
+    const facts = await this.scenarios.facts();
     return this.database.transaction(async (transaction) => {
       await transaction.query('select pg_advisory_xact_lock(872364004)');
       return act(await this.boardOn(facts, transaction), transaction);
     });
   }
 
-  private async boardOn(facts: Scenario, transaction: EntityManager): Promise<Board> {
-    const flights = await this.store.since(transaction, facts.firstDay);
+  private async boardOn(facts: Facts, transaction: EntityManager): Promise<Board> {
+    const { scenario: now, drawn } = facts;
+    const flights = await this.store.since(transaction, now.firstDay);
     const loads = await this.store.loads(transaction);
     const standing = flights.flatMap((flight) => asStanding(flight) ?? []);
-    refuseUnknownNames(facts, flights);
-    const taken = takenToday(facts, flights, loads);
+    refuseUnknownNames(now, flights);
+    const taken = takenToday(now, flights, loads);
     const drums = await this.stock.drumsByNumber(transaction, [...taken.keys()]);
-    const scenario = withOpeningDrums({ ...facts, flights: standing }, taken, drums);
-    return { scenario, flights, loads, takenBy: spokenFor(loads, taken), now: new Date(facts.asOf) };
+    // Drums that are put back full are drawn again by the programme.
+    const programme = leftToDraw(
+      now,
+      drawn.filter(({ drum }) => !taken.has(drum)),
+    );
+    const scenario = withOpeningDrums({ ...programme, flights: standing }, taken, drums);
+    return { scenario, facts, flights, loads, takenBy: spokenFor(loads, taken), now: new Date(now.asOf) };
   }
 }
 

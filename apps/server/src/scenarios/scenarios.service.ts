@@ -1,10 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { type Fault, parseScenario } from '@drumline/contract';
-import type { Scenario } from '@drumline/planning';
+import { leftToDraw, type Scenario } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { type Actor, AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
+import { type DrawnLitres, DrawnService } from '../stock/drawn.service.js';
 import { StockService } from '../stock/stock.service.js';
 import { SurfaceService } from '../surface/surface.service.js';
 import { ClockService } from '../territory/clock.service.js';
@@ -18,6 +19,12 @@ export interface Imported {
   readonly drums: number;
 }
 
+/** The territory with the stock of now, its programme in full, and what of today's part of that has been drawn. */
+export interface Facts {
+  readonly scenario: Scenario;
+  readonly drawn: readonly DrawnLitres[];
+}
+
 /** The scenario document: read from what the features keep, and brought in as the first content of a database. */
 @Injectable()
 export class ScenariosService {
@@ -26,18 +33,31 @@ export class ScenariosService {
     private readonly territory: TerritoryService,
     private readonly surface: SurfaceService,
     private readonly stock: StockService,
+    private readonly drawn: DrawnService,
     private readonly clock: ClockService,
     private readonly audit: AuditService,
   ) {}
 
   /** The territory as it is now: what a plan is made from. */
   async current(horizon: Horizon = {}): Promise<Scenario> {
+    const { scenario, drawn } = await this.facts(horizon);
+    return leftToDraw(scenario, drawn);
+  }
+
+  async facts(horizon: Horizon = {}): Promise<Facts> {
     const kept = await this.territory.everything(await this.clock.now(), horizon);
+    // Draws before stock: one that comes in between counts twice for once, which is the safer of the two mistakes.
+    const drawn = await this.drawnToday(kept);
     const stock = await this.stock.picture(kept);
     const surfaceReports = await this.surface.all();
     const parsed = parseScenario({ ...kept, ...stock, surfaceReports });
-    if (parsed.ok) return parsed.scenario;
+    if (parsed.ok) return { scenario: parsed.scenario, drawn };
     throw new Problem('conflict', 'The territory is not complete: see faults.', parsed.faults);
+  }
+
+  private drawnToday({ helicopterTasks, firstDay, timeZone }: Scenario): Promise<readonly DrawnLitres[]> {
+    const places = helicopterTasks.filter(({ date }) => date === firstDay).map(({ place }) => place);
+    return this.drawn.on(firstDay, places, timeZone);
   }
 
   /** Whole or not at all. A dry run does everything and then undoes it. */

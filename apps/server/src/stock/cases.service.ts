@@ -17,6 +17,7 @@ import type { Account } from '../people/account.table.js';
 import { mayDo } from '../people/permission.js';
 import { type NotSeen, SessionsService } from '../people/sessions.service.js';
 import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
+import { inTheField } from './holds.service.js';
 import { isCountAfter } from './is-count-after.js';
 import { KeptStock, lastCountAt, type StandingCount } from './kept-stock.js';
 import { loadSlice } from './slice.js';
@@ -148,7 +149,7 @@ export class CasesService implements OnModuleInit {
       'select recorded_at as at from movements where id = $1',
       [count],
     );
-    return this.sessions.notSeenSince(row.at, ['pilot', 'helicopter crew', 'storekeeper']);
+    return this.sessions.notSeenSince(row.at, inTheField);
   }
 
   private async closings(): Promise<readonly CaseClosing[]> {

@@ -37,7 +37,7 @@ interface PlaceEffect extends Omit<HeldPlace, 'drums'> {
 }
 
 /** Roles that carry a phone. */
-const inTheField = ['pilot', 'helicopter crew', 'storekeeper'] as const;
+export const inTheField = ['pilot', 'helicopter crew', 'storekeeper'] as const;
 
 @Injectable()
 export class HoldsService {

@@ -4,6 +4,7 @@ import { PeopleModule } from '../people/people.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
 import { TerritoryModule } from '../territory/territory.module.js';
 import { CasesService } from './cases.service.js';
+import { DrawnService } from './drawn.service.js';
 import { DrumsController } from './drums.controller.js';
 import { DrumsService } from './drums.service.js';
 import { HoldsController } from './holds.controller.js';
@@ -26,6 +27,7 @@ import { StockPagesService } from './stock-pages.service.js';
   controllers: [MovementsController, StockController, DrumsController, HoldsController],
   providers: [
     CasesService,
+    DrawnService,
     DrumsService,
     HoldsService,
     KeptStock,
@@ -39,6 +41,6 @@ import { StockPagesService } from './stock-pages.service.js';
     StockPagesService,
     StockService,
   ],
-  exports: [HoldsService, LedgerService, StockFiguresService, StockService],
+  exports: [DrawnService, HoldsService, LedgerService, StockFiguresService, StockService],
 })
 export class StockModule {}

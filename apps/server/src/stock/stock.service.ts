@@ -1,5 +1,5 @@
 import type { Scenario } from '@drumline/planning';
-import type { Batch, Count, Drum, Movement } from '@drumline/stock';
+import type { Batch, Count, Drum, Movement, MovementKind, Where } from '@drumline/stock';
 import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
@@ -20,6 +20,12 @@ export interface CurrentStock {
 export type KnownDrum = Pick<Drum, 'number' | 'batch'> & {
   readonly [Weight in 'tareKg' | 'grossKg']: Drum[Weight] | null;
 };
+
+/** Where a drum is, and by what it came to be there. */
+export interface Whereabouts {
+  readonly where: Where;
+  readonly since: MovementKind | null;
+}
 
 type KeptTerritory = Pick<Scenario, 'places' | 'batches' | 'bases' | 'policy' | 'timeZone'>;
 
@@ -82,6 +88,17 @@ export class StockService {
       [numbers],
     );
     return new Map(rows.map((row) => [row.number, row]));
+  }
+
+  async whereabouts(numbers: readonly string[]): Promise<ReadonlyMap<string, Whereabouts>> {
+    if (numbers.length === 0) return new Map();
+    const rows: readonly (Whereabouts & { readonly number: string })[] = await this.database.query(
+      `select number, data -> 'where' as where, (select kind from movements where id =
+         (select movement from drum_steps where drum = number order by step desc limit 1)) as since
+       from drums where number = any($1)`,
+      [numbers],
+    );
+    return new Map(rows.map(({ number, where, since }) => [number, { where, since }]));
   }
 
   async isEmpty(): Promise<boolean> {

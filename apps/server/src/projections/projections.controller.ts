@@ -1,0 +1,34 @@
+import { Controller, Get, Param, Query } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { z } from 'zod';
+import { OfTheOperator } from '../people/access.js';
+import { ProjectionsService } from './projections.service.js';
+
+const projectionsQuery = z.strictObject({
+  serviceLevel: z
+    .enum(['90', '95', '99'])
+    .default('95')
+    .transform(Number)
+    .meta({ description: 'Of the suggested minimum, in %' }),
+});
+type ProjectionsQuery = z.output<typeof projectionsQuery>;
+
+const query = { schema: projectionsQuery };
+const place = { schema: z.string().min(1).max(100) };
+
+@ApiTags('projections')
+@OfTheOperator()
+@Controller('api/projections')
+export class ProjectionsController {
+  constructor(private readonly projections: ProjectionsService) {}
+
+  @Get()
+  all(@Query(query) { serviceLevel }: ProjectionsQuery) {
+    return this.projections.all(serviceLevel);
+  }
+
+  @Get(':place')
+  one(@Param('place', place) code: string, @Query(query) { serviceLevel }: ProjectionsQuery) {
+    return this.projections.one(code, serviceLevel);
+  }
+}

@@ -1,0 +1,157 @@
+import { randomUUID } from 'node:crypto';
+import type { CacheAnswer, ProjectionAnswer, ProjectionsAnswer } from '@drumline/contract';
+import type { Scenario } from '@drumline/planning';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { counted, drawn, leftAt, loaded } from '../stock/testing/movement-bodies.js';
+import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
+
+let desk: FlightDesk;
+beforeAll(async () => {
+  desk = await openFlightDesk();
+});
+afterAll(() => desk.server.close());
+
+const all = async (query = ''): Promise<ProjectionsAnswer> =>
+  (await desk.manager.get<ProjectionsAnswer>(`/api/projections${query}`)).body;
+const cacheAt = async (place: string): Promise<CacheAnswer> =>
+  (await all()).items.find((each) => each.place === place)!;
+const report = async (body: object): Promise<void> => {
+  const storekeeper = await desk.server.as('helicopter crew');
+  expect((await storekeeper.put(`/api/movements/${randomUUID()}`, body)).status).toBe(200);
+};
+const sealedAt = async (place: string): Promise<string> => {
+  const { body } = await desk.manager.get<{ items: { number: string; content: string }[] }>(
+    `/api/drums?place=${place}`,
+  );
+  return body.items.find(({ content }) => content === 'filled sealed')!.number;
+};
+
+describe('the caches on the first morning', () => {
+  it('without deliveries fall below their minimum on the days that the demo gives', async () => {
+    const { items, dates } = await all();
+    const firstDay = (place: string) =>
+      items.find((each) => each.place === place)?.projections.noDeliveries.belowMinimumDay;
+    expect(['XLOR', 'XESK', 'XGAN', 'XISK', 'XFAL', 'XKNA', 'XMAR'].map(firstDay)).toEqual([
+      2, 4, 6, 8, 9, 0, 3,
+    ]);
+    expect([dates[0], dates.length]).toEqual(['2027-06-14', 14]);
+  });
+
+  it('each has levels, stock, the age of its last count and how far it is to be trusted', async () => {
+    const lor = await cacheAt('XLOR');
+    expect(lor).toMatchObject({ place: 'XLOR', minimumLitres: 1200, capacityDrums: expect.any(Number) });
+    expect(lor.stock).toMatchObject({ bookLitres: 2200, usableLitres: 2200, level: 'enough' });
+    expect(lor.stock).toMatchObject({ lastCount: null, confidence: 'low', why: ['It was never counted.'] });
+    expect(lor.projections.approved.usableLitres[0]).toBe(2200);
+    const kna = await cacheAt('XKNA');
+    expect(kna.stock.lastCount).toMatchObject({ countedLitres: 720, verdict: 'accepted' });
+    expect(kna.stock.lastCount?.ageHours).toBeCloseTo(254, 0);
+    expect(kna.stock).toMatchObject({
+      confidence: 'medium',
+      why: ['The last count is more than 7 days old.'],
+    });
+  });
+
+  it('offered flights are told from approved ones', async () => {
+    const before = await cacheAt('XLOR');
+    const offered = before.deliveries.find(({ state }) => state === 'offered')!;
+    expect(before.projections.approved).toEqual(before.projections.noDeliveries);
+    expect(before.projections.offered.usableLitres.at(-1)).toBeGreaterThan(
+      before.projections.approved.usableLitres.at(-1)!,
+    );
+    expect((await desk.act(desk.dispatcher, offered.flight, 'approve')).status).toBe(200);
+    const after = await cacheAt('XLOR');
+    const landed = after.deliveries.find(({ flight }) => flight === offered.flight)!;
+    expect(landed).toMatchObject({ state: 'approved', drums: offered.drums, litres: offered.drums * 200 });
+    expect(after.projections.approved.usableLitres.at(-1)).toBe(
+      before.projections.approved.usableLitres.at(-1)! + landed.litres,
+    );
+    expect(after.projections.noDeliveries).toEqual(before.projections.noDeliveries);
+  });
+
+  it('a suggested minimum rises with the service level', async () => {
+    const suggested = async (level: number) =>
+      (await all(`?serviceLevel=${level}`)).items.find(({ place }) => place === 'XLOR')!.suggestedMinimum
+        .litres;
+    expect(await suggested(99)).toBeGreaterThan(await suggested(90));
+    expect((await desk.manager.get('/api/projections?serviceLevel=80')).status).toBe(400);
+  });
+
+  it('one cache alone, and a place that is none', async () => {
+    const { status, body } = await desk.manager.get<ProjectionAnswer>('/api/projections/XMAR');
+    expect([status, body.place, body.dates.length]).toEqual([200, 'XMAR', 14]);
+    expect((await desk.manager.get('/api/projections/XALD')).status).toBe(404);
+  });
+
+  it('are not open to a customer’s people', async () => {
+    const leader = await desk.server.as('field leader');
+    expect((await leader.get('/api/projections')).status).toBe(403);
+  });
+});
+
+describe('a drum of an approved flight', () => {
+  it('that is set down is stock, and no longer to come', async () => {
+    const before = await cacheAt('XLOR');
+    const flight = before.deliveries.find(({ state }) => state === 'approved')!;
+    const { loads } = await desk.flight(flight.flight);
+    const drum = loads.find((load) => load.place === 'XLOR' && load.drum !== null)!.drum!;
+    const { from } = (await desk.flight(flight.flight)).planned;
+    await report(loaded(drum, from, { flight: flight.flight }));
+    await report(leftAt(drum, 'XLOR', { flight: flight.flight }));
+    const after = await cacheAt('XLOR');
+    const left = after.deliveries.find((each) => each.flight === flight.flight);
+    expect(left?.drums).toBe(flight.drums - 1);
+    expect(after.stock.bookLitres).toBe(before.stock.bookLitres + 200);
+    expect(after.projections.approved.usableLitres.at(-1)).toBe(
+      before.projections.approved.usableLitres.at(-1),
+    );
+  });
+});
+
+describe('a draw for a task of today', () => {
+  const taskLitres = async (): Promise<number> => {
+    const { body } = await desk.manager.get<Scenario>('/api/scenario');
+    return body.helicopterTasks.find(({ date, place }) => date === '2027-06-14' && place === 'XESK')!.litres;
+  };
+  const drawId = randomUUID();
+
+  it('counts once: the evening is as low as it was foreseen, and the task has less left', async () => {
+    const before = await cacheAt('XESK');
+    expect(await taskLitres()).toBe(450);
+    const crew = await desk.server.as('helicopter crew');
+    await crew.put(`/api/movements/${drawId}`, drawn(await sealedAt('XESK'), 'XESK', 150));
+    const after = await cacheAt('XESK');
+    expect(after.stock.bookLitres).toBe(before.stock.bookLitres - 150);
+    expect(after.projections.noDeliveries.usableLitres.slice(1)).toEqual(
+      before.projections.noDeliveries.usableLitres.slice(1),
+    );
+    expect(await taskLitres()).toBe(300);
+    expect(after.draws[0]).toMatchObject({ date: '2027-06-14', for: 'P1', helicopter: 'H1', litres: 300 });
+  });
+
+  it('for another programme is beyond the task', async () => {
+    await report(drawn(await sealedAt('XESK'), 'XESK', 50, { programme: 'P3' }));
+    expect(await taskLitres()).toBe(300);
+  });
+
+  it('for a medevac is beyond the task', async () => {
+    await report(drawn(await sealedAt('XESK'), 'XESK', 50, { medevac: 'fall at the ridge' }));
+    expect(await taskLitres()).toBe(300);
+  });
+
+  it('that is taken back is to be drawn again', async () => {
+    const at = { happenedAt: '2027-06-14T06:10Z', writtenAt: '2027-06-14T06:10Z', means: 'screen' };
+    await report({ kind: 'corrected', ...at, corrects: drawId, reason: 'wrong drum' });
+    expect(await taskLitres()).toBe(450);
+  });
+});
+
+describe('a count', () => {
+  it('below the book beyond the tolerance leaves the figure in doubt', async () => {
+    await report(counted('XCIN', 2150));
+    const cin = await cacheAt('XCIN');
+    expect(cin.stock).toMatchObject({ bookLitres: 2400, usableLitres: 2150, confidence: 'low' });
+    expect(cin.stock.why).toContain('Count and book differ, and nobody has settled it.');
+    expect(cin.projections.noDeliveries.usableLitres[0]).toBe(2150);
+  });
+});

@@ -1,0 +1,81 @@
+import type { CacheOutlook } from '@drumline/planning';
+import type { AgedOutDrum, Cache, JudgedConfidence, JudgedCount } from '@drumline/stock';
+import type { IsoDate, IsoInstant, Litres } from '@drumline/units';
+
+/** Answer of GET /api/projections: every cache and where its stock leads. */
+export interface ProjectionsAnswer extends ProjectionFrame {
+  readonly items: readonly CacheAnswer[];
+  readonly next: null;
+}
+
+/** Answer of GET /api/projections/:place. */
+export type ProjectionAnswer = ProjectionFrame & CacheAnswer;
+
+interface ProjectionFrame {
+  readonly asOf: IsoInstant;
+  readonly firstDay: IsoDate;
+  /** Day 1 and on: figures by day have one entry more, index 0 is now. */
+  readonly dates: readonly IsoDate[];
+  readonly fillLitres: Litres;
+  readonly serviceLevelPercent: number;
+  /** People of the field whose phones may hold reports. */
+  readonly notHeardFrom: readonly {
+    readonly person: string;
+    readonly device: string;
+    readonly lastSeenAt: Date;
+  }[];
+}
+
+/** A cache as its page shows it: levels, stock, what lies ahead. */
+export interface CacheAnswer extends Omit<Cache, 'endTargetLitres' | 'permitUntil'> {
+  readonly endTargetLitres: Litres | null;
+  readonly permitUntil: IsoDate | null;
+  readonly suggestedMinimum: {
+    readonly litres: Litres;
+    readonly leadTimeUseLitres: Litres;
+    readonly safetyStockLitres: Litres;
+    readonly reserveLitres: Litres;
+  };
+  readonly stock: CacheStockAnswer;
+  /** Usable over the mean draw of the days ahead; null: nothing is drawn. */
+  readonly daysOfCover: number | null;
+  readonly projections: {
+    readonly noDeliveries: LevelsAnswer;
+    readonly approved: LevelsAnswer;
+    readonly offered: LevelsAnswer;
+  };
+  /** Fit today, and past retest before the plan would burn them. */
+  readonly agedOut: readonly AgedOutDrum[];
+  readonly deliveries: CacheOutlook['deliveries'];
+  readonly draws: CacheOutlook['draws'];
+  readonly slings: CacheOutlook['slings'];
+  readonly remarks: readonly string[];
+}
+
+interface CacheStockAnswer extends JudgedConfidence {
+  readonly bookLitres: Litres;
+  readonly countShortfallLitres: Litres;
+  readonly heldLitres: Litres;
+  readonly pastRetestLitres: Litres;
+  readonly usableLitres: Litres;
+  readonly drawableLitres: Litres;
+  readonly level: 'enough' | 'below minimum' | 'below critical';
+  readonly isOverCapacity: boolean;
+  readonly sealedDrums: number;
+  readonly partUsedDrums: number;
+  readonly emptyDrums: number;
+  /** `countedLitres`: as it was written down; `count.litres`: carried forward by what has moved since. */
+  readonly lastCount: (JudgedCount & { readonly countedLitres: Litres }) | null;
+}
+
+/** Figures by day, index 0 is now, index d the end of day d; the days of a shortfall are such indices. */
+export interface LevelsAnswer {
+  readonly usableLitres: readonly Litres[];
+  readonly bookLitres: readonly Litres[];
+  /** After the day's landings, before anything leaves. */
+  readonly standingLitres: readonly Litres[];
+  readonly unmetLitres: readonly Litres[];
+  readonly belowMinimumDay: number | null;
+  readonly belowCriticalDay: number | null;
+  readonly runOutDay: number | null;
+}

@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { cacheOutlooks, type FlightToCome } from './cache-outlooks.js';
+import { tinyTerritory } from './tiny-territory.js';
+
+const flight = (
+  id: string,
+  state: FlightToCome['state'],
+  changes: Partial<FlightToCome> = {},
+): FlightToCome => ({
+  id,
+  state,
+  date: '2031-03-04',
+  half: 'morning',
+  stops: [{ place: 'NOR', drums: 2 }],
+  needsDecision: null,
+  ...changes,
+});
+const outlook = (...flights: readonly FlightToCome[]) => {
+  const found = cacheOutlooks(tinyTerritory(), flights);
+  return {
+    nor: found.find(({ place }) => place === 'NOR')!,
+    sou: found.find(({ place }) => place === 'SOU')!,
+  };
+};
+
+describe('the outlook of a cache', () => {
+  it('without flights: 800 L and a draw of 500 L leave it below its minimum of 400 L on day 2', () => {
+    const { nor } = outlook();
+    expect(nor.noDeliveries.usable).toEqual([800, 800, 300, 300, 300, 300]);
+    expect(nor.noDeliveries.belowMinimumDay).toBe(2);
+    expect(nor.approved).toEqual(nor.noDeliveries);
+    expect(nor.deliveries).toEqual([]);
+  });
+
+  it('tells approved deliveries from offered ones', () => {
+    const { nor, sou } = outlook(flight('F1', 'given'), flight('F2', 'offered', { date: '2031-03-05' }));
+    expect(nor.noDeliveries.usable[5]).toBe(300);
+    expect(nor.approved.usable[5]).toBe(700);
+    expect(nor.offered.usable[5]).toBe(1100);
+    expect(sou.offered).toEqual(sou.noDeliveries);
+  });
+
+  it.each(['approved', 'given', 'loaded', 'away', 'home'] as const)(
+    'a flight that is %s is counted with',
+    (state) => {
+      expect(outlook(flight('F1', state)).nor.approved.belowMinimumDay).toBeNull();
+    },
+  );
+
+  it('lists deliveries by date with drums, litres, state and what has to be decided', () => {
+    const late = flight('F1', 'offered', {
+      date: '2031-03-06',
+      half: 'afternoon',
+      needsDecision: 'Strip soft.',
+    });
+    expect(outlook(late, flight('F2', 'away')).nor.deliveries).toEqual([
+      {
+        flight: 'F2',
+        state: 'away',
+        date: '2031-03-04',
+        half: 'morning',
+        drums: 2,
+        litres: 400,
+        needsDecision: null,
+      },
+      {
+        flight: 'F1',
+        state: 'offered',
+        date: '2031-03-06',
+        half: 'afternoon',
+        drums: 2,
+        litres: 400,
+        needsDecision: 'Strip soft.',
+      },
+    ]);
+  });
+
+  it('lists draws with the code of their programme, and leaves out a task that is done', () => {
+    const territory = tinyTerritory();
+    const [first] = territory.helicopterTasks;
+    const done = { ...first!, date: '2031-03-03', litres: first!.litres, programme: 'Q' };
+    const [nor] = cacheOutlooks(
+      {
+        ...territory,
+        helicopterTasks: [first!, { ...done, litres: 0 as typeof done.litres }],
+        plannedUplifts: [
+          { date: '2031-03-03', place: 'NOR', litres: 90 as typeof done.litres, for: 'T1 top-up' },
+        ],
+      },
+      [],
+    );
+    expect(nor?.draws).toEqual([
+      { kind: 'planned uplift', date: '2031-03-03', litres: 90, for: 'T1 top-up', helicopter: null },
+      { kind: 'helicopter task', date: '2031-03-04', litres: 500, for: 'P', helicopter: 'H' },
+    ]);
+  });
+});
