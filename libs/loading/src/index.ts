@@ -23,8 +23,17 @@ export {
 export * from './route-load.js';
 export { type StripWeights, stripWeights } from './strip-limit.js';
 export { type MoveSuggestion, suggestMove } from './suggest-move.js';
+export {
+  type AircraftRating,
+  aircraftRating,
+  type RoadRating,
+  type WrittenRating,
+} from './tie-down/rating.js';
+export { type StrapAngles, type StrapShare, strapShare } from './tie-down/strap-share.js';
+export * from './tie-down/tie-down.js';
 export { compareTotals, type TotalsComparison, type TotalsQuestion } from './two-totals/compare-totals.js';
 export { nearNumbers } from './two-totals/near-numbers.js';
 export { questionWeight } from './two-totals/question-weight.js';
 export { type ItemTotals, itemTotals, type SheetItem } from './two-totals/sheet-item.js';
 export type { Slip, SlipKind } from './two-totals/slip.js';
+export { unloadOrStay } from './unload-or-stay.js';

@@ -113,9 +113,13 @@ export interface LegLoad {
 export interface UnloadOrStay {
   readonly place: string;
   readonly arrivalLb: Pounds;
+  /** The same as a sheet adds it, in whole pounds. */
+  readonly printedArrivalLb: Pounds;
   readonly takeoffLimitLb: Pounds;
   /** Over the limit by this much; negative: room to leave with everything aboard. */
   readonly overLb: Pounds;
+  readonly printedOverLb: Pounds;
+  /** Under the limit by the exact and by the printed sum. */
   readonly canLeaveLoaded: boolean;
 }
 
@@ -164,7 +168,11 @@ export function routeLoad(request: RouteRequest): RouteLoad {
     rampFuelLb: fuel.rampFuelLb,
     burnLb: fuel.burnLb,
     legs,
-    unloadOrStay: unloadOrStay(request, configuration, legs),
+    unloadOrStay: unloadOrStay(
+      request,
+      legs,
+      legs.map(({ drums }) => drums),
+    ),
     ...timeAndCost(request.type, fuel),
   };
 }

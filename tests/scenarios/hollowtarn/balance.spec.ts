@@ -123,6 +123,8 @@ describe('other flights of the territory', () => {
     // Worked by hand: 4250 + 590 - 25 - (49.1 / 140 x 330 + 25) + 720 / 0.45359237 = 6261.59.
     expect(gan!.arrivalLb).toBeCloseTo(6261.59, 2);
     expect(gan!.overLb).toBeCloseTo(11.59, 2);
+    // Printed: take-off 6,402 lb less a trip of 141 lb.
+    expect(gan).toMatchObject({ printedArrivalLb: 6261, printedOverLb: 11 });
   });
 
   it('Passengers and drums: X2 takes drums to CIN and none on the way home with passengers', () => {

@@ -4,7 +4,7 @@ import { print, printNumber } from '@drumline/units';
 import { loadScenario, type ScenarioOptions } from '../load-scenario.js';
 import { cautions } from '../output/cautions.js';
 import { table } from '../output/table.js';
-import { wholeMoney } from '../output/words.js';
+import { overWords, wholeMoney } from '../output/words.js';
 import { writeAnswer } from '../output/write-answer.js';
 
 /** `drumline payload`. */
@@ -63,7 +63,7 @@ function cells(row: PayloadRow, currency: string): string[] {
     wholeMoney(dry.cost, currency),
     dry.unloadOrStay[0]!.canLeaveLoaded
       ? 'can leave again'
-      : `unload or stay: ${print(dry.unloadOrStay[0]!.overLb, 'lb')} over`,
+      : `unload or stay: ${overWords(dry.unloadOrStay[0]!)} over`,
   ];
 }
 

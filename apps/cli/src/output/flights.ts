@@ -1,7 +1,7 @@
 import type { FlightPlan, PlannedFlight, PlannedLeg, PlannedStop } from '@drumline/planning';
 import { print } from '@drumline/units';
 import { indent } from './table.js';
-import { countOf, price, printDay, wholeMoney } from './words.js';
+import { countOf, overWords, price, printDay, wholeMoney } from './words.js';
 
 /** Flights by day and aircraft, each with why it flies, what binds and what to do when a strip is soft. */
 export function flightLines(plan: FlightPlan): string[] {
@@ -82,10 +82,10 @@ function legText(leg: PlannedLeg): string[] {
 
 function stopText(stop: PlannedStop): string[] {
   const { unloadOrStay: arrival } = stop;
-  const weights = `${stop.place}: arrives at ${print(arrival.arrivalLb, 'lb')}, may leave at ${print(arrival.takeoffLimitLb, 'lb')}`;
+  const weights = `${stop.place}: arrives at ${print(arrival.printedArrivalLb, 'lb')}, may leave at ${print(arrival.takeoffLimitLb, 'lb')}`;
   const leave = arrival.canLeaveLoaded
     ? 'could leave again with everything aboard'
-    : `${print(arrival.overLb, 'lb')} over, unload or stay`;
+    : `${overWords(arrival)} over, unload or stay`;
   const committal = stop.committalPoint === null ? '' : `, decide by ${stop.committalPoint}`;
   return [
     `${weights}; ${leave}. Tailwind limit ${print(stop.tailwindLimitKt, 'kt')}${committal}.`,

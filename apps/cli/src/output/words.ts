@@ -1,3 +1,4 @@
+import type { UnloadOrStay } from '@drumline/loading';
 import {
   type Cents,
   type CentsPerLitre,
@@ -5,6 +6,8 @@ import {
   type IsoInstant,
   localDate,
   localTime,
+  pounds,
+  print,
   printNumber,
   printPrice,
 } from '@drumline/units';
@@ -53,3 +56,7 @@ export function percent(share: number, decimals = 1): string {
 
 export const price = (centsPerLitre: number | null, currency: string): string =>
   centsPerLitre === null ? '-' : printPrice(centsPerLitre as CentsPerLitre, currency);
+
+/** By how much an arrival is too heavy to leave again, as the load sheet adds it; never "0 lb". */
+export const overWords = ({ printedOverLb }: UnloadOrStay): string =>
+  print(pounds(Math.max(1, printedOverLb)), 'lb');

@@ -56,8 +56,10 @@ const plannedLeg = z.strictObject({
 const unloadOrStay = z.strictObject({
   place,
   arrivalLb: lb,
+  printedArrivalLb: lb,
   takeoffLimitLb: lb,
   overLb: lb,
+  printedOverLb: lb,
   canLeaveLoaded: z.boolean(),
 });
 

@@ -1,6 +1,6 @@
-import { type RouteRequest, routeLoad } from '@drumline/loading';
+import { type RouteRequest, routeLoad, unloadOrStay } from '@drumline/loading';
 import type { Place, SurfaceState } from '@drumline/network';
-import { knots, pounds, poundsFromKilograms } from '@drumline/units';
+import { knots } from '@drumline/units';
 import type { PlannedStop } from '../flight-plan.js';
 import type { ReasonPicture } from '../reasons/compared-levels.js';
 import { ifSoftWords } from '../reasons/if-soft.js';
@@ -10,16 +10,13 @@ import type { FlightSketch } from './flight-sketch.js';
 export function flightStops(picture: ReasonPicture, sketch: FlightSketch): readonly PlannedStop[] {
   const { flight, onDay, dropsByLeg, stopByLeg, aboard } = sketch;
   const { request, load } = onDay;
-  const drumLb = poundsFromKilograms(request.drum.grossKg);
+  const arrivals = unloadOrStay(request, load.legs, aboard);
   return request.legs.slice(0, -1).map(({ to }, leg) => {
-    const full = load.unloadOrStay[leg]!;
-    const arrivalLb = pounds(full.arrivalLb - (load.legs[leg]!.drums - aboard[leg]!) * drumLb);
-    const overLb = pounds(arrivalLb - full.takeoffLimitLb);
     const soft = drumsIfSoft(sketch, leg);
     return {
       place: to.place.code,
       drums: dropsByLeg[leg]!,
-      unloadOrStay: { ...full, arrivalLb, overLb, canLeaveLoaded: overLb <= 0 },
+      unloadOrStay: arrivals[leg]!,
       drumsIfSoft: soft,
       ifSoft: ifSoftWords(picture, {
         flight,
