@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { cents, hours, lb, placeCode } from '../scenario/field.js';
-import { written } from './movement-schema.js';
-import { longText, shortText } from './written-field.js';
+import { longText, shortText, written } from './written-field.js';
 
 const flight = shortText('Flight', 'F05');
 const reason = longText('Why', 'cloud on the pass');

@@ -1,19 +1,7 @@
 import type { Movement, MovementKind } from '@drumline/stock';
 import { z } from 'zod';
 import { isoDate, placeCode } from '../scenario/field.js';
-import { drumCount, grossKg, longText, millilitres, moment, shortText } from './written-field.js';
-
-/** Who reports, when it happened and was written down, by which means. */
-export const written = {
-  happenedAt: moment('When it happened', '2027-06-14T07:20Z'),
-  writtenAt: moment('When it was written down', '2027-06-14T07:25Z'),
-  means: z
-    .enum(['screen', 'phone', 'radio', 'paper'])
-    .meta({ description: 'How it came to be written down', examples: ['phone'] }),
-  by: shortText('Who reports it; absent: whoever sends it', 'A. Pilot').exactOptional(),
-  witnesses: z.array(shortText('Name', 'strip helper')).max(20).readonly().default([]),
-  note: longText('Anything else', 'bung weeping').exactOptional(),
-};
+import { drumCount, grossKg, longText, millilitres, moment, shortText, written } from './written-field.js';
 
 const drum = shortText('Number of the drum, or a provisional one', '0447');
 const place = placeCode('Where', 'XLOR');

@@ -57,3 +57,15 @@ const isDay = (text: string): boolean => {
   const time = Date.parse(text);
   return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text.slice(0, 10));
 };
+
+/** Who reports, when it happened and was written down, by which means. */
+export const written = {
+  happenedAt: moment('When it happened', '2027-06-14T07:20Z'),
+  writtenAt: moment('When it was written down', '2027-06-14T07:25Z'),
+  means: z
+    .enum(['screen', 'phone', 'radio', 'paper'])
+    .meta({ description: 'How it came to be written down', examples: ['phone'] }),
+  by: shortText('Who reports it; absent: whoever sends it', 'A. Pilot').exactOptional(),
+  witnesses: z.array(shortText('Name', 'strip helper')).max(20).readonly().default([]),
+  note: longText('Anything else', 'bung weeping').exactOptional(),
+};
