@@ -9,6 +9,8 @@ const setupFiles = ['tests/law-seed.ts'];
 
 export default defineConfig({
   test: {
+    // All cores: the main process has little to do, and the server's tests often wait.
+    maxWorkers: '100%',
     onConsoleLog: () => {
       throw new Error('a test printed to the console');
     },
@@ -48,8 +50,10 @@ export default defineConfig({
           name: 'server',
           include: ['apps/server/src/**/*.db.spec.ts'],
           globalSetup: ['apps/server/src/testing/run-postgres.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
+          // Loading the framework anew for each file takes longer than most files.
+          isolate: false,
+          testTimeout: 120_000,
+          hookTimeout: 180_000,
         },
       },
       {

@@ -13,6 +13,7 @@ const finishMs = 15_000;
 export class PlanHeartbeat {
   private readonly lostIt = new AbortController();
   private readonly askedFor = new AbortController();
+  /** What is not written down yet. */
   private progress: SolveProgress | null = null;
   private plan: FlightPlan | null = null;
   private unsaved: FlightPlan | null = null;
@@ -49,10 +50,12 @@ export class PlanHeartbeat {
     this.soon();
   };
 
+  /** A search that ends between two beats keeps its last figures too. */
   async stop(): Promise<void> {
     clearInterval(this.timer);
-    clearTimeout(this.late);
+    if (this.progress !== null) this.soon();
     await this.last;
+    clearTimeout(this.late);
   }
 
   private soon(): void {
@@ -64,12 +67,14 @@ export class PlanHeartbeat {
 
   private async beat(): Promise<void> {
     const { id, attempt } = this.run;
+    const { progress } = this;
+    this.progress = null;
     const [rows]: [{ cancelled: boolean }[], number] = await this.database.query(
       `update plan_runs set heartbeat_at = now(), progress = coalesce($3::jsonb, progress),
          first_plan = coalesce($4::jsonb, first_plan)
        where id = $1 and attempt = $2 and state = 'solving'
        returning cancel_asked_at is not null as cancelled`,
-      [id, attempt, jsonOrNull(this.progress), jsonOrNull(this.unsaved)],
+      [id, attempt, jsonOrNull(progress), jsonOrNull(this.unsaved)],
     );
     this.unsaved = null;
     if (rows[0] === undefined) this.lostIt.abort();

@@ -168,7 +168,7 @@ describe('a queue that fails', () => {
 
   it('emptied, is filled again from the database; a worker killed in the middle is replaced, and the run ends once', async () => {
     const id = randomUUID();
-    await manager.put(`/api/plans/${id}`, { ...ask, seconds: 15 });
+    await manager.put(`/api/plans/${id}`, { ...ask, seconds: 8 });
     await server.queues.queue(planQueue).obliterate({ force: true });
     expect(await server.queues.queue(planQueue).getJobCountByTypes('waiting', 'active')).toBe(0);
     await server.app.get(PlanQueueService).sweep();

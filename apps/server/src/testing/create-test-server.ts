@@ -15,7 +15,7 @@ import { PeopleService } from '../people/people.service.js';
 import type { Queues } from '../queue/queues.js';
 import { ScenariosService } from '../scenarios/scenarios.service.js';
 import { Client } from './client.js';
-import { createDatabase } from './create-database.js';
+import { createDatabase, createOnce } from './create-database.js';
 
 export interface TestServer {
   readonly url: string;
@@ -38,6 +38,8 @@ interface Options {
   readonly content?: 'demo' | 'accounts' | 'empty';
   /** Takes up jobs as `npm start` does. */
   readonly workers?: boolean;
+  /** Folder of built pages; absent: whatever is built, if anything. */
+  readonly pages?: string;
 }
 
 export const testPassword = 'a password for tests';
@@ -46,25 +48,12 @@ export const testPassword = 'a password for tests';
 export const createTestServer = async ({
   content = 'demo',
   workers = false,
+  pages,
 }: Options = {}): Promise<TestServer> => {
-  const databaseUrl = await createDatabase(inject('postgresUrl'), `test_${randomUUID().replaceAll('-', '')}`);
-  const log: string[] = [];
-  const closers: (() => Promise<unknown>)[] = [];
-  const redisUrl = inject('redisUrl');
-  const config = readConfig({ DATABASE_URL: databaseUrl, REDIS_URL: redisUrl ?? '', PORT: '0' });
-  const platform = await openPlatform(
-    {
-      config,
-      log: createLog('debug', (line) => log.push(line)),
-      onStop: (close) => {
-        closers.push(close);
-      },
-    },
-    databaseUrl,
-  );
-  const app = await createApp(platform);
-  closers.push(() => app.close());
-  if (content !== 'empty') await makeDemoAccounts(app.get(PeopleService), platform.database, testPassword);
+  const template = content === 'empty' ? undefined : await databaseWithAccounts();
+  const name = `test_${randomUUID().replaceAll('-', '')}`;
+  const databaseUrl = await createDatabase(inject('postgresUrl'), name, template);
+  const { platform, app, log, close } = await open(databaseUrl, pages);
   if (content === 'demo') {
     const document = await readFile(join(rootFolder, 'seeds', 'hollowtarn.json'), 'utf8');
     await app.get(ScenariosService).import(document, false, theProgram);
@@ -85,8 +74,43 @@ export const createTestServer = async ({
     queues: platform.queues,
     app,
     log,
-    close: async () => {
-      for (const close of closers.reverse()) await close();
-    },
+    close,
   };
+};
+
+/**
+ * The name of a database with the tables and the demo's accounts, made once in a run: a copy of it is sooner there. The
+ * territory is not in it, as its clock runs from the moment it is brought in.
+ */
+const databaseWithAccounts = async (): Promise<string> => {
+  const name = inject('templateName');
+  await createOnce(inject('postgresUrl'), name, async (databaseUrl) => {
+    const { app, platform, close } = await open(databaseUrl);
+    await makeDemoAccounts(app.get(PeopleService), platform.database, testPassword);
+    await close();
+  });
+  return name;
+};
+
+const open = async (databaseUrl: string, pages?: string) => {
+  const log: string[] = [];
+  const closers: (() => Promise<unknown>)[] = [];
+  const redisUrl = inject('redisUrl');
+  const config = readConfig({ DATABASE_URL: databaseUrl, REDIS_URL: redisUrl ?? '', PORT: '0' });
+  const platform = await openPlatform(
+    {
+      config,
+      log: createLog('debug', (line) => log.push(line)),
+      onStop: (close) => {
+        closers.push(close);
+      },
+    },
+    databaseUrl,
+  );
+  const app = await createApp(platform, pages);
+  closers.push(() => app.close());
+  const close = async (): Promise<void> => {
+    for (const each of closers.reverse()) await each();
+  };
+  return { platform, app, log, close };
 };
