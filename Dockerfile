@@ -4,7 +4,7 @@ WORKDIR /drumline
 COPY package.json package-lock.json .npmrc tsconfig.base.json ./
 COPY libs ./libs
 COPY apps ./apps
-RUN npm ci && npx tsc -b apps/server && npm prune --omit=dev
+RUN npm ci && npx tsc -b apps/server && npm run build-pages && npm prune --omit=dev
 
 FROM node:20-bookworm-slim
 ENV NODE_ENV=production

@@ -6,11 +6,15 @@ import { serveOpenApi } from './http/openapi.js';
 import { ParsePipe } from './http/parse.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
 import { requestLog } from './http/request-log.js';
+import { builtPages, pageSecurity, servePages } from './http/serve-pages.js';
 import { nestLogger } from './log.js';
 import type { Platform } from './platform.module.js';
 
-/** The application on an open database and queue, not yet listening. */
-export const createApp = async (platform: Platform): Promise<NestExpressApplication> => {
+/** The application on an open database and queue, not yet listening; `pages`: folder of the built pages. */
+export const createApp = async (
+  platform: Platform,
+  pages: string = builtPages,
+): Promise<NestExpressApplication> => {
   const { config, log } = platform;
   const app = await NestFactory.create<NestExpressApplication>(appOn(platform), {
     bodyParser: false,
@@ -23,7 +27,8 @@ export const createApp = async (platform: Platform): Promise<NestExpressApplicat
   app.set('trust proxy', config.trustProxy ? 1 : false);
   app.set('etag', false); // an ETag here is a version, never a hash of the bytes
   app.use(requestLog(log));
-  app.use(helmet(isSecure ? {} : plainHttp));
+  app.use(helmet(isSecure ? pageSecurity : { ...pageSecurity, ...plainHttp }));
+  servePages(app, pages);
   app.useBodyParser('json', { limit: '5mb' });
   app.useBodyParser('text', { type: 'text/csv', limit: '5mb' });
   app.useGlobalPipes(new ParsePipe());
@@ -34,7 +39,4 @@ export const createApp = async (platform: Platform): Promise<NestExpressApplicat
 };
 
 /** Without HTTPS a browser must not be told to insist on it: a phone on the base's own network could not come in. */
-const plainHttp = {
-  strictTransportSecurity: false,
-  contentSecurityPolicy: { directives: { upgradeInsecureRequests: null } },
-};
+const plainHttp = { strictTransportSecurity: false } as const;

@@ -1,0 +1,74 @@
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pagePaths } from '@drumline/contract';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createTestServer, type TestServer } from '../testing/create-test-server.js';
+
+let server: TestServer;
+let pages: string;
+beforeAll(async () => {
+  pages = await mkdtemp(join(tmpdir(), 'drumline-pages-'));
+  await mkdir(join(pages, 'assets'));
+  await writeFile(join(pages, 'index.html'), '<title>Drumline</title>');
+  await writeFile(join(pages, 'assets', 'index-4f2a.js'), 'start();');
+  server = await createTestServer({ content: 'empty', pages });
+});
+afterAll(async () => {
+  await server.close();
+  await rm(pages, { recursive: true });
+});
+
+const get = (path: string) => fetch(server.url + path);
+
+describe('the pages', () => {
+  it.each(['/', ...pagePaths, '/load/F05'])('%s is a page, and asked for anew each time', async (path) => {
+    const answer = await get(path);
+    expect(await answer.text()).toContain('<title>Drumline</title>');
+    expect(answer.headers.get('Cache-Control')).toBe('no-cache');
+  });
+
+  it.each([
+    '/api',
+    '/api/no-such-thing',
+    '/mornings',
+    '/assets/no-such-file.js',
+    '/assets/../index.html',
+    '/.env',
+  ])('%s is none', async (path) => {
+    const answer = await get(path);
+    expect([answer.status, answer.headers.get('Content-Type')]).toEqual([
+      404,
+      expect.stringContaining('application/problem+json'),
+    ]);
+  });
+
+  it('let the browser keep files whose name holds their hash', async () => {
+    const answer = await get('/assets/index-4f2a.js');
+    expect(answer.headers.get('Cache-Control')).toBe('public, max-age=31536000, immutable');
+  });
+
+  it('may run, load and ask nothing that is not from here', async () => {
+    const policy = (await get('/')).headers.get('Content-Security-Policy')!;
+    expect(policy.split(';')).toEqual(
+      expect.arrayContaining([
+        "default-src 'self'",
+        "script-src 'self'",
+        "style-src 'self'",
+        "connect-src 'self'",
+        "frame-ancestors 'none'",
+      ]),
+    );
+    expect(policy).not.toMatch(/unsafe|https?:|\*/);
+  });
+});
+
+describe('a server whose pages are not built', () => {
+  it('says so where a page is asked for, and answers the API', async () => {
+    const bare = await createTestServer({ content: 'empty', pages: join(pages, 'nothing-here') });
+    const page = await fetch(`${bare.url}/morning`);
+    expect([page.status, await page.text()]).toEqual([503, expect.stringContaining('npm run build-pages')]);
+    expect((await fetch(`${bare.url}/api/me`)).status).toBe(401);
+    await bare.close();
+  });
+});

@@ -1,0 +1,55 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { pagePaths } from '@drumline/contract';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import type { NextFunction, Request, Response } from 'express';
+import type { HelmetOptions } from 'helmet';
+import { rootFolder } from '../config.js';
+
+/** Where `npm start` leaves what the browser runs. */
+export const builtPages = join(rootFolder, 'apps', 'web', 'dist');
+
+/** Nothing from elsewhere, nothing inline: no page of ours needs it. */
+export const pageSecurity = {
+  contentSecurityPolicy: {
+    useDefaults: false,
+    directives: {
+      defaultSrc: ["'self'"],
+      scriptSrc: ["'self'"],
+      scriptSrcAttr: ["'none'"],
+      styleSrc: ["'self'"],
+      imgSrc: ["'self'", 'data:'],
+      fontSrc: ["'self'", 'data:'],
+      connectSrc: ["'self'"],
+      objectSrc: ["'none'"],
+      baseUri: ["'none'"],
+      formAction: ["'self'"],
+      frameAncestors: ["'none'"],
+    },
+  },
+  xFrameOptions: { action: 'deny' },
+} as const satisfies HelmetOptions;
+
+/**
+ * Gives the pages' program to every address that is a page, and never to another: a wrong address of the API stays
+ * an error of the API. A server without built pages answers the API all the same.
+ */
+export const servePages = (app: NestExpressApplication, folder: string): void => {
+  const index = join(folder, 'index.html');
+  // A file's name holds the hash of its content.
+  app.useStaticAssets(join(folder, 'assets'), {
+    prefix: '/assets',
+    immutable: true,
+    maxAge: '1y',
+    index: false,
+  });
+  app.use((request: Request, response: Response, next: NextFunction) => {
+    if (!/^(GET|HEAD)$/.test(request.method) || !isPage(request.path)) return next();
+    response.set('Cache-Control', 'no-cache');
+    if (existsSync(index)) response.sendFile(index, { cacheControl: false });
+    else response.status(503).type('text/plain').send('The pages are not built. Run: npm run build-pages\n');
+  });
+};
+
+const isPage = (path: string): boolean =>
+  path === '/' || pagePaths.some((page) => path === page || path.startsWith(`${page}/`));

@@ -1,0 +1,37 @@
+// Builds the pages when something they are made of is newer than the last build; `npm start` runs this first.
+import { readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+
+const here = import.meta.dirname;
+const root = join(here, '..', '..');
+const madeOf = [
+  'apps/web/src',
+  'apps/web/index.html',
+  'apps/web/vite.config.ts',
+  'libs',
+  'package-lock.json',
+];
+
+const isPart = (path) => !/(^|\/)(dist|node_modules)(\/|$)|\.spec\.ts$/.test(path);
+
+const changedAt = (path) => {
+  const stat = statSync(path);
+  if (!stat.isDirectory()) return stat.mtimeMs;
+  const inside = readdirSync(path)
+    .map((name) => join(path, name))
+    .filter(isPart);
+  return Math.max(stat.mtimeMs, ...inside.map(changedAt));
+};
+
+const builtAt = () => {
+  try {
+    return statSync(join(here, 'dist', 'index.html')).mtimeMs;
+  } catch {
+    return 0;
+  }
+};
+
+if (Math.max(...madeOf.map((path) => changedAt(join(root, path)))) > builtAt()) {
+  const { build } = await import('vite');
+  await build({ configFile: join(here, 'vite.config.ts'), logLevel: 'warn' });
+}

@@ -1,0 +1,76 @@
+import type { QueryClient } from '@tanstack/react-query';
+import { useEffect } from 'react';
+import { z } from 'zod';
+import { ApiProblem } from './problem.js';
+import { type Answer, send } from './send.js';
+import { createStore, useStore } from './store.js';
+import { kindsOf } from './watched.js';
+
+/** Whether this page and the server hear each other, and since when not. */
+export type Link =
+  | { readonly state: 'with base'; readonly at: Date }
+  | { readonly state: 'not with base'; readonly since: Date; readonly checking: boolean };
+
+const link = createStore<Link>({ state: 'with base', at: new Date() });
+
+export const useLink = (): Link => useStore(link);
+
+const versionsSchema = z.record(z.string(), z.string());
+const everySeconds = 4;
+
+let versions: Readonly<Record<string, string>> | undefined;
+let etag: string | undefined;
+
+/** Asks what has another version than before, and has only that read again. */
+export const checkChanges = async (reads: QueryClient): Promise<void> => {
+  const before = link.get();
+  if (before.state === 'not with base') link.set({ ...before, checking: true });
+  try {
+    takeIn(reads, await send('GET', '/api/changes', undefined, { unlessEtag: etag }));
+    link.set({ state: 'with base', at: new Date() });
+    if (before.state === 'not with base')
+      await reads.invalidateQueries({ predicate: ({ state }) => state.error !== null });
+  } catch (error) {
+    if (error instanceof ApiProblem && error.isOutOfReach) {
+      const since = before.state === 'not with base' ? before.since : before.at;
+      link.set({ state: 'not with base', since, checking: false });
+    }
+    // Any other refusal is an answer: base is there.
+  }
+};
+
+const takeIn = (reads: QueryClient, answer: Answer): void => {
+  if (answer.status === 304) return;
+  const now = versionsSchema.parse(answer.body);
+  const before = versions;
+  versions = now;
+  etag = answer.etag;
+  if (before === undefined) return;
+  const changed = Object.keys(now).filter((kind) => now[kind] !== before[kind]);
+  void reads.invalidateQueries({
+    predicate: ({ queryKey: [path] }) => kindsOf(String(path)).some((kind) => changed.includes(kind)),
+  });
+};
+
+/** Keeps asking while the page can be seen. */
+export const useChanges = (reads: QueryClient): void => {
+  useEffect(() => {
+    let isOver = false;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const ask = async (): Promise<void> => {
+      clearTimeout(timer);
+      if (!document.hidden) await checkChanges(reads);
+      if (!isOver) timer = setTimeout(() => void ask(), everySeconds * 1000);
+    };
+    const askNow = () => void ask();
+    askNow();
+    document.addEventListener('visibilitychange', askNow);
+    window.addEventListener('online', askNow);
+    return () => {
+      isOver = true;
+      clearTimeout(timer);
+      document.removeEventListener('visibilitychange', askNow);
+      window.removeEventListener('online', askNow);
+    };
+  }, [reads]);
+};

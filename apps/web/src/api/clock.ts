@@ -1,0 +1,86 @@
+import { useEffect, useState } from 'react';
+import { z } from 'zod';
+import { type Read, useRead } from './read.js';
+import { serverAhead } from './send.js';
+
+const settingsSchema = z.object({
+  version: z.number(),
+  changedAt: z.string(),
+  data: z
+    .object({
+      title: z.string(),
+      timeZone: z.string(),
+      clockStartsAt: z.string().optional(),
+      days: z.number(),
+      offeredDays: z.number(),
+      currency: z.string(),
+    })
+    .loose(),
+});
+
+export type Settings = z.output<typeof settingsSchema>;
+
+/** What the territory says of itself: title, time zone, days, currency. */
+export const useSettings = (): Read<Settings> => useRead('/api/settings/current', settingsSchema);
+
+/** The time of the territory, which in a demo is another day than on the wall; goes on by the half minute. */
+export const useNow = (): Date => {
+  const settings = useSettings().value;
+  const [wall, setWall] = useState(() => Date.now());
+  useEffect(() => {
+    const timer = setInterval(() => setWall(Date.now()), 30_000);
+    return () => clearInterval(timer);
+  }, []);
+  const start = settings?.data.clockStartsAt;
+  const server = wall + serverAhead.get();
+  if (settings === undefined || start === undefined) return new Date(server);
+  return new Date(Math.max(Date.parse(start), Date.parse(start) + server - Date.parse(settings.changedAt)));
+};
+
+export interface Calendar {
+  readonly now: Date;
+  /** Today at the territory, YYYY-MM-DD. */
+  readonly today: string;
+  /** "06:55" of an instant, in the territory's time. */
+  readonly time: (at: Date | string) => string;
+  /** "Tue 15" of an instant or a day. */
+  readonly day: (at: Date | string) => string;
+  /** "Tue 15 June 2027". */
+  readonly date: (at: Date | string) => string;
+  /** "06:52", and "Mon 06:52" when it was not today. */
+  readonly when: (at: Date | string) => string;
+  /** YYYY-MM-DD of an instant. */
+  readonly isoDay: (at: Date | string) => string;
+}
+
+/** Times and days as they are read at the territory. */
+export const useCalendar = (): Calendar => {
+  const now = useNow();
+  const zone = useSettings().value?.data.timeZone ?? 'UTC';
+  return calendarOf(now, zone);
+};
+
+/** The same outside of a component. */
+export const calendarOf = (now: Date, timeZone: string): Calendar => {
+  const as = (at: Date | string, options: Intl.DateTimeFormatOptions) => {
+    // A day without a time is the day itself, wherever it is read.
+    const isDay = typeof at === 'string' && /^\d{4}-\d\d-\d\d$/.test(at);
+    const zone = isDay ? 'UTC' : timeZone;
+    return new Intl.DateTimeFormat('en-GB', { ...options, timeZone: zone })
+      .format(new Date(at))
+      .replaceAll(',', '');
+  };
+  const time = (at: Date | string) => as(at, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+  const isoDay = (at: Date | string) =>
+    new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short' }).format(new Date(at));
+  const today = isoDay(now);
+  return {
+    now,
+    today,
+    time,
+    isoDay,
+    day: (at) => as(at, { weekday: 'short', day: 'numeric' }),
+    date: (at) => as(at, { weekday: 'short', day: 'numeric', month: 'long', year: 'numeric' }),
+    when: (at) => (isoDay(at) === today ? time(at) : `${as(at, { weekday: 'short' })} ${time(at)}`),
+  };
+};

@@ -1,0 +1,23 @@
+/** Which kinds of /api/changes make an answer another one, by the first word of its path. */
+const watched: Readonly<Record<string, readonly string[]>> = {
+  flights: ['flights', 'stock', 'surfaceReports'],
+  plans: ['plans'],
+  'surface-reports': ['surfaceReports'],
+  proposals: ['proposals'],
+  movements: ['stock'],
+  stock: ['stock', 'flights', 'territory'],
+  drums: ['stock'],
+  raised: ['stock'],
+  holds: ['stock'],
+  cases: ['stock', 'proposals'],
+  scenario: ['territory', 'stock', 'flights', 'surfaceReports'],
+  me: [],
+  people: [],
+  audit: [],
+};
+
+/** `/api/flights/F05` changes with flights and with what flights are checked against; a territory list with the territory. */
+export const kindsOf = (path: string): readonly string[] => {
+  const word = path.replace(/^\/api\//, '').split(/[/?]/)[0]!;
+  return watched[word] ?? ['territory', word];
+};

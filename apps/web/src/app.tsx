@@ -1,0 +1,48 @@
+import { QueryClientProvider } from '@tanstack/react-query';
+import { useEffect, useState } from 'react';
+import { ApiProblem, createReads, findWhoIsHere, useSession } from './api/index.js';
+import { AppFrame } from './frame/app-frame.js';
+import { ChangePassword } from './pages/sign-in/change-password.js';
+import { SignIn, SignInAgain } from './pages/sign-in/sign-in.js';
+import { Button, listenForKeys, ProblemLine, singleKeys } from './ui/index.js';
+
+const reads = createReads();
+
+/** Who is here decides what is shown; what was on the page stays when the session ends. */
+export const App = () => {
+  const session = useSession();
+  const person = 'me' in session ? session.me.id : '';
+  useEffect(listenForKeys, []);
+  useEffect(() => singleKeys.of(person), [person]);
+  if (session.state === 'unknown') return <FindWhoIsHere />;
+  if (session.state === 'signed out') return <SignIn />;
+  if (session.me.mustChangePassword) return <ChangePassword name={session.me.name} />;
+  return (
+    <QueryClientProvider client={reads}>
+      <AppFrame reads={reads} />
+      {session.state === 'expired' && <SignInAgain me={session.me} />}
+    </QueryClientProvider>
+  );
+};
+
+const FindWhoIsHere = () => {
+  const [problem, setProblem] = useState<ApiProblem>();
+  const find = () => {
+    setProblem(undefined);
+    findWhoIsHere().catch((error: unknown) => {
+      if (!(error instanceof ApiProblem)) throw error;
+      setProblem(error);
+    });
+  };
+  useEffect(find, []);
+  if (problem === undefined) return null; // for as long as one request takes
+  return (
+    <main className="alone">
+      <h1>Drumline</h1>
+      <ProblemLine problem={problem} />
+      <Button kind="main" onPress={find}>
+        Try now
+      </Button>
+    </main>
+  );
+};

@@ -1,0 +1,69 @@
+import type { QueryClient } from '@tanstack/react-query';
+import { Suspense, useEffect, useRef } from 'react';
+import { Redirect, Route, Switch, useLocation } from 'wouter';
+import { useChanges, useMe } from '../api/index.js';
+import { type Page, pages } from '../pages.js';
+import { MessageLine } from '../ui/index.js';
+import { PageList } from './page-list.js';
+import { PageMistake } from './page-mistake.js';
+import { TopLine } from './top-line.js';
+
+/** Top line, list of pages, and the page. */
+export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
+  useChanges(reads);
+  const [path] = useLocation();
+  const { roles } = useMe();
+  const isOfTheOperator = roles.some((role) => role !== 'field leader');
+  return (
+    <div className="frame">
+      <a className="skip" href="#page">
+        Skip to the page
+      </a>
+      <TopLine />
+      <PageList />
+      <main id="page" tabIndex={-1}>
+        <PageMistake key={path.split('/')[1]}>
+          {isOfTheOperator ? <Pages /> : <NotForCustomers />}
+        </PageMistake>
+      </main>
+    </div>
+  );
+};
+
+const Pages = () => (
+  <Suspense fallback={<p className="checking">Opening...</p>}>
+    <Switch>
+      {pages.map((page) => (
+        <Route key={page.path} path={`${page.path}/*?`}>
+          {(rest) => <OpenPage page={page} rest={rest['*'] ?? ''} />}
+        </Route>
+      ))}
+      <Route path="/">
+        <Redirect to={pages[0]!.path} replace />
+      </Route>
+      <Route>
+        <MessageLine what="There is no such page" next="Choose one from the list." />
+      </Route>
+    </Switch>
+  </Suspense>
+);
+
+const OpenPage = ({ page, rest }: { readonly page: Page; readonly rest: string }) => {
+  const isFirst = useRef(true);
+  useEffect(() => {
+    document.title = `${page.name}, Drumline`;
+    // Whoever listens is told that the page is another one; at the first load the browser does that.
+    if (!isFirst.current) document.getElementById('page')?.focus();
+    isFirst.current = false;
+  }, [page]);
+  return <page.Page at={rest.split('/').filter(Boolean).map(decodeURIComponent)} />;
+};
+
+const NotForCustomers = () => (
+  <MessageLine
+    kind="note"
+    what="These pages are for the operator's people"
+    why="You see your own programme: its tasks and its litres."
+    next="Ask the operations manager for a sheet."
+  />
+);

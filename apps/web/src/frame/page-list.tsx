@@ -1,0 +1,51 @@
+import { useEffect } from 'react';
+import { Link, useLocation } from 'wouter';
+import { pages } from '../pages.js';
+import { useSingleKeys } from '../ui/index.js';
+
+/** At the left, and on a narrow screen along the top. Alt and the figure opens a page. */
+export const PageList = () => {
+  const [path, go] = useLocation();
+  const areKeysOn = useSingleKeys();
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent): void => {
+      if (!event.altKey || event.ctrlKey || event.metaKey || document.querySelector('dialog[open]')) return;
+      const page = pages[Number(/^Digit([1-9])$/.exec(event.code)?.[1]) - 1];
+      if (page === undefined) return;
+      event.preventDefault();
+      go(page.path);
+    };
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
+  }, [go]);
+  return (
+    <nav className="page-list" aria-label="Pages">
+      <ol>
+        {pages.map((page, at) => {
+          const isHere = path === page.path || path.startsWith(`${page.path}/`);
+          return (
+            <li key={page.path}>
+              <Link
+                href={page.path}
+                aria-current={isHere ? 'page' : undefined}
+                aria-keyshortcuts={`Alt+${at + 1}`}
+              >
+                <span aria-hidden="true">{at + 1}</span>
+                {page.name}
+              </Link>
+            </li>
+          );
+        })}
+      </ol>
+      <p className="foot">
+        Alt and a figure opens a page.
+        {areKeysOn && (
+          <>
+            <br />
+            <b>?</b> all keys
+          </>
+        )}
+      </p>
+    </nav>
+  );
+};

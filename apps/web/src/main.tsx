@@ -1,0 +1,17 @@
+import './parse-without-eval.js';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/ui.css';
+import './styles/frame.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './app.js';
+import { showGround } from './frame/ground.js';
+
+showGround();
+
+createRoot(document.getElementById('root')!).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

@@ -1,0 +1,47 @@
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { LayerContext, useLayer } from './layer.js';
+
+interface DialogProps {
+  readonly title: string;
+  /** Called by Esc and by a press on "Close": the page that shows it takes it away. Absent: it cannot be closed. */
+  readonly onClose?: () => void;
+  readonly children: ReactNode;
+  /** Buttons at the foot. */
+  readonly acts?: ReactNode;
+}
+
+/** For what needs an answer before the page goes on. Focus is kept inside and goes back to where it came from. */
+export const Dialog = ({ title, onClose, children, acts }: DialogProps) => {
+  const element = useRef<HTMLDialogElement>(null);
+  const name = useId();
+  const layer = useLayer() + 1;
+  useEffect(() => {
+    const dialog = element.current!;
+    if (!dialog.open) dialog.showModal();
+    return () => dialog.close();
+  }, []);
+  return (
+    <dialog
+      ref={element}
+      className="dialog"
+      aria-labelledby={name}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose?.();
+      }}
+    >
+      <LayerContext value={layer}>
+        <header>
+          <h2 id={name}>{title}</h2>
+          {onClose !== undefined && (
+            <button type="button" className="plain-link" onClick={onClose}>
+              Close
+            </button>
+          )}
+        </header>
+        <div className="body">{children}</div>
+        {acts !== undefined && <footer>{acts}</footer>}
+      </LayerContext>
+    </dialog>
+  );
+};

@@ -1,0 +1,54 @@
+import type { ReactNode } from 'react';
+import type { Read } from '../api/index.js';
+import { Button } from './button.js';
+import { ProblemLine, StaleLine } from './message.js';
+
+interface PictureProps<T> {
+  readonly read: Read<T>;
+  readonly children: (value: T) => ReactNode;
+}
+
+/**
+ * Shows what was read: "Checking..." until the first answer, the problem where there never was one, and otherwise the last
+ * picture, with a line above it when it could not be read again.
+ */
+export function Picture<T>({ read, children }: PictureProps<T>) {
+  const { value, problem, readAt, again } = read;
+  if (value === undefined) {
+    if (problem === undefined)
+      return (
+        <p className="checking" role="status">
+          Checking...
+        </p>
+      );
+    return (
+      <div className="first-read-failed">
+        <ProblemLine problem={problem} />
+        <Button onPress={again}>Try now</Button>
+      </div>
+    );
+  }
+  return (
+    <>
+      {problem !== undefined && readAt !== undefined && (
+        <StaleLine problem={problem} of={clock(readAt)} again={again} />
+      )}
+      {children(value)}
+    </>
+  );
+}
+
+const clock = (at: Date): string =>
+  at.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+
+/** Two reads as one: there when both are, and as good as the worse. */
+export const bothOf = <A, B>(a: Read<A>, b: Read<B>): Read<readonly [A, B]> => ({
+  value: a.value === undefined || b.value === undefined ? undefined : [a.value, b.value],
+  readAt: [a.readAt, b.readAt].sort((one, other) => Number(one) - Number(other))[0],
+  problem: a.problem ?? b.problem,
+  isChecking: a.isChecking || b.isChecking,
+  again: () => {
+    a.again();
+    b.again();
+  },
+});
