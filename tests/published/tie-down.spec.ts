@@ -22,7 +22,7 @@ const needOf = (load: ReturnType<typeof tieDown>, direction: string) =>
 describe('share of a strap', () => {
   it.each([
     [30, 30, 0.75, 0.433, 0.5],
-    [45, 45, 0.5, 0.5, 0.707],
+    [45, 45, 0.5, 0.5, Math.SQRT1_2],
     [30, 0, 0.866, 0, 0.5],
     [60, 0, 0.5, 0, 0.866],
   ])('%d degrees up and %d off the axis', (aboveFloorDeg, offAxisDeg, along, across, up) => {

@@ -1,6 +1,7 @@
 export * from './base-supply.js';
 export * from './confidence.js';
 export * from './drum.js';
+export * from './drum-check/index.js';
 export * from './expiry-losses.js';
 export * from './hold.js';
 export * from './ledger/index.js';

@@ -1,0 +1,3 @@
+export * from './density-check.js';
+export * from './fuel-quantity.js';
+export * from './ullage.js';
