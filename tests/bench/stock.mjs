@@ -1,12 +1,15 @@
-// Measures the stock ledger under load: node tests/bench/stock.mjs [seconds=300] [requests per second=200].
-// Build first: npx tsc -b apps/server. Nothing here passes or fails; it prints what it measured.
+// Measures the server under load: node tests/bench/stock.mjs [seconds=300] [requests per second=200] [kinds of request].
+// Build first: npx tsc -b apps/server. Nothing here passes or fails; it prints what it measured. With kinds, like
+// `event,stock`, only those are sent. CPU_PROFILE=file writes what the server was busy with.
 import 'reflect-metadata';
 import { fork } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
-import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { Session } from 'node:inspector/promises';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { largeLedger, largeTerritory } from './large-ledger.mjs';
+import { enterWeek, largeWeek } from './large-week.mjs';
 
 const server = '../../apps/server/dist';
 const { startEmbeddedPostgres } = await import(`${server}/embedded-postgres/embedded-postgres.js`);
@@ -21,7 +24,8 @@ const { ScenariosService } = await import(`${server}/scenarios/scenarios.service
 const { LedgerService } = await import(`${server}/stock/ledger.service.js`);
 const { StockCheckService } = await import(`${server}/stock/stock-check.service.js`);
 
-const [seconds = 300, perSecond = 200] = process.argv.slice(2).map(Number);
+const [seconds = 300, perSecond = 200] = process.argv.slice(2, 4).map(Number);
+const kinds = process.argv[4]?.split(',') ?? [];
 const password = 'a password for the bench';
 const names = Array.from({ length: 20 }, (_, index) => `person-${index + 1}`);
 const say = (line) => process.stdout.write(`${line}\n`);
@@ -68,10 +72,24 @@ const platform = await openPlatform({ config, log, onStop: (close) => closers.pu
 const app = await createApp(platform);
 closers.push(() => app.close());
 
+/** Only where it is asked for: it costs a tenth. */
+const profiled = async (file, work) => {
+  if (file === undefined) return work();
+  const session = new Session();
+  session.connect();
+  await session.post('Profiler.enable');
+  await session.post('Profiler.start');
+  const answer = await work();
+  const { profile } = await session.post('Profiler.stop');
+  await writeFile(file, JSON.stringify(profile));
+  return answer;
+};
+
 const people = app.get(PeopleService);
-for (const name of names) {
-  const person = personSchema.parse({ name, fullName: name, roles: ['helicopter crew'] });
-  await people.insert(platform.database.manager, { id: randomUUID(), ...person }, password, false);
+const ids = names.map(() => randomUUID());
+for (const [index, name] of names.entries()) {
+  const person = personSchema.parse({ name, fullName: name, roles: ['dispatcher'] });
+  await people.insert(platform.database.manager, { id: ids[index], ...person }, password, false);
 }
 const seed = JSON.parse(await readFile(new URL('../../seeds/hollowtarn.json', import.meta.url), 'utf8'));
 const territory = largeTerritory(seed, 60);
@@ -83,25 +101,35 @@ await timed(`${movements.length} movements entered and their stock made`, () =>
     app.get(LedgerService).open(transaction, movements, theProgram),
   ),
 );
+const flights = largeWeek(seed, 4);
+await enterWeek(platform.database, flights, ids[0]);
 await platform.database.query('analyze');
 await app.listen(0, '127.0.0.1');
 const url = await app.getUrl();
-say(`${cpus().length} cores, ${places.length} caches, ${perSecond} requests a second for ${seconds} s`);
+const sizes = `${places.length} caches, ${movements.length} movements, ${flights.length} flights`;
+say(`${cpus().length} cores, ${sizes}, ${perSecond} requests a second for ${seconds} s`);
 
 const drums = movements.filter(({ kind }) => kind === 'filled').map(({ drum }) => drum);
 const cpuBefore = [process.cpuUsage(), await postgresCpuMs()];
-const measured = await new Promise((resolve, reject) => {
-  const load = fork(new URL('./load.child.mjs', import.meta.url));
-  load.on('message', resolve);
-  load.on('error', reject);
-  load.send({ url, names, password, seconds, perSecond, places, drums: [...new Set(drums)] });
-});
+const week = { from: '2027-06-14', until: '2027-06-20' };
+const load = { url, names, password, seconds, perSecond, kinds, places, drums: [...new Set(drums)], week };
+const { generatorCpuMs, ...measured } = await profiled(
+  process.env.CPU_PROFILE,
+  () =>
+    new Promise((resolve, reject) => {
+      const child = fork(new URL('./load.child.mjs', import.meta.url));
+      child.on('message', resolve);
+      child.on('error', reject);
+      child.send(load);
+    }),
+);
 const { user, system } = process.cpuUsage(cpuBefore[0]);
 const requests = Object.values(measured.latencyMs).reduce((sum, kind) => sum + kind.requests, 0);
 // On a machine that does other work as well, this says more than a latency.
 const cpuMsPerRequest = {
   server: (user + system) / 1000 / requests,
   postgres: ((await postgresCpuMs()) - cpuBefore[1]) / requests,
+  generator: generatorCpuMs / requests,
 };
 say(JSON.stringify({ ...measured, cpuMsPerRequest }, null, 2));
 const differences = await timed('check of the stock against all movements', () =>
