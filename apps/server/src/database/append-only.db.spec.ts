@@ -1,5 +1,8 @@
+import { randomUUID } from 'node:crypto';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { drawn } from '../stock/testing/movement-bodies.js';
+import type { Client } from '../testing/client.js';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
 
 let server: TestServer;
@@ -15,13 +18,30 @@ beforeAll(async () => {
     at: '2027-06-14T06:50Z',
     by: 'strip helper',
   });
+  await lookAtRaised(manager);
 });
 afterAll(async () => {
   await owner.end();
   await server.close();
 });
 
-const ledgers = ['movements', 'audit_entries', 'surface_reports', 'territory_history'];
+/** A draw from a drum that stands elsewhere is raised, and somebody looks at it. */
+const lookAtRaised = async (manager: Client): Promise<void> => {
+  const crew = await server.as('helicopter crew');
+  await crew.put(`/api/movements/${randomUUID()}`, drawn('0447', 'XGAN', 20));
+  const { body } = await manager.get<{ items: { id: string }[] }>('/api/raised');
+  const act = { raised: body.items[0]!.id, act: 'seen', words: 'The crew misread the number.' };
+  await manager.put(`/api/raised-acts/${randomUUID()}`, act);
+};
+
+const ledgers = ['movements', 'audit_entries', 'surface_reports', 'territory_history', 'raised_acts'];
+
+/** A column to try to change. */
+const columnOf: Readonly<Record<string, string>> = {
+  audit_entries: 'person',
+  territory_history: 'kind',
+  raised_acts: 'words',
+};
 
 describe('an append-only table', () => {
   it.each(ledgers)('%s has rows, and the program has no right to change or remove one', async (table) => {
@@ -30,7 +50,7 @@ describe('an append-only table', () => {
     const denied = /permission denied/;
     await expect(server.database.query(`delete from ${table}`)).rejects.toThrow(denied);
     await expect(server.database.query(`truncate ${table}`)).rejects.toThrow(denied);
-    const column = table === 'audit_entries' ? 'person' : table === 'territory_history' ? 'kind' : 'data';
+    const column = columnOf[table] ?? 'data';
     await expect(server.database.query(`update ${table} set ${column} = ${column}`)).rejects.toThrow(denied);
   });
 

@@ -1,8 +1,17 @@
-import { Controller, Get, Param, Query } from '@nestjs/common';
+import { type RaisedActRequest, raisedActSchema } from '@drumline/contract';
+import { Body, Controller, Get, Param, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { OfTheOperator } from '../people/access.js';
+import { Act, Me, OfTheOperator } from '../people/access.js';
+import type { Account } from '../people/account.table.js';
 import { DrumsService } from './drums.service.js';
-import { type DrumsQuery, drumNumber, drumsQuery, type RaisedQuery, raisedQuery } from './queries.js';
+import {
+  type DrumsQuery,
+  drumNumber,
+  drumsQuery,
+  movementId,
+  type RaisedQuery,
+  raisedQuery,
+} from './queries.js';
 import { RaisedService } from './raised.service.js';
 
 @ApiTags('stock')
@@ -27,5 +36,16 @@ export class DrumsController {
   @Get('raised')
   toLookAt(@Query({ schema: raisedQuery }) query: RaisedQuery) {
     return this.raised.list(query);
+  }
+
+  /** Somebody has looked at it, or wants it looked at again. The id is the sender's. */
+  @Act('look at raised', 'enter')
+  @Put('raised-acts/:id')
+  lookedAt(
+    @Param('id', { schema: movementId }) id: string,
+    @Body({ schema: raisedActSchema }) request: RaisedActRequest,
+    @Me() me: Account,
+  ) {
+    return this.raised.act(id, request, me);
   }
 }

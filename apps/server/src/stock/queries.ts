@@ -29,7 +29,10 @@ export const drumsQuery = pageQuery.extend({
 });
 export type DrumsQuery = z.output<typeof drumsQuery>;
 
-export const raisedQuery = pageQuery.extend({ after: line(1000).optional() });
+export const raisedQuery = pageQuery.extend({
+  after: line(1000).optional(),
+  state: z.enum(['open', 'seen', 'all']).default('open'),
+});
 export type RaisedQuery = z.output<typeof raisedQuery>;
 
 export const drumNumber = text;

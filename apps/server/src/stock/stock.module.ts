@@ -16,6 +16,7 @@ import { LedgerPagesService } from './ledger-pages.service.js';
 import { MovementsController } from './movements.controller.js';
 import { MovementsService } from './movements.service.js';
 import { RaisedService } from './raised.service.js';
+import { RaisedActsService } from './raised-acts.service.js';
 import { StockController } from './stock.controller.js';
 import { StockService } from './stock.service.js';
 import { StockCheckService } from './stock-check.service.js';
@@ -35,6 +36,7 @@ import { StockPagesService } from './stock-pages.service.js';
     LedgerPagesService,
     LedgerService,
     MovementsService,
+    RaisedActsService,
     RaisedService,
     StockCheckService,
     StockFiguresService,

@@ -24,3 +24,12 @@ export type CaseClosingRequest = z.output<typeof caseClosingSchema>;
 
 /** A look back at what was known at a moment. */
 export const knownAtSchema = z.strictObject({ at: moment('The moment', '2027-06-15T06:40Z') });
+
+/** A raised thing is seen, with the words of whoever looked; or it is to be looked at again. */
+export const raisedActSchema = z.strictObject({
+  raised: longText('Id of the raised thing', 'not there | 0447 | 8f6f7c1e-6a3e-4a52-9c7b-0a4f7f0f4a11'),
+  act: z.enum(['seen', 'open again']).meta({ description: 'What was done', examples: ['seen'] }),
+  words: longText('In words', 'Asked the crew: it was 0474, now corrected.'),
+});
+
+export type RaisedActRequest = z.output<typeof raisedActSchema>;

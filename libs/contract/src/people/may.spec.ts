@@ -33,6 +33,7 @@ draw                  | v  | e (by radio)    | e               | e      | e   | 
 fill                  | v  | v               | -               | -      | e   | v  | v  | - | -              | -
 count                 | e  | e               | e               | e      | e   | e  | -  | - | -              | -
 close difference case | a2 | -               | -               | -      | e   | a2 | v  | - | -              | -
+look at raised        | e  | e               | -               | -      | e   | e  | v  | - | -              | -
 hold                  | a  | a               | e (one drum)    | e (one drum) | e (one drum) | a | v | - | - | -
 release hold          | -  | -               | -               | -      | -   | a2 | -  | - | -              | -
 medevac draw          | e  | e               | e               | e      | e   | v  | v  | - | -              | -

@@ -88,6 +88,13 @@ export const permissionTable = {
     'fuel quality': enter,
   },
   'close difference case': { ...decidedByTwo, storekeeper: enter, accounts: view },
+  'look at raised': {
+    'operations manager': enter,
+    dispatcher: enter,
+    storekeeper: enter,
+    'fuel quality': enter,
+    accounts: view,
+  },
   hold: {
     'operations manager': decide,
     dispatcher: decide,

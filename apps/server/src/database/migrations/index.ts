@@ -10,6 +10,7 @@ import { Flights1700000000009 } from './0009-flights.js';
 import { Stock1700000000010 } from './0010-stock.js';
 import { FirstPlansSettledLoads1700000000011 } from './0011-first-plans-settled-loads.js';
 import { FlightReports1700000000012 } from './0012-flight-reports.js';
+import { RaisedActs1700000000013 } from './0013-raised-acts.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -25,4 +26,5 @@ export const migrations = [
   Stock1700000000010,
   FirstPlansSettledLoads1700000000011,
   FlightReports1700000000012,
+  RaisedActs1700000000013,
 ] as const;
