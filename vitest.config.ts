@@ -56,6 +56,18 @@ export default defineConfig({
           hookTimeout: 180_000,
         },
       },
+      // In Chromium, against what `npm start` runs: `npm run browser-tests` builds both first.
+      {
+        ...resolution,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.spec.ts'],
+          globalSetup: ['tests/browser/testing/run-office.ts'],
+          maxWorkers: 2,
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
       {
         ...resolution,
         test: { setupFiles, name: 'cli', include: ['tests/cli/**/*.spec.ts'], testTimeout: 120_000 },

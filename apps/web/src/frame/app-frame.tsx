@@ -12,6 +12,8 @@ import { TopLine } from './top-line.js';
 export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
   useChanges(reads);
   const [path] = useLocation();
+  const word = path.split('/')[1] ?? '';
+  useFocusOnNewPage(word);
   const { roles } = useMe();
   const isOfTheOperator = roles.some((role) => role !== 'field leader');
   return (
@@ -22,9 +24,7 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
       <TopLine />
       <PageList />
       <main id="page" tabIndex={-1}>
-        <PageMistake key={path.split('/')[1]}>
-          {isOfTheOperator ? <Pages /> : <NotForCustomers />}
-        </PageMistake>
+        <PageMistake key={word}>{isOfTheOperator ? <Pages /> : <NotForCustomers />}</PageMistake>
       </main>
     </div>
   );
@@ -49,14 +49,20 @@ const Pages = () => (
 );
 
 const OpenPage = ({ page, rest }: { readonly page: Page; readonly rest: string }) => {
-  const isFirst = useRef(true);
   useEffect(() => {
     document.title = `${page.name}, Drumline`;
-    // Whoever listens is told that the page is another one; at the first load the browser does that.
-    if (!isFirst.current) document.getElementById('page')?.focus();
-    isFirst.current = false;
   }, [page]);
   return <page.Page at={rest.split('/').filter(Boolean).map(decodeURIComponent)} />;
+};
+
+/** Whoever listens is told that the page is another one; at the first load the browser does that. */
+const useFocusOnNewPage = (word: string): void => {
+  const last = useRef(word);
+  useEffect(() => {
+    // The first page opens itself from the bare address.
+    if (last.current !== word && last.current !== '') document.getElementById('page')?.focus();
+    last.current = word;
+  }, [word]);
 };
 
 const NotForCustomers = () => (

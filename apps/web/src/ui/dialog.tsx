@@ -31,16 +31,16 @@ export const Dialog = ({ title, onClose, children, acts }: DialogProps) => {
       }}
     >
       <LayerContext value={layer}>
-        <header>
+        <div className="head">
           <h2 id={name}>{title}</h2>
           {onClose !== undefined && (
             <button type="button" className="plain-link" onClick={onClose}>
               Close
             </button>
           )}
-        </header>
+        </div>
         <div className="body">{children}</div>
-        {acts !== undefined && <footer>{acts}</footer>}
+        {acts !== undefined && <div className="foot">{acts}</div>}
       </LayerContext>
     </dialog>
   );

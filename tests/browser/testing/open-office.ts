@@ -1,0 +1,107 @@
+import type { Role } from '@drumline/contract';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+import { Client } from '../../../apps/server/src/testing/client.js';
+import { launchChromium } from './chromium.js';
+import { password, startOffice } from './start-office.js';
+
+interface Options {
+  /** A server of one's own, for tests that change something; otherwise the run's. */
+  readonly own?: boolean;
+  /** `no`: an empty database. Only with a server of one's own. */
+  readonly demo?: 'yes' | 'no';
+}
+
+interface Office {
+  readonly url: string;
+  /** The demo's person of this role at a browser of their own, on the first page. */
+  readonly signIn: (role: Role, at?: { readonly width: number; readonly height: number }) => Promise<Page>;
+  /** A browser in which nobody has signed in. */
+  readonly stranger: () => Promise<Page>;
+  /** The same person without a browser, to bring about what a test starts from. */
+  readonly api: (role: Role) => Promise<Client>;
+}
+
+/** The sign-in name of a role's demo account. */
+export const nameOf = (role: Role): string => role.replace(' ', '-');
+
+/**
+ * Call it at the top of a test file. Whatever a page says on the console as an error, and every request to another host, fails
+ * the test in which it happens.
+ */
+export const openOffice = ({ own = false, demo = 'yes' }: Options = {}): Office => {
+  let url = '';
+  let stop = async (): Promise<void> => {};
+  let browser: Browser;
+  const contexts: BrowserContext[] = [];
+  const faults: string[] = [];
+
+  beforeAll(async () => {
+    if (own) ({ url, stop } = await startOffice({ DEMO: demo }));
+    else url = inject('officeUrl');
+    browser = await launchChromium();
+  });
+  afterEach(async () => {
+    await Promise.all(contexts.splice(0).map((context) => context.close()));
+    expect(faults.splice(0)).toEqual([]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await stop();
+  });
+
+  const openPage = async (viewport = { width: 1440, height: 900 }): Promise<Page> => {
+    const context = await browser.newContext({ viewport, baseURL: url, reducedMotion: 'reduce' });
+    contexts.push(context);
+    context.on('request', (request) => {
+      if (!isFromHere(request.url(), url)) faults.push(`asked another host: ${request.url()}`);
+    });
+    context.on('console', (line) => {
+      if (line.type() === 'error' && !isAnswer(line.text())) faults.push(`console: ${line.text()}`);
+    });
+    context.on('weberror', (error) => faults.push(`thrown: ${error.error().message}`));
+    const page = await context.newPage();
+    page.setDefaultTimeout(10_000);
+    return page;
+  };
+
+  return {
+    get url() {
+      return url;
+    },
+    stranger: async () => {
+      const page = await openPage();
+      await page.goto('/');
+      return page;
+    },
+    signIn: async (role, viewport) => {
+      const page = await openPage(viewport);
+      await signInAt(page, nameOf(role));
+      return page;
+    },
+    api: async (role) => {
+      const client = new Client(url);
+      await client.signIn(nameOf(role), password);
+      return client;
+    },
+  };
+};
+
+/** As a person does it. */
+export const signInAt = async (page: Page, name: string): Promise<void> => {
+  await page.goto('/');
+  await page.getByLabel('Name').fill(name);
+  await page.getByLabel('Password').fill(password);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await page.getByRole('navigation', { name: 'Pages' }).waitFor();
+};
+
+const isFromHere = (address: string, url: string): boolean =>
+  /^(data|blob):/.test(address) || new URL(address).origin === new URL(url).origin;
+
+// Chromium reports every refusal of the API as an error; those are answers, which the page puts into words. So is a
+// line that a test has cut.
+const isAnswer = (line: string): boolean =>
+  /^Failed to load resource: (the server responded with a status of 4\d\d|net::ERR_INTERNET_DISCONNECTED)/.test(
+    line,
+  );
