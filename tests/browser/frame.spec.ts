@@ -15,7 +15,7 @@ it('a dispatcher signs in and sees the day, the line to base and the pages', asy
       text.replace(/\s+/g, ' '),
     ),
   ).toEqual(['1 Morning', '2 Week', '3 Caches', '4 Drums', '5 Load', '6 Map', '7 Set-up']);
-  expect(await page.getByRole('heading', { level: 1 }).innerText()).toBe('Morning');
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Morning');
   await expectAccessible(page);
 });
 
@@ -80,7 +80,7 @@ it('a session that ends leaves the page where it is, and it goes on after signin
   await dialog.getByLabel('Password').fill('a password for tests');
   await page.keyboard.press('Enter');
   await dialog.waitFor({ state: 'detached' });
-  expect(await page.getByRole('heading', { level: 1 }).innerText()).toBe('Drums');
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Drums');
 });
 
 it('a line that is cut is said with its time, and heard again by itself', async () => {
@@ -89,7 +89,7 @@ it('a line that is cut is said with its time, and heard again by itself', async 
   await top.getByText('Mon 14 June 2027').waitFor();
   await page.context().setOffline(true);
   await top.getByText(/Not with base for \d+ min/).waitFor();
-  expect(await page.getByRole('heading', { level: 1 }).innerText()).toBe('Morning');
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Morning');
   await page.context().setOffline(false);
   await top.getByText('With base', { exact: true }).waitFor();
 });
