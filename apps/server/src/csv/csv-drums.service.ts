@@ -9,7 +9,7 @@ import { ClockService } from '../territory/clock.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
 import { atLine, refuseFaulty, sameTwice } from './csv-faults.js';
 import { drumCells, drums, type ReceivedDrum } from './csv-kind.js';
-import type { CsvImported } from './csv-territory.service.js';
+import type { CsvAdded } from './csv-territory.service.js';
 import { type Line, readCsv } from './read-csv.js';
 import { uuidOf } from './uuid-of.js';
 import { writeCsv } from './write-csv.js';
@@ -34,7 +34,7 @@ export class CsvDrumsService {
   }
 
   /** The same file again is the same events: nothing is added. */
-  async import(text: string, dryRun: boolean, by: Account): Promise<CsvImported> {
+  async import(text: string, dryRun: boolean, by: Account): Promise<CsvAdded> {
     const { lines, faults } = readCsv<ReceivedDrum>(text, drums);
     const receivedAt = (await this.clock.now()).toISOString();
     const movements = lines.map(({ thing }) => receivedMovement(thing, by, receivedAt));

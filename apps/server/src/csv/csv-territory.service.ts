@@ -6,18 +6,28 @@ import { DataSource, type EntityManager } from 'typeorm';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
-import { type Put, type PutCounts, TerritoryService } from '../territory/territory.service.js';
+import { type Put, type PutCounts, type Puts, TerritoryService } from '../territory/territory.service.js';
 import { atLine, byLine, refuseFaulty, sameTwice } from './csv-faults.js';
 import { helicopterTaskCells, helicopterTasks, stripLimitCells, stripLimits } from './csv-kind.js';
 import { type Line, readCsv } from './read-csv.js';
 import { uuidOf } from './uuid-of.js';
 import { writeCsv } from './write-csv.js';
 
+export type CsvAdded = Omit<PutCounts, 'removed'> & { readonly dryRun: boolean };
+
 export type CsvImported = PutCounts & {
   readonly dryRun: boolean;
+  /** What is there and has no line in the file, in words: it stays unless it is asked to be removed. */
+  readonly notInFile: readonly string[];
   /** Waits for a second person. */
   readonly proposal?: ShownProposal;
 };
+
+export interface HowToImport {
+  readonly dryRun: boolean;
+  /** What is there and has no line in the file is taken out. */
+  readonly remove: boolean;
+}
 
 type StripLimit = Scenario['stripLimits'][number];
 type HelicopterTask = Scenario['helicopterTasks'][number];
@@ -33,7 +43,8 @@ export class CsvTerritoryService implements OnModuleInit {
 
   onModuleInit(): void {
     this.proposals.register('strip limits by CSV', async (transaction, payload, by) => {
-      await this.territory.putAll(transaction, limitKind, payload.lines as readonly Put[], by);
+      const { lines, gone = [] } = payload as unknown as Partial<Puts> & Pick<Puts, 'lines'>;
+      await this.territory.putAll(transaction, { kind: limitKind, lines, gone }, by);
     });
   }
 
@@ -53,40 +64,48 @@ export class CsvTerritoryService implements OnModuleInit {
     );
   }
 
-  /** Limits take two people: what fits is proposed. Limits that are not in the file stay as they are. */
-  async importStripLimits(text: string, dryRun: boolean, by: Account): Promise<CsvImported> {
+  /** Limits take two people: what fits is proposed. */
+  async importStripLimits(text: string, { dryRun, remove }: HowToImport, by: Account): Promise<CsvImported> {
     const { lines, faults } = readCsv<StripLimit>(text, stripLimits);
     const puts = lines.map(({ thing }) => ({ id: `${thing.place}-${thing.type}`, data: thing }));
-    const tried = await this.tryOut(lines, (transaction) =>
-      this.territory.putAll(transaction, limitKind, puts, by),
-    );
+    const absent = notAmong(puts, await this.territory.all(limitKind));
+    const all: Puts = { kind: limitKind, lines: puts, gone: remove ? absent.map(({ id }) => id) : [] };
+    const tried = await this.tryOut(lines, (transaction) => this.territory.putAll(transaction, all, by));
     refuseFaulty([
       ...faults,
       ...sameTwice(lines, ({ place, type }) => `${type} at ${place}`),
       ...tried.faults,
     ]);
-    const { added, changed } = tried.counts;
-    if (dryRun || added + changed === 0) return { dryRun, ...tried.counts };
+    const { added, changed, removed } = tried.counts;
+    const notInFile = absent.map(({ data }) => limitWords(data as StripLimit));
+    const answer = { dryRun, ...tried.counts, notInFile };
+    if (dryRun || added + changed + removed === 0) return answer;
     const proposal = await this.proposals.propose(
       {
         carriedOutBy: 'strip limits by CSV',
         act: 'strip limits',
-        subject: `strip limits by CSV: ${added} new, ${changed} changed`,
-        payload: { lines: puts },
+        subject: `strip limits by CSV: ${added} new, ${changed} changed, ${removed} removed`,
+        payload: { lines: puts, gone: all.gone },
       },
       by,
     );
-    return { dryRun, ...tried.counts, proposal };
+    return { ...answer, proposal };
   }
 
-  /** A line with an id changes that task. One without, like a task that is there, is that task. The others stay. */
-  async importHelicopterTasks(text: string, dryRun: boolean, by: Account): Promise<CsvImported> {
+  /** A line with an id changes that task. One without, like a task that is there, is that task. */
+  async importHelicopterTasks(
+    text: string,
+    { dryRun, remove }: HowToImport,
+    by: Account,
+  ): Promise<CsvImported> {
     const { lines, faults } = readCsv<HelicopterTask>(text, helicopterTasks);
     const there = await this.territory.all(taskKind);
     const known = new Set(there.map(({ id }) => id));
     const strangers = lines.filter(({ cells: { id } }) => id !== undefined && !known.has(String(id)));
     const puts = lines.map((line, index) => ({ id: taskId(lines, index, there), data: line.thing }));
-    const write = (transaction: EntityManager) => this.territory.putAll(transaction, taskKind, puts, by);
+    const absent = notAmong(puts, there);
+    const all: Puts = { kind: taskKind, lines: puts, gone: remove ? absent.map(({ id }) => id) : [] };
+    const write = (transaction: EntityManager) => this.territory.putAll(transaction, all, by);
     const tried = await this.tryOut(lines, write);
     const twice = sameTwice(lines, (_, { id }) => (id === undefined ? null : `task ${id}`));
     refuseFaulty([
@@ -96,7 +115,8 @@ export class CsvTerritoryService implements OnModuleInit {
       ...tried.faults,
     ]);
     if (!dryRun) await this.database.transaction(write);
-    return { dryRun, ...tried.counts };
+    const notInFile = absent.map(({ data }) => taskWords(data as HelicopterTask));
+    return { dryRun, ...tried.counts, notInFile };
   }
 
   /** What it would do, and what would be wrong with the territory then; nothing is written. */
@@ -120,7 +140,19 @@ export class CsvTerritoryService implements OnModuleInit {
 
 const limitKind = 'strip-limits';
 const taskKind = 'helicopter-tasks';
-const nothing: PutCounts = { added: 0, changed: 0, unchanged: 0 };
+const nothing: PutCounts = { added: 0, changed: 0, unchanged: 0, removed: 0 };
+
+const notAmong = (
+  lines: readonly Put[],
+  there: readonly { readonly id: string; readonly data: unknown }[],
+): typeof there => {
+  const ids = new Set(lines.map(({ id }) => id));
+  return there.filter(({ id }) => !ids.has(id));
+};
+
+const limitWords = ({ place, type }: StripLimit): string => `${type} at ${place}`;
+const taskWords = ({ date, helicopter, place, programme, litres }: HelicopterTask): string =>
+  `${date} ${helicopter} at ${place}, ${programme}, ${litres} L`;
 
 /** Two lines that say the same are two tasks: the first such line is the first such task. */
 const taskId = (

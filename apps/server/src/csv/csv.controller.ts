@@ -5,7 +5,7 @@ import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { refuseUnlessMay } from '../people/permission.js';
 import { CsvDrumsService } from './csv-drums.service.js';
-import { CsvTerritoryService } from './csv-territory.service.js';
+import { CsvTerritoryService, type HowToImport } from './csv-territory.service.js';
 
 const importQuery = z.strictObject({
   dryRun: z
@@ -15,6 +15,15 @@ const importQuery = z.strictObject({
 });
 type ImportQuery = z.output<typeof importQuery>;
 
+/** Of what people keep; drums leave the books by what happens to them only. */
+const replaceQuery = importQuery.extend({
+  remove: z
+    .enum(['yes', 'no'])
+    .default('no')
+    .meta({ description: 'yes: takes out what is there and not in the file; the dry run lists it' }),
+});
+type ReplaceQuery = z.output<typeof replaceQuery>;
+
 const file = {
   schema: z
     .string('send the file as text/csv')
@@ -22,6 +31,7 @@ const file = {
     .meta({ description: 'Headings first; commas or semicolons; figures with a decimal point' }),
 };
 const query = { schema: importQuery };
+const replacing = { schema: replaceQuery };
 
 const Exported = () => Act('import and export', 'enter', { conditions: 'asked by the route' });
 const refuseUnlessExport = (me: Account): void =>
@@ -68,16 +78,16 @@ export class CsvController {
   @Post('strip-limits')
   @HttpCode(200)
   @ApiConsumes('text/csv')
-  importStripLimits(@Body(file) text: string, @Query(query) { dryRun }: ImportQuery, @Me() by: Account) {
-    return this.territory.importStripLimits(text, dryRun === 'true', by);
+  importStripLimits(@Body(file) text: string, @Query(replacing) query: ReplaceQuery, @Me() by: Account) {
+    return this.territory.importStripLimits(text, howOf(query), by);
   }
 
   @Act('import and export', 'enter')
   @Post('helicopter-tasks')
   @HttpCode(200)
   @ApiConsumes('text/csv')
-  importHelicopterTasks(@Body(file) text: string, @Query(query) { dryRun }: ImportQuery, @Me() by: Account) {
-    return this.territory.importHelicopterTasks(text, dryRun === 'true', by);
+  importHelicopterTasks(@Body(file) text: string, @Query(replacing) query: ReplaceQuery, @Me() by: Account) {
+    return this.territory.importHelicopterTasks(text, howOf(query), by);
   }
 
   @Act('import and export', 'enter')
@@ -88,3 +98,8 @@ export class CsvController {
     return this.drums.import(text, dryRun === 'true', by);
   }
 }
+
+const howOf = ({ dryRun, remove }: ReplaceQuery): HowToImport => ({
+  dryRun: dryRun === 'true',
+  remove: remove === 'yes',
+});

@@ -14,6 +14,11 @@ interface Faulty {
   readonly faults: readonly { readonly path: string; readonly problem: string }[];
 }
 
+interface Listed {
+  readonly removed: number;
+  readonly notInFile: readonly string[];
+}
+
 const send = <Body>(who: Client, file: string, text: string, query = ''): Promise<Answer<Body>> =>
   who.send<Body>('POST', `/api/csv/${file}${query}`, text, { headers: { 'Content-Type': 'text/csv' } });
 
@@ -43,7 +48,10 @@ describe('a CSV file', () => {
       const lines = text.trimEnd().split('\n').length - 1;
       const { status, body } = await send(setUp, name, text, '?dryRun=true');
       expect(lines).toBeGreaterThan(5);
-      expect([status, body]).toEqual([200, { dryRun: true, added: 0, changed: 0, unchanged: lines }]);
+      expect([status, body]).toEqual([
+        200,
+        { dryRun: true, added: 0, changed: 0, unchanged: lines, removed: 0, notInFile: [] },
+      ]);
     },
   );
 
@@ -88,7 +96,7 @@ describe('a CSV file', () => {
   it('may have semicolons, another order of columns, and a mark of its encoding', async () => {
     const text = '\ufeffplace;date;helicopter;programme;hours;litres\r\nXESK;2027-06-22;H1;P1;2.5;280\r\n';
     const { status, body } = await send(setUp, 'helicopter-tasks', text, '?dryRun=true');
-    expect([status, body]).toEqual([200, { dryRun: true, added: 1, changed: 0, unchanged: 0 }]);
+    expect([status, body]).toEqual([200, expect.objectContaining({ added: 1, changed: 0, unchanged: 0 })]);
   });
 });
 
@@ -99,9 +107,9 @@ describe('the helicopter programme by CSV', () => {
     await send(setUp, 'helicopter-tasks', text, '?dryRun=true');
     expect(await fileOf('helicopter-tasks')).toBe(before);
     const first = await send(setUp, 'helicopter-tasks', text);
-    expect(first.body).toEqual({ dryRun: false, added: 2, changed: 0, unchanged: 0 });
+    expect(first.body).toMatchObject({ dryRun: false, added: 2, changed: 0, unchanged: 0 });
     const again = await send(setUp, 'helicopter-tasks', text);
-    expect(again.body).toEqual({ dryRun: false, added: 0, changed: 0, unchanged: 2 });
+    expect(again.body).toMatchObject({ dryRun: false, added: 0, changed: 0, unchanged: 2 });
     const added = (await fileOf('helicopter-tasks'))
       .split('\n')
       .filter((line) => line.includes('ridge, north'));
@@ -113,7 +121,59 @@ describe('the helicopter programme by CSV', () => {
     const longer = line.replace(',4,450,', ',5,560,');
     expect(longer).not.toBe(line);
     const { body } = await send(setUp, 'helicopter-tasks', `${headings}\n${longer}\n`);
-    expect(body).toEqual({ dryRun: false, added: 0, changed: 1, unchanged: 0 });
+    expect(body).toMatchObject({ dryRun: false, added: 0, changed: 1, unchanged: 0 });
+  });
+});
+
+describe('lines that the file no longer has', () => {
+  const headingsAnd = async (file: string, keeps: (line: string) => boolean): Promise<string> => {
+    const [headings, ...lines] = (await fileOf(file)).trimEnd().split('\n');
+    return `${[headings, ...lines.filter(keeps)].join('\n')}\n`;
+  };
+  const withoutMar = () => headingsAnd('helicopter-tasks', (line) => !line.includes('XMAR'));
+
+  it('stay, and are listed', async () => {
+    const before = await fileOf('helicopter-tasks');
+    const { body } = await send<Listed>(setUp, 'helicopter-tasks', await withoutMar());
+    expect(body).toMatchObject({ added: 0, changed: 0, removed: 0 });
+    expect(body.notInFile).toContain('2027-06-16 H1 at XMAR, P1, 225 L');
+    expect(await fileOf('helicopter-tasks')).toBe(before);
+  });
+
+  it('are taken out when that is asked for; the dry run lists them and takes out none', async () => {
+    const before = await fileOf('helicopter-tasks');
+    const file = await withoutMar();
+    const tried = await send<Listed>(setUp, 'helicopter-tasks', file, '?dryRun=true&remove=yes');
+    expect(tried.body.removed).toBe(tried.body.notInFile.length);
+    expect(tried.body.removed).toBeGreaterThan(1);
+    expect(await fileOf('helicopter-tasks')).toBe(before);
+    const { body } = await send<Listed>(setUp, 'helicopter-tasks', file, '?remove=yes');
+    expect(body).toMatchObject({ dryRun: false, removed: tried.body.removed });
+    expect(await fileOf('helicopter-tasks')).toBe(file);
+    const again = await send<Listed>(setUp, 'helicopter-tasks', file, '?remove=yes');
+    expect(again.body).toMatchObject({ removed: 0, notInFile: [] });
+  });
+
+  it('of limits go when two people have agreed', async () => {
+    const before = await fileOf('strip-limits');
+    const file = await headingsAnd('strip-limits', (line) => !line.startsWith('XLOR,C'));
+    const manager = await server.as('operations manager');
+    const { body } = await send<Listed & { proposal: { id: string; subject: string } }>(
+      manager,
+      'strip-limits',
+      file,
+      '?remove=yes',
+    );
+    expect(body).toMatchObject({ added: 0, changed: 0, removed: 1, notInFile: ['C at XLOR'] });
+    expect(body.proposal.subject).toBe('strip limits by CSV: 0 new, 0 changed, 1 removed');
+    expect(await fileOf('strip-limits')).toBe(before);
+    const second = await server.as('fuel quality');
+    await second.put(`/api/proposals/${body.proposal.id}/agreement`, undefined);
+    expect(await fileOf('strip-limits')).toBe(file);
+  });
+
+  it('drums are not removed by a file', async () => {
+    expect((await send(setUp, 'drums', drumHeadings, '?remove=yes')).status).toBe(400);
   });
 });
 

@@ -23,6 +23,21 @@ describe('a scenario document', () => {
     expect(body.faults.map(({ path }) => path).sort()).toEqual(['caches[0].minimumLitres', 'winds']);
   });
 
+  it('with standing flights is kept out, and says what to do with them', async () => {
+    const setUp = await server.as('set-up');
+    const [first] = document.handPlan;
+    const standing = { ...document, flights: [{ ...first, state: 'approved' }] };
+    const { status, body } = await setUp.post<{ faults: { path: string; remedy: string }[] }>(
+      '/api/scenario/import',
+      standing,
+    );
+    expect(status).toBe(422);
+    expect(body.faults).toEqual([
+      expect.objectContaining({ path: 'flights', remedy: expect.stringContaining('handPlan') }),
+    ]);
+    expect((await setUp.get('/api/scenario')).status).toBe(409);
+  });
+
   it('is tried without being written', async () => {
     const setUp = await server.as('set-up');
     const { status, body } = await setUp.post('/api/scenario/import?dryRun=true', document);

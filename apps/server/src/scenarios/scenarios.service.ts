@@ -100,7 +100,9 @@ export class ScenariosService {
 const flightsAreNotRead = new Problem('faults', 'See faults.', [
   {
     path: 'flights',
-    problem: 'standing flights cannot be brought in with a territory.',
-    remedy: 'Take them out; enter them after the import.',
+    problem:
+      'standing flights are not brought in: each would stand approved with nobody behind it and no drums named.',
+    remedy:
+      'Leave the list empty. Put them in `handPlan` to compare with; then make a plan here, accept it and approve its flights.',
   },
 ]);

@@ -23,10 +23,19 @@ export interface Change {
 
 export type Put = Pick<Change, 'id' | 'data'>;
 
+/** Many changes of one kind. */
+export interface Puts {
+  readonly kind: string;
+  readonly lines: readonly Put[];
+  /** Ids of what is taken out. */
+  readonly gone: readonly string[];
+}
+
 export interface PutCounts {
   readonly added: number;
   readonly changed: number;
   readonly unchanged: number;
+  readonly removed: number;
 }
 
 export type Horizon = Partial<Pick<Scenario, 'days' | 'offeredDays'>>;
@@ -109,15 +118,10 @@ export class TerritoryService {
   }
 
   /**
-   * Makes or changes many things of one kind, all or none of them; what is not among them stays. The paths of the
-   * faults begin with the place in `lines`, like `[4].hours`.
+   * Makes, changes or takes out many things of one kind, all or none of them; what is not among them stays. The paths
+   * of the faults begin with the place in `lines`, like `[4].hours`.
    */
-  async putAll(
-    transaction: EntityManager,
-    name: string,
-    lines: readonly Put[],
-    by: Actor,
-  ): Promise<PutCounts> {
+  async putAll(transaction: EntityManager, { kind: name, lines, gone }: Puts, by: Actor): Promise<PutCounts> {
     const kind = kindNamed(name);
     await oneAtATime(transaction);
     const there = await transaction.findBy(entryTable, { kind: kind.name });
@@ -127,7 +131,7 @@ export class TerritoryService {
       return old !== undefined && !old.removed && isDeepStrictEqual(old.data, data);
     };
     const things = await thingsIn(transaction);
-    const ids = new Set(lines.map(({ id }) => id));
+    const ids = new Set([...lines.map(({ id }) => id), ...gone]);
     const kept = things.filter((thing) => thing.kind !== kind.name || !ids.has(thing.id));
     refuseNewFaults(
       things,
@@ -143,11 +147,14 @@ export class TerritoryService {
         before.get(id) ?? null,
         by,
       );
+    const leaving = gone.flatMap((id) => before.get(id) ?? []).filter(({ removed }) => !removed);
+    for (const entry of leaving) await this.write(transaction, { ...entry, removed: true }, entry, by);
     const changed = changes.filter(({ id }) => before.get(id)?.removed === false).length;
     const counts = {
       added: changes.length - changed,
       changed,
       unchanged: lines.length - changes.length,
+      removed: leaving.length,
     };
     await this.audit.record(transaction, by, 'brought in', `${kind.name} by CSV`, counts);
     return counts;
