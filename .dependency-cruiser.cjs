@@ -91,6 +91,30 @@ module.exports = {
       },
     },
     {
+      name: 'web-imports',
+      comment:
+        'the pages may import contract, units, loading, stock, network: never a solver, never the server',
+      severity: 'error',
+      from: { path: '^apps/web/' },
+      to: {
+        path: '^(libs|apps)/',
+        pathNot: ['^apps/web/', ...['contract', 'units', 'loading', 'stock', 'network'].map(lib)],
+        dependencyTypesNot: ['type-only'],
+      },
+    },
+    {
+      name: 'a-page-never-imports-another',
+      severity: 'error',
+      from: { path: '^apps/web/src/pages/([^/]+)/' },
+      to: { path: '^apps/web/src/pages/', pathNot: '^apps/web/src/pages/$1/' },
+    },
+    {
+      name: 'parts-know-no-page',
+      severity: 'error',
+      from: { path: '^apps/web/src/(ui|api)/' },
+      to: { path: '^apps/web/src/(pages|frame)/' },
+    },
+    {
       name: 'the-child-only-plans',
       comment: 'the child that solves imports the planner: no Nest, no database',
       severity: 'error',
@@ -109,7 +133,10 @@ module.exports = {
     {
       name: 'no-orphans',
       severity: 'error',
-      from: { orphan: true, pathNot: ['\\.spec\\.ts$', 'index\\.ts$', '\\.d\\.ts$', 'main\\.ts$', '/bin/'] },
+      from: {
+        orphan: true,
+        pathNot: ['\\.spec\\.ts$', 'index\\.ts$', '\\.d\\.ts$', 'main\\.tsx?$', '/bin/', '^apps/web/[^/]+$'],
+      },
       to: {},
     },
   ],
