@@ -9,9 +9,16 @@ export {
   planningDrums,
 } from './cabin.js';
 export { type BalanceReport, checkBalance } from './check-balance.js';
+export * from './dangerous-goods/goods-aboard.js';
+export * from './dangerous-goods/particulars.js';
+export * from './dangerous-goods/passengers-and-drums.js';
 export { centreOfGravity, envelopeAt, type Mass } from './envelope.js';
 export { findPositions, type Positions } from './find-positions.js';
 export type { BalanceFault } from './loading-faults.js';
+export { checkLoad, type LoadReport } from './named-load/check-load.js';
+export type { NamedDrum, NamedLoad, StandingDrumAboard } from './named-load/named-load.js';
+export { type PlacedDrums, placeDrums } from './named-load/place-drums.js';
+export { type WeighedLeg, type WeightAgainstLimit, weighLoad } from './named-load/weigh-load.js';
 export { ownFuel } from './own-fuel.js';
 export {
   type PrintedLeg,

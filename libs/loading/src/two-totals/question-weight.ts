@@ -7,6 +7,7 @@ import {
   print,
   printNumber,
 } from '@drumline/units';
+import { countWords } from '../wording.js';
 
 /** Share of the planned weight under and over which a typed figure is asked about. */
 const least = 0.7;
@@ -30,8 +31,7 @@ export function questionWeight(
   const question = isNear(inOtherUnit)
     ? `Is it ${unit === 'kg' ? 'lb' : 'kg'}?`
     : `They weigh about ${about}.`;
-  const drumWords = `${drums.count} ${drums.count === 1 ? 'drum' : 'drums'}`;
-  return `${printNumber(typed)} in a ${unit} field is ${asTyped < 1 ? 'light' : 'heavy'} for ${drumWords}. ${question}`;
+  return `${printNumber(typed)} in a ${unit} field is ${asTyped < 1 ? 'light' : 'heavy'} for ${countWords(drums.count, 'drum')}. ${question}`;
 }
 
 const isNear = (share: number): boolean => share >= least && share <= most;

@@ -1,0 +1,86 @@
+import { print } from '@drumline/units';
+import type { GoodsDrum, GoodsOnLeg } from './goods-aboard.js';
+
+/** One field of the information to the pilot, in the operator's own words and order. */
+export interface ParticularsField {
+  readonly label: string;
+  /** A fixed text of the operator, or what the flight fills in. Null: left open on paper, to be written in. */
+  readonly value: { readonly text: string } | { readonly from: ParticularsSource } | null;
+}
+
+export type ParticularsSource =
+  | 'number and kind of packages'
+  | 'quantity of each package'
+  | 'total quantity'
+  | 'positions'
+  | 'drum numbers'
+  | 'place of unloading'
+  | 'uncleaned empties'
+  | 'passengers';
+
+/** The operator's set of fields with the rule or manual it follows. */
+export interface ParticularsSet {
+  readonly reference: string;
+  /** "steel drum 1A1". */
+  readonly packaging: string;
+  readonly fields: readonly ParticularsField[];
+}
+
+export interface Particular {
+  readonly label: string;
+  /** Null: to be written in by hand. */
+  readonly value: string | null;
+}
+
+/** What stands in the fixed fields of turbine fuel (UN 1863; names as commonly printed, from memory: the operator checks them). */
+export const turbineFuelTexts = {
+  unNumber: 'UN 1863',
+  shippingName: 'Fuel, aviation, turbine engine',
+  hazardClass: '3',
+  packingGroup: 'III',
+} as const;
+
+/** The particulars of one leg for the pilot, field by field; empty when no dangerous good is aboard. */
+export function particulars(
+  set: ParticularsSet,
+  goods: GoodsOnLeg,
+  passengers: number,
+): readonly Particular[] {
+  if (goods.filled.length + goods.uncleanedEmpties.length === 0) return [];
+  return set.fields.map(({ label, value }) => {
+    if (value === null) return { label, value: null };
+    return { label, value: 'text' in value ? value.text : filledIn(value.from, set, goods, passengers) };
+  });
+}
+
+function filledIn(
+  source: ParticularsSource,
+  { packaging }: ParticularsSet,
+  { filled, uncleanedEmpties, litres }: GoodsOnLeg,
+  passengers: number,
+): string {
+  const all = [...filled, ...uncleanedEmpties];
+  switch (source) {
+    case 'number and kind of packages':
+      return counted(filled.length, packaging) + emptiesWords(uncleanedEmpties, ', and ');
+    case 'quantity of each package':
+      return [...new Set(filled.map((drum) => print(drum.litres, 'L')))].join(', ') || 'residue only';
+    case 'total quantity':
+      return print(litres, 'L');
+    case 'positions':
+      return all.map(({ position }) => position).join(' ');
+    case 'drum numbers':
+      return all.map(({ number }) => number).join(' ');
+    case 'place of unloading':
+      return [...new Set(all.map(({ unloadAt }) => unloadAt))].join(', ');
+    case 'uncleaned empties':
+      return emptiesWords(uncleanedEmpties, '') || 'none';
+    case 'passengers':
+      return passengers === 0 ? 'no passengers aboard' : `${passengers} aboard`;
+  }
+}
+
+const emptiesWords = (empties: readonly GoodsDrum[], before: string): string =>
+  empties.length === 0 ? '' : `${before}${counted(empties.length, 'empty, not cleaned')}`;
+
+const counted = (count: number, kind: string): string => `${count} × ${kind}`;
