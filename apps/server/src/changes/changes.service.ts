@@ -29,7 +29,7 @@ const versionsSql = `
     (select concat_ws('.', (select coalesce(sum(version), 0) from place_balances),
       (select coalesce(sum(version), 0) from batch_states), (select count(*) from raised),
       (select count(*) from case_closings), (select count(*) from raised_acts))) as stock,
-    (select coalesce(sum(revision), 0)::text from flights) as flights,
+    (select concat_ws('.', coalesce(sum(revision), 0), (select count(*) from flight_reports)) from flights) as flights,
     (select concat_ws('.', count(*), count(finished_at), count(cancel_asked_at),
       md5(string_agg(concat(id, state, progress), ',' order by id) filter (where finished_at is null)))
       from plan_runs) as plans,

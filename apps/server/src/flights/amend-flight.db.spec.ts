@@ -87,14 +87,15 @@ describe('letting go, holding, calling off', () => {
     expect(body.loads.map(({ drum }) => drum)).toEqual(['0523', '0524', '0525', '0526']);
   });
 
-  it('gives a flight to its pilot, who alone reports it', async () => {
+  it('gives a flight to its pilot, who reports it; flown, it is not called off', async () => {
     const given = await desk.act(desk.dispatcher, 'F01', 'give');
     expect(given.body).toMatchObject({ state: 'given', pilot: expect.any(String) });
     const pilot = await desk.server.as('pilot');
     const isOwn = given.body.pilot === 'FW1';
-    expect((await desk.act(pilot, 'F01', 'reports/take-off')).status).toBe(isOwn ? 200 : 403);
-    const landed = await desk.act(desk.dispatcher, 'F01', 'reports/land');
-    expect(landed.body).toMatchObject({ state: 'home' });
+    expect((await desk.report(pilot, 'F01', 'refuse')).status).toBe(isOwn ? 200 : 403);
+    expect((await desk.report(pilot, 'F01', 'take off')).status).toBe(200);
+    const landed = await desk.report(desk.dispatcher, 'F01', 'land', { place: 'XMER' });
+    expect(landed.body.flight).toMatchObject({ state: 'home' });
     const gone = await desk.act(desk.dispatcher, 'F01', 'call-off', { reason: 'too late for that' });
     expect(gone.status).toBe(409);
     expect((gone.body as unknown as Refusal).detail).toContain('F01 is home');

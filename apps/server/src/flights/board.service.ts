@@ -7,6 +7,7 @@ import { StockService } from '../stock/stock.service.js';
 import type { Horizon } from '../territory/territory.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { FlightStoreService } from './flight-store.service.js';
+import { takeFlightTurn } from './flight-turn.js';
 import { takenToday, withOpeningDrums } from './opening-drums.js';
 
 /** Everything that an act on flights is judged by, at one moment. */
@@ -44,7 +45,7 @@ export class BoardService {
   async change<T>(act: (board: Board, transaction: EntityManager) => Promise<T>): Promise<T> {
     const facts = await this.scenarios.facts();
     return this.database.transaction(async (transaction) => {
-      await transaction.query('select pg_advisory_xact_lock(872364004)');
+      await takeFlightTurn(transaction);
       return act(await this.boardOn(facts, transaction), transaction);
     });
   }

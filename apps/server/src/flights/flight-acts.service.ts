@@ -159,6 +159,7 @@ const everyRole: readonly FlightRole[] = [
   'dispatcher',
   'pilot',
   'helicopter crew',
+  'storekeeper',
   'accounts',
 ];
 

@@ -11,6 +11,12 @@ const states = Object.keys(stateMeanings) as [FlightState, ...FlightState[]];
 
 export const flightId = name;
 
+export const reportId = z.uuid().toLowerCase();
+
+export const flightReportsQuery = pageQuery.extend({ after: reportId.optional(), flight: name.optional() });
+
+export type FlightReportsQuery = z.output<typeof flightReportsQuery>;
+
 export const flightQuery = pageQuery.extend({
   after: z
     .string()

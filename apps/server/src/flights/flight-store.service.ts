@@ -9,6 +9,7 @@ import {
   type Load,
   legTable,
   loadTable,
+  unreported,
 } from './flight.table.js';
 
 /** An act on a flight, for its history and the audit. */
@@ -18,6 +19,12 @@ export interface Stamp {
   readonly at: Date;
   readonly reason: string | null;
 }
+
+type Stamped = 'revision' | 'lastAct' | 'reason' | 'changedAt' | 'changedBy' | 'changedByName';
+type Reported = keyof typeof unreported;
+
+/** A flight as an act leaves it; what is not said of reports, nobody has reported. */
+export type NextFlight = Omit<Flight, Stamped | Reported> & Partial<Pick<Flight, Reported>>;
 
 /** Reads and writes flights with their legs, loads and history, always inside a transaction. */
 @Injectable()
@@ -38,6 +45,10 @@ export class FlightStoreService {
     });
   }
 
+  loadsOf(transaction: EntityManager, flightId: string): Promise<Load[]> {
+    return transaction.find(loadTable, { where: { flightId }, order: { load: 'ASC' } });
+  }
+
   /** Every drum that is set aside for a flight, and every one still to be filled. */
   loads(transaction: EntityManager): Promise<Load[]> {
     return transaction.find(loadTable, { order: { flightId: 'ASC', load: 'ASC' } });
@@ -46,14 +57,16 @@ export class FlightStoreService {
   /** Writes the flight as the act leaves it: its revision is one up, its history one line longer. */
   async write(
     transaction: EntityManager,
-    next: Omit<Flight, 'revision' | 'lastAct' | 'reason' | 'changedAt' | 'changedBy' | 'changedByName'>,
+    next: NextFlight,
     loads: readonly Load[],
     { act, by, at, reason }: Stamp,
   ): Promise<Flight> {
     const before = await transaction.findOneBy(flightTable, { id: next.id });
     const revision = (before?.revision ?? 0) + 1;
     const flight: Flight = {
+      ...unreported,
       ...next,
+      ...(next.needsDecision === null ? { holdMark: null } : {}),
       revision,
       lastAct: act,
       reason,
@@ -94,6 +107,9 @@ const did: Readonly<Record<string, string>> = {
   amend: 'amended',
   decline: 'declined',
   give: 'gave',
+  load: 'reported loading of',
+  report: 'accounted for the drums of',
+  close: 'closed',
   'take off': 'reported take-off of',
   land: 'reported landing of',
   'let go': 'let go',
@@ -102,6 +118,7 @@ const did: Readonly<Record<string, string>> = {
   'turn back': 'turned back',
   'end elsewhere': 'ended elsewhere',
   mark: 'marked',
+  unmark: 'took the mark off',
   keep: 'kept',
 };
 

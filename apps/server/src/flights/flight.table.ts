@@ -1,3 +1,4 @@
+import type { Closing } from '@drumline/contract';
 import type { FlightState, PlannedFlight } from '@drumline/planning';
 import type { ClockTime, IsoDate } from '@drumline/units';
 import { EntitySchema } from 'typeorm';
@@ -25,6 +26,13 @@ export interface Flight {
   readonly stops: readonly Stop[];
   /** As the planner read it when it last changed: legs, limits, reason, cost. */
   readonly planned: PlannedFlight;
+  /** As reported: off, and down again. */
+  readonly offAt: Date | null;
+  readonly landedAt: Date | null;
+  /** What it took in the end; null: not closed. */
+  readonly closing: Closing | null;
+  /** Set by a hold, until the release; null: none of its drums is held, or somebody has decided since. */
+  readonly holdMark: HoldMark | null;
   /** What was done last, by whom and when, and why. */
   readonly lastAct: string;
   readonly reason: string | null;
@@ -32,6 +40,15 @@ export interface Flight {
   readonly changedBy: string | null;
   readonly changedByName: string;
 }
+
+export interface HoldMark {
+  readonly why: string;
+  /** What else the flight needed a decision for. */
+  readonly besides: string | null;
+}
+
+/** Of a flight that nobody has reported on. */
+export const unreported = { offAt: null, landedAt: null, closing: null, holdMark: null } as const;
 
 export interface Stop {
   readonly place: string;
@@ -94,6 +111,10 @@ export const flightTable = new EntitySchema<Flight>({
     toPlace: { type: 'text' },
     stops: { type: 'jsonb' },
     planned: { type: 'jsonb' },
+    offAt: { type: 'timestamptz', nullable: true },
+    landedAt: { type: 'timestamptz', nullable: true },
+    closing: { type: 'jsonb', nullable: true },
+    holdMark: { type: 'jsonb', nullable: true },
     lastAct: { type: 'text' },
     reason: { type: 'text', nullable: true },
     changedAt: { type: 'timestamptz' },

@@ -1,29 +1,50 @@
 import { Module } from '@nestjs/common';
 import { AuditModule } from '../audit/audit.module.js';
+import { PeopleModule } from '../people/people.module.js';
 import { ScenariosModule } from '../scenarios/scenarios.module.js';
 import { StockModule } from '../stock/stock.module.js';
+import { TerritoryModule } from '../territory/territory.module.js';
 import { AmendFlightService } from './amend-flight.service.js';
+import { AwayFlightsService } from './away-flights.service.js';
 import { BoardService } from './board.service.js';
+import { CloseFlightService } from './close-flight.service.js';
 import { FlightActsService } from './flight-acts.service.js';
+import { FlightDrumsService } from './flight-drums.service.js';
+import { FlightRaisedService } from './flight-raised.service.js';
 import { FlightReportsController } from './flight-reports.controller.js';
+import { FlightReportsService } from './flight-reports.service.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { FlightsController } from './flights.controller.js';
 import { FlightsService } from './flights.service.js';
+import { FlownFlightsController } from './flown-flights.controller.js';
+import { HoldMarksService } from './hold-marks.service.js';
+import { LookAtReportService } from './look-at-report.service.js';
 import { OfferFlightsService } from './offer-flights.service.js';
 import { RecheckFlightsService } from './recheck-flights.service.js';
 import { ReleaseFlightsController } from './release-flights.controller.js';
+import { ReportAuthorService } from './report-author.service.js';
+import { TakeAboardService } from './take-aboard.service.js';
 
 @Module({
-  imports: [AuditModule, ScenariosModule, StockModule],
-  controllers: [ReleaseFlightsController, FlightsController, FlightReportsController],
+  imports: [AuditModule, PeopleModule, ScenariosModule, StockModule, TerritoryModule],
+  controllers: [ReleaseFlightsController, FlownFlightsController, FlightsController, FlightReportsController],
   providers: [
     AmendFlightService,
+    AwayFlightsService,
     BoardService,
+    CloseFlightService,
     FlightActsService,
+    FlightDrumsService,
+    FlightRaisedService,
+    FlightReportsService,
     FlightStoreService,
     FlightsService,
+    HoldMarksService,
+    LookAtReportService,
     OfferFlightsService,
     RecheckFlightsService,
+    ReportAuthorService,
+    TakeAboardService,
   ],
   exports: [BoardService, OfferFlightsService, RecheckFlightsService],
 })

@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Brackets, DataSource } from 'typeorm';
 import { type Page, pageOf } from '../http/page.js';
-import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { mayDo, refuseUnlessMay } from '../people/permission.js';
 import { BoardService } from './board.service.js';
@@ -72,16 +71,9 @@ export class FlightsService {
     const { scenario } = await this.board.read();
     return consequenceOf(scenario, id);
   }
-
-  /** A crew reports its own flights; the office those of all. */
-  async refuseForeign(id: string, me: Account): Promise<void> {
-    if (me.roles.includes('dispatcher')) return;
-    const flight = await this.store.one(this.database.manager, id);
-    if (isOwn(flight, me)) return;
-    throw new Problem('not-allowed', `${id} is not your flight: ${flight.pilot ?? 'nobody'} flies it.`);
-  }
 }
 
-const seesAll = (me: Account): boolean => mayDo(me, 'approve flight', { to: 'view' }).kind === 'allowed';
+export const seesAll = (me: Account): boolean =>
+  mayDo(me, 'approve flight', { to: 'view' }).kind === 'allowed';
 
-const isOwn = ({ pilot }: Flight, { crew }: Account): boolean => crew !== null && pilot === crew;
+export const isOwn = ({ pilot }: Flight, { crew }: Account): boolean => crew !== null && pilot === crew;

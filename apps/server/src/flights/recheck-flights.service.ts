@@ -1,25 +1,22 @@
-import { checkFlights, nextState } from '@drumline/planning';
+import { checkFlights, markableStates, nextState } from '@drumline/planning';
 import { Inject, Injectable, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
+import { againAndAgain, type Stop } from '../again-and-again.js';
 import { type Actor, theProgram } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
 import { errorFields, type Log } from '../log.js';
 import { LOG } from '../platform.module.js';
 import { type Board, BoardService } from './board.service.js';
 import { faultsOfStanding, faultWords } from './check-flight.js';
-import type { Flight } from './flight.table.js';
 import { loadsOf } from './flight-acts.service.js';
 import { FlightStoreService } from './flight-store.service.js';
 
 const everyMs = 60_000;
 
-const markable: readonly Flight['state'][] = ['offered', 'approved', 'given'];
-
 /** Marks "Needs a decision" on every flight that today's facts no longer allow as it stands. */
 @Injectable()
 export class RecheckFlightsService implements OnApplicationBootstrap, OnModuleDestroy {
-  private timer: NodeJS.Timeout | undefined;
-  private looking: Promise<unknown> = Promise.resolve();
+  private stop: Stop | undefined;
 
   constructor(
     private readonly board: BoardService,
@@ -28,18 +25,18 @@ export class RecheckFlightsService implements OnApplicationBootstrap, OnModuleDe
   ) {}
 
   onApplicationBootstrap(): void {
-    this.timer = setInterval(() => {
-      this.looking = this.recheck().catch((error: unknown) => {
+    this.stop = againAndAgain(
+      everyMs,
+      () => this.recheck(),
+      (error) => {
         // A territory that is not complete yet has no flights to look at.
         if (!(error instanceof Problem)) this.log.warn('Flights could not be checked.', errorFields(error));
-      });
-    }, everyMs);
-    this.timer.unref();
+      },
+    );
   }
 
   async onModuleDestroy(): Promise<void> {
-    clearInterval(this.timer);
-    await this.looking;
+    await this.stop?.();
   }
 
   /** Looks first without a turn, so that nothing waits where nothing is wrong. Returns the flights newly marked. */
@@ -67,7 +64,7 @@ export class RecheckFlightsService implements OnApplicationBootstrap, OnModuleDe
 const newlyBroken = (board: Board) => {
   const checked = checkFlights(board.scenario, board.scenario.flights);
   return board.flights
-    .filter(({ state, needsDecision }) => markable.includes(state) && needsDecision === null)
+    .filter(({ state, needsDecision }) => markableStates.includes(state) && needsDecision === null)
     .flatMap((flight) => {
       const [fault] = faultsOfStanding(board, checked, flight, loadsOf(board, flight));
       return fault === undefined ? [] : [{ flight, why: faultWords(fault) }];

@@ -11,8 +11,9 @@ let desk: FlightDesk;
 beforeAll(async () => {
   desk = await openFlightDesk();
   // F01 has been flown this morning, F03 is held in place.
-  for (const path of ['approve', 'give', 'reports/take-off', 'reports/land'])
-    await desk.act(desk.dispatcher, 'F01', path);
+  for (const path of ['approve', 'give']) await desk.act(desk.dispatcher, 'F01', path);
+  await desk.report(desk.dispatcher, 'F01', 'take off');
+  await desk.report(desk.dispatcher, 'F01', 'land', { place: 'XMER' });
   const { revision } = await desk.flight('F03');
   await desk.dispatcher.put('/api/flights/F03/hold', {}, { headers: { 'If-Match': `"${revision}"` } });
 });

@@ -40,6 +40,12 @@ export class PeopleService {
     return transaction.findBy(accountTable, { id: In([...ids]), disabled: false });
   }
 
+  /** Whose flights are the own flights of people of this name. */
+  async crewsNamed(transaction: EntityManager, fullName: string): Promise<readonly (string | null)[]> {
+    const people = await transaction.findBy(accountTable, { fullName });
+    return people.map(({ crew }) => crew);
+  }
+
   isEmpty = async (): Promise<boolean> => (await this.database.getRepository(accountTable).count()) === 0;
 
   /** A new person gets a one-time password, returned this once; a changed one keeps the password. */

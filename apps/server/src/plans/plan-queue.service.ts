@@ -1,5 +1,6 @@
 import { Inject, Injectable, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import { DataSource } from 'typeorm';
+import { againAndAgain, type Stop } from '../again-and-again.js';
 import { errorFields, type Log } from '../log.js';
 import { LOG } from '../platform.module.js';
 import { Queues } from '../queue/queues.js';
@@ -14,8 +15,7 @@ const sweepMs = 5_000;
 /** Rings for runs that wait: the row in the database is the order, the job only says that there is one. */
 @Injectable()
 export class PlanQueueService implements OnApplicationBootstrap, OnModuleDestroy {
-  private timer: NodeJS.Timeout | undefined;
-  private sweeping: Promise<void> = Promise.resolve();
+  private stop: Stop | undefined;
 
   constructor(
     private readonly database: DataSource,
@@ -24,17 +24,15 @@ export class PlanQueueService implements OnApplicationBootstrap, OnModuleDestroy
   ) {}
 
   onApplicationBootstrap(): void {
-    this.timer = setInterval(() => {
-      this.sweeping = this.sweep().catch((error: unknown) =>
-        this.log.warn('Waiting plans could not be looked for.', errorFields(error)),
-      );
-    }, sweepMs);
-    this.timer.unref();
+    this.stop = againAndAgain(
+      sweepMs,
+      () => this.sweep(),
+      (error) => this.log.warn('Waiting plans could not be looked for.', errorFields(error)),
+    );
   }
 
   async onModuleDestroy(): Promise<void> {
-    clearInterval(this.timer);
-    await this.sweeping;
+    await this.stop?.();
   }
 
   /** The same attempt rung for twice is one job; a job that finds nothing to do does nothing. */

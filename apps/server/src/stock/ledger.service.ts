@@ -18,10 +18,25 @@ export interface Appended {
   readonly raised: StockRows['raised'];
 }
 
+/** What else changes with a movement, in the same transaction. */
+export interface Follower {
+  readonly concerns: (movement: Movement) => boolean;
+  /** Takes whatever turn it needs, before the stock's own turns are taken. */
+  readonly before: (transaction: EntityManager) => Promise<unknown>;
+  readonly after: (transaction: EntityManager, movement: Movement, by: Actor) => Promise<void>;
+}
+
 /** The one way into the ledger: a movement, and with it the stock that follows from it. */
 @Injectable()
 export class LedgerService {
+  private readonly followers: Follower[] = [];
+
   constructor(private readonly database: DataSource) {}
+
+  /** At start-up: what another feature does with every new movement that concerns it. */
+  follow(follower: Follower): void {
+    this.followers.push(follower);
+  }
 
   /** In a transaction of its own, repeated where two of them waited for each other. */
   async appendAlone(movement: Movement, by: Actor): Promise<Appended> {
@@ -38,6 +53,8 @@ export class LedgerService {
   async append(transaction: EntityManager, movement: Movement, by: Actor): Promise<Appended> {
     const { isNew, kept } = await insertOne(transaction, movement, by);
     if (!isNew) return { movement: sameOrRefused(kept, movement), isNew, raised: [] };
+    const followers = this.followers.filter(({ concerns }) => concerns(movement));
+    for (const { before } of followers) await before(transaction);
     await takeCorrected(transaction, movement);
     const chain = await correctedBy(transaction, movement);
     const subjects = subjectsOf(movement, (id) => chain.get(id));
@@ -52,6 +69,7 @@ export class LedgerService {
     const before = replay(slice.filter(({ id }) => id !== movement.id));
     const rows = stockRows(before, applyMovement(before, movement));
     await writeStock(transaction, rows);
+    for (const { after } of followers) await after(transaction, kept, by);
     return { movement: kept, isNew, raised: rows.raised };
   }
 

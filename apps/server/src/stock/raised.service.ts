@@ -21,20 +21,27 @@ export interface RaisedNow extends Raised {
 /** What somebody has to look at, or has looked at. */
 @Injectable()
 export class RaisedService {
+  private readonly others: (() => Promise<readonly Raised[]>)[] = [];
+
   constructor(
     private readonly database: DataSource,
     private readonly figures: StockFiguresService,
     private readonly acts: RaisedActsService,
   ) {}
 
-  /** Caches over their capacity, then the newest first. */
+  /** At start-up: what another feature finds to be looked at now, whatever made it so. */
+  findToo(find: () => Promise<readonly Raised[]>): void {
+    this.others.push(find);
+  }
+
+  /** What is so now, caches over their capacity first; then the newest first. */
   async list({ limit, after, state }: RaisedQuery): Promise<Page<RaisedNow>> {
     const rows: readonly Found[] = await this.database.query(listSql, [after, limit + 1, state]);
     const { items, next } = pageOf(rows, limit, ({ data }) => data.id);
     const ofMovements = items.map(raisedNow);
     if (after !== undefined) return { items: ofMovements, next };
-    const overfull = await this.overfull();
-    const wanted = overfull.filter((each) => state === 'all' || each.isSeen === (state === 'seen'));
+    const now = await this.soNow();
+    const wanted = now.filter((each) => state === 'all' || each.isSeen === (state === 'seen'));
     return { items: [...wanted, ...ofMovements], next };
   }
 
@@ -51,18 +58,19 @@ export class RaisedService {
       'select data from raised where id = $1',
       [id],
     );
-    const found = row?.data ?? (await this.overfull()).find((raised) => raised.id === id);
+    const found = row?.data ?? (await this.soNow()).find((raised) => raised.id === id);
     if (found !== undefined) return found;
     throw new Problem('not-found', `Nothing is raised as ${id}, or no longer. See /api/raised.`);
   }
 
-  private async overfull(): Promise<readonly RaisedNow[]> {
+  private async soNow(): Promise<readonly RaisedNow[]> {
     const { scenario, stock } = await this.figures.current();
     const { fillLitres } = scenario.policy.drum;
     const balanceOf = (place: string): PlaceBalance | undefined => stock.places.get(place)?.balance;
-    const found = scenario.caches.flatMap(
+    const found: Raised[] = scenario.caches.flatMap(
       (cache) => overCapacity(balanceOf(cache.place), cache, fillLitres) ?? [],
     );
+    for (const find of this.others) found.push(...(await find()));
     const acts = await this.acts.last(found.map(({ id }) => id));
     return found.map((data) => raisedNow({ data, raisedAt: null, lastAct: acts.get(data.id) ?? null }));
   }

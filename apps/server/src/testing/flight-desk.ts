@@ -1,4 +1,6 @@
+import { randomUUID } from 'node:crypto';
 import type { Flight, Load } from '../flights/flight.table.js';
+import type { ReportAnswer } from '../flights/flight-reports.service.js';
 import type { PlanAcceptance } from '../plans/plan-run.table.js';
 import type { Answer, Client } from './client.js';
 import { createTestServer, type TestServer } from './create-test-server.js';
@@ -25,6 +27,13 @@ export interface FlightDesk {
     path: string,
     body?: object,
   ) => Promise<Answer<ShownFlight & Refusal>>;
+  /** A report of a flight by radio, one minute after the demo begins; `rest` says otherwise. */
+  readonly report: (
+    who: Client,
+    flight: string,
+    kind: string,
+    rest?: object,
+  ) => Promise<Answer<ReportAnswer & Refusal>>;
   readonly accept: (planId: string) => Promise<Answer<PlanAcceptance & Refusal>>;
 }
 
@@ -44,9 +53,21 @@ export const openFlightDesk = async (): Promise<FlightDesk> => {
     planId,
     flight,
     accept,
+    report: (who, id, kind, rest = {}) =>
+      who.put(`/api/flight-reports/${randomUUID()}`, reportBody(id, kind, rest)),
     act: async (who, id, path, body = {}) => {
       const { revision } = await flight(id);
       return who.post(`/api/flights/${id}/${path}`, body, { headers: { 'If-Match': `"${revision}"` } });
     },
   };
 };
+
+/** What a report says, by radio unless `rest` says otherwise. */
+export const reportBody = (flight: string, kind: string, rest: object = {}) => ({
+  kind,
+  flight,
+  happenedAt: '2027-06-14T06:01Z',
+  writtenAt: '2027-06-14T06:02Z',
+  means: 'radio',
+  ...rest,
+});

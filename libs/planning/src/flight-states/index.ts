@@ -14,7 +14,7 @@ export {
   type Refused,
 } from './next-state.js';
 export { type Kept, type ReportedAct, receiveReport, reportedActs } from './receive-report.js';
-export { type ReplanFreedom, replanFreedom, standingState } from './replan-freedom.js';
+export { markableStates, type ReplanFreedom, replanFreedom, standingState } from './replan-freedom.js';
 export type * from './transition.js';
 export { stateMeanings, transitions } from './transitions.js';
 export { type TotalsApart, type TwoTotals, totalsApart } from './two-totals.js';

@@ -12,6 +12,11 @@ export function replanFreedom(state: FlightState): ReplanFreedom {
   return can('let go') ? 'when let go' : 'never';
 }
 
+/** States on which the mark "Needs a decision" may stand. */
+export const markableStates: readonly FlightState[] = transitions
+  .filter(({ act }) => act === 'mark')
+  .flatMap(({ from }) => from);
+
 const standing: Readonly<Record<FlightState, StandingState | null>> = {
   idea: null,
   offered: 'offered',

@@ -20,7 +20,9 @@ export type RaisedKind =
   | 'clock ahead'
   | 'corrects an unknown movement'
   | 'draws look alike'
-  | 'over capacity';
+  | 'over capacity'
+  | 'delivery not as planned'
+  | 'flight report';
 
 /** Something to look at: a value, with the same id whenever it is found again. */
 export interface Raised {

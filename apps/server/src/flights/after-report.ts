@@ -1,0 +1,58 @@
+import type { FlightReportBody } from '@drumline/contract';
+import { type Kept, type Moved, replanFreedom } from '@drumline/planning';
+import type { Flight, Load } from './flight.table.js';
+import { loadsAboard } from './look-at-load.js';
+
+interface AfterReport {
+  readonly flight: Flight;
+  readonly loads: readonly Load[];
+  /** False: the report says nothing that the flight does not show already. */
+  readonly changed: boolean;
+}
+
+interface Report {
+  readonly body: FlightReportBody;
+  readonly answer: Moved | Kept;
+  /** No report of this kind came in before. */
+  readonly isFirst: boolean;
+}
+
+/** The flight as a report leaves it. Of two reports of one thing the first stands. */
+export const afterReport = (
+  before: Flight,
+  loads: readonly Load[],
+  { body, answer, isFirst }: Report,
+): AfterReport => {
+  const moved = answer.kind === 'moved' ? answer.flight : before;
+  const { state, version, needsDecision } = moved;
+  const flight = { ...before, state, version, needsDecision, ...timesAfter(before, body) };
+  const settled = hasLeft(flight);
+  const aboard =
+    body.kind === 'load' && (answer.kind === 'moved' || (isFirst && settled))
+      ? loadsAboard(flight, body, settled)
+      : null;
+  return {
+    flight,
+    loads: aboard ?? loads.map((load) => ({ ...load, settled: load.settled || settled })),
+    changed:
+      answer.kind === 'moved' ||
+      aboard !== null ||
+      flight.offAt !== before.offAt ||
+      flight.landedAt !== before.landedAt,
+  };
+};
+
+/** Where its drums are, the ledger knows from then on. */
+const hasLeft = ({ state }: Flight): boolean =>
+  state !== 'loaded' && replanFreedom(state) === 'never' && state !== 'declined' && state !== 'called off';
+
+const timesAfter = (
+  { offAt, landedAt }: Flight,
+  { kind, happenedAt }: FlightReportBody,
+): Pick<Flight, 'offAt' | 'landedAt'> => {
+  const at = new Date(happenedAt);
+  if (kind === 'take off') return { offAt: offAt ?? at, landedAt };
+  if (kind === 'land' || kind === 'turn back' || kind === 'end elsewhere')
+    return { offAt, landedAt: landedAt ?? at };
+  return { offAt, landedAt };
+};

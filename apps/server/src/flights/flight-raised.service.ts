@@ -1,0 +1,100 @@
+import { type DrumOfFlight, deliveryDifferences, type FlightState } from '@drumline/planning';
+import type { Raised } from '@drumline/stock';
+import { addDays, localDate } from '@drumline/units';
+import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { DataSource, In, MoreThanOrEqual } from 'typeorm';
+import { RaisedService } from '../stock/raised.service.js';
+import { ClockService } from '../territory/clock.service.js';
+import { type Flight, flightTable, loadTable } from './flight.table.js';
+import { FlightDrumsService } from './flight-drums.service.js';
+import { type FlightReport, flightReportTable } from './flight-report.table.js';
+
+/** Days back for which flights are looked at; a closed one has been. */
+const daysBack = 14;
+
+const underWay: readonly FlightState[] = [
+  'approved',
+  'given',
+  'loaded',
+  'away',
+  'home',
+  'reported',
+  'turned back',
+  'ended elsewhere',
+];
+const over: ReadonlySet<FlightState> = new Set(['home', 'reported', 'turned back', 'ended elsewhere']);
+
+/** What reports of flights leave to be looked at: what they say themselves, and what was left against the plan. */
+@Injectable()
+export class FlightRaisedService implements OnModuleInit {
+  constructor(
+    private readonly database: DataSource,
+    private readonly clock: ClockService,
+    private readonly drums: FlightDrumsService,
+    private readonly raised: RaisedService,
+  ) {}
+
+  onModuleInit(): void {
+    this.raised.findToo(() => this.find());
+  }
+
+  private async find(): Promise<readonly Raised[]> {
+    const since = addDays(localDate((await this.clock.now()).toISOString(), 'UTC'), -daysBack);
+    const { manager } = this.database;
+    const flights = await manager.find(flightTable, {
+      where: { date: MoreThanOrEqual(since) },
+      order: { date: 'ASC', id: 'ASC' },
+    });
+    const open = flights.filter(({ state }) => state !== 'closed');
+    const reports = await manager.find(flightReportTable, {
+      where: { flightId: In(open.map(({ id }) => id)) },
+      order: { receivedAt: 'ASC', id: 'ASC' },
+    });
+    const flown = open.filter(({ state }) => underWay.includes(state));
+    const loads = await manager.findBy(loadTable, { flightId: In(flown.map(({ id }) => id)) });
+    const numbers = new Set(loads.flatMap(({ drum }) => drum ?? []));
+    const moved = await this.drums.moved(
+      manager,
+      flown.map(({ id }) => id),
+      numbers,
+    );
+    return [
+      ...flown.flatMap((flight) => notAsPlanned(flight, moved.get(flight.id) ?? [])),
+      ...reports.flatMap(ofReport),
+    ];
+  }
+}
+
+/** One thing to look at for a flight, however many drums are elsewhere. */
+const notAsPlanned = ({ id, state, stops }: Flight, moved: readonly DrumOfFlight[]): readonly Raised[] => {
+  const what = deliveryDifferences(stops, moved, over.has(state));
+  if (what.length === 0) return [];
+  return [
+    {
+      id: `delivery not as planned | ${id}`,
+      kind: 'delivery not as planned',
+      drum: null,
+      place: null,
+      flight: id,
+      movements: [],
+      what: `${id}: ${what.join(' ')}`,
+      whatNext: 'Look at the caches it was for, and plan again from now if one falls short.',
+    },
+  ];
+};
+
+const ofReport = ({ id, flightId, raised }: FlightReport): readonly Raised[] =>
+  raised.length === 0
+    ? []
+    : [
+        {
+          id: `flight report | ${id}`,
+          kind: 'flight report',
+          drum: null,
+          place: null,
+          flight: flightId,
+          movements: [],
+          what: raised.join(' '),
+          whatNext: 'Ask the crew; what the flight shows is what was reported first.',
+        },
+      ];

@@ -1,0 +1,108 @@
+import { markableStates, nextState } from '@drumline/planning';
+import { type BatchState, type DrumState, type Movement, standingHold } from '@drumline/stock';
+import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { type EntityManager, In } from 'typeorm';
+import type { Actor } from '../audit/audit.service.js';
+import { LedgerService } from '../stock/ledger.service.js';
+import { type Flight, flightTable, type Load } from './flight.table.js';
+import { FlightStoreService } from './flight-store.service.js';
+import { takeFlightTurn } from './flight-turn.js';
+
+/** Marks "Needs a decision" on every flight with a held drum as the hold is written, and takes it off with the release. */
+@Injectable()
+export class HoldMarksService implements OnModuleInit {
+  constructor(
+    private readonly ledger: LedgerService,
+    private readonly store: FlightStoreService,
+  ) {}
+
+  onModuleInit(): void {
+    this.ledger.follow({
+      concerns: mayHoldOrRelease,
+      before: takeFlightTurn,
+      after: (transaction, { receivedAt }, by) => this.settle(transaction, by, new Date(receivedAt)),
+    });
+  }
+
+  /** Makes the marks say what is held now, whatever came before. */
+  private async settle(transaction: EntityManager, by: Actor, at: Date): Promise<void> {
+    const flights = await transaction.find(flightTable, {
+      where: { state: In([...markableStates]) },
+      order: { id: 'ASC' },
+    });
+    const loads = await this.store.loads(transaction);
+    const held = await heldDrums(
+      transaction,
+      loads.flatMap(({ drum }) => drum ?? []),
+    );
+    for (const flight of flights) {
+      const own = loads.filter(({ flightId }) => flightId === flight.id);
+      const why = heldWords(own, held);
+      if (why === (flight.holdMark?.why ?? null)) continue;
+      const marked = why === null ? unmarked(flight, by) : markedBy(flight, why, by);
+      await this.store.write(transaction, marked, own, {
+        act: why === null ? 'unmark' : 'mark',
+        by,
+        at,
+        reason: why ?? 'none of its drums is held any more',
+      });
+    }
+  }
+}
+
+const holding: ReadonlySet<Movement['kind']> = new Set(['held', 'released', 'condemned', 'corrected']);
+
+/** A drum that is not sound is held by the report that says so. */
+const mayHoldOrRelease = (movement: Movement): boolean =>
+  holding.has(movement.kind) || ('condition' in movement && movement.condition !== 'sound');
+
+interface HeldDrum {
+  readonly number: string;
+  /** "Batch J27-041 is held: water in the sample." */
+  readonly words: string;
+}
+
+const heldDrums = async (
+  transaction: EntityManager,
+  numbers: readonly string[],
+): Promise<readonly HeldDrum[]> => {
+  const rows: readonly { readonly drum: DrumState; readonly batch: BatchState | null }[] =
+    await transaction.query(
+      `select drums.data as drum, batch_states.data as batch from drums
+       left join batch_states on batch_states.batch = drums.data ->> 'batch'
+       where number = any($1) order by number`,
+      [numbers],
+    );
+  return rows.flatMap(({ drum: { number, batch: of, fitness }, batch }) => {
+    const ofBatch = standingHold(batch ?? undefined);
+    if (ofBatch !== null) return [{ number, words: `Batch ${of} is held: ${ofBatch.reason}.` }];
+    const hold = fitness.condemned ?? fitness.held;
+    return hold === null ? [] : [{ number, words: `Drum ${number} is held: ${hold.reason}.` }];
+  });
+};
+
+/** Each hold with the drums of the flight that it is about; null: none of them is held. */
+const heldWords = (loads: readonly Load[], held: readonly HeldDrum[]): string | null => {
+  const own = held.filter(({ number }) => loads.some(({ drum }) => drum === number));
+  if (own.length === 0) return null;
+  return [...new Set(own.map(({ words }) => words))]
+    .map((words) => {
+      const numbers = own.filter((each) => each.words === words).map(({ number }) => number);
+      return words.startsWith('Batch') ? `${words} Aboard: ${numbers.join(', ')}.` : words;
+    })
+    .join(' ');
+};
+
+const markedBy = (flight: Flight, why: string, { name }: Actor): Flight => {
+  const besides = flight.holdMark === null ? flight.needsDecision : flight.holdMark.besides;
+  const reason = besides === null ? why : `${why} ${besides}`;
+  const answer = nextState(flight, { act: 'mark', by: { name, role: 'planner' }, reason, met: [] });
+  if (answer.kind === 'refused') throw new Error(answer.words);
+  return { ...flight, needsDecision: answer.flight.needsDecision, holdMark: { why, besides } };
+};
+
+const unmarked = (flight: Flight, { name }: Actor): Flight => {
+  const answer = nextState(flight, { act: 'unmark', by: { name, role: 'planner' }, met: [] });
+  if (answer.kind === 'refused') throw new Error(answer.words);
+  return { ...flight, needsDecision: flight.holdMark?.besides ?? null, holdMark: null };
+};

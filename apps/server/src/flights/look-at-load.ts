@@ -1,0 +1,140 @@
+import type { Fault as FieldFault, FlightReportBody } from '@drumline/contract';
+import { knownSurface } from '@drumline/network';
+import { type Scenario, totalsApart } from '@drumline/planning';
+import type { Board } from './board.service.js';
+import type { Flight, Load } from './flight.table.js';
+
+export type LoadBody = Extract<FlightReportBody, { readonly kind: 'load' }>;
+
+/** What stands in the way of calling the flight loaded, by the moment at which it was loaded. */
+export const faultsOfLoad = (board: Board, flight: Flight, body: LoadBody): readonly FieldFault[] => [
+  ...versionFaults(flight, body),
+  ...totalsFaults(board.scenario, body),
+  ...surfaceFaults(board.scenario, flight, body),
+  ...body.drums.flatMap((_, at) => drumFaultsAt(board, flight, body, at)),
+];
+
+/** A difference that somebody has signed for, in words; empty: there is none. */
+export const signedDifferences = ({ policy }: Scenario, { totals, signed }: LoadBody): readonly string[] =>
+  signed === undefined || policy.twoTotals === undefined
+    ? []
+    : totalsApart(totals, policy.twoTotals.toleranceLb).map(
+        ({ words }) => `${words} Signed by ${signed.by}: ${signed.reason}.`,
+      );
+
+/** The drums that are aboard, in the place of those that were set aside. */
+export const loadsAboard = ({ id, stops }: Flight, { drums }: LoadBody, settled: boolean): readonly Load[] =>
+  drums.map(({ drum, to }, at) => ({
+    flightId: id,
+    load: at + 1,
+    stop: Math.max(
+      0,
+      stops.findIndex(({ place }) => place === to),
+    ),
+    place: to,
+    drum,
+    settled,
+  }));
+
+const versionFaults = ({ id, version }: Flight, body: LoadBody): readonly FieldFault[] =>
+  body.version === version
+    ? []
+    : [
+        {
+          path: 'version',
+          problem: `${id} is at version ${version}; it was loaded by version ${body.version}.`,
+          remedy: `Read version ${version}, change the load to it, and report it again.`,
+        },
+      ];
+
+const totalsFaults = ({ policy }: Scenario, { totals, signed }: LoadBody): readonly FieldFault[] => {
+  if (policy.twoTotals === undefined)
+    return [
+      {
+        path: 'totals',
+        problem: 'nobody has said by how much two totals may differ.',
+        remedy: 'Ask the operations manager to enter `twoTotals` in the policy.',
+      },
+    ];
+  if (signed !== undefined) return [];
+  return totalsApart(totals, policy.twoTotals.toleranceLb).map(({ pair, words }) => ({
+    path: `totals.${pair}`,
+    problem: words,
+    remedy: 'Add both up again; if they stay apart, the commander signs with the reason.',
+  }));
+};
+
+/** Where no report is fresh the surface is unknown, and only the soft figures will do. */
+const surfaceFaults = (
+  { places, surfaceReports, timeZone }: Scenario,
+  { planned, stops }: Flight,
+  { bySoftFigures, happenedAt, drums }: LoadBody,
+): readonly FieldFault[] => {
+  const surfaceAt = knownSurface(surfaceReports, happenedAt, timeZone);
+  return [...new Set(stops.map(({ place }) => place))].flatMap((code) => {
+    const place = places.find((each) => each.code === code);
+    if (place?.kind !== 'strip') return [];
+    const surface = surfaceAt(place) ?? (bySoftFigures ? 'soft' : null);
+    if (surface === null)
+      return [
+        {
+          path: 'bySoftFigures',
+          problem: `the surface of ${code} is unknown: no report is fresh.`,
+          remedy: `Ask ${code} for a report; or load by the soft figures, and say so.`,
+        },
+      ];
+    if (surface === 'closed') return [closed(code, 'it is reported closed')];
+    if (surface !== 'soft') return [];
+    const stop = planned.stops.find((each) => each.place === code);
+    if (stop === undefined || stop.drumsIfSoft === null) return [closed(code, 'it is closed when soft')];
+    const taken = drums.filter(({ to }) => to === code).length;
+    return taken <= stop.drumsIfSoft
+      ? []
+      : [
+          {
+            path: 'drums',
+            problem: `${taken} drums are aboard for ${code}; by the soft figures ${stop.drumsIfSoft} may go.`,
+            remedy: `Leave ${taken - stop.drumsIfSoft} behind.`,
+          },
+        ];
+  });
+};
+
+const closed = (code: string, why: string): FieldFault => ({
+  path: 'drums',
+  problem: `${code}: ${why}.`,
+  remedy: 'Do not go; ask base to amend the flight or to call it off.',
+});
+
+const drumFaultsAt = (
+  { scenario, flights, loads }: Board,
+  flight: Flight,
+  { drums }: LoadBody,
+  at: number,
+): readonly FieldFault[] => {
+  const { drum: number, to } = drums[at]!;
+  const fault = (field: string, problem: string, remedy: string): readonly FieldFault[] => [
+    { path: `drums[${at}].${field}`, problem, remedy },
+  ];
+  if (!flight.stops.some(({ place }) => place === to))
+    return fault(
+      'to',
+      `${to} is no stop of ${flight.id}.`,
+      'Name a stop; what is left elsewhere is reported there.',
+    );
+  if (drums.findIndex(({ drum }) => drum === number) < at)
+    return fault('drum', `drum ${number} is named twice.`, 'Read the numbers again.');
+  const drum = scenario.drums.find((each) => each.number === number);
+  const hold = drum?.held ?? scenario.batches.find(({ id }) => id === drum?.batch)?.held;
+  if (hold !== undefined)
+    return fault('drum', `drum ${number} is held: ${hold.reason}.`, 'Leave it behind; take another.');
+  const other = flights.find(
+    ({ id, state }) =>
+      id !== flight.id &&
+      state === 'loaded' &&
+      loads.some((load) => load.flightId === id && load.drum === number),
+  );
+  return other === undefined
+    ? []
+    : fault('drum', `drum ${number} is loaded on ${other.id}.`, 'Read the number again, here and there.');
+};
