@@ -25,6 +25,11 @@ export const Dialog = ({ title, onClose, children, acts }: DialogProps) => {
       ref={element}
       className="dialog"
       aria-labelledby={name}
+      onKeyDown={(event) => {
+        // Esc closes an open list of options first.
+        const isListOpen = (event.target as Element).getAttribute('aria-expanded') === 'true';
+        if (event.key === 'Escape' && isListOpen) event.preventDefault();
+      }}
       onCancel={(event) => {
         event.preventDefault();
         onClose?.();

@@ -2,7 +2,6 @@ import '@mantine/core/styles/default-css-variables.css';
 import '@mantine/core/styles/UnstyledButton.css';
 import '@mantine/core/styles/Input.css';
 import '@mantine/core/styles/Popover.css';
-import '@mantine/core/styles/ScrollArea.css';
 import '@mantine/core/styles/Combobox.css';
 import './pick-one.css';
 import { createTheme, MantineProvider, Select } from '@mantine/core';
@@ -47,8 +46,8 @@ export const PickOne = (props: PickOneProps) => {
         withCheckIcon={false}
         nothingFoundMessage={nothing}
         limit={50}
-        comboboxProps={{ withinPortal: false, transitionProps: { duration: 0 }, shadow: undefined }}
-        scrollAreaProps={{ type: 'auto' }}
+        comboboxProps={{ withinPortal: false, floatingStrategy: 'fixed', transitionProps: { duration: 0 } }}
+        withScrollArea={false}
         {...(placeholder === undefined ? {} : { placeholder })}
         {...(fault === undefined ? {} : { error: `Fault: ${fault}` })}
         {...(autoFocus === undefined ? {} : { autoFocus })}

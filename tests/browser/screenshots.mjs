@@ -1,0 +1,118 @@
+// Takes every page for docs/screens: `npm run screenshots`, or `npm run screenshots -- week caches`. Build first.
+import { execFileSync, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+
+const root = join(import.meta.dirname, '..', '..');
+const screens = join(root, 'docs', 'screens');
+const password = 'a password for pictures';
+const sizes = [
+  { width: 1440, height: 900 },
+  { width: 1024, height: 768 },
+];
+
+// A page: its path; who looks; whether it is printed too, and how; what is done before the picture is taken.
+const pages = [
+  { name: 'sign-in', path: '/' },
+  { name: 'morning', path: '/morning', as: 'dispatcher' },
+  { name: 'week', path: '/week', as: 'operations manager', print: 'landscape' },
+  { name: 'caches', path: '/caches', as: 'dispatcher', print: 'portrait' },
+  { name: 'drums', path: '/drums', as: 'storekeeper' },
+  { name: 'load', path: '/load', as: 'dispatcher' },
+  { name: 'map', path: '/map', as: 'dispatcher', print: 'portrait' },
+  { name: 'set-up', path: '/set-up', as: 'set-up' },
+];
+
+const startProgram = (dataDir) =>
+  new Promise((resolve, reject) => {
+    const program = spawn(process.execPath, [join(root, 'apps/server/dist/start.js')], {
+      env: {
+        PATH: process.env.PATH,
+        PORT: '0',
+        DATA_DIR: dataDir,
+        DEMO_PASSWORD: password,
+        LOG_LEVEL: 'error',
+      },
+    });
+    let said = '';
+    program.stdout.on('data', (text) => {
+      said += text;
+      const url = /Drumline is at (\S+)/.exec(said)?.[1];
+      if (url) resolve({ url, program });
+    });
+    program.stderr.on('data', (text) => {
+      said += text;
+    });
+    program.on('exit', (code) => reject(new Error(`the program ended with ${code}:\n${said}`)));
+  });
+
+const signIn = async (page, role) => {
+  await page.goto('/');
+  await page.getByLabel('Name').fill(role.replace(' ', '-'));
+  await page.getByLabel('Password').fill(password);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await page.getByRole('navigation', { name: 'Pages' }).waitFor();
+};
+
+// A plan is made and accepted first: a week without flights shows little.
+const makePlan = async (page) => {
+  const { csrfToken } = await (await page.request.get('/api/me')).json();
+  const headers = { 'X-CSRF-Token': csrfToken };
+  const id = crypto.randomUUID();
+  await page.request.put(`/api/plans/${id}`, { headers, data: { seconds: 20, seed: 3 } });
+  for (;;) {
+    const run = await (await page.request.get(`/api/plans/${id}`)).json();
+    if (run.state === 'solved' || run.finishedAt) break;
+    await page.waitForTimeout(1_000);
+  }
+  const accepted = await page.request.post(`/api/plans/${id}/accept`, { headers });
+  if (!accepted.ok()) throw new Error(`the plan was not accepted: ${await accepted.text()}`);
+};
+
+// A PDF as it would come out of the printer, its first page as a picture (poppler-utils).
+const takePrint = async (page, { name, print }) => {
+  const pdf = join(tmpdir(), `${name}-print.pdf`);
+  await page.pdf({ path: pdf, format: 'A4', landscape: print === 'landscape', printBackground: true });
+  execFileSync('pdftoppm', ['-png', '-r', '80', '-singlefile', '-gray', pdf, join(screens, `${name}-print`)]);
+};
+
+const take = async (browser, url, wanted) => {
+  const context = await browser.newContext({ baseURL: url, viewport: sizes[0], reducedMotion: 'reduce' });
+  const page = await context.newPage();
+  if (wanted.as) await signIn(page, wanted.as);
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    await page.goto(wanted.path);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await page.getByText('Checking...').first().waitFor({ state: 'detached' });
+    await wanted.before?.(page);
+    await page.waitForTimeout(500);
+    await page.screenshot({ path: join(screens, `${wanted.name}-${size.width}.png`) });
+  }
+  if (wanted.print) await takePrint(page, wanted);
+  await context.close();
+};
+
+const names = process.argv.slice(2);
+const wanted = pages.filter(({ name }) => names.length === 0 || names.includes(name));
+const dataDir = mkdtempSync(join(tmpdir(), 'drumline-pictures-'));
+const { url, program } = await startProgram(dataDir);
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  args: ['--no-sandbox', '--disable-gpu', '--disable-quic'],
+});
+try {
+  const context = await browser.newContext({ baseURL: url });
+  const manager = await context.newPage();
+  await signIn(manager, 'operations manager');
+  await makePlan(manager);
+  for (const page of wanted) await take(browser, url, page);
+} finally {
+  await browser.close();
+  program.removeAllListeners('exit');
+  program.kill('SIGTERM');
+  await new Promise((resolve) => program.on('exit', resolve));
+  rmSync(dataDir, { recursive: true, force: true });
+}
