@@ -1,0 +1,104 @@
+import { type Pounds, print } from '@drumline/units';
+import { checkLoad } from '../named-load/check-load.js';
+import type { NamedLoad, StandingDrumAboard } from '../named-load/named-load.js';
+import { placeDrums } from '../named-load/place-drums.js';
+import type { RouteRequest } from '../route-load.js';
+import { countWords, listWords } from '../wording.js';
+import type { Alternate } from './alternates.js';
+
+/** What to do when a strip turns out soft: decided with the plan, used without a radio. */
+export interface IfSoft {
+  readonly place: string;
+  /** Drums for that place that still go; null: do not go. */
+  readonly take: number | null;
+  /** Drums to leave at the base. */
+  readonly leave: readonly string[];
+  /** Drums that must change position once those are left, "0449 to R1L". */
+  readonly moves: readonly string[];
+  readonly landsLb: Pounds | null;
+  readonly words: string;
+}
+
+/**
+ * The load for a soft strip at the end of a leg: the most drums for it that hold in every limit and balance, the last
+ * of the list left behind first, the rest moved only where they must. Drums for other stops go as planned.
+ */
+export function ifSoft(load: NamedLoad, leg: number): IfSoft {
+  const place = load.request.legs[leg]!.to.place.code;
+  const soft = { ...load, request: withSoft(load.request, place) };
+  const forStop = load.drums.filter(({ offAfterLeg }) => offAfterLeg === leg);
+  for (let left = 0; left <= forStop.length; left++) {
+    for (const leave of choices(forStop, left)) {
+      const drums = standAfter(
+        soft,
+        load.drums.filter((drum) => !leave.includes(drum)),
+      );
+      if (drums) return taken(soft, leg, leave, drums);
+    }
+  }
+  return {
+    place,
+    take: null,
+    leave: forStop.map(({ number }) => number),
+    moves: [],
+    landsLb: null,
+    words: `If ${place} is soft: do not go.`,
+  };
+}
+
+/** "If CIN closes while you are away: ESK, 4 drums, room 28." */
+export function ifItCloses(place: string, alternates: readonly Alternate[]): string {
+  const [first] = alternates.filter(({ whyNot }) => whyNot === null);
+  return first
+    ? `If ${place} closes while you are away: ${first.words}.`
+    : `If ${place} closes while you are away: no alternate takes this load, come home.`;
+}
+
+/** Where the drums stand so that the load holds: as they do now, or with the fewest moves; null: they cannot. */
+function standAfter(
+  load: NamedLoad,
+  drums: readonly StandingDrumAboard[],
+): readonly StandingDrumAboard[] | null {
+  if (checkLoad({ ...load, drums }).holds) return drums;
+  const placed = placeDrums(load, drums, new Map(drums.map(({ number, position }) => [number, position])));
+  return placed.found && checkLoad({ ...load, drums: placed.drums }).holds ? placed.drums : null;
+}
+
+function taken(
+  load: NamedLoad,
+  leg: number,
+  leave: readonly StandingDrumAboard[],
+  drums: readonly StandingDrumAboard[],
+): IfSoft {
+  const place = load.request.legs[leg]!.to.place.code;
+  const take = drums.filter(({ offAfterLeg }) => offAfterLeg === leg).length;
+  const numbers = leave.map(({ number }) => number);
+  const moves = drums
+    .filter(({ number, position }) => load.drums.find((one) => one.number === number)!.position !== position)
+    .map(({ number, position }) => `${number} to ${position}`);
+  const landsLb = checkLoad({ ...load, drums }).legs[leg]!.landingLb;
+  const what =
+    numbers.length === 0
+      ? `take all ${countWords(take, 'drum')}`
+      : `take ${take}, leave ${listWords(numbers)} here`;
+  const how = moves.length === 0 ? '' : `, move ${listWords(moves)}`;
+  const words = `If ${place} is soft: ${what}${how}. Lands with ${print(landsLb, 'lb')}.`;
+  return { place, take, leave: numbers, moves, landsLb, words };
+}
+
+/** Ways to leave so many behind, those that leave the last of the list first. */
+function choices<T>(list: readonly T[], count: number): T[][] {
+  if (count === 0) return [[]];
+  return list
+    .map((_, index) => list.length - 1 - index)
+    .flatMap((last) => choices(list.slice(0, last), count - 1).map((others) => [...others, list[last]!]));
+}
+
+const withSoft = (request: RouteRequest, place: string): RouteRequest => ({
+  ...request,
+  legs: request.legs.map((leg) => ({
+    ...leg,
+    from: leg.from.place.code === place ? { ...leg.from, surface: 'soft' as const } : leg.from,
+    to: leg.to.place.code === place ? { ...leg.to, surface: 'soft' as const } : leg.to,
+  })),
+});

@@ -1,0 +1,171 @@
+import { knots, minutes, nauticalMiles, pounds } from '@drumline/units';
+import { describe, expect, it } from 'vitest';
+import { exampleLine, exampleRequest } from '../example-flight.js';
+import { exampleLoad, standing } from '../named-load/example-load.js';
+import type { NamedLoad } from '../named-load/named-load.js';
+import type { RouteRequest } from '../route-load.js';
+import { type AlternateStrip, alternatesOf } from './alternates.js';
+import { ifItCloses, ifSoft } from './fallbacks.js';
+import { goBackLines } from './go-back-lines.js';
+import { type LandingHours, latestLeaves } from './latest-leave.js';
+import { leaveAgain } from './leave-again.js';
+
+const there = ['BASE', 'STRIP', 'BASE'];
+const six = ['R1L', 'R1R', 'R2L', 'R2R', 'R3L', 'R3R'].map((position, i) => standing(`044${i}`, position));
+/** The strip with other limits. */
+const limited = (takeoff: number, landing: number): RouteRequest => {
+  const request = exampleRequest(there);
+  const line = { ...exampleLine, place: 'STRIP', takeoffLb: pounds(takeoff), landingLb: pounds(landing) };
+  const at = (end: RouteRequest['legs'][number]['to']) =>
+    end.place.code === 'STRIP' ? { ...end, limit: line } : end;
+  return { ...request, legs: request.legs.map((leg) => ({ ...leg, from: at(leg.from), to: at(leg.to) })) };
+};
+const load = exampleLoad(there, six);
+// At the equator, longitude 0: the sun sets about 18:05 UTC.
+const day: LandingHours = {
+  date: '2027-03-21',
+  timeZone: 'UTC',
+  lastLanding: '20:00',
+  daylightMarginMinutes: minutes(30),
+};
+
+describe('latest time to leave', () => {
+  it('counts back from sunset less the margin, through block times and turn-rounds', () => {
+    // Block: 75 / 150 h + 3 min = 33 min; turn-round 30 min. Home by about 17:40, so leave the strip by 17:07.
+    const [out, home] = latestLeaves(load, day);
+    const setAt = home!.setBy.landBy!;
+    expect(setAt >= '17:30' && setAt <= '17:45').toBe(true);
+    const minute = (time: string) => Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
+    expect(minute(setAt) - minute(home!.at!)).toBe(33);
+    expect(minute(home!.at!) - minute(out!.at!)).toBe(63);
+    expect(out!.setBy.place).toBe('BASE');
+  });
+
+  it('the last landing of the day wins where it is earlier', () => {
+    const [out] = latestLeaves(load, { ...day, lastLanding: '12:00' });
+    expect(out).toMatchObject({ at: '10:24', setBy: { place: 'BASE', landBy: '12:00' } });
+  });
+
+  it('too early a last landing leaves no time at all', () => {
+    expect(latestLeaves(load, { ...day, lastLanding: '00:20' })[0]!.at).toBeNull();
+  });
+});
+
+describe('unload or stay with named drums', () => {
+  const arrivalLb = leaveAgain(load, 0).arrivalLb;
+
+  it('may leave loaded under the limit', () => {
+    expect(leaveAgain(load, 0)).toMatchObject({ canLeaveLoaded: true, drumsOff: [] });
+  });
+
+  it('over it, so many drums must come out, nearest the door first', () => {
+    const over = (by: number): NamedLoad => ({ ...load, request: limited(arrivalLb - by, 7700) });
+    expect(leaveAgain(over(11), 0)).toMatchObject({ overLb: 11, drumsOff: ['0444'], canLeaveLoaded: false });
+    expect(leaveAgain(over(397), 0).drumsOff).toEqual(['0444']);
+    expect(leaveAgain(over(398), 0).drumsOff).toEqual(['0444', '0445']);
+    expect(leaveAgain(over(11), 0).words).toContain(
+      '11 lb over. Take off 1 drum to leave again (0444), or stay',
+    );
+  });
+
+  it('where not even the empty aeroplane can leave, that is said', () => {
+    const low = { ...load, request: limited(4000, 7700) };
+    expect(leaveAgain(low, 0)).toMatchObject({ drumsOff: null });
+    expect(leaveAgain(load, 0, 'closed')).toMatchObject({ limitLb: null, canLeaveLoaded: false });
+  });
+});
+
+describe('when the strip is soft', () => {
+  it('a load within the soft limits goes whole', () => {
+    const two = { ...load, drums: six.slice(0, 2) };
+    expect(ifSoft(two, 0)).toMatchObject({ take: 2, leave: [] });
+  });
+
+  it('the last drums of the list are left at the base, so that the rest holds', () => {
+    // Lands with 7,492 lb; soft it may land with 7,250: one drum of 397 lb less.
+    expect(ifSoft(load, 0)).toMatchObject({ take: 5, leave: ['0445'], moves: [] });
+    const lower = { ...load, request: limited(7900, 7300) };
+    const soft = ifSoft(lower, 0);
+    expect(soft).toMatchObject({ take: 4, leave: ['0444', '0445'] });
+    expect(soft.words).toMatch(
+      /^If STRIP is soft: take 4, leave 0444 and 0445 here. Lands with 6,\d{3} lb.$/,
+    );
+  });
+
+  it('closed when soft: do not go', () => {
+    const request = exampleRequest(there);
+    const closed = {
+      ...request,
+      legs: request.legs.map((leg) => ({
+        ...leg,
+        to: { ...leg.to, limit: { ...leg.to.limit!, whenSoft: 'closed' as const } },
+      })),
+    };
+    expect(ifSoft({ ...load, request: closed }, 0)).toMatchObject({
+      take: null,
+      words: 'If STRIP is soft: do not go.',
+    });
+  });
+});
+
+describe('alternates', () => {
+  const strip = (
+    code: string,
+    distance: number,
+    roomDrums: number,
+    surface = 'dry' as const,
+  ): AlternateStrip => {
+    const end = exampleRequest(['BASE', code], { [code]: surface }).legs[0]!.to;
+    return { end, distanceNm: nauticalMiles(distance), roomDrums };
+  };
+
+  it('the nearest with room comes first, with the drums and the room in words', () => {
+    const found = alternatesOf(load, 0, [strip('FAR', 40, 28), strip('FULL', 5, 3), strip('NEAR', 10, 12)]);
+    expect(found.map(({ place, whyNot }) => [place, whyNot])).toEqual([
+      ['NEAR', null],
+      ['FAR', null],
+      ['FULL', 'no room for the drums'],
+    ]);
+    expect(ifItCloses('STRIP', found)).toBe('If STRIP closes while you are away: NEAR, 6 drums, room 12.');
+  });
+
+  it('not where the fuel does not reach, nor where it is closed or too weak', () => {
+    const closed = {
+      ...strip('SHUT', 5, 9),
+      end: { ...strip('SHUT', 5, 9).end, surface: 'closed' as const },
+    };
+    const weak = strip('WEAK', 5, 9);
+    const weakEnd = { ...weak.end, limit: { ...weak.end.limit!, landingLb: pounds(6000) } };
+    const found = alternatesOf(load, 0, [strip('FAR', 140, 9), closed, { ...weak, end: weakEnd }]);
+    expect(found.map(({ place, whyNot }) => [place, whyNot])).toEqual([
+      ['SHUT', 'closed'],
+      ['WEAK', 'too heavy to land'],
+      ['FAR', 'not enough fuel'],
+    ]);
+    expect(ifItCloses('STRIP', found)).toContain('no alternate takes this load, come home');
+  });
+});
+
+it('the lines of a leg in words', () => {
+  const request = exampleRequest(there);
+  const runway = {
+    lengthFt: request.legs[0]!.to.place.elevationFt,
+    slopePercent: 11,
+    material: 'earth',
+    oneWay: true,
+    tailwindLimitKt: knots(3),
+    committalPoint: '1.1 NM final, at the stream fork',
+  };
+  const oneWay = {
+    ...request,
+    legs: request.legs.map((leg) => ({ ...leg, to: { ...leg.to, place: { ...leg.to.place, runway } } })),
+  };
+  const { lines } = goBackLines({ ...load, request: oneWay }, 0, { ...day, lastLanding: '12:00' }, []);
+  expect(lines.slice(0, 3)).toEqual([
+    'Go back if tailwind more than 3 kt. Decide by 1.1 NM final, at the stream fork.',
+    'STRIP is one-way: land one direction, take off the other.',
+    'Leave BASE by 10:24: land BASE by 12:00.',
+  ]);
+  expect(lines[3]).toMatch(/^Unload or stay: STRIP dry: may leave loaded/);
+  expect(lines.at(-1)).toBe('If STRIP closes while you are away: no alternate takes this load, come home.');
+});
