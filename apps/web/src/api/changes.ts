@@ -52,9 +52,10 @@ const takeIn = (reads: QueryClient, answer: Answer): void => {
   });
 };
 
-/** Keeps asking while the page can be seen. */
-export const useChanges = (reads: QueryClient): void => {
+/** Keeps asking while the page can be seen; `isOn`: whether this person may ask at all. */
+export const useChanges = (reads: QueryClient, isOn: boolean): void => {
   useEffect(() => {
+    if (!isOn) return;
     let isOver = false;
     let timer: ReturnType<typeof setTimeout> | undefined;
     const ask = async (): Promise<void> => {
@@ -72,5 +73,5 @@ export const useChanges = (reads: QueryClient): void => {
       document.removeEventListener('visibilitychange', askNow);
       window.removeEventListener('online', askNow);
     };
-  }, [reads]);
+  }, [reads, isOn]);
 };

@@ -43,7 +43,7 @@ export const csrfToken = (): string => {
 /** Takes note of who signed in. Somebody else than before gets a page without the other's work on it. */
 export const signedInAs = (me: Me): void => {
   const before = session.get();
-  if (before.state === 'expired' && before.me.id !== me.id) {
+  if ('me' in before && before.me.id !== me.id) {
     window.location.reload();
     return;
   }

@@ -10,12 +10,12 @@ import { TopLine } from './top-line.js';
 
 /** Top line, list of pages, and the page. */
 export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
-  useChanges(reads);
   const [path] = useLocation();
   const word = path.split('/')[1] ?? '';
   useFocusOnNewPage(word);
   const { roles } = useMe();
   const isOfTheOperator = roles.some((role) => role !== 'field leader');
+  useChanges(reads, isOfTheOperator);
   return (
     <div className="frame">
       <a className="skip" href="#page">

@@ -38,7 +38,7 @@ const one: Readonly<Record<string, string>> = { drums: 'drum', days: 'day' };
 /** "6 drums", "1 drum", "531 lb", as text: for sentences and labels. */
 export const inWords = (value: number, unit: string, digits = 0, sign = false): string => {
   const size = figure(value, digits, sign);
-  return `${size}${unit === '%' ? '' : ' '}${size === '1' ? (one[unit] ?? unit) : unit}`;
+  return `${size} ${size === '1' ? (one[unit] ?? unit) : unit}`;
 };
 
 /** A number with its unit, never parted by a line end. */

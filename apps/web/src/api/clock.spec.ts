@@ -1,0 +1,22 @@
+import { describe, expect, it } from 'vitest';
+import { calendarOf } from './clock.js';
+
+describe('the calendar of the territory', () => {
+  const { today, time, day, date, when } = calendarOf(new Date('2027-06-15T01:30:00Z'), 'America/Anchorage');
+
+  it('has its own day and time, eight hours behind Greenwich in June', () => {
+    expect([today, time('2027-06-15T14:52:00Z')]).toEqual(['2027-06-14', '06:52']);
+  });
+
+  it('leaves a day without a time where it is', () => {
+    expect([day('2027-06-15'), date('2027-06-15')]).toEqual(['Tue 15', 'Tue 15 June 2027']);
+  });
+
+  it('names the day where it was another one', () => {
+    expect([when('2027-06-14T22:52:00Z'), when('2027-06-13T22:52:00Z')]).toEqual(['14:52', 'Sun 14:52']);
+  });
+
+  it('writes midnight as 00:00', () => {
+    expect(time('2027-06-15T08:00:00Z')).toBe('00:00');
+  });
+});
