@@ -8,7 +8,7 @@ export type * from './flight-plan.js';
 export * from './flight-states/index.js';
 export { asStandingFlight } from './flights/as-standing-flight.js';
 export { departureWindow, type TimedFlight } from './flights/departure-window.js';
-export { type DescribedFlights, describeFlights } from './flights/describe-flights.js';
+export { type DescribedFlights, describeFlights, describeOneFlight } from './flights/describe-flights.js';
 export { type PlanFindings, planDocument } from './flights/plan-document.js';
 export { plannedTrips } from './flights/planned-trips.js';
 export { projectScenario } from './flights/project.js';
@@ -29,3 +29,7 @@ export { type SimulationInput, simulate, type WeatherLanding } from './risk/simu
 export type * from './scenario.js';
 export type { Solver } from './shortages/find-blockers.js';
 export { type CacheSuggestion, suggestedMinimums } from './suggested-minimums.js';
+export { type BookedSpare, bookedSpares } from './week/booked-spares.js';
+export { type FewerDrums, type FlightCard, flightCard, type Heard } from './week/flight-card.js';
+export type { LegLimitLine, LegWithLimits } from './week/leg-limits.js';
+export { type ShortBy, type WeekTally, weekTally } from './week/week-tally.js';

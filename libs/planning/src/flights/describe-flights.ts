@@ -36,6 +36,34 @@ export function describeFlights(
   standing: readonly StandingFlight[],
   endTarget: EndTarget,
 ): DescribedFlights {
+  const { sketches, times, picture } = pictureOf(scenario, standing, endTarget);
+  const { caches } = picture;
+  const described = sketches
+    .map((sketch) => describeFlight(picture, sketch, times.get(sketch.flight.id)!))
+    .sort(byDeparture);
+  return {
+    flights: described,
+    caches,
+    bases: baseUse(scenario, sketches),
+    cost: sumMoney(described.map(({ cost }) => cost)),
+  };
+}
+
+/**
+ * One flight among the others, as `describeFlights` has it, without the work for all of them. Undefined: it is not among
+ * them, or outside the days of the plan.
+ */
+export function describeOneFlight(
+  scenario: Scenario,
+  standing: readonly StandingFlight[],
+  id: string,
+): PlannedFlight | undefined {
+  const { sketches, times, picture } = pictureOf(scenario, standing, 'operator');
+  const sketch = sketches.find(({ flight }) => flight.id === id);
+  return sketch && describeFlight(picture, sketch, times.get(id)!);
+}
+
+function pictureOf(scenario: Scenario, standing: readonly StandingFlight[], endTarget: EndTarget) {
   const loads = flightLoads(scenario, territoryOf(scenario));
   const flights = standing.filter(({ date }) => isWithin(scenario, date));
   const caches = projectScenario(scenario, flights);
@@ -49,15 +77,7 @@ export function describeFlights(
     caches,
     endTargets: new Map(scenario.caches.map(({ place }, index) => [place, targets[index]!])),
   };
-  const described = sketches
-    .map((sketch) => describeFlight(picture, sketch, times.get(sketch.flight.id)!))
-    .sort(byDeparture);
-  return {
-    flights: described,
-    caches,
-    bases: baseUse(scenario, sketches),
-    cost: sumMoney(described.map(({ cost }) => cost)),
-  };
+  return { sketches, times, picture };
 }
 
 const byDeparture = (one: PlannedFlight, other: PlannedFlight): number =>

@@ -42,7 +42,8 @@ function drumsIfSoft({ onDay, dropsByLeg, aboard }: FlightSketch, stop: number):
   return Math.max(0, Math.min(dropsByLeg[stop]!, toStop + beyond));
 }
 
-const withSurface = (request: RouteRequest, place: Place, surface: SurfaceState): RouteRequest => ({
+/** The same flight with a place in another state. */
+export const withSurface = (request: RouteRequest, place: Place, surface: SurfaceState): RouteRequest => ({
   ...request,
   legs: request.legs.map((leg) => ({
     ...leg,
