@@ -29,6 +29,7 @@ export function startRun(problem: Problem, { budget, clock, seed, shouldStop, on
   let proved: number | null = null;
   let iterations = 0;
   let told = began;
+  let searched: Plan | null = null;
   const gapOf = (cost: number) => (proved === null || cost <= 0 ? null : Math.max(0, (cost - proved) / cost));
   const tell = (stage: string) => {
     told = clock();
@@ -48,6 +49,12 @@ export function startRun(problem: Problem, { budget, clock, seed, shouldStop, on
   return {
     elapsed,
     raise,
+    /** What the search has not found itself and has not been told yet: the best plan, where there is news. */
+    newsForSearch(): { readonly plan: Plan } | null {
+      if (!best || best.solver === 'search' || best.plan === searched) return null;
+      searched = best.plan;
+      return { plan: best.plan };
+    },
     worthPolish: false,
     best: () => best!.plan,
     /** Less than a cent from the bound. */

@@ -65,6 +65,7 @@ async function improve(problem: Problem, options: SolveOptions, run: Run, guide:
     budget: limits.seconds === null ? options.budget : { seconds: limits.seconds },
     shouldStop: () => limits.shouldStop() || run.proven() || (!known && isTimeToPolish(options, run)),
     onProgress: limits.onProgress,
+    news: run.newsForSearch,
     ...(known?.routes && { routes: known.routes }),
   };
   const found = methods?.search

@@ -52,7 +52,6 @@ export async function openWithHighs(program: LinearProgram, method: HighsMethod 
     // Callbacks of the integer solver need the flag; the console must stay empty.
     output_flag: true,
     log_to_console: false,
-    mip_rel_gap: 0,
     mip_abs_gap: 1e-6,
     presolve: method.presolve === false ? 'off' : 'choose',
     simplex_strategy: method.simplex === 'primal' ? 4 : 1,
@@ -161,6 +160,7 @@ function solve(highs: Highs, model: Model, integers: boolean, limits: SolveLimit
   model.options.set({
     time_limit: limits.timeLimitSeconds ?? NO_LIMIT_SECONDS,
     mip_max_nodes: limits.mostNodes ?? NO_LIMIT_NODES,
+    mip_rel_gap: limits.relativeGap ?? 0,
   });
   if (limits.start)
     model.setSolution({
@@ -168,7 +168,10 @@ function solve(highs: Highs, model: Model, integers: boolean, limits: SolveLimit
       values: Float64Array.from(limits.start.values),
     });
   model.run(callbacks(highs, integers, limits));
-  return solutionOf(highs, model, integers);
+  const solution = solutionOf(highs, model, integers);
+  if (!limits.relativeGap || solution.status !== 'optimal') return solution;
+  const { values, objective } = solution;
+  return { status: 'feasible', values, objective, bound: Number(model.info.get('mip_dual_bound')) };
 }
 
 function callbacks(highs: Highs, integers: boolean, limits: SolveLimits): HighsCallbackMap {

@@ -1,8 +1,9 @@
 import { Draft } from '../bound/draft.js';
-import type { RelaxationBound } from '../bound/lower-bound.js';
+import type { Relaxation } from '../bound/relaxation.js';
 import { roundingCuts } from '../bound/rounding-cuts.js';
 import type { Problem, RouteConditions, Store, Vehicle } from '../problem.js';
 import type { LinearProgram } from './linear-program.js';
+import { conditionsOf } from './whole-horizon.js';
 
 /** A route with drops, whatever the day. */
 export interface Round {
@@ -10,33 +11,30 @@ export interface Round {
   readonly drops: readonly number[];
 }
 
-/** Hours that rounds of many lengths cannot quite fill. */
-const HOURS_FILLED = 0.985;
-
 /**
  * How often each round is made in the whole horizon, days left open: needs of the stores with their rounding cuts,
  * hours of the vehicles, days for long rounds, and packs at the sources added up. One integer column a round, after the other columns. `made`:
- * how often the plan to start from makes each round.
+ * how often the plan to start from makes each round. `relaxation`: of the problem with all its days as one.
  */
 export function horizonProgram(
-  { relaxation }: RelaxationBound,
-  rounds: readonly Round[],
-  made: readonly number[],
+  problem: Problem,
+  relaxation: Relaxation,
+  { rounds, times: made }: { readonly rounds: readonly Round[]; readonly times: readonly number[] },
 ): {
   readonly program: LinearProgram;
   readonly firstRound: number;
 } {
-  const { problem, units, mostPacks } = relaxation;
+  const { units, mostPacks, problem: inAll } = relaxation;
   const draft = new Draft();
-  const stores = problem.stores.map((store) => needRows(draft, store, units, mostPacks));
-  const groups = relaxation.vehicles.map(({ kind, home }, group) => {
+  const stores = inAll.stores.map((store) => needRows(draft, store, units, mostPacks));
+  const groups = relaxation.vehicles.map(({ kind, home, blockHours, dutyHours }, group) => {
     const own = problem.vehicles.filter((vehicle) => vehicle.kind === kind && vehicle.home === home);
     const isLong = longerThanHalf(own);
     const used = (of: (conditions: RouteConditions) => number) =>
       sum(
         rounds.map(({ route }, at) =>
           made[at] > 0 && relaxation.vehiclesOf[route] === group
-            ? made[at] * of(usualConditions(problem, route))
+            ? made[at] * of(conditionsOf(inAll, route))
             : 0,
         ),
       );
@@ -46,24 +44,21 @@ export function horizonProgram(
       row: draft.row(Number.NEGATIVE_INFINITY, Math.max(hours, used(of))),
     });
     return [
-      atMost(
-        HOURS_FILLED * sum(own.map(({ blockHours }) => sum(blockHours))),
-        ({ blockHours }) => blockHours,
-      ),
-      atMost(HOURS_FILLED * sum(own.map((one) => dutyInAll(one, problem))), ({ dutyHours }) => dutyHours),
+      atMost(blockHours[0], (conditions) => conditions.blockHours),
+      atMost(dutyHours[0], (conditions) => conditions.dutyHours),
       atMost(
         sum(own.map(({ blockHours }) => blockHours.filter((hours) => hours > 0).length)),
         (conditions) => (isLong(conditions) ? 1 : 0),
       ),
     ];
   });
-  const sources = problem.stores.map(
-    ({ supply }) => supply && draft.row(Number.NEGATIVE_INFINITY, supply.packsByDay[problem.days - 1]),
+  const sources = inAll.stores.map(
+    ({ supply }) => supply && draft.row(Number.NEGATIVE_INFINITY, supply.packsByDay[0]),
   );
   const firstRound = draft.columns.length;
   for (const { route, drops } of rounds) {
     const { source, stops } = problem.routes[route];
-    const conditions = usualConditions(problem, route);
+    const conditions = conditionsOf(inAll, route);
     const packs = sum(drops);
     const packCost = problem.stores[source].supply?.packCost ?? 0;
     const column = draft.column(
@@ -89,12 +84,7 @@ export function horizonProgram(
   return { program: { rows, columns: whole }, firstRound };
 }
 
-function needRows(
-  draft: Draft,
-  store: Store,
-  units: RelaxationBound['relaxation']['units'],
-  mostPacks: number,
-) {
+function needRows(draft: Draft, store: Store, units: Relaxation['units'], mostPacks: number) {
   const { prices, endTarget, minimum } = store;
   const need = endTarget - store.opening + sum(store.demand) + sum(store.losses) - sum(store.arrivals);
   if (need <= 0 || Object.values(prices).every((price) => price === 0)) return null;
@@ -121,18 +111,6 @@ function longerThanHalf(vehicles: readonly Vehicle[]): (conditions: RouteConditi
     Math.max(...vehicles.flatMap((vehicle) => vehicle[hours]));
   const [block, duty] = [most('blockHours'), most('dutyHours')];
   return ({ blockHours, dutyHours }) => 2 * blockHours > block || 2 * dutyHours > duty;
-}
-
-function dutyInAll({ dutyHours, rolling }: Vehicle, { days }: Problem): number {
-  const daily = sum(dutyHours);
-  return rolling ? Math.min(daily, rolling.dutyHours * Math.max(1, days / rolling.days)) : daily;
-}
-
-/** The conditions that the route meets on most days. */
-export function usualConditions(problem: Problem, route: number) {
-  const { conditions, conditionByDay } = problem.routes[route];
-  const days = conditions.map((_, index) => conditionByDay.filter((one) => one === index).length);
-  return conditions[days.indexOf(Math.max(...days))];
 }
 
 const sum = (amounts: readonly number[]) => amounts.reduce((total, amount) => total + amount, 0);

@@ -1,13 +1,24 @@
 import { eachRouteDay } from '../bound/flat-routes.js';
-import type { RelaxationBound } from '../bound/lower-bound.js';
+import type { BoundOptions, RelaxationBound } from '../bound/lower-bound.js';
 import type { Plan } from '../plan.js';
+import type { Problem } from '../problem.js';
 import { solveWithHighs } from './highs.js';
-import { horizonProgram, type Round, usualConditions } from './horizon-program.js';
-import type { SolveLimits } from './linear-program.js';
+import { horizonProgram, type Round } from './horizon-program.js';
+import { lowerBound } from './lower-bound.js';
 import { placeByUrgency } from './place-by-urgency.js';
+import { conditionsOf, wholeHorizon } from './whole-horizon.js';
 
-/** Rounds in the integer program. */
-const MOST_ROUNDS = 1200;
+// Rounds in the integer program: so many for each store, and at least.
+const ROUNDS_PER_STORE = 20;
+const LEAST_ROUNDS = 1200;
+
+/** Closer to its bound the integer program gives no better starts (docs/model.md): only later ones. */
+const CLOSE_ENOUGH = 0.008;
+
+export interface HorizonLimits extends Pick<BoundOptions, 'clock' | 'shouldStop' | 'timeLimitSeconds'> {
+  /** Nodes after which the integer program is given up. */
+  readonly mostNodes: number;
+}
 
 /**
  * A plan to start the search from: first which rounds are made in the whole horizon, by an integer program without
@@ -15,15 +26,23 @@ const MOST_ROUNDS = 1200;
  * nothing in the time.
  */
 export async function horizonStart(
-  known: RelaxationBound,
+  problem: Problem,
   from: Plan,
-  limits: SolveLimits,
+  limits: HorizonLimits,
 ): Promise<Plan | null> {
-  const { problem } = known.relaxation;
-  const { rounds, times } = withPlan(likelyRounds(known), from);
-  const { program, firstRound } = horizonProgram(known, rounds, times);
+  const { clock, shouldStop, timeLimitSeconds, mostNodes } = limits;
+  const began = clock();
+  const { known, converged } = await lowerBound(wholeHorizon(problem), limits);
+  const left = (timeLimitSeconds ?? Number.POSITIVE_INFINITY) - (clock() - began) / 1000;
+  if (!converged || left <= 0) return null;
+  const likely = withPlan(likelyRounds(known), from);
+  const { rounds, times } = likely;
+  const { program, firstRound } = horizonProgram(problem, known.relaxation, likely);
   const solution = await solveWithHighs(program, {
-    ...limits,
+    mostNodes,
+    ...(shouldStop && { shouldStop }),
+    ...(Number.isFinite(left) && { timeLimitSeconds: left }),
+    relativeGap: CLOSE_ENOUGH,
     start: { columns: rounds.map((_, at) => firstRound + at), values: times },
   });
   if (!('values' in solution)) return null;
@@ -33,21 +52,21 @@ export async function horizonStart(
   return placeByUrgency(problem, chosen);
 }
 
-/** Full rounds of the routes with the least reduced cost on any day. */
+/** Full rounds of the routes with the least reduced cost. */
 function likelyRounds({ relaxation, pricing }: RelaxationBound): Round[] {
   const { problem } = relaxation;
   const least = new Float64Array(problem.routes.length).fill(Number.POSITIVE_INFINITY);
   eachRouteDay(pricing.flat, problem.days, (route, day, condition) => {
-    if (route < least.length)
-      least[route] = Math.min(least[route], pricing.leastReducedCost(route, day, condition, least[route]));
+    least[route] = pricing.leastReducedCost(route, day, condition);
   });
   const ranked = [...least.keys()]
     .filter((route) => Number.isFinite(least[route]))
     .sort((a, b) => least[a] - least[b] || a - b);
+  const most = Math.max(LEAST_ROUNDS, ROUNDS_PER_STORE * problem.stores.length);
   const rounds: Round[] = [];
   for (const route of ranked) {
-    if (rounds.length >= MOST_ROUNDS) break;
-    const { legPacks } = usualConditions(problem, route);
+    if (rounds.length >= most) break;
+    const { legPacks } = conditionsOf(problem, route);
     for (const drops of fullDrops(legPacks)) rounds.push({ route, drops });
   }
   return rounds;

@@ -29,6 +29,8 @@ export interface SolveLimits {
   readonly timeLimitSeconds?: number;
   /** Most nodes of an integer model's search tree: a limit that ends alike every time. */
   readonly mostNodes?: number;
+  /** Ends an integer model this close (share) to its bound; what it gives then is feasible, not optimal. */
+  readonly relativeGap?: number;
   /** Asked now and then; true ends the run with what is known. */
   readonly shouldStop?: () => boolean;
   /** Values of some columns to start an integer model from; ignored where they cannot be completed. */

@@ -9,23 +9,17 @@ import { horizonStart } from './horizon-start.js';
 import { lowerBound } from './lower-bound.js';
 import { polish } from './polish.js';
 
-/** Rounds of search before the first integer program: it proves little without a good plan. */
-const FIRST_SEARCH_ROUNDS = 2000;
+/** Rounds of search after the horizon program: most of what is missing is found at once. */
+const FIRST_SEARCH_ROUNDS = 500;
 
-// Shares of the time left after the bound: for finding a start beside a search, of that for a first search, alone or
-// beside another, and of what is left then for the horizon program.
-const START_SHARE_BESIDE = 0.55;
-const QUICK_SHARE = 0.35;
-const QUICK_SHARE_BESIDE = 0.1;
-const HORIZON_SHARE = 0.6;
+/** Share of the time that the way by the horizon program may take: it has nearly always ended long before. */
+const START_SHARE = 0.5;
 
 /** Patterns up to which an integer program is small enough to be solved before the long search. */
 const FEW_PATTERNS = 3000;
 
 /** Patterns up to which an integer program may still better the plan after the long search. */
 const MOST_TO_POLISH = 15_000;
-
-const A_CENT = 1;
 
 /** Nodes of the horizon program, which needs a good answer but no proof. */
 const HORIZON_NODES = 2000;
@@ -43,20 +37,19 @@ export function highsMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
   return {
     bound: async (problem, limits) => {
       const began = limits.clock();
-      const {
-        known: found,
-        bound,
-        converged,
-      } = await lowerBound(problem, {
+      const left = () => (limits.seconds ?? Number.POSITIVE_INFINITY) - (limits.clock() - began) / 1000;
+      if (limits.seconds !== null) await byHorizon(problem, limits, START_SHARE * limits.seconds);
+      const found = await lowerBound(problem, {
         ...optionsOf(limits),
+        ...(limits.seconds !== null && { timeLimitSeconds: Math.max(0, left()) }),
         onProgress: (progress) => limits.onProgress({ bound: progress.bound }),
       });
-      known = found;
+      known = found.known;
+      const { bound, converged } = found;
       if (!Number.isFinite(bound)) return { bound: null, worthPolish: false };
       if (!converged) return { bound, worthPolish: false };
-      return limits.seconds === null
-        ? { bound, routes: promisingRoutes(found, costOf(problem, limits.latest()).total), worthPolish: true }
-        : startFrom(problem, found, limits, began, limits.seconds);
+      if (limits.seconds === null) return { bound, routes: routesBelow(known, limits), worthPolish: true };
+      return proveSmall(problem, known, limits, left());
     },
     polish: async (problem, plan, limits) => {
       if (known?.relaxation.problem !== problem) return { plan, bound: null };
@@ -71,43 +64,17 @@ export function highsMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
   };
 }
 
-/**
- * A plan to start the long search from: proven optimal at once where few patterns can better it, else by way of the
- * horizon program.
- */
-async function startFrom(
-  problem: Problem,
-  known: RelaxationBound,
-  limits: MethodLimits,
-  began: number,
-  seconds: number,
-): Promise<Bound> {
-  limits.onProgress({ bound: known.bound });
-  const left = () => seconds - (limits.clock() - began) / 1000;
-  const prove = (plan: Plan) => proveSmall(problem, plan, known, limits, left());
-  const quickShare = limits.beside ? QUICK_SHARE_BESIDE : QUICK_SHARE;
-  const startEnds = left() * (limits.beside ? 1 - START_SHARE_BESIDE : 0);
-  const leftForStart = () => left() - startEnds;
-  let best = await prove(shortSearch(problem, limits.latest(), limits, quickShare * leftForStart()));
-  if (best.cost - best.bound >= A_CENT && leftForStart() > 0)
-    best = await prove(await byHorizon(problem, known, best.plan, limits, leftForStart));
-  return {
-    bound: best.bound,
-    start: best.plan,
-    routes: promisingRoutes(known, best.cost),
-    worthPolish: promisingPatterns(known, best.cost, MOST_TO_POLISH).complete,
-  };
-}
+const routesBelow = (known: RelaxationBound, { latest }: MethodLimits) =>
+  promisingRoutes(known, costOf(known.relaxation.problem, latest()).total);
 
-/** The plan with its cost and bound, or the optimum where few patterns can better it. */
+/** The optimum where few patterns can better the best plan so far, and what a long search may leave out. */
 async function proveSmall(
   problem: Problem,
-  plan: Plan,
   known: RelaxationBound,
   limits: MethodLimits,
   seconds: number,
-) {
-  const polished = await polish(problem, plan, {
+): Promise<Bound> {
+  const polished = await polish(problem, limits.latest(), {
     ...optionsOf(limits),
     timeLimitSeconds: Math.max(0, seconds),
     known,
@@ -115,36 +82,31 @@ async function proveSmall(
     onlyComplete: true,
     onImproved: (better) => limits.onProgress({ plan: better }),
   });
-  return polished.status === 'polished' ? polished : { ...polished, plan, cost: costOf(problem, plan).total };
+  const { cost } =
+    polished.status === 'polished' ? polished : { cost: costOf(problem, limits.latest()).total };
+  return {
+    bound: polished.bound,
+    ...(polished.status === 'polished' && { start: polished.plan }),
+    routes: promisingRoutes(known, cost),
+    worthPolish: promisingPatterns(known, cost, MOST_TO_POLISH).complete,
+  };
 }
 
-async function byHorizon(
-  problem: Problem,
-  known: RelaxationBound,
-  best: Plan,
-  limits: MethodLimits,
-  left: () => number,
-): Promise<Plan> {
-  const horizon = await horizonStart(known, best, {
-    shouldStop: limits.shouldStop,
+/** Tells of a good plan to start the long search from, before the bound is known. */
+async function byHorizon(problem: Problem, limits: MethodLimits, seconds: number): Promise<void> {
+  const { clock, shouldStop, onProgress } = limits;
+  const end = clock() + seconds * 1000;
+  const horizon = await horizonStart(problem, limits.latest(), {
+    clock,
+    shouldStop,
     mostNodes: HORIZON_NODES,
-    timeLimitSeconds: left() * HORIZON_SHARE,
+    timeLimitSeconds: seconds,
   });
-  if (!horizon) return best;
-  const found = shortSearch(problem, horizon, limits, left() / 2);
-  return costOf(problem, found).total < costOf(problem, best).total ? found : best;
-}
-
-function shortSearch(
-  problem: Problem,
-  from: Plan,
-  { clock, shouldStop, onProgress }: MethodLimits,
-  seconds: number,
-): Plan {
-  const limit = clock() + seconds * 1000;
-  const stop = () => shouldStop() || clock() > limit;
+  if (!horizon) return;
+  const stop = () => shouldStop() || clock() > end;
   const budget = { iterations: FIRST_SEARCH_ROUNDS };
-  return search(problem, from, { seed: 1, budget, clock, shouldStop: stop, onProgress }).plan;
+  const { plan } = search(problem, horizon, { seed: 1, budget, clock, shouldStop: stop, onProgress });
+  onProgress({ plan });
 }
 
 const optionsOf = ({ clock, shouldStop, seconds }: MethodLimits) => ({

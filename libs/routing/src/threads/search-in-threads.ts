@@ -19,7 +19,7 @@ export const searchInThreads =
       ({ start, routes }) => {
         if (team.isOver) return;
         team.tell({ ...(start && { plan: start }), ...(routes && { routes }) });
-        growTo(threads, start, routes);
+        growTo(threads, start ?? team.bestPlan ?? from, routes);
       },
       (error: Error) => team.fail(error),
     );

@@ -64,6 +64,11 @@ export class SearchTeam {
     return this.members.length;
   }
 
+  /** The cheapest plan that a worker has told of. */
+  get bestPlan(): Plan | null {
+    return this.best()?.latest?.plan ?? null;
+  }
+
   /** One more worker, with the next seed. */
   join(from: Plan, routes: readonly number[] | null): void {
     const { options, problem, stop } = this;
@@ -98,7 +103,7 @@ export class SearchTeam {
     try {
       await this.finished;
       return {
-        plan: this.best()?.latest?.plan ?? from,
+        plan: this.bestPlan ?? from,
         iterations: this.members.reduce((sum, { latest }) => sum + (latest?.iterations ?? 0), 0),
       };
     } finally {
@@ -128,6 +133,8 @@ export class SearchTeam {
       Atomics.store(this.stop, 0, 1);
     }
     if (this.stoppedAt !== null && 'seconds' in budget && now - this.stoppedAt > GRACE) this.settle.done();
+    const news = this.options.news?.();
+    if (news && 'seconds' in budget) this.tell(news);
     if ('seconds' in budget && now - this.exchanged > EXCHANGE_EVERY) {
       this.exchanged = now;
       this.exchange();
