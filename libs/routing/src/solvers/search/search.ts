@@ -44,8 +44,8 @@ export interface Found {
 }
 
 // The temperature falls from this share of the travel cost of an average trip to this share of that.
-const HOT = 0.3;
-const COLD = 0.02;
+const HOT = 0.1;
+const COLD = 0.03;
 
 /** Milliseconds. */
 const TELL_AFTER = 900;
