@@ -2,6 +2,7 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.js';
 import { ChangesModule } from './changes/changes.module.js';
 import { CsvModule } from './csv/csv.module.js';
+import { DrumListsModule } from './drum-lists/drum-lists.module.js';
 import { FlightsModule } from './flights/flights.module.js';
 import { HealthModule } from './health/health.module.js';
 import { OwnProgrammesModule } from './own-programmes/own-programmes.module.js';
@@ -25,6 +26,7 @@ import { TerritoryModule } from './territory/territory.module.js';
     SurfaceModule,
     ScenariosModule,
     FlightsModule,
+    DrumListsModule,
     PlansModule,
     ProjectionsModule,
     OwnProgrammesModule,

@@ -10,6 +10,8 @@ import { FlightStoreService } from './flight-store.service.js';
 import { takeFlightTurn } from './flight-turn.js';
 import { takenToday, withOpeningDrums } from './opening-drums.js';
 
+export { plannedUse } from './planned-use.js';
+
 /** Everything that an act on flights is judged by, at one moment. */
 export interface Board {
   /** The territory today with every flight that stands from today on. */

@@ -9,5 +9,6 @@ import { ProjectionsService } from './projections.service.js';
   imports: [FlightsModule, PeopleModule, StockModule],
   controllers: [ProjectionsController],
   providers: [ProjectionsService],
+  exports: [ProjectionsService],
 })
 export class ProjectionsModule {}

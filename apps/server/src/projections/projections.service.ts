@@ -1,9 +1,9 @@
 import type { ProjectionAnswer, ProjectionsAnswer } from '@drumline/contract';
-import { cacheOutlooks, leftToDraw, suggestedMinimums } from '@drumline/planning';
+import { type CacheOutlook, cacheOutlooks, leftToDraw, suggestedMinimums } from '@drumline/planning';
 import { silentHours } from '@drumline/stock';
 import { daysFrom } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
-import { BoardService } from '../flights/board.service.js';
+import { type Board, BoardService } from '../flights/board.service.js';
 import { Problem } from '../http/problem.js';
 import { SessionsService } from '../people/sessions.service.js';
 import { inTheField } from '../stock/holds.service.js';
@@ -24,11 +24,8 @@ export class ProjectionsService {
 
   /** Every cache in the order of the territory. `serviceLevelPercent`: of the suggested minimum. */
   async all(serviceLevelPercent: number): Promise<ProjectionsAnswer> {
-    const board = await this.board.read();
-    const { scenario, drawn } = board.facts;
-    const named = board.loads.flatMap(({ drum }) => drum ?? []);
-    const toCome = stillToCome(board, await this.stock.whereabouts(named));
-    const outlooks = cacheOutlooks(leftToDraw(scenario, drawn), toCome);
+    const { board, outlooks } = await this.ahead();
+    const { scenario } = board.facts;
     const suggestions = suggestedMinimums(scenario, serviceLevelPercent / 100);
     const { figures } = await this.figures.current();
     const notHeardFrom = await this.sessions.notSeenSince(silentSince(), inTheField);
@@ -53,6 +50,15 @@ export class ProjectionsService {
       items,
       next: null,
     };
+  }
+
+  /** What lies ahead of every cache, and the board that it was read from. */
+  async ahead(): Promise<{ readonly board: Board; readonly outlooks: readonly CacheOutlook[] }> {
+    const board = await this.board.read();
+    const { scenario, drawn } = board.facts;
+    const named = board.loads.flatMap(({ drum }) => drum ?? []);
+    const toCome = stillToCome(board, await this.stock.whereabouts(named));
+    return { board, outlooks: cacheOutlooks(leftToDraw(scenario, drawn), toCome) };
   }
 
   async one(place: string, serviceLevelPercent: number): Promise<ProjectionAnswer> {

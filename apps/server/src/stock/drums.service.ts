@@ -35,6 +35,8 @@ export interface DrumNow
 export interface DrumLife extends DrumNow {
   /** In the order in which it happened. */
   readonly timeline: readonly HistoryEntry[];
+  /** Holds, releases and retests of its whole batch. */
+  readonly batchTimeline: readonly HistoryEntry[];
   readonly raised: readonly Raised[];
 }
 
@@ -45,19 +47,24 @@ export class DrumsService {
     private readonly figures: StockFiguresService,
   ) {}
 
-  async list({ limit, after, last, place }: DrumsQuery): Promise<Page<DrumNow>> {
-    const rows: readonly { readonly data: DrumState; readonly hold: BatchState | null }[] =
-      await this.database.query(
-        `select drums.data, batch_states.data as hold from drums
-         left join batch_states on batch_states.batch = drums.data ->> 'batch'
-         where ($1::text is null or reverse(number) like $1) and ($2::text is null or place = $2)
-           and ($3::text is null or number > $3)
-         order by number limit $4`,
-        [last === undefined ? null : `${escaped(reversed(last))}%`, place, after, limit + 1],
-      );
+  async list({ limit, after, last, place, view }: DrumsQuery): Promise<Page<DrumNow>> {
+    const rows: readonly Row[] = await this.database.query(
+      `${rowsSql}
+       where ($1::text is null or reverse(number) like $1) and ($2::text is null or place = $2)
+         and ($3::text is null or number > $3) and ${view === undefined ? 'true' : viewSql[view]}
+       order by number limit $4`,
+      [last === undefined ? null : `${escaped(reversed(last))}%`, place, after, limit + 1],
+    );
     const { batches } = await this.figures.scenario();
-    const drums = rows.map(({ data, hold }) => drumNow(data, hold ?? undefined, batches));
+    const drums = rows.map((row) => drumNow(row, batches));
     return pageOf(drums, limit, ({ number }) => number);
+  }
+
+  /** These drums, wherever they are; those that the ledger has not heard of are left out. */
+  async named(numbers: readonly string[]): Promise<ReadonlyMap<string, DrumNow>> {
+    const rows: readonly Row[] = await this.database.query(`${rowsSql} where number = any($1)`, [numbers]);
+    const { batches } = await this.figures.scenario();
+    return new Map(rows.map((row) => [row.data.number, drumNow(row, batches)]));
   }
 
   /** By its number, or by a provisional number that was joined to it. */
@@ -73,14 +80,34 @@ export class DrumsService {
     }
     const { batches } = await this.figures.scenario();
     const { history: timeline, raised } = drum;
-    return { ...drumNow(drum, state.batches.get(drum.batch ?? ''), batches), timeline, raised };
+    const batch = state.batches.get(drum.batch ?? '') ?? null;
+    const batchTimeline = batch?.history ?? [];
+    return { ...drumNow({ data: drum, batch }, batches), timeline, batchTimeline, raised };
   }
 }
+
+interface Row {
+  readonly data: DrumState;
+  /** State of its batch; null: nothing has happened to the batch as a whole. */
+  readonly batch: BatchState | null;
+}
+
+const rowsSql = `
+  select drums.data, batch_states.data as batch from drums
+  left join batch_states on batch_states.batch = drums.data ->> 'batch'`;
+
+const viewSql = {
+  /** By itself, with its batch, or condemned. */
+  held: `(drums.data -> 'fitness' -> 'held' <> 'null' or drums.data -> 'fitness' -> 'condemned' <> 'null'
+    or batch_states.data @? '$.holds[*] ? (@.until == null)')`,
+  open: `drums.data ->> 'content' = 'part used'`,
+  empties: `drums.data ->> 'content' in ('clean empty', 'empty with residue', 'drained')`,
+} as const;
 
 const reversed = (text: string): string => [...text].reverse().join('');
 const escaped = (text: string): string => text.replace(/[\\%_]/g, (sign) => `\\${sign}`);
 
-const drumNow = (drum: DrumState, batch: BatchState | undefined, batches: readonly Batch[]): DrumNow => {
+const drumNow = ({ data: drum, batch }: Row, batches: readonly Batch[]): DrumNow => {
   const {
     number,
     alsoKnownAs,
@@ -106,7 +133,7 @@ const drumNow = (drum: DrumState, batch: BatchState | undefined, batches: readon
     tareKg,
     grossKg,
     lastDip,
-    held: fitness.held ?? standingHold(batch),
+    held: fitness.held ?? standingHold(batch ?? undefined),
     condemned: fitness.condemned,
     retestDue: retest?.retestDue ?? registered?.retestDue ?? null,
   };

@@ -21,11 +21,12 @@ export const movementsQuery = pageQuery.extend({
 });
 export type MovementsQuery = z.output<typeof movementsQuery>;
 
-/** `last`: how the number ends, as it is read off a drum. */
+/** `last`: how the number ends, as it is read off a drum; `view`: a page of the storekeeper's. */
 export const drumsQuery = pageQuery.extend({
   after: text.optional(),
   last: text.optional(),
   place: text.optional(),
+  view: z.enum(['held', 'open', 'empties']).optional(),
 });
 export type DrumsQuery = z.output<typeof drumsQuery>;
 

@@ -43,6 +43,6 @@ import { StockPagesService } from './stock-pages.service.js';
     StockPagesService,
     StockService,
   ],
-  exports: [DrawnService, HoldsService, LedgerService, RaisedService, StockFiguresService, StockService],
+  exports: [DrawnService, DrumsService, HoldsService, LedgerService, RaisedService, StockFiguresService, StockService],
 })
 export class StockModule {}

@@ -1,3 +1,4 @@
+export type * from './drum-lists-answer.js';
 export * from './flight-acts.js';
 export * from './flight-report.js';
 export * from './movement-schema.js';
