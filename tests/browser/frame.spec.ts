@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib';
 import { expect, it } from 'vitest';
 import { expectAccessible } from './testing/expect-accessible.js';
 import { nameOf, openOffice, signInAt } from './testing/open-office.js';
@@ -115,4 +116,17 @@ it('is served with a policy that lets nothing inline and nothing foreign run', a
   const policy = answer.headers()['content-security-policy']!;
   expect(policy).toContain("script-src 'self'");
   expect(policy).not.toMatch(/unsafe|https?:|\*/);
+});
+
+it('the first page takes less than 350 kB of program, compressed', async () => {
+  const page = await office.stranger();
+  const sizes: Promise<number>[] = [];
+  page.on('response', (answer) => {
+    if (/\.js$/.test(answer.url())) sizes.push(answer.body().then((body) => gzipSync(body).length));
+  });
+  await signInAt(page, 'dispatcher');
+  await page.getByRole('heading', { level: 1, name: 'Morning' }).waitFor();
+  const total = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
+  expect(total).toBeGreaterThan(50_000);
+  expect(total).toBeLessThan(350_000);
 });

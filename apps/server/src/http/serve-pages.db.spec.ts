@@ -11,7 +11,7 @@ beforeAll(async () => {
   pages = await mkdtemp(join(tmpdir(), 'drumline-pages-'));
   await mkdir(join(pages, 'assets'));
   await writeFile(join(pages, 'index.html'), '<title>Drumline</title>');
-  await writeFile(join(pages, 'assets', 'index-4f2a.js'), 'start();');
+  await writeFile(join(pages, 'assets', 'index-4f2a.js'), 'start();'.repeat(1000));
   server = await createTestServer({ content: 'empty', pages });
 });
 afterAll(async () => {
@@ -46,6 +46,12 @@ describe('the pages', () => {
   it('let the browser keep files whose name holds their hash', async () => {
     const answer = await get('/assets/index-4f2a.js');
     expect(answer.headers.get('Cache-Control')).toBe('public, max-age=31536000, immutable');
+  });
+
+  it('send their program compressed', async () => {
+    const answer = await get('/assets/index-4f2a.js');
+    expect(answer.headers.get('Content-Encoding')).toMatch(/^(gzip|br)$/);
+    expect(await answer.text()).toHaveLength(8_000);
   });
 
   it('may run, load and ask nothing that is not from here', async () => {

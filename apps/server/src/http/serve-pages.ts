@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { pagePaths } from '@drumline/contract';
 import type { NestExpressApplication } from '@nestjs/platform-express';
+import compression from 'compression';
 import type { NextFunction, Request, Response } from 'express';
 import type { HelmetOptions } from 'helmet';
 import { rootFolder } from '../config.js';
@@ -36,6 +37,8 @@ export const pageSecurity = {
  */
 export const servePages = (app: NestExpressApplication, folder: string): void => {
   const index = join(folder, 'index.html');
+  // Files only: an answer that holds somebody's token is not compressed beside text of another's choosing.
+  app.use('/assets', compression());
   // A file's name holds the hash of its content.
   app.useStaticAssets(join(folder, 'assets'), {
     prefix: '/assets',
