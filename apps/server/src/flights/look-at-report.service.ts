@@ -23,12 +23,16 @@ export class LookAtReportService {
 
   async at(transaction: EntityManager, flight: Flight, { body, board, now }: SentReport): Promise<Looked> {
     const loads = await this.store.loadsOf(transaction, flight.id);
+    const raised = oddTimes(flight, body, now);
     if (body.kind === 'load' && board !== null)
       return {
         faults: faultsOfLoad(board, flight, body),
-        raised: [...signedDifferences(board.scenario, body), ...otherDrums(flight, loads, body)],
+        raised: [
+          ...raised,
+          ...signedDifferences(board.scenario, body).map((words) => `${flight.id}: ${words}`),
+          ...otherDrums(flight, loads, body),
+        ],
       };
-    const raised = oddTimes(flight, body, now);
     if (body.kind !== 'report') return { faults: [], raised };
     const numbers = new Set(loads.flatMap(({ drum }) => drum ?? []));
     const moved = await this.drums.moved(transaction, [flight.id], numbers);

@@ -1,9 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import type { Flight, Load } from '../flights/flight.table.js';
 import type { ReportAnswer } from '../flights/flight-reports.service.js';
+import { PeopleService } from '../people/people.service.js';
+import { personSchema } from '../people/person.schema.js';
 import type { PlanAcceptance } from '../plans/plan-run.table.js';
 import type { Answer, Client } from './client.js';
-import { createTestServer, type TestServer } from './create-test-server.js';
+import { createTestServer, type TestServer, testPassword } from './create-test-server.js';
 import { solvedRun } from './hand-plan.js';
 
 export type ShownFlight = Flight & { readonly loads: readonly Pick<Load, 'stop' | 'place' | 'drum'>[] };
@@ -34,6 +36,10 @@ export interface FlightDesk {
     kind: string,
     rest?: object,
   ) => Promise<Answer<ReportAnswer & Refusal>>;
+  /** Approves a flight and gives it to its pilot. */
+  readonly give: (id: string) => Promise<ShownFlight>;
+  /** The pilot of a flight, signed in. */
+  readonly crewOf: (id: string) => Promise<Client>;
   readonly accept: (planId: string) => Promise<Answer<PlanAcceptance & Refusal>>;
 }
 
@@ -44,6 +50,10 @@ export const openFlightDesk = async (): Promise<FlightDesk> => {
   const dispatcher = await server.as('dispatcher');
   const planId = await solvedRun(server);
   const flight = async (id: string) => (await manager.get<ShownFlight>(`/api/flights/${id}`)).body;
+  const act: FlightDesk['act'] = async (who, id, path, body = {}) => {
+    const { revision } = await flight(id);
+    return who.post(`/api/flights/${id}/${path}`, body, { headers: { 'If-Match': `"${revision}"` } });
+  };
   const accept = (id: string) => dispatcher.post<PlanAcceptance & Refusal>(`/api/plans/${id}/accept`, {});
   await accept(planId);
   return {
@@ -55,10 +65,12 @@ export const openFlightDesk = async (): Promise<FlightDesk> => {
     accept,
     report: (who, id, kind, rest = {}) =>
       who.put(`/api/flight-reports/${randomUUID()}`, reportBody(id, kind, rest)),
-    act: async (who, id, path, body = {}) => {
-      const { revision } = await flight(id);
-      return who.post(`/api/flights/${id}/${path}`, body, { headers: { 'If-Match': `"${revision}"` } });
+    act,
+    give: async (id) => {
+      await act(dispatcher, id, 'approve');
+      return (await act(dispatcher, id, 'give')).body;
     },
+    crewOf: async (id) => crewMember(server, (await flight(id)).pilot ?? 'nobody'),
   };
 };
 
@@ -71,3 +83,17 @@ export const reportBody = (flight: string, kind: string, rest: object = {}) => (
   means: 'radio',
   ...rest,
 });
+
+/** "Crew FW2", signed in: made where there is no such person yet. */
+const crewMember = async (server: TestServer, crew: string): Promise<Client> => {
+  const people = await server.database.query('select from accounts where name = $1', [crew.toLowerCase()]);
+  if ((people as readonly unknown[]).length === 0) {
+    const name = crew.toLowerCase();
+    const person = personSchema.parse({ name, fullName: `Crew ${crew}`, roles: ['pilot'], crew });
+    const { manager } = server.database;
+    await server.app.get(PeopleService).insert(manager, { id: randomUUID(), ...person }, testPassword, false);
+  }
+  const client = server.stranger();
+  await client.signIn(crew.toLowerCase(), testPassword);
+  return client;
+};
