@@ -1,4 +1,4 @@
-import { type Kilograms, type Pounds, pounds, poundsFromKilograms, print } from '@drumline/units';
+import { type Kilograms, kilograms, type Pounds, pounds, poundsFromKilograms, print } from '@drumline/units';
 import { printedLbOf } from '../printed-weights.js';
 
 /** One row of the load as it stands on the sheet. */
@@ -13,7 +13,7 @@ export interface SheetItem {
 
 /** A column of weights in kg and in whole lb, and what lies between the two ways to add it. */
 export interface ItemTotals {
-  readonly kg: number;
+  readonly kg: Kilograms;
   /** Sum of the printed whole pounds: the total on the sheet. */
   readonly lb: Pounds;
   /** The kg total converted once. */
@@ -24,14 +24,14 @@ export interface ItemTotals {
 
 /** Totals of a column: the whole pounds of its rows added, and its kg total converted, with the rounding between them. */
 export function itemTotals(items: readonly SheetItem[]): ItemTotals {
-  const kg = items.reduce((sum, item) => sum + item.kg, 0);
+  const kg = kilograms(items.reduce((sum, item) => sum + item.kg, 0));
   const lb = items.reduce((sum, item) => sum + printedLbOf(item.kg), 0);
-  const kgAsLb = poundsFromKilograms(kg as Kilograms);
+  const kgAsLb = poundsFromKilograms(kg);
   const apart = Math.abs(lb - Math.round(kgAsLb));
   const roundingWords =
     apart === 0
       ? null
-      : `${print(kg as Kilograms, 'kg', 1)} is ${print(kgAsLb, 'lb')}; the ${print(pounds(apart), 'lb')} apart is rounding, row by row`;
+      : `${print(kg, 'kg', 1)} is ${print(kgAsLb, 'lb')}; the ${print(pounds(apart), 'lb')} apart is rounding, row by row`;
   return { kg, lb: pounds(lb), kgAsLb, roundingWords };
 }
 

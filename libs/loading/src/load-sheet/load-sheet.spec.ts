@@ -1,0 +1,57 @@
+import { pounds } from '@drumline/units';
+import { describe, expect, it } from 'vitest';
+import { exampleLoad, standing } from '../named-load/example-load.js';
+import { requestOf, sheetOf } from './example-sheet.js';
+import { makeLoadSheet } from './make-load-sheet.js';
+
+describe('a load sheet', () => {
+  const load = exampleLoad(['BASE', 'NEAR', 'BASE'], []);
+
+  it('a passenger and a drum on one leg are refused on the sheet', () => {
+    const withPassenger = {
+      ...load.request,
+      legs: load.request.legs.map((leg) => ({ ...leg, passengers: 1 })),
+    };
+    const drum = standing('0447', 'R1L');
+    const sheet = sheetOf({ ...load, request: withPassenger, drums: [drum] });
+    expect(sheet.holds).toBe(false);
+    expect(sheet.faults).toContain(
+      'BASE-NEAR: 1 passenger and 1 drum are refused (manual 8.2). Only an approval of the authority on file sets this aside.',
+    );
+  });
+
+  it('cargo without a place has no centre of gravity, and that is a fault', () => {
+    const cargo = [{ name: 'stores', weightLb: pounds(100), place: null, firstLeg: 0, lastLeg: 0 }];
+    const sheet = sheetOf({ ...load, cargo });
+    expect(sheet.holds).toBe(false);
+    expect(sheet.legs[0]!.rows.every(({ cg }) => cg === null)).toBe(true);
+    expect(sheet.legs[1]!.rows.some(({ cg }) => cg !== null)).toBe(true);
+  });
+
+  it('a new version says which one to throw away', () => {
+    expect(sheetOf(load).replacesWords).toBe('Version 3 replaces version 2: throw version 2 away.');
+    const request = requestOf(load);
+    const first = makeLoadSheet({ ...request, flight: { ...request.flight, version: 1, replaces: null } });
+    expect(first.replacesWords).toBeNull();
+    expect(first.checkCode).not.toBe(sheetOf(load).checkCode);
+  });
+
+  it('ties down by the heaviest drum', () => {
+    const kit = { use: 'aircraft', ultimateLb: pounds(5000), reference: 'approval 1' } as const;
+    const request = requestOf(load);
+    const given = {
+      factors: { forward: 9, aft: 1.5, sideways: 1.5, up: 3, reference: 'manual 4' },
+      kit: { strap: kit, fitting: kit, floorRing: kit, angles: { aboveFloorDeg: 30, offAxisDeg: 30 } },
+    };
+    expect(makeLoadSheet({ ...request, tieDown: given }).tieDown).toBeNull();
+    const drums = [standing('0447', 'R1L')];
+    const line = makeLoadSheet({ ...request, load: { ...load, drums }, tieDown: given }).tieDown!;
+    expect(line.words).toContain('Each drum. Tie down for 9 g forward');
+    expect(line.caution).toContain('approved loading manual decides');
+  });
+
+  it('a drum in a position that the cabin does not have is a bug of the caller', () => {
+    const drum = standing('0447', 'R9');
+    expect(() => sheetOf({ ...load, drums: [drum] })).toThrow('no drum position R9');
+  });
+});

@@ -1,0 +1,166 @@
+import { kilogramsFromPounds, type Pounds, pounds } from '@drumline/units';
+import { configurationOf } from '../aircraft-type.js';
+import { dangerousDrums, type GoodsDrum, goodsOnLeg } from '../dangerous-goods/goods-aboard.js';
+import { particulars } from '../dangerous-goods/particulars.js';
+import { passengersAndDrums } from '../dangerous-goods/passengers-and-drums.js';
+import { goBackLines } from '../go-back/go-back-lines.js';
+import { checkLoad } from '../named-load/check-load.js';
+import { isAboard, type NamedLoad, type StandingDrumAboard } from '../named-load/named-load.js';
+import type { WeighedLeg } from '../named-load/weigh-load.js';
+import { printedLb, printedLbOf } from '../printed-weights.js';
+import { tieDown } from '../tie-down/tie-down.js';
+import { itemTotals, type SheetItem } from '../two-totals/sheet-item.js';
+import type { LoadSheet, LoadSheetRequest, SheetDrum, SheetLeg, SheetTotals } from './load-sheet.js';
+import { assumptionWords, bindsWords, fuelWords, plannedDrumsLb, sheetCautions } from './sheet-words.js';
+import { squareOf } from './square-of-sheet.js';
+import { codeOfSquare, squareText } from './square-text.js';
+import { weightRows } from './weight-rows.js';
+
+/**
+ * The load sheet of a flight with named drums: pure data, from which paper and screens are drawn. Whole pounds that add
+ * up as printed; limits and balance hold by the printed and by the exact figures, or `faults` says what does not.
+ */
+export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
+  const { flight, load } = request;
+  const report = checkLoad(load);
+  const legs = report.legs.map((_, index) => sheetLeg(request, index, report.legs));
+  const refused = legs.flatMap(({ passengersAndDrums: rule }) => (rule.allowed ? [] : [rule.words]));
+  const drums = [...load.drums].sort(frontToBack(load)).map((drum) => sheetDrum(load, drum));
+  const square = squareOf({ flight, load, drums, legs, weighed: report.legs });
+  const faults = [...report.faults, ...refused];
+  return {
+    format: 'drumline-sheet/1',
+    flight,
+    replacesWords:
+      flight.replaces === null
+        ? null
+        : `Version ${flight.version} replaces version ${flight.replaces}: throw version ${flight.replaces} away.`,
+    route: [load.request.legs[0]!.from.place.code, ...legs.map(({ to }) => to)],
+    drums,
+    cargo: load.cargo.map(({ name, place, weightLb, firstLeg, lastLeg }) => ({
+      name,
+      place,
+      kg: kilogramsFromPounds(weightLb),
+      lb: printedLb(weightLb),
+      firstLeg,
+      lastLeg,
+    })),
+    legs,
+    fuelWords: fuelWords(load, report.legs),
+    tieDown: tieDownLine(request),
+    toleranceLb: request.toleranceLb,
+    holds: faults.length === 0,
+    faults,
+    assumptions: assumptionWords(load, request.bookDensityKgPerLitre),
+    cautions: sheetCautions,
+    checkCode: codeOfSquare(square),
+    square: squareText(square),
+  };
+}
+
+function sheetLeg(request: LoadSheetRequest, index: number, weighed: readonly WeighedLeg[]): SheetLeg {
+  const { flight, load, landingHours, alternates, goods } = request;
+  const leg = load.request.legs[index]!;
+  const day = { ...landingHours, date: flight.date };
+  const aboard = goodsOnLeg([...load.drums.map((drum) => asGoods(load, drum)), ...goods.others], index);
+  const [from, to] = [leg.from.place.code, leg.to.place.code];
+  return {
+    from,
+    to,
+    distanceNm: leg.distanceNm,
+    surface: leg.to.surface,
+    passengers: leg.passengers,
+    rows: weightRows(load, index, weighed),
+    totals: totalsOf(load, index, weighed[index]!),
+    binds: bindsWords(load, index, weighed[index]!),
+    goBack: goBackLines(load, index, day, alternates[index] ?? []),
+    particulars: particulars(goods.set, aboard, leg.passengers),
+    passengersAndDrums: passengersAndDrums(
+      {
+        from,
+        to,
+        date: flight.date,
+        aircraft: flight.aircraft,
+        passengers: leg.passengers,
+        drums: dangerousDrums(aboard),
+      },
+      load.request.passengerRule,
+      { number: goods.citedApproval, onFile: goods.approvalsOnFile },
+    ),
+  };
+}
+
+function totalsOf(load: NamedLoad, index: number, weighed: WeighedLeg): SheetTotals {
+  const drums = load.drums.filter(({ offAfterLeg }) => index <= offAfterLeg);
+  const cargo = load.cargo.filter((one) => isAboard(one, index));
+  const items: SheetItem[] = [
+    ...drums.map(({ number, position, grossKg, tareKg }) => ({
+      name: `${number} in ${position}`,
+      kg: grossKg,
+      tareKg,
+    })),
+    ...cargo.map(({ name, weightLb }) => ({ name, kg: kilogramsFromPounds(weightLb), tareKg: null })),
+  ];
+  const { kg, roundingWords } = itemTotals(items);
+  const cargoLb = cargo.reduce((sum, { weightLb }) => sum + printedLb(weightLb), 0);
+  const plannedLoadLb = pounds(plannedDrumsLb(drums.length, load.request.drum.grossKg) + cargoLb);
+  return {
+    items,
+    loadKg: kg,
+    loadLb: weighed.loadLb,
+    takeoffLb: weighed.takeoffLb,
+    plannedLoadLb,
+    plannedTakeoffLb: pounds(weighed.takeoffLb - weighed.loadLb + plannedLoadLb),
+    taxiFuelLb: weighed.taxiLb,
+    roundingWords,
+  };
+}
+
+function sheetDrum({ request }: NamedLoad, drum: StandingDrumAboard): SheetDrum {
+  const { number, batch, position, grossKg, litres, offAfterLeg } = drum;
+  const { drumPositions } = configurationOf(request.type, request.configuration);
+  const place = drumPositions.find(({ id }) => id === position);
+  if (!place) throw new Error(`type ${request.type.id} has no drum position ${position}`);
+  const leaveAt = request.legs[offAfterLeg]!.to.place.code;
+  return {
+    position,
+    armIn: place.armIn,
+    number,
+    batch,
+    grossKg,
+    lb: printedLbOf(grossKg),
+    litres,
+    leaveAt,
+    offAfterLeg,
+  };
+}
+
+const asGoods = (
+  { request }: NamedLoad,
+  { number, litres, position, offAfterLeg }: StandingDrumAboard,
+): GoodsDrum => ({
+  number,
+  content: litres > 0 ? 'fuel' : 'uncleaned empty',
+  litres,
+  position,
+  fromLeg: 0,
+  lastLeg: offAfterLeg,
+  unloadAt: request.legs[offAfterLeg]!.to.place.code,
+});
+
+/** The heaviest drum as the one that is tied: the line holds for every other too. */
+function tieDownLine({ load, tieDown: given }: LoadSheetRequest): LoadSheet['tieDown'] {
+  if (given === null || load.drums.length === 0) return null;
+  const heaviest = load.drums.reduce((most, { grossKg }) => Math.max(most, printedLbOf(grossKg)), 0);
+  const { words, caution } = tieDown(heaviest as Pounds, given.factors, given.kit);
+  return { words: `Each drum. ${words}`, caution };
+}
+
+function frontToBack({ request }: NamedLoad) {
+  const { drumPositions } = configurationOf(request.type, request.configuration);
+  const order = new Map(
+    [...drumPositions].sort((a, b) => a.armIn - b.armIn).map(({ id }, index) => [id, index]),
+  );
+  return (a: StandingDrumAboard, b: StandingDrumAboard) =>
+    (order.get(a.position) ?? 0) - (order.get(b.position) ?? 0);
+}

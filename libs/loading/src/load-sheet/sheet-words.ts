@@ -1,0 +1,94 @@
+import {
+  type Kilograms,
+  type KilogramsPerLitre,
+  knots,
+  type Pounds,
+  pounds,
+  print,
+  printNumber,
+} from '@drumline/units';
+import { configurationOf } from '../aircraft-type.js';
+import type { NamedLoad } from '../named-load/named-load.js';
+import type { WeighedLeg } from '../named-load/weigh-load.js';
+
+/** The nearest limit of a leg in words, and the drum positions in use. */
+export function bindsWords(
+  { request, drums }: NamedLoad,
+  index: number,
+  { limits, forbiddenBy }: WeighedLeg,
+): string {
+  if (forbiddenBy !== null) return `${forbiddenBy}.`;
+  const nearest = limits[0]!;
+  const name = limitWords(nearest);
+  const spare =
+    nearest.spareLb < 0
+      ? `${print(pounds(-nearest.spareLb), 'lb')} over`
+      : `${print(nearest.spareLb, 'lb')} spare`;
+  const { drumPositions } = configurationOf(request.type, request.configuration);
+  const aboard = drums.filter(({ offAfterLeg }) => index <= offAfterLeg).length;
+  const positions = drumPositions.length === 0 ? '' : ` Drum positions ${aboard} of ${drumPositions.length}.`;
+  return `Nearest limit: ${name}, ${spare}.${positions}`;
+}
+
+export const limitWords = ({
+  name,
+  place,
+}: {
+  readonly name: string;
+  readonly place: string | null;
+}): string => (place === null ? name : `${place} ${name}`);
+
+/** "taxi 30 + LOR 397 + ALD 397 + 10 % 79 + 45 min 289 + rounding 8 = 1,200 lb": whole pounds that add up. */
+export function fuelWords({ request, route }: NamedLoad, legs: readonly WeighedLeg[]): string {
+  const { type, fuelPolicy } = request;
+  const firstUplift = request.legs.findIndex(({ upliftOnArrival }) => upliftOnArrival);
+  const section = legs.slice(0, firstUplift < 0 ? legs.length : firstUplift + 1);
+  const exactTrip = route.legs.slice(0, section.length).reduce((sum, leg) => sum + leg.tripFuelLb, 0);
+  const flow = type.fuelFlowLbPerHour / 60;
+  const byPercent = (exactTrip * fuelPolicy.contingencyPercent) / 100;
+  const floor = flow * (fuelPolicy.contingencyFloorMinutes ?? 0);
+  const contingency = Math.round(Math.max(byPercent, floor));
+  const contingencyName =
+    floor > byPercent
+      ? `${fuelPolicy.contingencyFloorMinutes} min contingency`
+      : `${fuelPolicy.contingencyPercent} %`;
+  const parts: (readonly [string, number])[] = [
+    ['taxi', legs[0]!.taxiLb],
+    ...section.map(({ to, tripLb }) => [to, tripLb] as const),
+    [contingencyName, contingency],
+    [`${fuelPolicy.finalReserveMinutes} min reserve`, Math.round(flow * fuelPolicy.finalReserveMinutes)],
+  ];
+  const ramp = legs[0]!.fuelLb;
+  const rounding = ramp - parts.reduce((sum, [, lb]) => sum + lb, 0);
+  const all = rounding === 0 ? parts : [...parts, ['rounding', rounding] as const];
+  const written = all.map(([name, lb]) => `${name} ${printNumber(lb)}`).join(' + ');
+  const until = firstUplift < 0 ? '' : ` to the uplift at ${section.at(-1)!.to}`;
+  return `Fuel at start-up${until}: ${written} = ${print(ramp, 'lb')}. ${fuelPolicy.reference}.`;
+}
+
+/** What the figures rest on, in one line. */
+export function assumptionWords({ request }: NamedLoad, density: KilogramsPerLitre): string {
+  const places = new Map(
+    request.legs.flatMap(({ from, to }) => [from, to]).map((end) => [end.place.code, end]),
+  );
+  const surfaces = [...places].map(([code, { surface }]) => `${code} ${surface}`).join(', ');
+  const winds = request.legs.every(({ windKt }) => windKt === null)
+    ? 'no wind'
+    : request.legs
+        .map(
+          ({ from, to, windKt }) =>
+            `${from.place.code}-${to.place.code} wind ${print(windKt ?? knots(0), 'kt')}`,
+        )
+        .join(', ');
+  const tables = [...new Set([...places.values()].flatMap(({ limit }) => limit?.reference ?? []))].join(', ');
+  return `${surfaces}; ${winds}; density ${print(density, 'kg/L', 2)}; strip table ${tables || 'not given'}; aircraft ${request.type.reference}; fuel ${request.fuelPolicy.reference}.`;
+}
+
+export const sheetCautions: readonly string[] = [
+  'Planning figure. The commander’s approved data decide.',
+  'For use on the ground only.',
+];
+
+/** Planned drums in one row, as the plan prints them. */
+export const plannedDrumsLb = (drums: number, grossKg: Kilograms): Pounds =>
+  pounds(Math.round((drums * grossKg) / 0.45359237));
