@@ -1,5 +1,5 @@
 // Builds the pages when something they are made of is newer than the last build; `npm start` runs this first.
-import { readdirSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
 const here = import.meta.dirname;
@@ -31,7 +31,16 @@ const builtAt = () => {
   }
 };
 
+/** Parts of earlier builds go after a week: nobody has a page open that long. */
+const dropOldParts = () => {
+  const folder = join(here, 'dist', 'assets');
+  if (!existsSync(folder)) return;
+  for (const path of readdirSync(folder).map((name) => join(folder, name)))
+    if (Date.now() - statSync(path).mtimeMs > 7 * 86_400_000) rmSync(path);
+};
+
 if (Math.max(...madeOf.map((path) => changedAt(join(root, path)))) > builtAt()) {
+  dropOldParts();
   const { build } = await import('vite');
   await build({ configFile: join(here, 'vite.config.ts'), logLevel: 'warn' });
 }

@@ -8,6 +8,7 @@ export default defineConfig({
   root: import.meta.dirname,
   plugins: [react()],
   resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
-  build: { target: 'es2023', sourcemap: true, modulePreload: { polyfill: false } },
+  // A page that is open while another version is built still finds its parts: build-pages.mjs takes old ones away.
+  build: { target: 'es2023', sourcemap: true, modulePreload: { polyfill: false }, emptyOutDir: false },
   server: { port: 8422, proxy: { '/api': { target: api, changeOrigin: false } } },
 });
