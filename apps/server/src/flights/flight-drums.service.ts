@@ -9,7 +9,7 @@ type OnFlight = Extract<Movement, { readonly kind: 'loaded' | 'left at' | 'broug
 @Injectable()
 export class FlightDrumsService {
   /**
-   * By flight: every drum that a standing movement of it names, with where it came off. `loads`: the numbers of the
+   * By flight, in the order of numbers: every drum that a standing movement of it names, with where it came off. `loads`: the numbers of the
    * flight's own list, by which a drum that has several is called.
    */
   async moved(
@@ -19,7 +19,7 @@ export class FlightDrumsService {
   ): Promise<ReadonlyMap<string, readonly DrumOfFlight[]>> {
     const ledger = replay(await movementsOf(transaction, flights));
     const aboard = await aboardOf(transaction, flights);
-    return new Map(flights.map((flight) => [flight, ofFlight(ledger, flight, aboard, loads)]));
+    return new Map(flights.map((flight) => [flight, ofFlight(ledger, flight, aboard, loads).sort(byNumber)]));
   }
 }
 
@@ -28,7 +28,7 @@ const ofFlight = (
   flight: string,
   aboard: ReadonlyMap<string, string>,
   loads: ReadonlySet<string>,
-): readonly DrumOfFlight[] =>
+): DrumOfFlight[] =>
   [...drums.values()].flatMap(({ number, alsoKnownAs, history }) => {
     const own = history
       .filter(({ reversedBy, sameAs }) => reversedBy.length === 0 && sameAs === null)
@@ -46,6 +46,8 @@ const ofFlight = (
       },
     ];
   });
+
+const byNumber = (one: DrumOfFlight, other: DrumOfFlight): number => (one.drum < other.drum ? -1 : 1);
 
 const isOnFlight = (movement: Movement): movement is OnFlight =>
   movement.kind === 'loaded' || movement.kind === 'left at' || movement.kind === 'brought home';
