@@ -1,4 +1,5 @@
 import 'reflect-metadata';
+import { closeApp } from './close-app.js';
 import { createApp } from './create-app.js';
 import { runEntry } from './entry.js';
 import { fillFirst } from './first-content.js';
@@ -10,7 +11,7 @@ import { requireDatabaseUrl } from './require-database-url.js';
 await runEntry(async (running) => {
   const platform = await openPlatform(running, requireDatabaseUrl(running.config));
   const app = await createApp(platform);
-  running.onStop(() => app.close());
+  running.onStop(() => closeApp(app));
   await fillFirst(app, platform);
   running.log.info('The API runs.', { address: await listen(app, running.config) });
 });

@@ -1,5 +1,7 @@
 import { randomUUID } from 'node:crypto';
+import { once } from 'node:events';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -11,7 +13,8 @@ import { type Program, startProgram } from './testing/start-program.js';
 
 let dataDir: string;
 let program: Program;
-const start = () => startProgram({ DATA_DIR: dataDir, DEMO_PASSWORD: testPassword });
+let settings: Record<string, string>;
+const start = () => startProgram(settings);
 const signedIn = async (): Promise<Client> => {
   const client = new Client(program.url);
   await client.signIn('dispatcher', testPassword);
@@ -20,6 +23,7 @@ const signedIn = async (): Promise<Client> => {
 
 beforeAll(async () => {
   dataDir = await mkdtemp(join(tmpdir(), 'drumline-start-'));
+  settings = { DATA_DIR: dataDir, DEMO_PASSWORD: testPassword };
   program = await start();
 });
 afterAll(async () => {
@@ -53,6 +57,28 @@ const storedReports = async (client: Client): Promise<Set<string>> => {
     next = body.next;
   }
   return ids;
+};
+
+/** A request that the server has begun to read; its body is sent when it is finished. Answers the status. */
+const halfSent = async (path: string, body: object): Promise<{ finish: () => Promise<number> }> => {
+  const text = JSON.stringify(body);
+  const headers = {
+    'Content-Type': 'application/json',
+    'Content-Length': Buffer.byteLength(text),
+    Expect: '100-continue',
+  };
+  const sent = request(program.url + path, { method: 'POST', headers });
+  const status = new Promise<number>((resolve, reject) => {
+    sent.on('response', (answer) => resolve(answer.resume().statusCode ?? 0)).on('error', reject);
+  });
+  sent.flushHeaders();
+  await once(sent, 'continue');
+  return {
+    finish: () => {
+      sent.end(text);
+      return status;
+    },
+  };
 };
 
 describe('the program in one go', () => {
@@ -98,5 +124,34 @@ describe('the program in one go', () => {
     expect(isAlive(pid)).toBe(false);
     program = await start();
     expect(await storedReports(await signedIn())).toEqual(stored);
+  });
+
+  it('stops in the order app, queue, database: what is under way is answered first', async () => {
+    const pid = await databasePid();
+    const signIn = await halfSent('/api/sign-in', { name: 'dispatcher', password: testPassword });
+    program.process.kill('SIGTERM');
+    const isRefused = () =>
+      fetch(`${program.url}/health`).then(
+        () => false,
+        () => true,
+      );
+    await expect.poll(isRefused, { timeout: 30_000 }).toBe(true);
+    expect(isAlive(pid)).toBe(true);
+    expect(await signIn.finish()).toBe(200); // read and written in the database
+    expect(await program.ended).toBe(0);
+    expect(isAlive(pid)).toBe(false);
+    expect(program.said()).not.toMatch(/"level":"(warn|error)"/); // nothing was closed under what still used it
+    program = await start();
+  });
+
+  it('started by npm, stops when npm is told to', async () => {
+    program.process.kill('SIGTERM');
+    await program.ended;
+    program = await startProgram(settings, ['npm', 'start', '--ignore-scripts']); // without building again
+    const pid = await databasePid();
+    program.process.kill('SIGTERM');
+    await program.ended;
+    await expect.poll(() => isAlive(pid), { timeout: 30_000 }).toBe(false);
+    program = await start();
   });
 });

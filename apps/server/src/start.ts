@@ -1,4 +1,5 @@
 import 'reflect-metadata';
+import { closeApp } from './close-app.js';
 import { createApp } from './create-app.js';
 import { openEmbeddedDatabase } from './embedded-postgres/open-embedded-database.js';
 import { runEntry } from './entry.js';
@@ -12,7 +13,7 @@ await runEntry(async (running) => {
   const databaseUrl = config.databaseUrl ?? (await openEmbeddedDatabase(running));
   const platform = await openPlatform(running, databaseUrl);
   const app = await createApp(platform);
-  onStop(() => app.close());
+  onStop(() => closeApp(app));
   await fillFirst(app, platform);
   platform.queues.startWorkers();
   const address = await listen(app, config);

@@ -7,13 +7,18 @@ export interface Program {
   readonly process: ChildProcess;
   /** Resolves with the exit code; null: it was killed. */
   readonly ended: Promise<number | null>;
+  /** What it has printed so far. */
+  readonly said: () => string;
 }
 
 const programFile = fileURLToPath(new URL('../../dist/start.js', import.meta.url));
 
-export const startProgram = (environment: Readonly<Record<string, string>>): Promise<Program> =>
+export const startProgram = (
+  environment: Readonly<Record<string, string>>,
+  [command, ...given]: readonly [string, ...string[]] = [process.execPath, programFile],
+): Promise<Program> =>
   new Promise((resolve, reject) => {
-    const program = spawn(process.execPath, [programFile], {
+    const program = spawn(command, given, {
       env: { PATH: process.env.PATH ?? '', PORT: '0', ...environment },
       stdio: ['ignore', 'pipe', 'pipe'],
     });
@@ -24,7 +29,7 @@ export const startProgram = (environment: Readonly<Record<string, string>>): Pro
     const listen = (text: Buffer): void => {
       said += text.toString();
       const url = /Drumline is at (\S+)/.exec(said)?.[1];
-      if (url !== undefined) resolve({ url, process: program, ended });
+      if (url !== undefined) resolve({ url, process: program, ended, said: () => said });
     };
     program.stdout.on('data', listen);
     program.stderr.on('data', listen);
