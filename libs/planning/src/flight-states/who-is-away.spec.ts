@@ -9,7 +9,7 @@ const back = expectedBack({
   turnRoundMinutes: minutes(30),
 });
 
-it('a flight is expected home its block time and its turn-round after it was off', () => {
+it('expected back: a flight is, its block time and its turn-round after it was off', () => {
   expect(back).toBe('2027-06-14T10:34:00Z');
 });
 
