@@ -32,7 +32,13 @@ export type { RowBalance, WeightRow } from './load-sheet/weight-rows.js';
 export type { BalanceFault } from './loading-faults.js';
 export { checkLoad, type LoadReport } from './named-load/check-load.js';
 export type { NamedDrum, NamedLoad, StandingDrumAboard } from './named-load/named-load.js';
+export { type CargoToPlace, type PlacedCargo, placeCargo } from './named-load/place-cargo.js';
 export { type PlacedDrums, placeDrums } from './named-load/place-drums.js';
+export {
+  type PreparationList,
+  type PreparedPosition,
+  preparationList,
+} from './named-load/preparation-list.js';
 export { type WeighedLeg, type WeightAgainstLimit, weighLoad } from './named-load/weigh-load.js';
 export { ownFuel } from './own-fuel.js';
 export {
