@@ -1,0 +1,34 @@
+import {
+  type LoadSheet,
+  type LoadSheetRequest,
+  makeLoadSheet,
+  type NamedLoad,
+  type SheetFlight,
+} from '@drumline/loading';
+import type { Scenario } from '../scenario.js';
+import { alternatesOfFlight } from './alternates-of-flight.js';
+
+/** What the operator sets for load sheets beside the scenario. */
+export type SheetSettings = Pick<LoadSheetRequest, 'goods' | 'tieDown' | 'toleranceLb'>;
+
+/** The load sheet of a flight with its named load, by the scenario's policies and the operator's settings. */
+export function sheetOfFlight(
+  scenario: Scenario,
+  flight: SheetFlight,
+  load: NamedLoad,
+  settings: SheetSettings,
+): LoadSheet {
+  const { flyingDay, bookDensityKgPerLitre } = scenario.policy;
+  return makeLoadSheet({
+    flight,
+    load,
+    landingHours: {
+      timeZone: scenario.timeZone,
+      lastLanding: flyingDay.lastLanding,
+      daylightMarginMinutes: flyingDay.daylightMarginMinutes,
+    },
+    alternates: alternatesOfFlight(scenario, load, flight.date),
+    bookDensityKgPerLitre,
+    ...settings,
+  });
+}

@@ -1,0 +1,285 @@
+import {
+  checkLoad,
+  compareTotals,
+  type NamedLoad,
+  parseSquare,
+  type SheetLeg,
+  type SheetTotals,
+} from '@drumline/loading';
+import {
+  loadOfFlight,
+  type PickedDrum,
+  type SheetSettings,
+  type StandingFlight,
+  sheetOfFlight,
+} from '@drumline/planning';
+import { pounds } from '@drumline/units';
+import { describe, expect, it } from 'vitest';
+import { hollowtarn } from './hand-plan.js';
+
+const scenario = hollowtarn();
+const settings: SheetSettings = {
+  goods: {
+    set: {
+      reference: 'demo operations manual 9.1',
+      packaging: 'steel drum 1A1',
+      fields: [
+        { label: 'UN number', value: { text: 'UN 1863' } },
+        { label: 'Packages', value: { from: 'number and kind of packages' } },
+        { label: 'In all', value: { from: 'total quantity' } },
+      ],
+    },
+    others: [],
+    citedApproval: null,
+    approvalsOnFile: [],
+  },
+  tieDown: null,
+  toleranceLb: pounds(10),
+};
+
+const planned = (id: string): StandingFlight => scenario.handPlan.find((flight) => flight.id === id)!;
+
+function namedLoad(id: string, picked: readonly PickedDrum[]): NamedLoad {
+  const found = loadOfFlight(scenario, planned(id), picked);
+  if (!found.found) throw new Error(found.why);
+  return found.load;
+}
+
+const numbers = (first: number, count: number) =>
+  Array.from({ length: count }, (_, index) => String(first + index).padStart(4, '0'));
+const standing = (list: readonly string[], place: string, positions: readonly string[]): PickedDrum[] =>
+  list.map((number, index) => ({ number, place, position: positions[index] ?? null }));
+
+const sheetOf = (id: string, load: NamedLoad) => {
+  const { aircraft, date } = planned(id);
+  const flight = { id, aircraft, date, departs: '07:10', pilot: null, version: 3, replaces: 2 };
+  return sheetOfFlight(scenario, flight, load, settings);
+};
+const rowsOf = (leg: SheetLeg) => Object.fromEntries(leg.rows.map(({ label, lb }) => [label, lb]));
+const rowOf = (leg: SheetLeg, label: string) => leg.rows.find((row) => row.label === label)!;
+
+describe('the load sheet of F05', () => {
+  const rows = ['R1L', 'R1R', 'R2L', 'R2R', 'R3L', 'R3R'];
+  const load = namedLoad('F05', standing(numbers(447, 6), 'XLOR', rows));
+  const sheet = sheetOf('F05', load);
+  const out = sheet.legs[0]!;
+
+  // The worked sheet of the demo territory (`load_sheet_example`): invented data, checked against itself.
+  it('has the weights of the worked example, in printed integers', () => {
+    expect(sheet.drums.map(({ number, position, grossKg, lb }) => [number, position, grossKg, lb])).toEqual([
+      ['0447', 'R1L', 179, 395],
+      ['0448', 'R1R', 179.7, 396],
+      ['0449', 'R2L', 180.4, 398],
+      ['0450', 'R2R', 179, 395],
+      ['0451', 'R3L', 179.7, 396],
+      ['0452', 'R3R', 180.4, 398],
+    ]);
+    expect(rowsOf(out)).toEqual({
+      'Operating weight': 4980,
+      '6 drums, gross': 2378,
+      'zero fuel': 7358,
+      'fuel at start-up': 1200,
+      taxi: 30,
+      'take-off XALD': 8528,
+      'fuel to XLOR': 397,
+      'land XLOR, dry': 8131,
+      'land XLOR, soft': 8131,
+      'leave XLOR full, dry': 8131,
+      'leave XLOR as planned, dry': 5753,
+    });
+    expect(sheet.holds).toBe(true);
+  });
+
+  it('holds them against the limits, dry and soft', () => {
+    expect(rowOf(out, 'zero fuel').limit).toEqual({ lb: 8200, spareLb: 842, holds: true });
+    expect(rowOf(out, 'take-off XALD').limit).toEqual({ lb: 8800, spareLb: 272, holds: true });
+    expect(rowOf(out, 'land XLOR, dry').limit).toEqual({ lb: 8300, spareLb: 169, holds: true });
+    expect(rowOf(out, 'land XLOR, soft').limit).toEqual({ lb: 7600, spareLb: -531, holds: false });
+    expect(out.binds).toBe('Nearest limit: XLOR strip landing limit, 169 lb spare. Drum positions 6 of 6.');
+  });
+
+  it('has its centre of gravity at 191.8 in without fuel and 192.4 in at take-off', () => {
+    const zeroFuel = rowOf(out, 'zero fuel').cg!;
+    const takeoff = rowOf(out, 'take-off XALD').cg!;
+    expect(
+      [zeroFuel.armIn, zeroFuel.forwardIn, zeroFuel.aftIn].map((arm) => Number(arm!.toFixed(1))),
+    ).toEqual([191.8, 180.9, 193.8]);
+    expect([takeoff.armIn, takeoff.forwardIn].map((arm) => Number(arm!.toFixed(1)))).toEqual([192.4, 183.4]);
+  });
+
+  it('says what the fuel is made of', () => {
+    expect(sheet.fuelWords).toBe(
+      'Fuel at start-up: taxi 30 + XLOR 397 + XALD 397 + 10 % 79 + 45 min reserve 289 + rounding 8 = 1,200 lb. demo operations manual, fuel, revision 4.',
+    );
+  });
+
+  it('when it is soft: takes 4, leaves 0451 and 0452', () => {
+    expect(out.goBack.ifSoft!.words).toBe(
+      'If XLOR is soft: take 4, leave 0451 and 0452 here. Lands with 7,337 lb.',
+    );
+  });
+
+  it('the pound between 2,378 lb and 1,078.2 kg is explained', () => {
+    expect(out.totals.roundingWords).toBe('1,078.2 kg is 2,377 lb; the 1 lb apart is rounding, row by row');
+  });
+
+  it('tells the pilot what dangerous goods are aboard, and nothing on the empty leg home', () => {
+    expect(out.particulars.map(({ value }) => value)).toEqual(['UN 1863', '6 × steel drum 1A1', '1,200 L']);
+    expect(sheet.legs[1]!.particulars).toEqual([]);
+  });
+
+  it('has a code square of the whole flight that fits a small QR code', () => {
+    const parsed = parseSquare(sheet.square);
+    expect(parsed.ok && parsed.square.drums.map(({ number }) => number)).toEqual(numbers(447, 6));
+    expect(parsed.ok && parsed.square.ifSoft).toEqual([{ leg: 0, take: 4, leave: ['0451', '0452'] }]);
+    // QR version 14 at error correction M holds 528 of these signs: 73 modules, 37 mm at 0.51 mm.
+    expect(sheet.square.length).toBeLessThanOrEqual(528);
+  });
+
+  describe('Two totals', () => {
+    const compare = (totals: SheetTotals, of: 'load' | 'take-off weight', typed: number) =>
+      compareTotals({
+        of,
+        bySheetLb: of === 'load' ? totals.loadLb : totals.takeoffLb,
+        typedLb: pounds(typed),
+        toleranceLb: sheet.toleranceLb,
+        items: totals.items,
+        otherDrums: [],
+        taxiFuelLb: totals.taxiFuelLb,
+        plannedLb: of === 'load' ? totals.plannedLoadLb : totals.plannedTakeoffLb,
+      });
+
+    it('the hand total 2,378 lb and the aircraft’s 8,528 lb agree', () => {
+      expect(compare(out.totals, 'load', 2378)).toMatchObject({ agrees: true, differenceLb: 0 });
+      expect(compare(out.totals, 'take-off weight', 8528)).toMatchObject({ agrees: true, differenceLb: 0 });
+    });
+
+    it('8,258 lb for 8,528 lb: 270 lb apart, two digits changed over', () => {
+      const compared = compare(out.totals, 'take-off weight', 8258);
+      expect(compared).toMatchObject({ agrees: false, differenceLb: 270 });
+      expect(compared.slips.map(({ kind }) => kind)).toEqual(['digits swapped']);
+    });
+
+    it('the plan said 8,531 lb', () => {
+      expect(out.totals.plannedTakeoffLb).toBe(8531);
+    });
+  });
+});
+
+describe('the load sheet of F06, the one-way strip', () => {
+  const load = namedLoad('F06', standing(numbers(573, 4), 'XGAN', []));
+  const sheet = sheetOf('F06', load);
+  const out = sheet.legs[0]!;
+
+  it('Unload or stay: 6,255 lb with its named drums against 6,250 lb, one drum must come off', () => {
+    expect(out.goBack.leaveAgain).toMatchObject({
+      arrivalLb: 6255,
+      limitLb: 6250,
+      overLb: 5,
+      canLeaveLoaded: false,
+    });
+    expect(out.goBack.leaveAgain!.drumsOff).toHaveLength(1);
+    expect(rowsOf(out)).toMatchObject({ 'zero fuel': 5831, 'take-off XMER': 6396, 'land XGAN, dry': 6255 });
+  });
+
+  it('Unload or stay by the plan: take-off 6,402 lb less 141 lb is 6,261 lb, 11 lb over', () => {
+    expect(out.totals.plannedTakeoffLb).toBe(6402);
+    expect(load.route.unloadOrStay[0]).toMatchObject({ printedArrivalLb: 6261, printedOverLb: 11 });
+  });
+
+  it('says when to go back', () => {
+    expect(out.goBack.lines.slice(0, 2)).toEqual([
+      'Go back if tailwind more than 3 kt. Decide by 1.1 NM final, at the stream fork.',
+      'XGAN is one-way: land one direction, take off the other.',
+    ]);
+    // Home by 20:00 (the sun does not set): less 48.1 min of block both ways and 35 min on the ground.
+    expect(out.goBack.latestLeave).toEqual({
+      from: 'XMER',
+      at: '18:36',
+      setBy: { place: 'XMER', landBy: '20:00' },
+    });
+  });
+
+  it('if it closes while you are away: another place with room for four', () => {
+    const cin = out.goBack.alternates.find(({ place }) => place === 'XCIN')!;
+    expect(cin.words).toBe('XCIN, 4 drums, room 28');
+    expect(out.goBack.lines.some((line) => line.startsWith('If XGAN closes while you are away: X'))).toBe(
+      true,
+    );
+  });
+});
+
+describe('wrong positions', () => {
+  // Type C with the named drums of its own flight: the aft limit of 211.0 in is passed with rows 2 and 3.
+  const four = standing(numbers(447, 4), 'XESK', ['R2L', 'R2R', 'R3L', 'R3R']);
+  const { drums: ofF04 } = namedLoad('F04', four);
+
+  it('four drums in rows 2 and 3 are refused, and two to row 1 mend it', () => {
+    const load = namedLoad('F04', four);
+    const report = checkLoad({ ...load, drums: ofF04 });
+    expect(report.holds).toBe(false);
+    expect(report.mend!.text).toBe('move two drums from row 3 to row 1');
+    const positions = new Map(report.mend!.drums.map(({ id, position }) => [id, position]));
+    const mended = ofF04.map((drum) => ({ ...drum, position: positions.get(drum.number)! }));
+    expect(checkLoad({ ...load, drums: mended }).holds).toBe(true);
+  });
+});
+
+describe('a booked flight', () => {
+  it('X1 has its passengers in seats; drums on it are refused with the rule', () => {
+    const booked: StandingFlight = {
+      id: 'X1',
+      state: 'offered',
+      date: '2027-06-14',
+      aircraft: 'A1',
+      from: 'XMER',
+      stops: [],
+      to: 'XMER',
+    };
+    const found = loadOfFlight(scenario, booked, []);
+    if (!found.found) throw new Error(found.why);
+    expect(found.load.cargo.filter(({ name }) => name.startsWith('passenger'))).toHaveLength(8);
+    const goods = {
+      ...settings.goods,
+      others: [
+        {
+          number: '0573',
+          content: 'fuel' as const,
+          litres: scenario.policy.drum.fillLitres,
+          position: 'AFT',
+          fromLeg: 0,
+          lastLeg: 0,
+          unloadAt: 'XISK',
+        },
+      ],
+    };
+    const flight = {
+      id: 'X1',
+      aircraft: 'A1',
+      date: '2027-06-14',
+      departs: '08:00',
+      pilot: null,
+      version: 1,
+      replaces: null,
+    };
+    const sheet = sheetOfFlight(scenario, flight, found.load, { ...settings, goods });
+    expect(sheet.faults).toContain(
+      'XMER-XISK: 4 passengers and 1 drum are refused (demo operations manual, cargo, revision 2). Only an approval of the authority on file sets this aside.',
+    );
+  });
+
+  it('a drum that is not in the book is an answer', () => {
+    expect(
+      loadOfFlight(scenario, planned('F05'), [{ number: '9999', place: 'XLOR', position: null }]),
+    ).toEqual({
+      found: false,
+      why: 'There is no drum 9999 in the book',
+    });
+    expect(
+      loadOfFlight(scenario, planned('F05'), [{ number: '0447', place: 'XGAN', position: null }]),
+    ).toEqual({
+      found: false,
+      why: 'F05 does not land at XGAN',
+    });
+  });
+});
