@@ -21,6 +21,8 @@ type NewProposal = Pick<Proposal, 'carriedOutBy' | 'act' | 'subject' | 'payload'
 
 export interface ShownProposal extends Proposal {
   readonly agreed: readonly string[];
+  /** The same people by name, the proposer among them. */
+  readonly agreedBy: readonly string[];
 }
 
 /** Acts of the permission table marked "needs a second person". */
@@ -129,8 +131,12 @@ export class ProposalsService {
   }
 
   private async shown(transaction: EntityManager, proposal: Proposal): Promise<ShownProposal> {
-    const agreements = await transaction.findBy(agreementTable, { proposalId: proposal.id });
-    return { ...proposal, agreed: agreements.map(({ accountId }) => accountId) };
+    const people: readonly { readonly id: string; readonly name: string }[] = await transaction.query(
+      `select account_id as id, full_name as name from agreements join accounts on accounts.id = account_id
+       where proposal_id = $1 order by agreements.at`,
+      [proposal.id],
+    );
+    return { ...proposal, agreed: people.map(({ id }) => id), agreedBy: people.map(({ name }) => name) };
   }
 }
 

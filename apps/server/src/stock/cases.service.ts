@@ -1,6 +1,7 @@
 import type { CaseClosingRequest } from '@drumline/contract';
 import {
   type CaseClosing,
+  type Counted,
   closeCase,
   type DifferenceCase,
   differenceCases,
@@ -23,7 +24,10 @@ import { KeptStock, lastCountAt, type StandingCount } from './kept-stock.js';
 import { loadSlice } from './slice.js';
 import { StockFiguresService } from './stock-figures.service.js';
 
-export interface OpenCase extends Omit<DifferenceCase, 'movementsSince'> {
+export interface OpenCase extends Omit<DifferenceCase, 'movementsSince' | 'agreedCount'> {
+  /** The count that opened it, and the last one before it that was agreed. */
+  readonly counted: Counted;
+  readonly agreed: Counted | null;
   /** What happened at the place since the last agreed count. */
   readonly movementsSince: readonly Movement[];
   /** Whose phones may hold a report that explains it. */
@@ -60,8 +64,10 @@ export class CasesService implements OnModuleInit {
     const state = replay(slice.filter((movement) => !isCountAfter(movement, asOf)));
     const closings = await this.closings();
     return Promise.all(
-      differenceCases(state, policy.countTolerance, closings).map(async (each) => ({
+      differenceCases(state, policy.countTolerance, closings).map(async ({ agreedCount, ...each }) => ({
         ...each,
+        counted: state.movements.get(each.count) as Counted,
+        agreed: agreedCount === null ? null : (state.movements.get(agreedCount) as Counted),
         movementsSince: each.movementsSince.map((id) => state.movements.get(id)!),
         notHeardFrom: await this.notHeardFrom(each.count),
       })),
@@ -96,7 +102,7 @@ export class CasesService implements OnModuleInit {
     const first = agreed.find(({ id }) => id !== by.id)!;
     const at = (await this.figures.scenario()).asOf;
     const answer = closeCase(
-      { ...open, movementsSince: [] },
+      { ...open, movementsSince: [], agreedCount: null },
       { cause, words, by: first.fullName, second: by.fullName, at },
     );
     if (answer.kind === 'refused') throw new Problem('conflict', answer.words);

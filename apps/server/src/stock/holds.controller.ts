@@ -8,12 +8,15 @@ import {
 } from '@drumline/contract';
 import { Body, Controller, Get, Param, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
+import type { PageQuery } from '../http/page.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
+import { CasePagesService } from './case-pages.service.js';
 import { CasesService } from './cases.service.js';
 import { HoldsService } from './holds.service.js';
 import { MovementsService } from './movements.service.js';
-import { movementId } from './queries.js';
+import { closedCasesQuery, movementId } from './queries.js';
+import { StandingHoldsService } from './standing-holds.service.js';
 import { StockPagesService } from './stock-pages.service.js';
 
 const id = { schema: movementId };
@@ -26,8 +29,17 @@ export class HoldsController {
     private readonly holds: HoldsService,
     private readonly movements: MovementsService,
     private readonly cases: CasesService,
+    private readonly casePages: CasePagesService,
+    private readonly standing: StandingHoldsService,
     private readonly pages: StockPagesService,
   ) {}
+
+  /** Holds that stand. */
+  @Act('hold', 'view')
+  @Get('holds')
+  async standingHolds() {
+    return { items: await this.standing.all(), next: null };
+  }
 
   /** Asked before the hold is set. */
   @Act('hold', 'view')
@@ -57,7 +69,13 @@ export class HoldsController {
   @OfTheOperator()
   @Get('cases')
   async open() {
-    return { items: await this.cases.open(), next: null };
+    return { items: await this.casePages.open(), next: null };
+  }
+
+  @OfTheOperator()
+  @Get('closed-cases')
+  closed(@Query({ schema: closedCasesQuery }) query: PageQuery) {
+    return this.casePages.closed(query);
   }
 
   /** Two people close a case: see /api/proposals for the second. `count` is the id of the count. */

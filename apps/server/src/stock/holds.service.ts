@@ -11,8 +11,8 @@ import type { Litres } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { Problem } from '../http/problem.js';
-
 import { type NotSeen, SessionsService } from '../people/sessions.service.js';
+import { flightScript, message, radioScript } from './hold-words.js';
 import { type Level, levelOf } from './place-figures.js';
 import { StockFiguresService } from './stock-figures.service.js';
 import { stockOf } from './stock-of.js';
@@ -23,8 +23,19 @@ export interface HoldEffect {
   readonly places: readonly PlaceEffect[];
   readonly belowMinimum: readonly string[];
   readonly belowCritical: readonly string[];
-  /** Drums of it that are on their way. */
-  readonly aboard: readonly { readonly number: string; readonly flight: string }[];
+  /** Flights that have drums of it aboard, or set aside. */
+  readonly flights: readonly FlightEffect[];
+  /** For a text message to everybody. */
+  readonly message: string;
+}
+
+interface FlightEffect {
+  readonly flight: string;
+  /** Null: the ledger has heard of a flight that no plan has. */
+  readonly state: string | null;
+  readonly isAboard: boolean;
+  readonly numbers: readonly string[];
+  readonly radioScript: string;
 }
 
 interface PlaceEffect extends Omit<HeldPlace, 'drums'> {
@@ -70,7 +81,12 @@ export class HoldsService {
       places: found.places.map((held) => placeEffect(held, cacheOf.get(held.place), subject)),
       belowMinimum: found.belowMinimum,
       belowCritical: found.belowCritical,
-      aboard: await this.aboard(query),
+      flights: await this.flights(query, subject),
+      message: message(
+        subject,
+        found.places.map(({ place, drums }) => ({ place, drums: drums.length })),
+        found.litres,
+      ),
     };
   }
 
@@ -85,16 +101,28 @@ export class HoldsService {
     return this.sessions.notSeenSince(row.at, inTheField);
   }
 
-  private aboard(query: HoldQuery): Promise<HoldEffect['aboard']> {
-    return this.database.query(
-      `select number, data -> 'where' ->> 'flight' as flight from drums
-       where place is null and data -> 'where' ->> 'kind' = 'aboard'
-         and ($1::text is null or data ->> 'batch' = $1) and ($2::text is null or number = $2)
-       order by number`,
+  /** Aboard by the ledger, or set aside for a flight that has not left. */
+  private async flights(query: HoldQuery, subject: HoldSubject): Promise<HoldEffect['flights']> {
+    const rows: readonly Omit<FlightEffect, 'radioScript'>[] = await this.database.query(
+      flightsSql,
       'batch' in query ? [query.batch, null] : [null, query.drum],
     );
+    return rows.map((row) => ({ ...row, radioScript: flightScript(row.flight, row.numbers, subject) }));
   }
 }
+
+const flightsSql = `
+  with named as (
+    select number, data -> 'where' as where from drums
+    where ($1::text is null or data ->> 'batch' = $1) and ($2::text is null or number = $2)),
+  concerned as (
+    select "where" ->> 'flight' as flight, number, true as aboard from named where "where" ->> 'kind' = 'aboard'
+    union
+    select flight_id, drum, false from flight_loads join named on number = drum
+    where not settled and "where" ->> 'kind' <> 'aboard')
+  select flight, (select state from flights where id = flight) as state, bool_or(aboard) as "isAboard",
+    array_agg(number order by number) as numbers
+  from concerned group by flight order by flight`;
 
 const placeEffect = (
   { drums, ...held }: HeldPlace,
@@ -112,13 +140,4 @@ const placeEffect = (
     levelAfter,
     radioScript: radioScript(held, numbers, subject),
   };
-};
-
-const radioScript = (
-  { place, usableLitresAfter }: Omit<HeldPlace, 'drums'>,
-  numbers: readonly string[],
-  subject: HoldSubject,
-): string => {
-  const what = 'batch' in subject ? `Batch ${subject.batch} is held` : 'These are held';
-  return `${place}: ${what}. Do not use or load ${numbers.length} drums: ${numbers.join(', ')}. Usable at ${place} is now ${usableLitresAfter} litres. Read back the numbers.`;
 };

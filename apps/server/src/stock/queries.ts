@@ -36,6 +36,8 @@ export const raisedQuery = pageQuery.extend({
 });
 export type RaisedQuery = z.output<typeof raisedQuery>;
 
+export const closedCasesQuery = pageQuery.extend({ after: z.uuid().optional() });
+
 export const drumNumber = text;
 /** As it is stored: in small letters. */
 export const movementId = z.uuid().toLowerCase();

@@ -3,6 +3,7 @@ import { AuditModule } from '../audit/audit.module.js';
 import { PeopleModule } from '../people/people.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
 import { TerritoryModule } from '../territory/territory.module.js';
+import { CasePagesService } from './case-pages.service.js';
 import { CasesService } from './cases.service.js';
 import { DrawnService } from './drawn.service.js';
 import { DrumsController } from './drums.controller.js';
@@ -17,6 +18,7 @@ import { MovementsController } from './movements.controller.js';
 import { MovementsService } from './movements.service.js';
 import { RaisedService } from './raised.service.js';
 import { RaisedActsService } from './raised-acts.service.js';
+import { StandingHoldsService } from './standing-holds.service.js';
 import { StockController } from './stock.controller.js';
 import { StockService } from './stock.service.js';
 import { StockCheckService } from './stock-check.service.js';
@@ -27,6 +29,7 @@ import { StockPagesService } from './stock-pages.service.js';
   imports: [AuditModule, PeopleModule, ProposalsModule, TerritoryModule],
   controllers: [MovementsController, StockController, DrumsController, HoldsController],
   providers: [
+    CasePagesService,
     CasesService,
     DrawnService,
     DrumsService,
@@ -38,11 +41,20 @@ import { StockPagesService } from './stock-pages.service.js';
     MovementsService,
     RaisedActsService,
     RaisedService,
+    StandingHoldsService,
     StockCheckService,
     StockFiguresService,
     StockPagesService,
     StockService,
   ],
-  exports: [DrawnService, DrumsService, HoldsService, LedgerService, RaisedService, StockFiguresService, StockService],
+  exports: [
+    DrawnService,
+    DrumsService,
+    HoldsService,
+    LedgerService,
+    RaisedService,
+    StockFiguresService,
+    StockService,
+  ],
 })
 export class StockModule {}

@@ -28,7 +28,9 @@ describe('dip against book', () => {
 
   it('a case shows what happened since the last agreed count', () => {
     const draw = drawn('1', '07:00', 20);
-    const late = cases([...twelve, counted('STRIP', '06:00', 2400), draw, dip]);
+    const agreed = counted('STRIP', '06:00', 2400);
+    const late = cases([...twelve, agreed, draw, dip]);
+    expect([late[0]!.agreedCount, open!.agreedCount]).toEqual([agreed.id, null]);
     expect(late[0]!.movementsSince).toEqual([draw.id]);
     expect(open!.movementsSince).toHaveLength(12);
   });

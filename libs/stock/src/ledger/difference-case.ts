@@ -20,6 +20,8 @@ export interface DifferenceCase {
   /** Count less book: negative, less was found. */
   readonly differenceMillilitres: number;
   readonly toleranceMillilitres: number;
+  /** Id of the last count before it that was agreed; null: there was none. */
+  readonly agreedCount: string | null;
   /** Ids of what happened at the place since the last agreed count, to look through. */
   readonly movementsSince: readonly string[];
 }
@@ -65,7 +67,7 @@ export function differenceCases(
     );
     const since = movementsAt(drums, place, agreed?.happenedAt ?? null, last.happenedAt);
     const ordered = since.map((id) => state.movements.get(id)!).sort(byHappened);
-    return [{ ...found, movementsSince: ordered.map(({ id }) => id) }];
+    return [{ ...found, agreedCount: agreed?.id ?? null, movementsSince: ordered.map(({ id }) => id) }];
   });
 }
 
@@ -83,7 +85,7 @@ export function closeCase(open: DifferenceCase, closing: Omit<CaseClosing, 'coun
 
 const refused = (words: string): ClosingAnswer => ({ kind: 'refused', words });
 
-type Compared = Omit<DifferenceCase, 'movementsSince'>;
+type Compared = Omit<DifferenceCase, 'movementsSince' | 'agreedCount'>;
 
 const isAgreed = ({ differenceMillilitres, toleranceMillilitres }: Compared): boolean =>
   Math.abs(differenceMillilitres) <= toleranceMillilitres;

@@ -1,0 +1,28 @@
+import type { HeldPlace, HoldSubject } from '@drumline/stock';
+import type { Litres } from '@drumline/units';
+
+interface HeldThere {
+  readonly place: string;
+  readonly drums: number;
+}
+
+/** To be read out to a place, with the numbers read back. */
+export const radioScript = (
+  { place, usableLitresAfter }: Omit<HeldPlace, 'drums'>,
+  numbers: readonly string[],
+  subject: HoldSubject,
+): string =>
+  `${place}: ${whatIsHeld(subject)}. Do not use or load ${numbers.length} drums: ${numbers.join(', ')}. Usable at ${place} is now ${usableLitresAfter} litres. Read back the numbers.`;
+
+/** To be read out to a crew that has drums of it, or is to have them. */
+export const flightScript = (flight: string, numbers: readonly string[], subject: HoldSubject): string =>
+  `${flight}: ${whatIsHeld(subject)}. Do not use or set down for use ${numbers.length} drums of your load: ${numbers.join(', ')}. Call base. Read back the numbers.`;
+
+/** For a text message: everybody gets the same one. */
+export const message = (subject: HoldSubject, places: readonly HeldThere[], litres: Litres): string => {
+  const there = places.map(({ place, drums }) => `${place} ${drums}`).join(', ');
+  return `HOLD. ${whatIsHeld(subject)}, ${litres} L: ${there || 'nothing stands anywhere'}. Do not use or load. Set apart, answer with the numbers you hold.`;
+};
+
+const whatIsHeld = (subject: HoldSubject): string =>
+  'batch' in subject ? `Batch ${subject.batch} is held` : `Drum ${subject.drums.join(', ')} is held`;
