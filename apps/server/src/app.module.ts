@@ -14,6 +14,7 @@ import { ProposalsModule } from './proposals/proposals.module.js';
 import { ScenariosModule } from './scenarios/scenarios.module.js';
 import { SurfaceModule } from './surface/surface.module.js';
 import { TerritoryModule } from './territory/territory.module.js';
+import { WeekModule } from './week/week.module.js';
 
 /** Every feature, one line each. */
 @Module({
@@ -28,6 +29,7 @@ import { TerritoryModule } from './territory/territory.module.js';
     FlightsModule,
     DrumListsModule,
     PlansModule,
+    WeekModule,
     ProjectionsModule,
     OwnProgrammesModule,
     CsvModule,

@@ -9,6 +9,8 @@ import { AwayFlightsService } from './away-flights.service.js';
 import { BoardService } from './board.service.js';
 import { CloseFlightService } from './close-flight.service.js';
 import { FlightActsService } from './flight-acts.service.js';
+import { FlightCardController } from './flight-card.controller.js';
+import { FlightCardService } from './flight-card.service.js';
 import { FlightDrumsService } from './flight-drums.service.js';
 import { FlightRaisedService } from './flight-raised.service.js';
 import { FlightReportsController } from './flight-reports.controller.js';
@@ -27,13 +29,20 @@ import { TakeAboardService } from './take-aboard.service.js';
 
 @Module({
   imports: [AuditModule, PeopleModule, ScenariosModule, StockModule, TerritoryModule],
-  controllers: [ReleaseFlightsController, FlownFlightsController, FlightsController, FlightReportsController],
+  controllers: [
+    ReleaseFlightsController,
+    FlownFlightsController,
+    FlightsController,
+    FlightReportsController,
+    FlightCardController,
+  ],
   providers: [
     AmendFlightService,
     AwayFlightsService,
     BoardService,
     CloseFlightService,
     FlightActsService,
+    FlightCardService,
     FlightDrumsService,
     FlightRaisedService,
     FlightReportsService,
@@ -46,6 +55,6 @@ import { TakeAboardService } from './take-aboard.service.js';
     ReportAuthorService,
     TakeAboardService,
   ],
-  exports: [BoardService, OfferFlightsService, RecheckFlightsService],
+  exports: [BoardService, FlightStoreService, OfferFlightsService, RecheckFlightsService],
 })
 export class FlightsModule {}

@@ -7,10 +7,19 @@ import { PlanQueueService } from './plan-queue.service.js';
 import { PlansController } from './plans.controller.js';
 import { PlansProcessor } from './plans.processor.js';
 import { PlansService } from './plans.service.js';
+import { StandingPlanService } from './standing-plan.service.js';
 
 @Module({
   imports: [AuditModule, FlightsModule],
   controllers: [PlansController],
-  providers: [AcceptPlanService, LoadScenarioService, PlanQueueService, PlansProcessor, PlansService],
+  providers: [
+    AcceptPlanService,
+    LoadScenarioService,
+    PlanQueueService,
+    PlansProcessor,
+    PlansService,
+    StandingPlanService,
+  ],
+  exports: [StandingPlanService],
 })
 export class PlansModule {}

@@ -6,3 +6,4 @@ export { type PagePath, pagePaths } from './page-paths.js';
 export * from './plan-request.js';
 export type * from './projection-answer.js';
 export * from './stock-requests.js';
+export type * from './week-answer.js';

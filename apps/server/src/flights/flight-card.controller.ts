@@ -1,0 +1,19 @@
+import { Controller, Get, Param } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { Act, Me } from '../people/access.js';
+import type { Account } from '../people/account.table.js';
+import { FlightCardService } from './flight-card.service.js';
+import { flightId } from './flight-query.js';
+
+@ApiTags('flights')
+@Controller('api/flights')
+export class FlightCardController {
+  constructor(private readonly cards: FlightCardService) {}
+
+  /** For, heard, load, limits, crew, if declined, cost: by the facts of today. */
+  @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Get(':id/card')
+  read(@Param('id', { schema: flightId }) id: string, @Me() me: Account) {
+    return this.cards.read(id, me);
+  }
+}

@@ -1,0 +1,55 @@
+import type { CardAnswer } from '@drumline/contract';
+import { checkFlights, flightCard } from '@drumline/planning';
+import { Injectable } from '@nestjs/common';
+import type { Account } from '../people/account.table.js';
+import { type Board, BoardService } from './board.service.js';
+import { asFieldFault, faultsOfApproving, faultsOfStanding } from './check-flight.js';
+import { consequenceOf } from './consequence.js';
+import type { Flight, Load } from './flight.table.js';
+import { FlightsService } from './flights.service.js';
+
+/** All that one flight is decided by, in one read. */
+@Injectable()
+export class FlightCardService {
+  constructor(
+    private readonly flights: FlightsService,
+    private readonly board: BoardService,
+  ) {}
+
+  async read(id: string, me: Account): Promise<CardAnswer> {
+    const { flight, loads } = await this.flights.get(id, me);
+    const board = await this.board.read();
+    const { scenario } = board;
+    const today = flightCard(scenario, id);
+    return {
+      id,
+      revision: flight.revision,
+      asOf: scenario.asOf,
+      planned: flight.planned,
+      reason: flight.reason,
+      drumNumbers: loads.map(({ place, drum }) => ({ place, drum })),
+      weighedKg: weighedKg(board, loads),
+      today,
+      faults: today === null ? [] : faultsToday(board, flight, loads).map(asFieldFault),
+      ifDeclined: today === null ? null : consequenceOf(scenario, id),
+    };
+  }
+}
+
+/** An offered flight is judged as its approval would be: beside those that are settled. */
+const faultsToday = (board: Board, flight: Flight, loads: readonly Load[]) => {
+  if (flight.state === 'offered') return faultsOfApproving(board, flight, loads);
+  if (flight.state !== 'approved' && flight.state !== 'given') return [];
+  return faultsOfStanding(board, checkFlights(board.scenario, board.scenario.flights), flight, loads);
+};
+
+const weighedKg = ({ scenario }: Board, loads: readonly Load[]): number | null => {
+  const weights = new Map(scenario.drums.map(({ number, grossKg }) => [number, grossKg]));
+  let sum = 0;
+  for (const { drum } of loads) {
+    const weight = drum === null ? undefined : weights.get(drum);
+    if (weight === undefined) return null;
+    sum += weight;
+  }
+  return loads.length === 0 ? null : sum;
+};

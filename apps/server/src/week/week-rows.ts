@@ -1,0 +1,59 @@
+import type { WeekBooked, WeekFlight, WeekLanding } from '@drumline/contract';
+import type { Place } from '@drumline/network';
+import type { BookedFlight } from '@drumline/planning';
+import type { Flight } from '../flights/flight.table.js';
+
+/** A flight as its box shows it. */
+export const weekFlight = (flight: Flight): WeekFlight => {
+  const { planned, fromPlace, stops, toPlace, changedAt } = flight;
+  const laden = planned.legs.filter(({ drumsAboard }) => drumsAboard > 0);
+  const tightest = laden.toSorted((one, other) => one.spareLb - other.spareLb)[0];
+  return {
+    id: flight.id,
+    kind: flight.kind,
+    state: flight.state,
+    version: flight.version,
+    revision: flight.revision,
+    needsDecision: flight.needsDecision,
+    heldInPlace: flight.heldInPlace,
+    date: flight.date,
+    departs: flight.departs,
+    aircraft: flight.aircraft,
+    pilot: flight.pilot,
+    route: [fromPlace, ...stops.map(({ place }) => place), toPlace],
+    drums: stops.reduce((sum, { drums }) => sum + drums, 0),
+    drumsPossible: laden[0]?.drumsPossible ?? 0,
+    binding: tightest === undefined ? null : { name: tightest.binding.name, place: tightest.binding.place },
+    lastAct: flight.lastAct,
+    changedAt: `${changedAt.toISOString().slice(0, 16)}Z`,
+    changedByName: flight.changedByName,
+  };
+};
+
+export const weekBooked = (flight: BookedFlight, spareDrums: number | null): WeekBooked => ({
+  id: flight.id,
+  date: flight.date,
+  aircraft: flight.aircraft,
+  purpose: flight.purpose,
+  departs: flight.departs ?? null,
+  route: [flight.legs[0]!.from, ...flight.legs.map(({ to }) => to)],
+  passengers: Math.max(...flight.legs.map(({ passengers }) => passengers)),
+  spareDrums,
+});
+
+/** By day, and on a day in the order in which the flights come. */
+export const landingsOf = (
+  flights: readonly Pick<Flight, 'date' | 'stops'>[],
+  places: readonly Place[],
+): readonly WeekLanding[] => {
+  const limits = new Map(places.map((place) => [place.code, place.landingCapacityDrumsPerDay]));
+  const sums = new Map<string, WeekLanding>();
+  for (const { date, stops } of flights)
+    for (const { place, drums } of stops) {
+      const key = `${date} ${place}`;
+      const before = sums.get(key)?.drums ?? 0;
+      if (before + drums > 0)
+        sums.set(key, { date, place, drums: before + drums, limitDrums: limits.get(place) ?? null });
+    }
+  return [...sums.values()];
+};

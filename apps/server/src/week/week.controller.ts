@@ -1,0 +1,34 @@
+import { Controller, Get, Query } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { z } from 'zod';
+import { Act } from '../people/access.js';
+import { WeekService } from './week.service.js';
+
+const weekQuery = z.strictObject({
+  from: z.iso
+    .date('a day is written YYYY-MM-DD')
+    .regex(/^(19|20|21)/, 'a day is of the years 1900 to 2199')
+    .optional()
+    .meta({ description: 'First day; absent: Monday of the week of today' }),
+  days: z
+    .string()
+    .regex(/^\d{1,2}$/, 'days are a whole number from 1 to 31')
+    .transform(Number)
+    .refine((days) => days >= 1 && days <= 31, 'days are a whole number from 1 to 31')
+    .default(7),
+});
+
+export type WeekQuery = z.output<typeof weekQuery>;
+
+@ApiTags('week')
+@Act('approve flight', 'view')
+@Controller('api/week')
+export class WeekController {
+  constructor(private readonly week: WeekService) {}
+
+  /** Aircraft by day with their flights, and what the flights add up to. */
+  @Get()
+  read(@Query({ schema: weekQuery }) query: WeekQuery) {
+    return this.week.read(query);
+  }
+}

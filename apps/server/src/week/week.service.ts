@@ -1,0 +1,69 @@
+import { isDeepStrictEqual } from 'node:util';
+import type { WeekAnswer } from '@drumline/contract';
+import { type BookedFlight, bookedSpares, planTotals, standingState, weekTally } from '@drumline/planning';
+import { addDays, daysFrom, type IsoDate } from '@drumline/units';
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { type Board, BoardService } from '../flights/board.service.js';
+import { FlightStoreService } from '../flights/flight-store.service.js';
+import { StandingPlanService } from '../plans/standing-plan.service.js';
+import { TerritoryService } from '../territory/territory.service.js';
+import type { WeekQuery } from './week.controller.js';
+import { landingsOf, weekBooked, weekFlight } from './week-rows.js';
+
+/** The week board in one read. */
+@Injectable()
+export class WeekService {
+  constructor(
+    private readonly database: DataSource,
+    private readonly board: BoardService,
+    private readonly store: FlightStoreService,
+    private readonly territory: TerritoryService,
+    private readonly plans: StandingPlanService,
+  ) {}
+
+  async read({ from, days }: WeekQuery): Promise<WeekAnswer> {
+    const board = await this.board.read();
+    const { scenario } = board;
+    const first = from ?? mondayOf(scenario.firstDay);
+    const dates = daysFrom(first, days);
+    const flights = await this.store.since(this.database.manager, first);
+    const standing = flights.filter(({ state }) => standingState(state) !== null);
+    const isShown = ({ date }: { readonly date: IsoDate }) => date <= dates.at(-1)!;
+    const standingPlan = await this.plans.read();
+    const totals = planTotals(standing.map(({ planned }) => planned));
+    return {
+      asOf: scenario.asOf,
+      today: scenario.firstDay,
+      days: dates.map((date) => ({ date, noFlying: scenario.noFlyingDays.includes(date) })),
+      aircraft: scenario.aircraft,
+      flights: flights.filter(isShown).map(weekFlight),
+      booked: await this.booked(board, dates, new Set(standing.map(({ id }) => id))),
+      landings: landingsOf(standing.filter(isShown), scenario.places),
+      cost: totals.cost,
+      flightsCosted: standing.length,
+      tally: weekTally(scenario),
+      lastDay: addDays(scenario.firstDay, scenario.days - 1),
+      ...planAndSince(board, standingPlan),
+    };
+  }
+
+  /** With those of days that are over; a booked flight that carries drums stands among the flights. */
+  private async booked({ scenario }: Board, dates: readonly IsoDate[], carrying: ReadonlySet<string>) {
+    const spares = new Map(bookedSpares(scenario).map(({ id, drums }) => [id, drums]));
+    const kept = (await this.territory.all('booked-flights')).map(({ data }) => data as BookedFlight);
+    return kept
+      .filter(({ id, date }) => dates.includes(date) && !carrying.has(id))
+      .map((flight) => weekBooked(flight, spares.get(flight.id) ?? null));
+  }
+}
+
+const planAndSince = ({ scenario }: Board, known: Awaited<ReturnType<StandingPlanService['read']>>) => {
+  if (known === null) return { plan: null, heardSince: [] };
+  const { surfaceReports, ...plan } = known;
+  const isNew = (report: unknown) => surfaceReports.every((old) => !isDeepStrictEqual(old, report));
+  return { plan, heardSince: scenario.surfaceReports.filter(isNew) };
+};
+
+const mondayOf = (day: IsoDate): IsoDate =>
+  addDays(day, -((new Date(`${day}T00:00:00Z`).getUTCDay() + 6) % 7));
