@@ -36,7 +36,7 @@ export function legLimits(
   });
   const weights = weightLimits(request, configuration, leg, fuel, limit);
   const bans = legBans(request, leg, rampLb ?? fuel.fuelAtTakeoffLb, limit);
-  const places = placeLimits(configuration, drumLb, limit);
+  const places = placeLimits(configuration, freightLb(leg), drumLb, limit);
   const limits = [...weights, ...bans, ...places];
   if (leg.passengers > 0) limits.push(limit('passengers aboard', null, 0));
   const balance = balanceLimit(request, configuration, leg, { ...fuelMoments(fuel), rampLb }, limits, limit);
@@ -98,12 +98,29 @@ function legBans(
   return [...closed(leg.to), ...closed(leg.from), ...tank];
 }
 
-function placeLimits({ drumPositions }: CabinConfiguration, drumLb: number, limit: MakeLimit): LegLimit[] {
+function placeLimits(
+  configuration: CabinConfiguration,
+  freight: number,
+  drumLb: number,
+  limit: MakeLimit,
+): LegLimit[] {
+  const { drumPositions } = configuration;
+  const free = drumPositions.length - positionsForFreight(configuration, freight);
   const strong = drumPositions.filter(({ limitLb }) => limitLb >= drumLb).length;
-  const positions = limit('drum positions', null, drumPositions.length * drumLb);
-  return strong < drumPositions.length
-    ? [positions, limit('floor limit', null, strong * drumLb)]
-    : [positions];
+  const positions = limit('drum positions', null, free * drumLb);
+  return strong < free ? [positions, limit('floor limit', null, strong * drumLb)] : [positions];
+}
+
+/** Drum positions that freight takes when the freight places are full: the fewest that hold the rest. */
+function positionsForFreight({ freightPlaces, drumPositions }: CabinConfiguration, freight: number): number {
+  let rest = freight - freightPlaces.reduce((sum, { limitLb }) => sum + limitLb, 0);
+  const strongest = drumPositions.map(({ limitLb }) => limitLb).sort((a, b) => b - a);
+  const taken = strongest.findIndex((limitLb) => {
+    if (rest <= 0) return true;
+    rest -= limitLb;
+    return false;
+  });
+  return taken < 0 ? drumPositions.length : taken;
 }
 
 function balanceLimit(

@@ -1,4 +1,4 @@
-import { cents, hours, kilograms, knots, minutes, pounds } from '@drumline/units';
+import { cents, hours, kilograms, kilogramsFromPounds, knots, minutes, pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { exampleLine, examplePolicy, exampleRequest, exampleType, withCabin } from './example-flight.js';
 import { type RouteRequest, routeLoad } from './route-load.js';
@@ -142,6 +142,17 @@ describe('Drums on a leg', () => {
     expect(leg.binding.name).toBe('balance');
     expect(leg.drums).toBe(3);
     expect(leg.relax).toBe('A 4th drum takes positions that balance with 4 drums');
+  });
+
+  it('Freight and positions: what the nets do not hold takes drum positions', () => {
+    const drums = (freightLb: number, type = exampleType) =>
+      outward({ type }, {}, { freightKg: kilogramsFromPounds(pounds(freightLb)) }).limits.find(
+        ({ name }) => name === 'drum positions',
+      )!.drums;
+    // The net holds 600 lb, a position 450 lb.
+    expect([600, 601, 1050, 1051].map((freightLb) => drums(freightLb))).toEqual([6, 5, 5, 4]);
+    expect(drums(10_000)).toBe(0);
+    expect(drums(50, withCabin({ freightPlaces: [] }))).toBe(5);
   });
 
   it('says that freight without a place leaves the balance open', () => {
