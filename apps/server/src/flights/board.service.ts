@@ -6,8 +6,10 @@ import { type Facts, ScenariosService } from '../scenarios/scenarios.service.js'
 import { StockService } from '../stock/stock.service.js';
 import type { Horizon } from '../territory/territory.service.js';
 import type { Flight, Load } from './flight.table.js';
+import { FlightDrumsService } from './flight-drums.service.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { takeFlightTurn } from './flight-turn.js';
+import { type FlownToday, flownToday, isUnderWay } from './flown-today.js';
 import { takenToday, withOpeningDrums } from './opening-drums.js';
 
 export { plannedUse } from './planned-use.js';
@@ -22,6 +24,8 @@ export interface Board {
   readonly loads: readonly Load[];
   /** Drums that are spoken for, with the flight: set aside, or taken by a flight of today. */
   readonly takenBy: ReadonlyMap<string, string>;
+  /** A flight as the plan counts it: one of today that is under way, with what it lands in the end. Null: it is no part of it. */
+  readonly standingOf: (flight: Flight) => StandingFlight | null;
   /** By the territory's clock. */
   readonly now: Date;
 }
@@ -33,6 +37,7 @@ export class BoardService {
     private readonly scenarios: ScenariosService,
     private readonly stock: StockService,
     private readonly store: FlightStoreService,
+    private readonly drums: FlightDrumsService,
   ) {}
 
   async read(horizon: Horizon = {}): Promise<Board> {
@@ -56,9 +61,16 @@ export class BoardService {
     const { scenario: now, drawn } = facts;
     const flights = await this.store.since(transaction, now.firstDay);
     const loads = await this.store.loads(transaction);
-    const standing = flights.flatMap((flight) => asStanding(flight) ?? []);
     refuseUnknownNames(now, flights);
-    const taken = takenToday(now, flights, loads);
+    const flown = await this.flownOn(
+      transaction,
+      flights.filter((flight) => isUnderWay(flight, now.firstDay)),
+      loads,
+    );
+    const standingOf = (flight: Flight) =>
+      asStanding({ ...flight, stops: flown.get(flight.id)?.stops ?? flight.stops });
+    const standing = flights.flatMap((flight) => standingOf(flight) ?? []);
+    const taken = takenToday(flown);
     const drums = await this.stock.drumsByNumber(transaction, [...taken.keys()]);
     // Drums that are put back full are drawn again by the programme.
     const programme = leftToDraw(
@@ -66,7 +78,25 @@ export class BoardService {
       drawn.filter(({ drum }) => !taken.has(drum)),
     );
     const scenario = withOpeningDrums({ ...programme, flights: standing }, taken, drums);
-    return { scenario, facts, flights, loads, takenBy: spokenFor(loads, taken), now: new Date(now.asOf) };
+    const takenBy = spokenFor(loads, taken);
+    return { scenario, facts, flights, loads, takenBy, standingOf, now: new Date(now.asOf) };
+  }
+
+  private async flownOn(
+    transaction: EntityManager,
+    underWay: readonly Flight[],
+    loads: readonly Load[],
+  ): Promise<ReadonlyMap<string, FlownToday>> {
+    if (underWay.length === 0) return new Map();
+    const numbers = new Set(loads.flatMap(({ drum }) => drum ?? []));
+    const ids = underWay.map(({ id }) => id);
+    const moved = await this.drums.moved(transaction, ids, numbers);
+    return new Map(
+      underWay.map((flight) => {
+        const own = loads.filter(({ flightId }) => flightId === flight.id);
+        return [flight.id, flownToday(flight, own, moved.get(flight.id) ?? [])];
+      }),
+    );
   }
 }
 

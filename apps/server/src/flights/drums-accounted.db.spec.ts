@@ -1,9 +1,11 @@
 import { randomUUID } from 'node:crypto';
+import { describeFlights } from '@drumline/planning';
 import type { Raised } from '@drumline/stock';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { leftAt, written } from '../stock/testing/movement-bodies.js';
 import type { Client } from '../testing/client.js';
 import { type FlightDesk, openFlightDesk, type Refusal, type ShownFlight } from '../testing/flight-desk.js';
+import { BoardService } from './board.service.js';
 
 let desk: FlightDesk;
 let drums: readonly string[];
@@ -134,6 +136,44 @@ describe('what was left against the plan', () => {
     expect(await raised('F02')).toEqual([]);
     await desk.report(desk.dispatcher, 'F02', 'land', { place: 'XMER', happenedAt: '2027-06-14T06:09Z' });
     expect((await raised('F02'))[0]?.what).toContain('XLOR: 1 drum left, 5 planned.');
+  });
+});
+
+describe('the picture that a re-plan starts from', () => {
+  const stops = async (id: string) => {
+    const { scenario } = await desk.server.app.get(BoardService).read();
+    // The planner can read it, flights that left nothing included.
+    expect(describeFlights(scenario, scenario.flights, 'operator').flights.length).toBeGreaterThan(0);
+    return scenario.flights.find((flight) => flight.id === id)?.stops;
+  };
+  const kna = async () => {
+    const { scenario } = await desk.server.app.get(BoardService).read();
+    const { caches } = describeFlights(scenario, scenario.flights, 'operator');
+    return caches.find(({ place }) => place === 'XKNA')!.landed[1];
+  };
+
+  it('has what flights of today have left, not what they were to leave', async () => {
+    expect(await stops('F01')).toEqual([{ place: 'XKNA', drums: 4 }]);
+    expect(await kna()).toBe(800);
+    const [aboard] = (await desk.flight('F01')).loads.flatMap(({ drum }) => drum ?? []);
+    await home('F01', aboard!, 'sound');
+    expect(await stops('F01')).toEqual([{ place: 'XKNA', drums: 3 }]);
+    expect(await kna()).toBe(600);
+    expect(await stops('F02')).toEqual([{ place: 'XLOR', drums: 3 }]);
+  });
+
+  it('has nothing landed by a flight that turned back, and its drums again once they are home', async () => {
+    const named = await loadAndFly('F03', 'XESK');
+    await desk.report(desk.dispatcher, 'F03', 'turn back', {
+      place: 'XMER',
+      happenedAt: '2027-06-14T06:09Z',
+    });
+    expect(await stops('F03')).toEqual([{ place: 'XESK', drums: 0 }]);
+    for (const drum of named) await home('F03', drum, 'sound');
+    const { scenario } = await desk.server.app.get(BoardService).read();
+    const atMer = scenario.drums.filter(({ place }) => place === 'XMER').map(({ number }) => number);
+    expect(atMer).toEqual(expect.arrayContaining([...named]));
+    expect((await desk.report(desk.dispatcher, 'F03', 'report')).body.flight.state).toBe('reported');
   });
 });
 

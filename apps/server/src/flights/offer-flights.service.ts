@@ -10,7 +10,7 @@ import { Injectable } from '@nestjs/common';
 import { type EntityManager, In } from 'typeorm';
 import type { Account } from '../people/account.table.js';
 import { assignDrums } from './assign-drums.js';
-import { asStanding, type Board } from './board.service.js';
+import type { Board } from './board.service.js';
 import { type Flight, type Load, loadTable } from './flight.table.js';
 import { loadsOf } from './flight-acts.service.js';
 import { FlightStoreService } from './flight-store.service.js';
@@ -134,7 +134,7 @@ const bare = (planned: PlannedFlight) => {
 const faultsToday = (board: Board, { kept, planned }: Offer): readonly Fault[] => {
   const { scenario } = board;
   const fixed = new Set(kept.map(({ id }) => id));
-  const standing = kept.flatMap((flight) => asStanding(flight) ?? []);
+  const standing = kept.flatMap((flight) => board.standingOf(flight) ?? []);
   const offered = planned.map((flight) => {
     const { fromPlace: from, toPlace: to, pilot, planned: _, kind: __, ...rest } = bare(flight);
     return { ...rest, from, to, state: 'offered' as const, ...(pilot === null ? {} : { pilot }) };

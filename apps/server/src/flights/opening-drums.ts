@@ -1,32 +1,18 @@
-import { replanFreedom, type Scenario } from '@drumline/planning';
+import type { Scenario } from '@drumline/planning';
 import type { Drum } from '@drumline/stock';
 import { kilograms } from '@drumline/units';
 import type { KnownDrum } from '../stock/stock.service.js';
-import type { Flight, Load } from './flight.table.js';
+import type { FlownToday } from './flown-today.js';
 
 /**
- * The drums that today's flights under way or done have taken, by number with their base. A flight of today is a fact
- * of the plan with all its landings, so its drums stand at its base on the morning of the day: else those that it has
+ * The drums that today's flights under way or done land in the end, by number with their base. A flight of today is a
+ * fact of the plan with its landings, so its drums stand at its base on the morning of the day: else those that it has
  * landed would count twice, and those aboard would be missing from the base.
  */
-export const takenToday = (
-  { firstDay }: Scenario,
-  flights: readonly Flight[],
-  loads: readonly Load[],
-): ReadonlyMap<string, string> => {
-  const bases = new Map(flights.filter(isUnderWay(firstDay)).map(({ id, fromPlace }) => [id, fromPlace]));
-  return new Map(
-    loads.flatMap(({ flightId, drum }) => {
-      const base = bases.get(flightId);
-      return drum === null || base === undefined ? [] : [[drum, base] as const];
-    }),
+export const takenToday = (flown: ReadonlyMap<string, FlownToday>): ReadonlyMap<string, string> =>
+  new Map(
+    [...flown.values()].flatMap(({ fromPlace, drums }) => drums.map((drum) => [drum, fromPlace] as const)),
   );
-};
-
-const isUnderWay =
-  (today: string) =>
-  ({ date, state }: Flight): boolean =>
-    date === today && replanFreedom(state) === 'never' && state !== 'declined' && state !== 'called off';
 
 /** The scenario with these drums back where they stood that morning. */
 export const withOpeningDrums = (

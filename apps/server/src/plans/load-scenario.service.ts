@@ -2,7 +2,7 @@ import type { PlanRequest } from '@drumline/contract';
 import type { Scenario, StandingFlight } from '@drumline/planning';
 import { localDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
-import { asStanding, type Board, BoardService } from '../flights/board.service.js';
+import { type Board, BoardService } from '../flights/board.service.js';
 import { Problem } from '../http/problem.js';
 
 export interface Snapshot {
@@ -36,9 +36,9 @@ export class LoadScenarioService {
 }
 
 /** Flights held in place stand for the planner as settled ones: it has no other word for not moving them. */
-const standingFor = ({ flights }: Board, { frozen }: PlanRequest): readonly StandingFlight[] =>
+const standingFor = ({ flights, standingOf }: Board, { frozen }: PlanRequest): readonly StandingFlight[] =>
   flights.flatMap((flight) => {
-    const standing = asStanding(flight);
+    const standing = standingOf(flight);
     if (standing === null) return [];
     const holds = standing.state === 'offered' && (flight.heldInPlace || frozen.includes(flight.id));
     return [holds ? { ...standing, state: 'approved' as const } : standing];
