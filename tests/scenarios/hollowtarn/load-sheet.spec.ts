@@ -95,6 +95,8 @@ describe('the load sheet of F05', () => {
     expect(rowOf(out, 'take-off XALD').limit).toEqual({ lb: 8800, spareLb: 272, holds: true });
     expect(rowOf(out, 'land XLOR, dry').limit).toEqual({ lb: 8300, spareLb: 169, holds: true });
     expect(rowOf(out, 'land XLOR, soft').limit).toEqual({ lb: 7600, spareLb: -531, holds: false });
+    // 8,300 lb at landing and 397 lb on the way there.
+    expect(out.allowedTakeoffLb).toBe(8697);
     expect(out.binds).toBe('Nearest limit: XLOR strip landing limit, 169 lb spare. Drum positions 6 of 6.');
   });
 

@@ -55,7 +55,8 @@ const set: ParticularsSet = {
     { label: 'Emergency phone', value: null },
   ],
 };
-const valuesOn = (leg: number) => particulars(set, goodsOnLeg(drums, leg), 0).map(({ value }) => value);
+const flight = { passengers: 0, date: '2027-06-15', approval: null };
+const valuesOn = (leg: number) => particulars(set, goodsOnLeg(drums, leg), flight).map(({ value }) => value);
 
 describe('particulars of dangerous goods for the pilot', () => {
   it('name every drum of the leg in the operator’s own fields', () => {
@@ -88,7 +89,7 @@ describe('particulars of dangerous goods for the pilot', () => {
   it('uncleaned empties alone are dangerous goods still; clean ones are none', () => {
     expect(valuesOn(2)[2]).toBe('residue only');
     const clean = [drum('0302', { content: 'clean empty', litres: litres(0) })];
-    expect(particulars(set, goodsOnLeg(clean, 0), 0)).toEqual([]);
+    expect(particulars(set, goodsOnLeg(clean, 0), flight)).toEqual([]);
   });
 });
 

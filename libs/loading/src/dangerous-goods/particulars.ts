@@ -1,4 +1,4 @@
-import { print } from '@drumline/units';
+import { type IsoDate, litres as litresOf, print } from '@drumline/units';
 import type { GoodsDrum, GoodsOnLeg } from './goods-aboard.js';
 
 /** One field of the information to the pilot, in the operator's own words and order. */
@@ -11,12 +11,23 @@ export interface ParticularsField {
 export type ParticularsSource =
   | 'number and kind of packages'
   | 'quantity of each package'
+  | 'largest and smallest package'
   | 'total quantity'
   | 'positions'
   | 'drum numbers'
   | 'place of unloading'
   | 'uncleaned empties'
-  | 'passengers';
+  | 'passengers'
+  | 'date of flight'
+  | 'approval cited';
+
+/** What the particulars take from the flight beside the goods. */
+export interface ParticularsFlight {
+  readonly passengers: number;
+  readonly date: IsoDate;
+  /** Approval of the authority under which it is flown; null: none is needed. */
+  readonly approval: string | null;
+}
 
 /** The operator's set of fields with the rule or manual it follows. */
 export interface ParticularsSet {
@@ -44,12 +55,12 @@ export const turbineFuelTexts = {
 export function particulars(
   set: ParticularsSet,
   goods: GoodsOnLeg,
-  passengers: number,
+  flight: ParticularsFlight,
 ): readonly Particular[] {
   if (goods.filled.length + goods.uncleanedEmpties.length === 0) return [];
   return set.fields.map(({ label, value }) => {
     if (value === null) return { label, value: null };
-    return { label, value: 'text' in value ? value.text : filledIn(value.from, set, goods, passengers) };
+    return { label, value: 'text' in value ? value.text : filledIn(value.from, set, goods, flight) };
   });
 }
 
@@ -57,7 +68,7 @@ function filledIn(
   source: ParticularsSource,
   { packaging }: ParticularsSet,
   { filled, uncleanedEmpties, litres }: GoodsOnLeg,
-  passengers: number,
+  { passengers, date, approval }: ParticularsFlight,
 ): string {
   const all = [...filled, ...uncleanedEmpties];
   switch (source) {
@@ -65,6 +76,8 @@ function filledIn(
       return counted(filled.length, packaging) + emptiesWords(uncleanedEmpties, ', and ');
     case 'quantity of each package':
       return [...new Set(filled.map((drum) => print(drum.litres, 'L')))].join(', ') || 'residue only';
+    case 'largest and smallest package':
+      return filled.length === 0 ? 'residue only' : extremes(filled);
     case 'total quantity':
       return print(litres, 'L');
     case 'positions':
@@ -77,8 +90,18 @@ function filledIn(
       return emptiesWords(uncleanedEmpties, '') || 'none';
     case 'passengers':
       return passengers === 0 ? 'no passengers aboard' : `${passengers} aboard`;
+    case 'date of flight':
+      return date;
+    case 'approval cited':
+      return approval ?? 'none';
   }
 }
+
+const extremes = (drums: readonly GoodsDrum[]): string => {
+  const sizes = drums.map(({ litres }) => litres);
+  const [most, least] = [litresOf(Math.max(...sizes)), litresOf(Math.min(...sizes))];
+  return `${print(most, 'L')} and ${print(least, 'L')}`;
+};
 
 const emptiesWords = (empties: readonly GoodsDrum[], before: string): string =>
   empties.length === 0 ? '' : `${before}${counted(empties.length, 'empty, not cleaned')}`;

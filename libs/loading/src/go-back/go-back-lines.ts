@@ -85,3 +85,11 @@ const leaveLine = ({ from, at, setBy }: LatestLeave): string =>
   at === null
     ? `No time to leave ${from}: ${setBy.place} cannot be reached in daylight.`
     : `Leave ${from} by ${at}: land ${setBy.place} by ${setBy.landBy}.`;
+
+/** What a tailwind that is met means at a place, in words: "Tailwind 5 kt: outside the limit of 3 kt, go back." */
+export function tailwindWords(limitKt: Knots, tailwindKt: Knots): string {
+  const met = `Tailwind ${print(tailwindKt, 'kt')}`;
+  return tailwindKt > limitKt
+    ? `${met}: outside the limit of ${print(limitKt, 'kt')}, go back.`
+    : `${met}: within the limit of ${print(limitKt, 'kt')}.`;
+}

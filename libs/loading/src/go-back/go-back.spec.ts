@@ -6,7 +6,7 @@ import type { NamedLoad } from '../named-load/named-load.js';
 import type { RouteRequest } from '../route-load.js';
 import { type AlternateStrip, alternatesOf } from './alternates.js';
 import { ifItCloses, ifSoft } from './fallbacks.js';
-import { goBackLines } from './go-back-lines.js';
+import { goBackLines, tailwindWords } from './go-back-lines.js';
 import { type LandingHours, latestLeaves } from './latest-leave.js';
 import { leaveAgain } from './leave-again.js';
 
@@ -168,4 +168,9 @@ it('the lines of a leg in words', () => {
   ]);
   expect(lines[3]).toMatch(/^Unload or stay: STRIP dry: may leave loaded/);
   expect(lines.at(-1)).toBe('If STRIP closes while you are away: no alternate takes this load, come home.');
+});
+
+it('a tailwind on the limit is within it, a knot more is outside', () => {
+  expect(tailwindWords(knots(3), knots(3))).toBe('Tailwind 3 kt: within the limit of 3 kt.');
+  expect(tailwindWords(knots(3), knots(5))).toBe('Tailwind 5 kt: outside the limit of 3 kt, go back.');
 });

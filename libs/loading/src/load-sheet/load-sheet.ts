@@ -111,6 +111,8 @@ export interface SheetLeg {
   readonly passengers: number;
   readonly rows: readonly WeightRow[];
   readonly totals: SheetTotals;
+  /** Most that this flight may take off with: its own limits, and those of landing and zero fuel with its fuel. */
+  readonly allowedTakeoffLb: Pounds;
   /** "LOR strip landing limit, 169 lb spare. Drum positions 6 of 6." */
   readonly binds: string;
   readonly goBack: GoBack;

@@ -64,6 +64,19 @@ function sheetLeg(request: LoadSheetRequest, index: number, weighed: readonly We
   const day = { ...landingHours, date: flight.date };
   const aboard = goodsOnLeg([...load.drums.map((drum) => asGoods(load, drum)), ...goods.others], index);
   const [from, to] = [leg.from.place.code, leg.to.place.code];
+  const rule = passengersAndDrums(
+    {
+      from,
+      to,
+      date: flight.date,
+      aircraft: flight.aircraft,
+      passengers: leg.passengers,
+      drums: dangerousDrums(aboard),
+    },
+    load.request.passengerRule,
+    { number: goods.citedApproval, onFile: goods.approvalsOnFile },
+  );
+  const approval = rule.allowed && rule.by !== 'nothing to rule on' ? rule.by.number : null;
   return {
     from,
     to,
@@ -72,21 +85,12 @@ function sheetLeg(request: LoadSheetRequest, index: number, weighed: readonly We
     passengers: leg.passengers,
     rows: weightRows(load, index, weighed),
     totals: totalsOf(load, index, weighed[index]!),
+    // Every limit leaves its spare under one and the same load: the least of them is what may still be added.
+    allowedTakeoffLb: pounds(weighed[index]!.takeoffLb + weighed[index]!.limits[0]!.spareLb),
     binds: bindsWords(load, index, weighed[index]!),
     goBack: goBackLines(load, index, day, alternates[index] ?? []),
-    particulars: particulars(goods.set, aboard, leg.passengers),
-    passengersAndDrums: passengersAndDrums(
-      {
-        from,
-        to,
-        date: flight.date,
-        aircraft: flight.aircraft,
-        passengers: leg.passengers,
-        drums: dangerousDrums(aboard),
-      },
-      load.request.passengerRule,
-      { number: goods.citedApproval, onFile: goods.approvalsOnFile },
-    ),
+    particulars: particulars(goods.set, aboard, { passengers: leg.passengers, date: flight.date, approval }),
+    passengersAndDrums: rule,
   };
 }
 
