@@ -9,8 +9,8 @@ import type { Flight, Load } from './flight.table.js';
 import { FlightDrumsService } from './flight-drums.service.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { takeFlightTurn } from './flight-turn.js';
-import { type FlownToday, flownToday, isUnderWay } from './flown-today.js';
-import { takenToday, withOpeningDrums } from './opening-drums.js';
+import { type Flown, flownBy, isUnderWay } from './flown.js';
+import { takenFromBase, withOpeningDrums } from './opening-drums.js';
 
 export { plannedUse } from './planned-use.js';
 
@@ -22,9 +22,9 @@ export interface Board {
   readonly facts: Facts;
   readonly flights: readonly Flight[];
   readonly loads: readonly Load[];
-  /** Drums that are spoken for, with the flight: set aside, or taken by a flight of today. */
+  /** Drums that are spoken for, with the flight: set aside, or taken by a flight that is under way. */
   readonly takenBy: ReadonlyMap<string, string>;
-  /** A flight as the plan counts it: one of today that is under way, with what it lands in the end. Null: it is no part of it. */
+  /** A flight as the plan counts it: one that is under way with what it lands in the end. Null: it is no part of it. */
   readonly standingOf: (flight: Flight) => StandingFlight | null;
   /** By the territory's clock. */
   readonly now: Date;
@@ -62,15 +62,11 @@ export class BoardService {
     const flights = await this.store.since(transaction, now.firstDay);
     const loads = await this.store.loads(transaction);
     refuseUnknownNames(now, flights);
-    const flown = await this.flownOn(
-      transaction,
-      flights.filter((flight) => isUnderWay(flight, now.firstDay)),
-      loads,
-    );
+    const flown = await this.flownOn(transaction, flights.filter(isUnderWay), loads);
     const standingOf = (flight: Flight) =>
       asStanding({ ...flight, stops: flown.get(flight.id)?.stops ?? flight.stops });
     const standing = flights.flatMap((flight) => standingOf(flight) ?? []);
-    const taken = takenToday(flown);
+    const taken = takenFromBase(flown);
     const drums = await this.stock.drumsByNumber(transaction, [...taken.keys()]);
     // Drums that are put back full are drawn again by the programme.
     const programme = leftToDraw(
@@ -86,7 +82,7 @@ export class BoardService {
     transaction: EntityManager,
     underWay: readonly Flight[],
     loads: readonly Load[],
-  ): Promise<ReadonlyMap<string, FlownToday>> {
+  ): Promise<ReadonlyMap<string, Flown>> {
     if (underWay.length === 0) return new Map();
     const numbers = new Set(loads.flatMap(({ drum }) => drum ?? []));
     const ids = underWay.map(({ id }) => id);
@@ -94,16 +90,16 @@ export class BoardService {
     return new Map(
       underWay.map((flight) => {
         const own = loads.filter(({ flightId }) => flightId === flight.id);
-        return [flight.id, flownToday(flight, own, moved.get(flight.id) ?? [])];
+        return [flight.id, flownBy(flight, own, moved.get(flight.id) ?? [])];
       }),
     );
   }
 }
 
-const spokenFor = (loads: readonly Load[], today: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
+const spokenFor = (loads: readonly Load[], taken: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
   new Map(
     loads.flatMap(({ drum, flightId, settled }) =>
-      drum !== null && (!settled || today.has(drum)) ? [[drum, flightId] as const] : [],
+      drum !== null && (!settled || taken.has(drum)) ? [[drum, flightId] as const] : [],
     ),
   );
 

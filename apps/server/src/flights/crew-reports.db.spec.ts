@@ -171,6 +171,16 @@ describe('a report out of its turn', () => {
   });
 });
 
+describe('a report that is kept', () => {
+  it('is never changed or taken away: the database refuses both', async () => {
+    expect((await reportsOf('F09')).length).toBeGreaterThan(0);
+    const denied = /permission denied/;
+    const { database } = desk.server;
+    await expect(database.query('delete from flight_reports')).rejects.toThrow(denied);
+    await expect(database.query('update flight_reports set author = author')).rejects.toThrow(denied);
+  });
+});
+
 describe('who is away', () => {
   it('is expected back its block time and turn-round after it was off, and then overdue', async () => {
     const [first] = (await away()).filter(({ flight }) => flight === 'F01');

@@ -3,6 +3,7 @@ import type { DrumState } from '@drumline/stock';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Client } from '../testing/client.js';
 import { type FlightDesk, openFlightDesk, type ShownFlight } from '../testing/flight-desk.js';
+import { BoardService } from './board.service.js';
 
 let desk: FlightDesk;
 /** Given: to XKNA, of which there is no report, and to XLOR, reported dry at 05:50. */
@@ -148,6 +149,17 @@ describe('the drums of a loading', () => {
     const after = await desk.flight('F09');
     expect(after.needsDecision).toContain(`F07 has taken ${taken!.drum}`);
     expect(after.loads.map(({ drum }) => drum)).not.toContain(taken!.drum);
+  });
+});
+
+describe('a flight that is loaded the evening before', () => {
+  it('still takes its drums from its base on its day, those that are aboard and no more', async () => {
+    const { loads, date } = await desk.flight('F05');
+    const { scenario } = await desk.server.app.get(BoardService).read();
+    expect([date, scenario.firstDay]).toEqual(['2027-06-15', '2027-06-14']);
+    expect(scenario.flights.find(({ id }) => id === 'F05')?.stops).toEqual([{ place: 'XLOR', drums: 4 }]);
+    const places = new Map(scenario.drums.map(({ number, place }) => [number, place]));
+    expect(loads.map(({ drum }) => places.get(drum!))).toEqual(['XALD', 'XALD', 'XALD', 'XALD']);
   });
 });
 

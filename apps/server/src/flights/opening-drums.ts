@@ -2,14 +2,14 @@ import type { Scenario } from '@drumline/planning';
 import type { Drum } from '@drumline/stock';
 import { kilograms } from '@drumline/units';
 import type { KnownDrum } from '../stock/stock.service.js';
-import type { FlownToday } from './flown-today.js';
+import type { Flown } from './flown.js';
 
 /**
- * The drums that today's flights under way or done land in the end, by number with their base. A flight of today is a
- * fact of the plan with its landings, so its drums stand at its base on the morning of the day: else those that it has
+ * The drums that flights under way or done land in the end, by number with their base. A flight of today or later is a
+ * fact of the plan with its landings, so its drums stand at its base on the morning of today: else those that it has
  * landed would count twice, and those aboard would be missing from the base.
  */
-export const takenToday = (flown: ReadonlyMap<string, FlownToday>): ReadonlyMap<string, string> =>
+export const takenFromBase = (flown: ReadonlyMap<string, Flown>): ReadonlyMap<string, string> =>
   new Map(
     [...flown.values()].flatMap(({ fromPlace, drums }) => drums.map((drum) => [drum, fromPlace] as const)),
   );

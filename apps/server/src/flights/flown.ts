@@ -1,8 +1,8 @@
 import { type DrumOfFlight, replanFreedom } from '@drumline/planning';
 import type { Flight, Load, Stop } from './flight.table.js';
 
-/** What a flight of today that is under way or done lands in the end, as far as anybody knows. */
-export interface FlownToday {
+/** What a flight that is under way or done lands in the end, as far as anybody knows. */
+export interface Flown {
   readonly fromPlace: string;
   /** Its stops, with the drums that are left there. */
   readonly stops: readonly Stop[];
@@ -10,18 +10,19 @@ export interface FlownToday {
   readonly drums: readonly string[];
 }
 
-export const isUnderWay = ({ date, state }: Flight, today: string): boolean =>
-  date === today && replanFreedom(state) === 'never' && state !== 'declined' && state !== 'called off';
+/** Also one that is loaded the evening before. */
+export const isUnderWay = ({ state }: Flight): boolean =>
+  replanFreedom(state) === 'never' && state !== 'declined' && state !== 'called off';
 
 /**
  * The drums of its load go where they were to go until the ledger has them off elsewhere or home again. One that turned
  * back or ended elsewhere lands no more than what it is known to have left.
  */
-export const flownToday = (
+export const flownBy = (
   { state, fromPlace, stops }: Flight,
   loads: readonly Load[],
   moved: readonly DrumOfFlight[],
-): FlownToday => {
+): Flown => {
   const leftAt = new Map(moved.flatMap(({ drum, off }) => (off === null ? [] : [[drum, off] as const])));
   const isCutShort = state === 'turned back' || state === 'ended elsewhere';
   const coming = isCutShort ? [] : loads.filter(({ drum }) => drum === null || !leftAt.has(drum));

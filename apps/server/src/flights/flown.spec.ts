@@ -1,7 +1,7 @@
 import type { DrumOfFlight, FlightState } from '@drumline/planning';
 import { expect, it } from 'vitest';
 import type { Flight, Load } from './flight.table.js';
-import { flownToday } from './flown-today.js';
+import { flownBy } from './flown.js';
 
 const flight = (state: FlightState) =>
   ({ state, fromPlace: 'XMER', stops: [{ place: 'XGAN', drums: 3 }] }) as unknown as Flight;
@@ -14,7 +14,7 @@ const off = (drum: string, kind: 'left at' | 'brought home', place: string): Dru
   aboard: false,
 });
 const landed = (state: FlightState, ...moved: readonly DrumOfFlight[]) => {
-  const { stops, drums } = flownToday(flight(state), loads, moved);
+  const { stops, drums } = flownBy(flight(state), loads, moved);
   return [stops[0]!.drums, drums];
 };
 
