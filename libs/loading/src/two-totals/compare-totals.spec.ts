@@ -1,4 +1,5 @@
 import { kilograms, pounds } from '@drumline/units';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compareTotals, type TotalsQuestion } from './compare-totals.js';
 import { itemTotals, type SheetItem } from './sheet-item.js';
@@ -185,5 +186,58 @@ describe('every slip is found on every drum', () => {
       const typed = 2378 + change(Math.round(item.kg / 0.45359237), item);
       expect(kinds(question(typed)), `${item.name} ${typed}`).toContain(kind);
     }
+  });
+});
+
+describe('laws of slips', () => {
+  const lbOf = ({ kg }: SheetItem) => Math.round(kg / 0.45359237);
+  const loads = fc.array(
+    fc.record({ gross: fc.integer({ min: 1200, max: 2300 }), tare: fc.integer({ min: 160, max: 250 }) }).map(
+      ({ gross, tare }): SheetItem => ({
+        name: `drum of ${gross / 10} kg`,
+        kg: kilograms(gross / 10),
+        tareKg: kilograms(tare / 10),
+      }),
+    ),
+    { minLength: 2, maxLength: 8 },
+  );
+  /** By slip: what it makes of the weight of one drum. */
+  const made: readonly (readonly [string, (item: SheetItem) => number])[] = [
+    ['left out', () => 0],
+    ['counted twice', (item) => 2 * lbOf(item)],
+    ['kg for lb', ({ kg }) => Math.round(kg)],
+    ['lb for kg', (item) => Math.round(lbOf(item) / 0.45359237)],
+    ['gross for net', (item) => lbOf(item) - Math.round(item.tareKg! / 0.45359237)],
+    ['digits swapped', (item) => Number(String(lbOf(item)).replace(/(.)(.)$/, '$2$1'))],
+    ['one digit', (item) => lbOf(item) + 40],
+  ];
+
+  it.each(made)('%s, on any drum of any load, is among the slips named', (kind, spoil) => {
+    fc.assert(
+      fc.property(loads, fc.nat(), (list, pick) => {
+        const item = list[pick % list.length]!;
+        const sheet = list.reduce((sum, one) => sum + lbOf(one), 0);
+        const typed = sheet - lbOf(item) + spoil(item);
+        const compared = compareTotals(
+          question(typed, { bySheetLb: pounds(sheet), items: list, plannedLb: null }),
+        );
+        expect(compared.differenceLb).toBe(Math.abs(sheet - typed));
+        if (compared.differenceLb > list.length / 2)
+          expect(compared.slips.map((slip) => slip.kind)).toContain(kind);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('two totals are compared alike whichever is on the sheet, but for left out and twice, kg and lb', () => {
+    fc.assert(
+      fc.property(loads, fc.integer({ min: -400, max: 400 }), (list, off) => {
+        const sheet = list.reduce((sum, one) => sum + lbOf(one), 0);
+        const ask = (bySheet: number, typed: number) =>
+          compareTotals(question(typed, { bySheetLb: pounds(bySheet), items: list, plannedLb: null }));
+        expect(ask(sheet, sheet + off).differenceLb).toBe(ask(sheet + off, sheet).differenceLb);
+        expect(ask(sheet, sheet + off).agrees).toBe(off === 0);
+      }),
+    );
   });
 });
