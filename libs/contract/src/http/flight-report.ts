@@ -24,7 +24,7 @@ const totalsSchema = z
       byAircraftLb: printedLb('Take-off weight as the aircraft shows it', 8528),
     }),
   })
-  .meta({ id: 'TwoTotals', description: 'Totals as printed integers' });
+  .meta({ id: 'LoadedTotals', description: 'Load and take-off weight, each from two hands' });
 
 const loadedDrumSchema = z
   .strictObject({
