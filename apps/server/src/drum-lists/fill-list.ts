@@ -52,8 +52,10 @@ const fitThroughout = (
     .map(({ id, filledOn, retestDue }) => ({ id, filledOn, retestDue }));
 };
 
+const inWords = (drums: number): string => (drums === 1 ? '1 drum' : `${drums} drums`);
+
 const tooMany = (drums: number, most: number, what: string): readonly string[] =>
-  drums > most ? [`${drums} drums to fill, and ${most} ${what}.`] : [];
+  drums > most ? [`${inWords(drums)} to fill, and ${most} ${what}.`] : [];
 
 /** A drum filled on a day flies from the next (conventions, "Drums ready at a base"); today counts as a day to fill. */
 const tooLate = (lines: readonly FillLine[], perDay: number, today: IsoDate): readonly string[] => {
@@ -61,7 +63,9 @@ const tooLate = (lines: readonly FillLine[], perDay: number, today: IsoDate): re
   return days.flatMap((day) => {
     const due = drumsOf(lines.filter(({ fillBy }) => fillBy <= day));
     const most = fillingDays(today, day) * perDay;
-    return due > most ? [`${due} drums are to be filled by ${day}; ${most} can be, at ${perDay} a day.`] : [];
+    return due > most
+      ? [`${inWords(due)} to fill by ${day}, and ${most} can be filled by then, at ${perDay} a day.`]
+      : [];
   });
 };
 

@@ -1,6 +1,8 @@
+import { leftToDraw } from '@drumline/planning';
 import {
   asKnownAt,
   type CaseClosing,
+  drawnOn,
   litresOf,
   type Movement,
   standingCounts,
@@ -33,8 +35,9 @@ export class KnownAtService {
       rows.map(({ data }) => data).filter((movement) => !isCountAfter(movement, at)),
       at,
     );
+    const drawn = drawnOn(state, territory.firstDay, territory.timeZone);
     const scenario = {
-      ...territory,
+      ...leftToDraw(territory, drawn),
       asOf: at,
       drums: toDrums(state, territory.timeZone),
       batches: toBatches(state, territory.batches),
