@@ -37,6 +37,14 @@ export const largeTerritory = (document, caches) => {
   };
 };
 
+/** Drums that have fuel in them, each with the strip where it stands. */
+export const standingAt = (movements) => {
+  const last = new Map(movements.map((movement) => [movement.drum, movement]));
+  return [...last.values()]
+    .filter(({ kind }) => kind === 'left at' || kind === 'drawn')
+    .map(({ drum, place }) => ({ drum, place }));
+};
+
 const start = Date.parse('2027-01-01T00:00:00Z');
 const end = Date.parse('2027-06-14T05:00:00Z');
 

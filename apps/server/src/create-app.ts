@@ -1,3 +1,4 @@
+import type { Server } from 'node:http';
 import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import helmet from 'helmet';
@@ -35,6 +36,9 @@ export const createApp = async (
   app.useGlobalFilters(new ProblemFilter(log));
   serveOpenApi(app);
   await app.init();
+  // Longer than a browser or a proxy keeps an idle connection: else one is closed just as a request comes in on it.
+  const server: Server = app.getHttpServer();
+  server.keepAliveTimeout = 75_000;
   return app;
 };
 

@@ -17,9 +17,9 @@ export const openDatabase = async (url: string, poolSize = 20): Promise<DataSour
     ...common(url),
     entities: [...tables],
     poolSize,
-    // Every question is a small one: starting workers for it would take longer than the answer.
+    // Every question is a small one: starting workers or compiling for it would take longer than the answer.
     extra: {
-      options: `-c role=${appRole} -c max_parallel_workers_per_gather=0`,
+      options: `-c role=${appRole} -c max_parallel_workers_per_gather=0 -c jit=off`,
       application_name: 'drumline',
     },
   });

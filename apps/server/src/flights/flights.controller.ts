@@ -1,15 +1,17 @@
 import { type Amendment, amendmentSchema, optionalReasonSchema, reasonSchema } from '@drumline/contract';
 import type { FlightAct } from '@drumline/planning';
-import { Body, Controller, Get, HttpCode, Param, Post, Query, Res } from '@nestjs/common';
+import { Body, Controller, Get, Header, HttpCode, Param, Post, Query, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { z } from 'zod';
 import { type Expected, ExpectedVersion, etagOf } from '../http/etag.js';
+import { writtenOut } from '../http/page.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { AmendFlightService } from './amend-flight.service.js';
 import { asFieldFault } from './check-flight.js';
 import { FlightActsService, type WithLoads } from './flight-acts.service.js';
+import { FlightPagesService } from './flight-pages.service.js';
 import { type FlightQuery, flightId, flightQuery } from './flight-query.js';
 import { FlightsService } from './flights.service.js';
 
@@ -22,14 +24,16 @@ type Reason = z.output<typeof optionalReasonSchema>;
 export class FlightsController {
   constructor(
     private readonly flights: FlightsService,
+    private readonly pages: FlightPagesService,
     private readonly acts: FlightActsService,
     private readonly amendments: AmendFlightService,
   ) {}
 
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
   @Get()
+  @Header('Content-Type', writtenOut)
   list(@Query({ schema: flightQuery }) query: FlightQuery, @Me() me: Account) {
-    return this.flights.list(query, me);
+    return this.pages.list(query, me);
   }
 
   @Act('approve flight', 'view', { conditions: 'asked by the route' })

@@ -12,6 +12,7 @@ import { FlightActsService } from './flight-acts.service.js';
 import { FlightCardController } from './flight-card.controller.js';
 import { FlightCardService } from './flight-card.service.js';
 import { FlightDrumsService } from './flight-drums.service.js';
+import { FlightPagesService } from './flight-pages.service.js';
 import { FlightRaisedService } from './flight-raised.service.js';
 import { FlightReportsController } from './flight-reports.controller.js';
 import { FlightReportsService } from './flight-reports.service.js';
@@ -44,6 +45,7 @@ import { TakeAboardService } from './take-aboard.service.js';
     FlightActsService,
     FlightCardService,
     FlightDrumsService,
+    FlightPagesService,
     FlightRaisedService,
     FlightReportsService,
     FlightStoreService,

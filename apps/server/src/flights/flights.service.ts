@@ -73,6 +73,7 @@ export class FlightsService {
   }
 }
 
+/** Flights of everybody, not only those that name this person's crew. */
 export const seesAll = (me: Account): boolean =>
   mayDo(me, 'approve flight', { to: 'view' }).kind === 'allowed';
 

@@ -25,3 +25,6 @@ export const pageOf = <T>(rows: readonly T[], limit: number, placeOf: (row: T) =
   const last = items.at(-1);
   return { items, next: rows.length > limit && last !== undefined ? placeOf(last) : null };
 };
+
+/** Type of an answer that is JSON text already. */
+export const writtenOut = 'application/json; charset=utf-8';

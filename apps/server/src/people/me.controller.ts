@@ -6,9 +6,8 @@ import { Problem } from '../http/problem.js';
 import { BeforePasswordChange, Me, MySession, Public, SignedInOnly } from './access.js';
 import type { Account } from './account.table.js';
 import { cellsOf } from './permission.js';
-import type { Session } from './session.table.js';
 import { clearSessionCookie, readSessionCookie, setSessionCookie } from './session-cookie.js';
-import { csrfTokenOf, SessionsService } from './sessions.service.js';
+import { csrfTokenOf, SessionsService, type SignedIn } from './sessions.service.js';
 import { type NewPassword, newPasswordSchema, type SignIn, signInSchema } from './sign-in.schema.js';
 import { SignInService } from './sign-in.service.js';
 
@@ -40,7 +39,7 @@ export class MeController {
   @HttpCode(204)
   async signOut(
     @Me() account: Account,
-    @MySession() session: Session,
+    @MySession() session: SignedIn['session'],
     @Req() request: Request,
     @Res({ passthrough: true }) response: Response,
   ): Promise<void> {
@@ -59,7 +58,7 @@ export class MeController {
   @HttpCode(204)
   async changePassword(
     @Me() account: Account,
-    @MySession() session: Session,
+    @MySession() session: SignedIn['session'],
     @Body({ schema: newPasswordSchema }) typed: NewPassword,
   ): Promise<void> {
     await this.signIns.changePassword(account, session.id, typed);
@@ -67,7 +66,7 @@ export class MeController {
 
   @SignedInOnly()
   @Get('me/sessions')
-  async mySessions(@Me() account: Account, @MySession() current: Session) {
+  async mySessions(@Me() account: Account, @MySession() current: SignedIn['session']) {
     const sessions = await this.sessions.list(account.id);
     return {
       items: sessions.map(({ id, device, createdAt, lastSeenAt, expiresAt }) => ({

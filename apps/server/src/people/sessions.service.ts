@@ -2,8 +2,8 @@ import { createHash, randomBytes } from 'node:crypto';
 import type { Role } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager, IsNull, MoreThan } from 'typeorm';
+import { ask, prepared } from '../database/prepared.js';
 import type { Account } from './account.table.js';
-import { accountTable } from './account.table.js';
 import { type Session, sessionTable } from './session.table.js';
 
 /** Long enough for a pilot who is out of reach for a week. */
@@ -14,7 +14,7 @@ const seenEveryMs = 5 * 60_000;
 
 export interface SignedIn {
   readonly account: Account;
-  readonly session: Session;
+  readonly session: Pick<Session, 'id' | 'lastSeenAt'>;
 }
 
 export interface NotSeen {
@@ -39,23 +39,19 @@ export class SessionsService {
     return token;
   }
 
-  /** Null: no such session, an ended one, or an account that may no longer sign in. */
+  /**
+   * Null: no such session, an ended one, or an account that may no longer sign in. Asked at every request and kept
+   * nowhere: what is ended or taken away counts at once, with any number of servers.
+   */
   async find(token: string): Promise<SignedIn | null> {
-    const sessions = this.database.getRepository(sessionTable);
-    const session = await sessions.findOneBy({
-      tokenHash: hashOf(token),
-      revokedAt: IsNull(),
-      expiresAt: MoreThan(new Date()),
-    });
-    if (session === null) return null;
-    const account = await this.database
-      .getRepository(accountTable)
-      .findOneBy({ id: session.accountId, disabled: false });
-    if (account === null) return null;
-    if (Date.now() - session.lastSeenAt.getTime() > seenEveryMs) {
-      await sessions.update(session.id, { lastSeenAt: new Date(), expiresAt: inDays(idleDays) });
+    const [row] = await ask<SignedInRow>(this.database.manager, signedIn, [hashOf(token)]);
+    if (row === undefined) return null;
+    const { sessionId, lastSeenAt, ...account } = row;
+    if (Date.now() - lastSeenAt.getTime() > seenEveryMs) {
+      const now = { lastSeenAt: new Date(), expiresAt: inDays(idleDays) };
+      await this.database.getRepository(sessionTable).update(sessionId, now);
     }
-    return { account, session };
+    return { account, session: { id: sessionId, lastSeenAt } };
   }
 
   list(accountId: string): Promise<Session[]> {
@@ -93,6 +89,18 @@ export class SessionsService {
     }
   }
 }
+
+interface SignedInRow extends Account {
+  readonly sessionId: string;
+  readonly lastSeenAt: Date;
+}
+
+const signedIn = prepared(`
+  select accounts.id, name, full_name as "fullName", roles, crew, programmes, password_hash as "passwordHash",
+    one_time_password as "oneTimePassword", disabled, version, accounts.created_at as "createdAt",
+    sessions.id as "sessionId", last_seen_at as "lastSeenAt"
+  from sessions join accounts on accounts.id = account_id
+  where token_hash = $1 and revoked_at is null and expires_at > now() and not disabled`);
 
 /** A page of another site can make the browser send the cookie, but cannot read what this is made from. */
 export const csrfTokenOf = (token: string): string =>

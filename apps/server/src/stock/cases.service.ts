@@ -147,7 +147,7 @@ export class CasesService implements OnModuleInit {
     const counts = await Promise.all(
       places.map((place) => loadSlice(manager, { drums: [], batch: null, place })),
     );
-    return [...ofDrums, ...counts.flat()];
+    return [ofDrums, ...counts].flatMap(({ movements }) => movements);
   }
 
   private async notHeardFrom(count: string): Promise<readonly NotSeen[]> {

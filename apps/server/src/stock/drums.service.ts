@@ -69,8 +69,12 @@ export class DrumsService {
 
   /** By its number, or by a provisional number that was joined to it. */
   async get(number: string): Promise<DrumLife> {
-    const slice = await loadSlice(this.database.manager, { drums: [number], batch: null, place: null });
-    const state = replay(slice);
+    const { movements } = await loadSlice(this.database.manager, {
+      drums: [number],
+      batch: null,
+      place: null,
+    });
+    const state = replay(movements);
     const drum = [...state.drums.values()].find(
       (each) => each.number === number || each.alsoKnownAs.includes(number),
     );

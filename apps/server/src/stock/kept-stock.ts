@@ -1,7 +1,8 @@
 import type { BatchState, Counted, DrumState, PlaceBalance } from '@drumline/stock';
 import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
-import { DataSource, type EntityManager } from 'typeorm';
+import { DataSource } from 'typeorm';
+import { ask, prepared } from '../database/prepared.js';
 import { ClockService } from '../territory/clock.service.js';
 
 /** What stands at a place, as the rows beside the ledger say. */
@@ -24,6 +25,7 @@ export interface StandingCount {
 /** The stock of every place at one moment. */
 export interface StockNow {
   readonly places: ReadonlyMap<string, PlaceStock>;
+  readonly placesVersion: number;
   readonly batches: ReadonlyMap<string, BatchState>;
   readonly batchesVersion: number;
   /** Grows with every change of the territory. */
@@ -38,6 +40,7 @@ export interface StockNow {
 export class KeptStock {
   private kept: StockNow = {
     places: new Map(),
+    placesVersion: -1,
     batches: new Map(),
     batchesVersion: -1,
     territoryVersion: -1,
@@ -62,10 +65,8 @@ export class KeptStock {
   }
 
   async territoryVersion(): Promise<number> {
-    const [row] = await this.database.query<readonly [{ readonly version: number }]>(
-      `select ${territorySql} as version`,
-    );
-    return row.version;
+    const [row] = await ask<{ readonly version: number }>(this.database.manager, territoryVersionSql);
+    return row!.version;
   }
 
   private start(): Promise<StockNow> {
@@ -78,98 +79,97 @@ export class KeptStock {
   }
 
   private async refresh(): Promise<StockNow> {
-    const versions = await readVersions(this.database.manager);
-    if (isUpToDate(this.kept, versions)) return this.kept;
-    this.kept = await this.database.transaction('REPEATABLE READ', async (transaction) =>
-      bringUpToDate(transaction, this.kept, await readVersions(transaction), await this.clock.now()),
-    );
+    const { manager } = this.database;
+    const [versions] = await ask<Versions>(manager, versionsSql);
+    if (!isUpToDate(this.kept, versions!)) this.kept = await this.readAgain(versions!);
     return this.kept;
+  }
+
+  /** All of it in one statement: the stock of one moment. Where the territory has changed, its clock may have as well. */
+  private async readAgain({ territory }: Versions): Promise<StockNow> {
+    const isSameTerritory = this.kept.territoryVersion === territory;
+    const known = isSameTerritory ? this.kept.places : new Map<string, PlaceStock>();
+    const versions = Object.fromEntries([...known].map(([place, { version }]) => [place, version]));
+    const now = await this.clock.now();
+    const [read] = await ask<Read>(this.database.manager, changedSql, [JSON.stringify(versions), now]);
+    return withRead(known, read!);
   }
 }
 
+/** Each a sum that grows with every change, as no row ever goes. */
 interface Versions {
   readonly territory: number;
   readonly batches: number;
-  readonly balances: readonly (PlaceBalance & { readonly version: number })[];
+  readonly places: number;
 }
 
-const readVersions = async (manager: EntityManager): Promise<Versions> => {
-  const [row] = await manager.query<readonly [Versions]>(versionsSql);
-  return row;
-};
+const isUpToDate = (kept: StockNow, { territory, batches, places }: Versions): boolean =>
+  kept.territoryVersion === territory && kept.batchesVersion === batches && kept.placesVersion === places;
 
-const territorySql = '(select coalesce(sum(version), 0)::float8 from territory_entries)';
+interface Read extends Omit<Versions, 'places'> {
+  readonly balances: readonly (PlaceBalance & { readonly version: number })[];
+  readonly batchStates: readonly BatchState[];
+  /** Of the places whose version is another one than is known. */
+  readonly drums: readonly { readonly place: string; readonly data: DrumState }[];
+  readonly counts: readonly (StandingCount & { readonly place: string })[];
+}
 
-const versionsSql = `
-  select ${territorySql} as territory,
-    (select coalesce(sum(version), 0)::float8 from batch_states) as batches,
-    (select coalesce(json_agg(json_build_object('place', place, 'version', version, 'sealedDrums', sealed_drums,
-      'partUsedDrums', part_used_drums, 'emptyDrums', empty_drums, 'bookMillilitres', book_millilitres)
-      order by place), '[]') from place_balances) as balances`;
-
-const isUpToDate = (kept: StockNow, { territory, batches, balances }: Versions): boolean =>
-  kept.territoryVersion === territory &&
-  kept.batchesVersion === batches &&
-  balances.every(({ place, version }) => kept.places.get(place)?.version === version);
-
-const bringUpToDate = async (
-  transaction: EntityManager,
-  kept: StockNow,
-  { territory, batches, balances }: Versions,
-  now: Date,
-): Promise<StockNow> => {
-  const changed = balances.filter(({ place, version }) => kept.places.get(place)?.version !== version);
-  const read = await readPlaces(
-    transaction,
-    changed.map(({ place }) => place),
-    now,
-  );
+const withRead = (known: StockNow['places'], read: Read): StockNow => {
+  const places = read.balances.map(({ version, ...balance }): [string, PlaceStock] => {
+    const { place } = balance;
+    const was = known.get(place);
+    if (was?.version === version) return [place, was];
+    const drums = read.drums.filter((drum) => drum.place === place).map(({ data }) => data);
+    return [
+      place,
+      {
+        version,
+        balance,
+        drums: new Map(drums.map((drum) => [drum.number, drum])),
+        counts: read.counts.filter((count) => count.place === place),
+      },
+    ];
+  });
   return {
-    territoryVersion: territory,
-    batchesVersion: batches,
-    batches: await readBatches(transaction),
-    places: new Map(
-      balances.map(({ version, ...balance }) => {
-        const was = kept.places.get(balance.place);
-        return [balance.place, was?.version === version ? was : { version, balance, ...read(balance.place) }];
-      }),
-    ),
+    places: new Map(places),
+    placesVersion: read.balances.reduce((sum, { version }) => sum + version, 0),
+    batches: new Map(read.batchStates.map((state) => [state.batch, state])),
+    batchesVersion: read.batches,
+    territoryVersion: read.territory,
   };
 };
 
-const readPlaces = async (transaction: EntityManager, places: readonly string[], now: Date) => {
-  if (places.length === 0) return () => ({ drums: new Map<string, DrumState>(), counts: [] });
-  const drums: readonly { readonly place: string; readonly data: DrumState }[] = await transaction.query(
-    'select place, data from drums where place = any($1) order by number',
-    [places],
-  );
-  const counts: readonly (StandingCount & { readonly place: string })[] = await transaction.query(
-    lastCounts,
-    [places, now],
-  );
-  return (place: string): Pick<PlaceStock, 'drums' | 'counts'> => ({
-    drums: new Map(drums.filter((drum) => drum.place === place).map(({ data }) => [data.number, data])),
-    counts: counts.filter((count) => count.place === place),
-  });
-};
+const territorySql = '(select coalesce(sum(version), 0)::float8 from territory_entries)';
+const batchesSql = '(select coalesce(sum(version), 0)::float8 from batch_states)';
+
+const territoryVersionSql = prepared(`select ${territorySql} as version`);
+
+const versionsSql = prepared(`
+  select ${territorySql} as territory, ${batchesSql} as batches,
+    (select coalesce(sum(version), 0)::float8 from place_balances) as places`);
 
 const lastCounts = `
   select place, data as counted, exists (select from case_closings where count = counts.id) as "isClosed",
     (select coalesce(sum(millilitres), 0)::float8 from drum_steps
      where drum_steps.place = counts.place and from_at <= counts.happened_at
        and (until_at is null or until_at > counts.happened_at)) as "bookMillilitres"
-  from counts where stands and place = any($1)
+  from counts where stands and place = any(array(select place from changed))
     and not exists (select from counts as later where later.stands and later.place = counts.place
       and later.happened_at <= $2
       and (later.happened_at, later.written_at, later.id) > (counts.happened_at, counts.written_at, counts.id))
   order by place, happened_at, written_at, id`;
 
-const readBatches = async (transaction: EntityManager): Promise<ReadonlyMap<string, BatchState>> => {
-  const rows: readonly { readonly data: BatchState }[] = await transaction.query(
-    'select data from batch_states',
-  );
-  return new Map(rows.map(({ data }) => [data.batch, data]));
-};
+const changedSql = prepared(`
+  with changed as materialized (
+    select place from place_balances where version is distinct from ($1::jsonb ->> place)::bigint)
+  select ${territorySql} as territory, ${batchesSql} as batches,
+    (select coalesce(json_agg(json_build_object('place', place, 'version', version, 'sealedDrums', sealed_drums,
+      'partUsedDrums', part_used_drums, 'emptyDrums', empty_drums, 'bookMillilitres', book_millilitres)
+      order by place), '[]') from place_balances) as balances,
+    (select coalesce(json_agg(data), '[]') from batch_states) as "batchStates",
+    (select coalesce(json_agg(json_build_object('place', place, 'data', data) order by number), '[]')
+     from drums where place = any(array(select place from changed))) as drums,
+    (select coalesce(json_agg(count), '[]') from (${lastCounts}) as count) as counts`);
 
 /** The count in force at a moment: the last that had happened by then. */
 export const lastCountAt = (place: PlaceStock | undefined, at: IsoInstant): StandingCount | null =>

@@ -4,10 +4,10 @@ import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager, QueryFailedError } from 'typeorm';
 import type { Actor } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
-import { correctedBy, drawsAround, loadSlice } from './slice.js';
+import { correctedBy, loadSlice } from './slice.js';
 import { type StockRows, stockRows } from './stock-rows.js';
-import { goAlone, takeCorrected, takeTurns, waitForHolds } from './turns.js';
-import { clearStock, writeStock } from './write-stock.js';
+import { goAlone, takeCorrected, takeTurns } from './turns.js';
+import { clearStock, insertMovements, writeStock } from './write-stock.js';
 
 /** What became of a movement that was sent in. */
 export interface Appended {
@@ -51,32 +51,27 @@ export class LedgerService {
 
   /** The same id is the same movement: sent again it changes nothing. */
   async append(transaction: EntityManager, movement: Movement, by: Actor): Promise<Appended> {
-    const { isNew, kept } = await insertOne(transaction, movement, by);
-    if (!isNew) return { movement: sameOrRefused(kept, movement), isNew, raised: [] };
     const followers = this.followers.filter(({ concerns }) => concerns(movement));
     for (const { before } of followers) await before(transaction);
-    await takeCorrected(transaction, movement);
-    const chain = await correctedBy(transaction, movement);
-    const subjects = subjectsOf(movement, (id) => chain.get(id));
-    const root = [...chain.values()].at(-1)!;
-    const joined = await takeTurns(transaction, movement, root, subjects);
-    const slice = await loadSlice(transaction, subjects, {
-      known: [...chain.values(), ...(await drawsAround(transaction, root))],
-      ...(subjects.batch === null
-        ? { joined, beforeHolds: (batches) => waitForHolds(transaction, batches) }
-        : {}),
-    });
-    const before = replay(slice.filter(({ id }) => id !== movement.id));
+    const slice = await readInTurn(transaction, movement);
+    const known = slice.find(({ id }) => id === movement.id);
+    if (known !== undefined) return { movement: sameOrRefused(known, movement), isNew: false, raised: [] };
+    const before = replay(slice);
     const rows = stockRows(before, applyMovement(before, movement));
-    await writeStock(transaction, rows);
+    const kept = (await writeStock(transaction, rows, { movement, by }))!;
     for (const { after } of followers) await after(transaction, kept, by);
-    return { movement: kept, isNew, raised: rows.raised };
+    return { movement: kept, isNew: true, raised: rows.raised };
   }
 
   /** The first movements of an empty ledger. */
   async open(transaction: EntityManager, movements: readonly Movement[], by: Actor): Promise<void> {
-    for (let at = 0; at < movements.length; at += 5000)
-      await insert(transaction, movements.slice(at, at + 5000), by);
+    for (let at = 0; at < movements.length; at += 5000) {
+      const piece = { movements: movements.slice(at, at + 5000) };
+      await transaction.query(`${insertMovements} on conflict (id) do nothing`, [
+        JSON.stringify(piece),
+        by.id,
+      ]);
+    }
     await this.rebuild(transaction);
   }
 
@@ -95,38 +90,18 @@ export class LedgerService {
   }
 }
 
-interface Inserted {
-  readonly isNew: boolean;
-  /** As the database keeps it. */
-  readonly kept: Movement;
-}
-
-const insertOne = async (transaction: EntityManager, movement: Movement, by: Actor): Promise<Inserted> => {
-  const [added] = await insert(transaction, [movement], by);
-  if (added !== undefined) return { isNew: true, kept: added.data };
-  const [known] = await transaction.query<readonly [Row]>('select data from movements where id = $1', [
-    movement.id,
-  ]);
-  return { isNew: false, kept: known.data };
+/** Waits for the turn of whatever the movement is about, then reads it: nobody else changes it from then on. */
+const readInTurn = async (transaction: EntityManager, movement: Movement): Promise<readonly Movement[]> => {
+  await takeCorrected(transaction, movement);
+  const chain = await correctedBy(transaction, movement);
+  const subjects = subjectsOf(movement, (id) => chain.get(id));
+  const root = [...chain.values()].at(-1)!;
+  for (;;) {
+    const isTaken = await takeTurns(transaction, { movement, root }, subjects);
+    const slice = await loadSlice(transaction, subjects, { ids: [...chain.keys()], alike: root });
+    if (isTaken(slice)) return slice.movements;
+  }
 };
-
-interface Row {
-  readonly data: Movement;
-}
-
-/** Returns those that were not there yet. */
-const insert = (
-  transaction: EntityManager,
-  movements: readonly Movement[],
-  by: Actor,
-): Promise<readonly Row[]> => transaction.query(insertMovements, [JSON.stringify(movements), by.id]);
-
-const insertMovements = `
-  insert into movements (id, kind, happened_at, written_at, received_at, means, account_id, data)
-  select (data ->> 'id')::uuid, data ->> 'kind', (data ->> 'happenedAt')::timestamptz,
-    (data ->> 'writtenAt')::timestamptz, (data ->> 'receivedAt')::timestamptz, data ->> 'means', $2::uuid, data
-  from jsonb_array_elements($1::jsonb) with ordinality as line(data, position) order by position
-  on conflict (id) do nothing returning data`;
 
 /** When it was received is the server's word, not the sender's. */
 const sameOrRefused = (known: Movement, sent: Movement): Movement => {

@@ -1,118 +1,99 @@
 import type { Movement, Subjects } from '@drumline/stock';
 import type { EntityManager } from 'typeorm';
+import { ask, prepared } from '../database/prepared.js';
 
 interface Row {
   readonly data: Movement;
 }
 
+/** Movements that a reading of some subjects needs, and the subjects that turned out to belong to them. */
+export interface Slice {
+  readonly movements: readonly Movement[];
+  /** The drums with all numbers ever joined to them. */
+  readonly numbers: readonly string[];
+  /** Whatever these drums ever held. */
+  readonly batches: readonly string[];
+}
+
 interface SliceOptions {
-  /** The drums with all numbers ever joined to them, where that is known. */
-  readonly joined?: readonly string[];
-  /** Movements that are to be in it in any case. */
-  readonly known?: readonly Movement[];
-  /** Called with the batches of the drums before their holds are read. */
-  readonly beforeHolds?: (batches: readonly string[]) => Promise<void>;
+  /** Movements that are to be in it in any case, with what corrects them. */
+  readonly ids?: readonly string[];
+  /** Draws are in it that may be the same one as this. */
+  readonly alike?: Movement | undefined;
 }
 
 /**
  * Every movement that a reading of some subjects needs: of the drums, of every number ever joined to them, holds of
  * their batches, counts of the place, and whatever corrects any of these. A batch brings all drums that ever held it.
+ * One statement, so that all of it is of one moment.
  */
 export const loadSlice = async (
-  transaction: EntityManager,
+  manager: EntityManager,
   { drums, batch, place }: Subjects,
-  { known = [], joined, beforeHolds }: SliceOptions = {},
-): Promise<Movement[]> => {
-  const ofBatch = batch === null ? [] : await numbersOfBatch(transaction, batch);
-  const numbers = joined ?? (await joinedNumbers(transaction, [...drums, ...ofBatch]));
-  const ofDrums = numbers.length === 0 ? [] : await rows(transaction, movementsOfDrums, [numbers]);
-  const batches = batchesIn(ofDrums, batch);
-  await beforeHolds?.(batches);
-  const holds = batches.length === 0 ? [] : await rows(transaction, holdsOfBatches, [batches]);
-  const counts = place === null ? [] : await rows(transaction, countsOfPlace, [place]);
-  const found = new Map(
-    [...known, ...ofDrums, ...holds, ...counts].map((movement) => [movement.id, movement]),
-  );
-  return [...(await withCorrections(transaction, found)).values()];
-};
-
-const batchesIn = (movements: readonly Movement[], more: string | null): string[] => {
-  const named = movements.flatMap((movement) => ('batch' in movement ? [movement.batch] : []));
-  return [...new Set(more === null ? named : [...named, more])].sort();
-};
-
-/** Draws of the place of a draw so near in time that they may be the same one. */
-export const drawsAround = (transaction: EntityManager, draw: Movement | undefined): Promise<Movement[]> =>
-  draw?.kind === 'drawn'
-    ? rows(
-        transaction,
-        `select data from movements where kind = 'drawn' and place = $1
-         and happened_at between $2::timestamptz - interval '2 hours' and $2::timestamptz + interval '2 hours'`,
-        [draw.place, draw.happenedAt],
-      )
-    : Promise.resolve([]);
-
-/** The numbers with all those that joins have ever linked to them, whether or not the joins stand; sorted. */
-export const joinedNumbers = async (
-  transaction: EntityManager,
-  numbers: readonly string[],
-): Promise<string[]> => {
-  const all = new Set(numbers);
-  for (let size = -1; size !== all.size && all.size > 0; ) {
-    size = all.size;
-    const joins = await rows(
-      transaction,
-      `select data from movements where kind = 'joined' and drum = any($1)
-       union all select data from movements where kind = 'joined' and other_drum = any($1)`,
-      [[...all]],
-    );
-    for (const join of joins) if (join.kind === 'joined') all.add(join.provisional).add(join.drum);
-  }
-  return [...all].sort();
+  { ids = [], alike }: SliceOptions = {},
+): Promise<Slice> => {
+  const draw = alike?.kind === 'drawn' ? alike : undefined;
+  const [found] = await ask<Slice>(manager, sliceSql, [
+    ids,
+    drums,
+    batch,
+    place,
+    ...[draw?.place, draw?.happenedAt, draw?.millilitres],
+  ]);
+  const byId = new Map(found!.movements.map((movement) => [movement.id, movement]));
+  return { ...found!, movements: [...byId.values()] };
 };
 
 /** A movement by its id, with the one that it corrects, and so on. */
 export const correctedBy = async (
-  transaction: EntityManager,
+  manager: EntityManager,
   movement: Movement,
 ): Promise<Map<string, Movement>> => {
   const found = new Map([[movement.id, movement]]);
   for (let at: Movement | undefined = movement; at?.kind === 'corrected' && !found.has(at.corrects); ) {
-    at = (await rows(transaction, 'select data from movements where id = $1', [at.corrects]))[0];
+    const rows: readonly Row[] = await ask(manager, byIdSql, [at.corrects]);
+    at = rows[0]?.data;
     if (at !== undefined) found.set(at.id, at);
   }
   return found;
 };
 
-const withCorrections = async (
-  transaction: EntityManager,
-  found: Map<string, Movement>,
-): Promise<Map<string, Movement>> => {
-  for (let ids = [...found.keys()]; ids.length > 0; ) {
-    const corrections = await rows(transaction, 'select data from movements where corrects = any($1)', [ids]);
-    const added = corrections.filter(({ id }) => !found.has(id));
-    for (const correction of added) found.set(correction.id, correction);
-    ids = added.map(({ id }) => id);
-  }
-  return found;
-};
+const byIdSql = prepared('select data from movements where id = $1');
 
-const numbersOfBatch = async (transaction: EntityManager, batch: string): Promise<string[]> => {
-  const found = await rows(transaction, 'select data from movements where batch = $1', [batch]);
-  return found.flatMap((movement) => [
-    ...('drum' in movement ? [movement.drum] : []),
-    ...(movement.kind === 'transferred' ? [movement.into] : []),
-  ]);
-};
+/** `seed`: a query of numbers. With them all those that joins have ever linked to them, whether or not the joins stand. */
+export const joinedNumbers = (seed: string): string => `numbers (number) as (
+  ${seed}
+  union
+  select linked.number from numbers cross join lateral (
+    select other_drum as number from movements where kind = 'joined' and drum = numbers.number
+    union all
+    select drum from movements where kind = 'joined' and other_drum = numbers.number
+  ) as linked)`;
 
-const movementsOfDrums = `
-  select data from movements where drum = any($1) union all select data from movements where other_drum = any($1)`;
-const holdsOfBatches = 'select data from movements where held_batch = any($1)';
-const countsOfPlace = `select data from movements where kind = 'counted' and place = $1`;
-
-const rows = async (
-  transaction: EntityManager,
-  sql: string,
-  parameters: readonly unknown[],
-): Promise<Movement[]> =>
-  (await transaction.query<readonly Row[]>(sql, [...parameters])).map(({ data }) => data);
+const sliceSql = prepared(`
+  with recursive ${joinedNumbers(`
+    select number from (select unnest($2::text[]) as number
+      union all select drum from movements where batch = $3::text
+      union all select other_drum from movements where batch = $3::text) as named where number is not null`)},
+  of_drums as (
+    select id, batch, data from movements where drum = any(array(select number from numbers))
+    union all select id, batch, data from movements where other_drum = any(array(select number from numbers))),
+  batches as (
+    select batch from of_drums where batch is not null union select $3::text where $3::text is not null),
+  found as (
+    select id, data from of_drums
+    union all select id, data from movements where held_batch = any(array(select batch from batches))
+    union all select id, data from movements where kind = 'counted' and place = $4::text
+    union all select id, data from movements where id = any($1::uuid[])
+    union all select id, data from movements where kind = 'drawn' and place = $5::text
+      and happened_at between $6::timestamptz - interval '2 hours' and $6::timestamptz + interval '2 hours'
+      and data -> 'millilitres' = to_jsonb($7::bigint)),
+  corrected (id) as (
+    select id from (select id from found union all select unnest($1::uuid[])) as known
+    union
+    select movements.id from movements join corrected on movements.corrects = corrected.id),
+  corrections as (select data from movements where corrects = any(array(select id from corrected)))
+  select (select coalesce(json_agg(number), '[]') from numbers) as numbers,
+    (select coalesce(json_agg(batch), '[]') from batches) as batches,
+    (select coalesce(json_agg(data), '[]')
+     from (select data from found union all select data from corrections) as every_one) as movements`);

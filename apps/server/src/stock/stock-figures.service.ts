@@ -1,6 +1,6 @@
 import type { Scenario } from '@drumline/planning';
 import { litresOf } from '@drumline/stock';
-import { type IsoInstant, localDate } from '@drumline/units';
+import { type IsoDate, type IsoInstant, localDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { ClockService } from '../territory/clock.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
@@ -22,10 +22,17 @@ interface KeptTerritory {
   readonly aheadMs: number;
 }
 
+/** Figures that stand while the stock is the one they were made from, up to the next count of a clock that is ahead. */
+interface KeptFigures extends Pick<FiguresNow, 'stock' | 'figures'> {
+  readonly firstDay: IsoDate;
+  readonly until: number;
+}
+
 /** Stock figures, made again only where a place or the territory has changed, or the day. */
 @Injectable()
 export class StockFiguresService {
   private territory: KeptTerritory | null = null;
+  private last: KeptFigures | null = null;
   private readonly made = new Map<
     string,
     { readonly from: string; readonly figures: readonly PlaceFigures[] }
@@ -40,8 +47,13 @@ export class StockFiguresService {
   async current(): Promise<FiguresNow> {
     const stock = await this.kept.read();
     const scenario = await this.scenarioNow(stock.territoryVersion);
-    const figures = groupsOf(scenario, stock).flatMap((places) => this.figuresOf(places, scenario, stock));
-    return { scenario, stock, figures: new Map(figures.map((each) => [each.place, each])) };
+    const { last } = this;
+    const stands = last?.stock === stock && last.firstDay === scenario.firstDay;
+    if (stands && Date.parse(scenario.asOf) < last.until) return { scenario, stock, figures: last.figures };
+    const made = groupsOf(scenario, stock).flatMap((places) => this.figuresOf(places, scenario, stock));
+    const figures = new Map(made.map((each) => [each.place, each]));
+    this.last = { stock, figures, firstDay: scenario.firstDay, until: nextCountAfter(scenario.asOf, stock) };
+    return { scenario, stock, figures };
   }
 
   /** The territory as it is kept now, without its stock. */
@@ -88,6 +100,13 @@ const groupsOf = ({ caches, slings }: Scenario, { places }: StockNow): readonly 
     for (const place of b) groups.set(place, a);
   }
   return [...new Set(groups.values())];
+};
+
+/** In milliseconds; infinite: every count that is known has happened. */
+const nextCountAfter = (asOf: IsoInstant, { places }: StockNow): number => {
+  const counts = [...places.values()].flatMap((place) => place.counts);
+  const ahead = counts.map(({ counted }) => Date.parse(counted.happenedAt));
+  return Math.min(...ahead.filter((at) => at > Date.parse(asOf)));
 };
 
 /** Two figures made from the same are the same. */

@@ -3,26 +3,32 @@ import { Problem } from '../http/problem.js';
 import type { PlaceFigures } from './place-figures.js';
 import { type FiguresNow, StockFiguresService } from './stock-figures.service.js';
 import { stockOf } from './stock-of.js';
+import { WrittenOut } from './written-out.js';
 
-/** The stock as the pages show it. */
+/**
+ * The stock as the pages show it, as JSON text. What was written out is kept as long as the figures are the same ones,
+ * place by place, and within a minute: the ages of the counts are to the minute.
+ */
 @Injectable()
 export class StockPagesService {
+  private readonly lists = new WrittenOut<FiguresNow['figures']>();
+  private readonly items = new WrittenOut<PlaceFigures>();
+  private readonly places = new WrittenOut<PlaceFigures>();
+
   constructor(private readonly figures: StockFiguresService) {}
 
   /** Every cache in the order of the territory, then every other place where anything stands. */
-  async all() {
+  async all(): Promise<string> {
     const now = await this.figures.current();
-    const order = new Map(now.scenario.places.map(({ code }, index) => [code, index]));
-    const rank = ({ cache, place }: PlaceFigures) =>
-      (order.get(place) ?? order.size) + (cache === null ? order.size + 1 : 0);
-    const items = [...now.figures.values()].sort((a, b) => rank(a) - rank(b));
     const { asOf, firstDay, days } = now.scenario;
-    return { asOf, firstDay, days, items: items.map((each) => inShort(withAge(each, asOf))), next: null };
+    const items = this.lists.of(now.figures, asOf, (minute) => this.list(now, minute));
+    return `{"asOf":"${asOf}","firstDay":"${firstDay}","days":${days},"items":${items},"next":null}`;
   }
 
   /** One place, with its drums. */
-  async one(place: string) {
+  async one(place: string): Promise<string> {
     const now = await this.figures.current();
+    const { asOf } = now.scenario;
     const figures = now.figures.get(place);
     if (figures === undefined) {
       throw new Problem(
@@ -30,8 +36,21 @@ export class StockPagesService {
         `There is no cache at ${place} and nothing stands there. See /api/stock.`,
       );
     }
-    const { asOf } = now.scenario;
-    return { asOf, ...withAge(figures, asOf), drums: drumsAt(place, now) };
+    const fields = this.places.of(figures, asOf, (minute) =>
+      JSON.stringify({ ...withAge(figures, minute), drums: drumsAt(place, now) }).slice(1),
+    );
+    return `{"asOf":"${asOf}",${fields}`;
+  }
+
+  private list({ scenario, figures }: FiguresNow, minute: string): string {
+    const order = new Map(scenario.places.map(({ code }, index) => [code, index]));
+    const rank = ({ cache, place }: PlaceFigures) =>
+      (order.get(place) ?? order.size) + (cache === null ? order.size + 1 : 0);
+    const sorted = [...figures.values()].sort((a, b) => rank(a) - rank(b));
+    const items = sorted.map((each) =>
+      this.items.of(each, minute, () => JSON.stringify(inShort(withAge(each, minute)))),
+    );
+    return `[${items.join()}]`;
   }
 
   /** What a customer's people see: a word for each cache. */
@@ -61,7 +80,8 @@ const withAge = (figures: PlaceFigures, asOf: string) => ({
       ? null
       : {
           ...figures.lastCount,
-          ageHours: (Date.parse(asOf) - Date.parse(figures.lastCount.count.at)) / 3_600_000,
+          // A count of this very minute is no age old.
+          ageHours: Math.max(0, Date.parse(asOf) - Date.parse(figures.lastCount.count.at)) / 3_600_000,
         },
 });
 

@@ -1,7 +1,8 @@
 import { knownAtSchema } from '@drumline/contract';
-import { Controller, Get, HttpCode, Param, Post, Query } from '@nestjs/common';
+import { Controller, Get, Header, HttpCode, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { z } from 'zod';
+import { writtenOut } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
@@ -24,6 +25,7 @@ export class StockController {
   ) {}
 
   @Get()
+  @Header('Content-Type', writtenOut)
   all() {
     return this.pages.all();
   }
@@ -48,6 +50,7 @@ export class StockController {
   }
 
   @Get(':place')
+  @Header('Content-Type', writtenOut)
   one(@Param('place', place) code: string) {
     return this.pages.one(code);
   }

@@ -1,19 +1,40 @@
+import type { Movement } from '@drumline/stock';
 import type { EntityManager } from 'typeorm';
+import type { Actor } from '../audit/audit.service.js';
+import { ask, prepared } from '../database/prepared.js';
 import type { StockRows } from './stock-rows.js';
 
-/** Writes the rows that are other than before, all in one statement, and so many at a time. */
-export const writeStock = async (transaction: EntityManager, rows: StockRows): Promise<void> => {
+/** A movement that is new to the ledger. */
+interface Entered {
+  readonly movement: Movement;
+  readonly by: Actor;
+}
+
+/**
+ * Writes the rows that are other than before, all in one statement, and so many at a time; the movement that they
+ * follow from with the first of them. Returns it as the database keeps it.
+ */
+export const writeStock = async (
+  transaction: EntityManager,
+  rows: StockRows,
+  entered: Entered | null = null,
+): Promise<Movement | null> => {
+  let kept: Movement | null = null;
   const lists = Object.values(rows) as readonly (readonly unknown[])[];
   const longest = Math.max(...lists.map(({ length }) => length));
-  for (let at = 0; at < longest; at += atOnce) {
+  for (let at = 0; at === 0 || at < longest; at += atOnce) {
     const piece = Object.fromEntries(
       (Object.entries(rows) as [string, readonly unknown[]][]).map(([name, list]) => [
         name,
         list.slice(at, at + atOnce),
       ]),
     );
-    await transaction.query(writeAll, [JSON.stringify(piece)]);
+    const movements = at === 0 && entered !== null ? [entered.movement] : [];
+    const values = [JSON.stringify({ ...piece, movements }), entered?.by.id];
+    const [row] = await ask<{ readonly data: Movement }>(transaction, writeAll, values);
+    kept ??= row?.data ?? null;
   }
+  return kept;
 };
 
 const atOnce = 5000;
@@ -28,7 +49,7 @@ export const clearStock = async (transaction: EntityManager): Promise<void> => {
 };
 
 const removeDrums = `
-  delete from drums where number in (select jsonb_array_elements_text($1::jsonb -> 'drumsGone'))`;
+  delete from drums where number = any(array(select jsonb_array_elements_text($1::jsonb -> 'drumsGone')))`;
 
 const removeSteps = `
   delete from drum_steps using jsonb_to_recordset($1::jsonb -> 'stepsGone') as gone(drum text, length integer)
@@ -59,7 +80,7 @@ const writeCounts = `
   on conflict (id) do update set stands = excluded.stands`;
 
 const removeRaised = `
-  delete from raised where id in (select jsonb_array_elements_text($1::jsonb -> 'raisedGone'))`;
+  delete from raised where id = any(array(select jsonb_array_elements_text($1::jsonb -> 'raisedGone')))`;
 
 const writeRaised = `
   insert into raised (id, kind, drum, place, flight, data, raised_at)
@@ -80,8 +101,17 @@ const addToBalances = `
     book_millilitres = place_balances.book_millilitres + excluded.book_millilitres,
     version = place_balances.version + 1`;
 
+/** `$2` is the account. */
+export const insertMovements = `
+  insert into movements (id, kind, happened_at, written_at, received_at, means, account_id, data)
+  select (data ->> 'id')::uuid, data ->> 'kind', (data ->> 'happenedAt')::timestamptz,
+    (data ->> 'writtenAt')::timestamptz, (data ->> 'receivedAt')::timestamptz, data ->> 'means', $2::uuid, data
+  from jsonb_array_elements($1::jsonb -> 'movements') with ordinality as line(data, position) order by position`;
+
 // No two of them touch one row, so they may go together.
-const writeAll = `with removed_drums as (${removeDrums}), removed_steps as (${removeSteps}),
-  written_drums as (${writeDrums}), written_steps as (${writeSteps}), written_batches as (${writeBatches}),
-  written_counts as (${writeCounts}), removed_raised as (${removeRaised}), written_raised as (${writeRaised})
-  ${addToBalances}`;
+const writeAll =
+  prepared(`with entered as (${insertMovements} returning data), removed_drums as (${removeDrums}),
+  removed_steps as (${removeSteps}), written_drums as (${writeDrums}), written_steps as (${writeSteps}),
+  written_batches as (${writeBatches}), written_counts as (${writeCounts}), removed_raised as (${removeRaised}),
+  written_raised as (${writeRaised}), added_to_balances as (${addToBalances})
+  select data from entered`);

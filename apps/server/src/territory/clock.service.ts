@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { entryTable } from './entry.table.js';
+import { ask, prepared } from '../database/prepared.js';
 import type { Settings } from './kinds.js';
 
 /** The time of the territory. In a demo or a drill it is another day than on the wall. */
@@ -9,11 +9,18 @@ export class ClockService {
   constructor(private readonly database: DataSource) {}
 
   async now(): Promise<Date> {
-    const settings = await this.database
-      .getRepository(entryTable)
-      .findOneBy({ kind: 'settings', id: 'current', removed: false });
-    const start = (settings?.data as Settings | undefined)?.clockStartsAt;
-    if (settings === null || start === undefined) return new Date();
+    const [settings] = await ask<SettingsRow>(this.database.manager, settingsSql);
+    const start = settings?.data.clockStartsAt;
+    if (settings === undefined || start === undefined) return new Date();
     return new Date(Date.parse(start) + Date.now() - settings.changedAt.getTime());
   }
 }
+
+interface SettingsRow {
+  readonly data: Settings;
+  readonly changedAt: Date;
+}
+
+const settingsSql = prepared(`
+  select data, changed_at as "changedAt" from territory_entries
+  where kind = 'settings' and id = 'current' and not removed`);

@@ -40,6 +40,8 @@ interface Options {
   readonly workers?: boolean;
   /** Folder of built pages; absent: whatever is built, if anything. */
   readonly pages?: string;
+  /** Another server on the database of this one, with what is in it. */
+  readonly beside?: TestServer;
 }
 
 export const testPassword = 'a password for tests';
@@ -49,12 +51,11 @@ export const createTestServer = async ({
   content = 'demo',
   workers = false,
   pages,
+  beside,
 }: Options = {}): Promise<TestServer> => {
-  const template = content === 'empty' ? undefined : await databaseWithAccounts();
-  const name = `test_${randomUUID().replaceAll('-', '')}`;
-  const databaseUrl = await createDatabase(inject('postgresUrl'), name, template);
+  const databaseUrl = beside?.databaseUrl ?? (await newDatabase(content));
   const { platform, app, log, close } = await open(databaseUrl, pages);
-  if (content === 'demo') {
+  if (content === 'demo' && beside === undefined) {
     const document = await readFile(join(rootFolder, 'seeds', 'hollowtarn.json'), 'utf8');
     await app.get(ScenariosService).import(document, false, theProgram);
   }
@@ -76,6 +77,11 @@ export const createTestServer = async ({
     log,
     close,
   };
+};
+
+const newDatabase = async (content: Options['content']): Promise<string> => {
+  const template = content === 'empty' ? undefined : await databaseWithAccounts();
+  return createDatabase(inject('postgresUrl'), `test_${randomUUID().replaceAll('-', '')}`, template);
 };
 
 /**
