@@ -17,7 +17,7 @@ export interface RunOptions {
 }
 
 /** Milliseconds after which progress is told again though nothing changed. */
-const TELL_AFTER = 900;
+const TELL_AFTER = 700;
 
 export type Run = ReturnType<typeof startRun>;
 

@@ -1,11 +1,14 @@
 import type { LinearProgram, OpenProgram } from '../milp/linear-program.js';
 import type { Problem } from '../problem.js';
 import { dualValue, withAllowedSigns } from './dual-value.js';
-import { firstPatterns, priceRoutes } from './price-routes.js';
+import { firstPatterns, guessedDuals, priceRoutes } from './price-routes.js';
 import { Pricing } from './pricing.js';
 import { columnOf, type Pattern, type Relaxation, relaxationOf } from './relaxation.js';
+import { spreadDuals } from './spread-duals.js';
 
 export interface BoundOptions {
+  /** The bound of the problem with all its days as one (`wholeHorizon`), where it is known: to begin from. */
+  readonly inAll?: RelaxationBound;
   /** Milliseconds from any moment; only differences count. */
   readonly clock: () => number;
   readonly shouldStop?: () => boolean;
@@ -69,13 +72,26 @@ function generateColumns(
 ): RelaxationBound {
   const { program, units } = relaxation;
   const end = options.clock() + (options.timeLimitSeconds ?? Number.POSITIVE_INFINITY) * 1000;
-  const patterns = firstPatterns(relaxation, pricing);
+  const tell = (found: number, reach: number) =>
+    options.onProgress?.({
+      round: rounds,
+      bound: found * units.centsPerCost,
+      reach: reach * units.centsPerCost,
+      columns: patterns.length,
+    });
+  const first = options.inAll && withAllowedSigns(program, spreadDuals(relaxation, options.inAll));
+  const patterns = firstPatterns(relaxation, pricing, first ?? guessedDuals(relaxation, pricing));
   master.addColumns(patterns.map((pattern) => columnOf(relaxation, pattern)));
   let bound = Number.NEGATIVE_INFINITY;
-  let best: Float64Array = new Float64Array(program.rows.length);
+  let best: Float64Array<ArrayBufferLike> = new Float64Array(program.rows.length);
   let values: number[] = [];
   let rounds = 0;
   let converged = false;
+  if (first) {
+    best = priceRoutes(relaxation, pricing, first).duals;
+    bound = dualValue(program, best);
+    tell(bound, Number.POSITIVE_INFINITY);
+  }
   while (!converged) {
     const left = (end - options.clock()) / 1000;
     const stop = options.shouldStop;
@@ -101,12 +117,7 @@ function generateColumns(
       patterns.push(...attractive);
       master.addColumns(attractive.map((pattern) => columnOf(relaxation, pattern)));
     }
-    options.onProgress?.({
-      round: rounds,
-      bound: bound * units.centsPerCost,
-      reach: reach * units.centsPerCost,
-      columns: patterns.length,
-    });
+    tell(bound, reach);
   }
   pricing.setDuals(best);
   return {

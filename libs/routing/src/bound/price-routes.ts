@@ -47,16 +47,10 @@ export function priceRoutes(relaxation: Relaxation, pricing: Pricing, duals: Flo
 const FIRST_GUESS = 1.15;
 
 /** Kinds of vehicle at a home that each store is offered to begin with. */
-const FIRST_GROUPS = 3;
+const FIRST_GROUPS = 2;
 
-/**
- * Patterns to begin with: the best through each store on each day where a pack is worth about what the cheapest full
- * route to the store costs per pack. Without them the first rounds only find out
- * that unmet demand is dear.
- */
-export function firstPatterns(relaxation: Relaxation, pricing: Pricing): Pattern[] {
-  const { problem, stores, program } = relaxation;
-  const { flat } = pricing;
+/** Duals to begin with: a pack is worth about what the cheapest full route to the store costs per pack. */
+export function guessedDuals({ problem, stores, program }: Relaxation, { flat }: Pricing): Float64Array {
   const worth = new Float64Array(problem.stores.length).fill(Number.POSITIVE_INFINITY);
   eachRouteDay(flat, problem.days, (route, _, condition) => {
     const packs = flat.legPacks[flat.legsAt[condition]];
@@ -69,6 +63,16 @@ export function firstPatterns(relaxation: Relaxation, pricing: Pricing): Pattern
     for (const row of balance ?? [])
       duals[row] = Number.isFinite(worth[store]) ? FIRST_GUESS * worth[store] : 0;
   });
+  return duals;
+}
+
+/**
+ * Patterns to begin with: the best through each store on each day under duals near the right ones. Without them the
+ * first rounds only find out that unmet demand is dear.
+ */
+export function firstPatterns(relaxation: Relaxation, pricing: Pricing, duals: Float64Array): Pattern[] {
+  const { problem } = relaxation;
+  const { flat } = pricing;
   pricing.setDuals(duals);
   const through = new BestThrough(problem.stores.length * problem.days, relaxation.vehicles.length);
   eachRouteDay(flat, problem.days, (route, day, condition) => {

@@ -8,7 +8,9 @@ import { randomProblem, type Size } from '../testing/random-problem.js';
 import { validate } from '../validate.js';
 import { assignVehicles } from './assign-vehicles.js';
 import { fullDrops, horizonStart } from './horizon-start.js';
+import { lowerBound } from './lower-bound.js';
 import { placeByUrgency } from './place-by-urgency.js';
+import { wholeHorizon } from './whole-horizon.js';
 
 const small: Size = {
   days: 5,
@@ -30,7 +32,8 @@ describe('horizon start', () => {
   it('gives plans that pass the check, whatever the problem', async () => {
     await fc.assert(
       fc.asyncProperty(plannable, async (problem) => {
-        const plan = await horizonStart(problem, handRule(problem), { clock: () => 0, mostNodes: 20 });
+        const { known } = await lowerBound(wholeHorizon(problem), { clock: () => 0 });
+        const plan = await horizonStart(problem, known, { from: handRule(problem), mostNodes: 20 });
         if (plan) expect(checkPlan(problem, plan).faults).toEqual([]);
       }),
       { numRuns: 25 },

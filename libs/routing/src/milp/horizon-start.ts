@@ -1,12 +1,12 @@
 import { eachRouteDay } from '../bound/flat-routes.js';
-import type { BoundOptions, RelaxationBound } from '../bound/lower-bound.js';
+import type { RelaxationBound } from '../bound/lower-bound.js';
 import type { Plan } from '../plan.js';
 import type { Problem } from '../problem.js';
 import { solveWithHighs } from './highs.js';
 import { horizonProgram, type Round } from './horizon-program.js';
-import { lowerBound } from './lower-bound.js';
+import type { SolveLimits } from './linear-program.js';
 import { placeByUrgency } from './place-by-urgency.js';
-import { conditionsOf, wholeHorizon } from './whole-horizon.js';
+import { conditionsOf } from './whole-horizon.js';
 
 // Rounds in the integer program: so many for each store, and at least.
 const ROUNDS_PER_STORE = 20;
@@ -15,33 +15,21 @@ const LEAST_ROUNDS = 1200;
 /** Closer to its bound the integer program gives no better starts (docs/model.md): only later ones. */
 const CLOSE_ENOUGH = 0.008;
 
-export interface HorizonLimits extends Pick<BoundOptions, 'clock' | 'shouldStop' | 'timeLimitSeconds'> {
-  /** Nodes after which the integer program is given up. */
-  readonly mostNodes: number;
-}
-
 /**
  * A plan to start the search from: first which rounds are made in the whole horizon, by an integer program without
- * days, then on which day each, the most urgent first. `from` is where the program starts. Null: HiGHS found
- * nothing in the time.
+ * days, then on which day each, the most urgent first. `inAll`: the bound of the problem with all its days as one; `from` is where the
+ * program starts. Null: HiGHS found nothing in the time.
  */
 export async function horizonStart(
   problem: Problem,
-  from: Plan,
-  limits: HorizonLimits,
+  inAll: RelaxationBound,
+  { from, ...limits }: SolveLimits & { readonly from: Plan },
 ): Promise<Plan | null> {
-  const { clock, shouldStop, timeLimitSeconds, mostNodes } = limits;
-  const began = clock();
-  const { known, converged } = await lowerBound(wholeHorizon(problem), limits);
-  const left = (timeLimitSeconds ?? Number.POSITIVE_INFINITY) - (clock() - began) / 1000;
-  if (!converged || left <= 0) return null;
-  const likely = withPlan(likelyRounds(known), from);
+  const likely = withPlan(likelyRounds(inAll), from);
   const { rounds, times } = likely;
-  const { program, firstRound } = horizonProgram(problem, known.relaxation, likely);
+  const { program, firstRound } = horizonProgram(problem, inAll.relaxation, likely);
   const solution = await solveWithHighs(program, {
-    mostNodes,
-    ...(shouldStop && { shouldStop }),
-    ...(Number.isFinite(left) && { timeLimitSeconds: left }),
+    ...limits,
     relativeGap: CLOSE_ENOUGH,
     start: { columns: rounds.map((_, at) => firstRound + at), values: times },
   });

@@ -11,6 +11,7 @@ import { randomProblem, type Size } from '../testing/random-problem.js';
 import { validate } from '../validate.js';
 import { lowerBound } from './lower-bound.js';
 import { polish } from './polish.js';
+import { wholeHorizon } from './whole-horizon.js';
 
 const tiny: Size = {
   days: 2,
@@ -84,6 +85,24 @@ describe('lower bound', () => {
           shouldStop: () => rounds >= Math.ceil(full.rounds / 2),
         });
         expect(stopped.bound).toBeLessThanOrEqual(full.bound + 1e-3);
+      }),
+      { numRuns: 40 },
+    );
+  }, 60_000);
+
+  it('begun from all days as one, it holds from the first and ends at the same bound', async () => {
+    await fc.assert(
+      fc.asyncProperty(plannable(small), async (problem) => {
+        const { known: inAll } = await lowerBound(wholeHorizon(problem), { clock });
+        const bounds: number[] = [];
+        const full = await lowerBound(problem, { clock });
+        const begun = await lowerBound(problem, {
+          clock,
+          inAll,
+          onProgress: ({ bound }) => bounds.push(bound),
+        });
+        for (const bound of bounds) expect(bound).toBeLessThanOrEqual(full.bound + 1e-3);
+        expect(begun.bound).toBeCloseTo(full.bound, 1);
       }),
       { numRuns: 40 },
     );

@@ -2,12 +2,12 @@ import type { RelaxationBound } from '../bound/lower-bound.js';
 import { promisingPatterns, promisingRoutes } from '../bound/promising-patterns.js';
 import { costOf } from '../cost.js';
 import type { Bound, MethodLimits, Methods } from '../methods.js';
-import type { Plan } from '../plan.js';
 import type { Problem } from '../problem.js';
 import { search } from '../solvers/search/search.js';
 import { horizonStart } from './horizon-start.js';
 import { lowerBound } from './lower-bound.js';
 import { polish } from './polish.js';
+import { wholeHorizon } from './whole-horizon.js';
 
 /** Rounds of search after the horizon program: most of what is missing is found at once. */
 const FIRST_SEARCH_ROUNDS = 500;
@@ -38,9 +38,11 @@ export function highsMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
     bound: async (problem, limits) => {
       const began = limits.clock();
       const left = () => (limits.seconds ?? Number.POSITIVE_INFINITY) - (limits.clock() - began) / 1000;
-      if (limits.seconds !== null) await byHorizon(problem, limits, START_SHARE * limits.seconds);
+      const inAll = (await lowerBound(wholeHorizon(problem), optionsOf(limits))).known;
+      if (limits.seconds !== null) await byHorizon(problem, inAll, limits);
       const found = await lowerBound(problem, {
         ...optionsOf(limits),
+        inAll,
         ...(limits.seconds !== null && { timeLimitSeconds: Math.max(0, left()) }),
         onProgress: (progress) => limits.onProgress({ bound: progress.bound }),
       });
@@ -93,11 +95,12 @@ async function proveSmall(
 }
 
 /** Tells of a good plan to start the long search from, before the bound is known. */
-async function byHorizon(problem: Problem, limits: MethodLimits, seconds: number): Promise<void> {
+async function byHorizon(problem: Problem, inAll: RelaxationBound, limits: MethodLimits): Promise<void> {
   const { clock, shouldStop, onProgress } = limits;
+  const seconds = START_SHARE * (limits.seconds ?? 0);
   const end = clock() + seconds * 1000;
-  const horizon = await horizonStart(problem, limits.latest(), {
-    clock,
+  const horizon = await horizonStart(problem, inAll, {
+    from: limits.latest(),
     shouldStop,
     mostNodes: HORIZON_NODES,
     timeLimitSeconds: seconds,

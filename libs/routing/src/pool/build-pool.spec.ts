@@ -60,10 +60,17 @@ describe('buildPool', () => {
       conditionsKey: (_, stops, day) => (stops[0] === 1 && day === 2 ? null : day % 2),
       conditionsOf: (start, stops, day) => {
         asked++;
-        return rules.conditionsOf(start, stops, day);
+        const dry = rules.conditionsOf(start, stops, day);
+        return dry && { ...dry, legPacks: dry.legPacks.map((packs) => packs - (day % 2)) };
       },
     });
     expect(routes[0].conditionByDay).toEqual([0, 1, -1, 1]);
     expect(asked).toBe(6);
+  });
+
+  it('a wet day that takes as much as a dry one is met by the same conditions', () => {
+    const [route] = buildPool({ ...rules, conditionsKey: (_start, _stops, day) => day });
+    expect(route.conditions).toHaveLength(1);
+    expect(route.conditionByDay).toEqual([0, 0]);
   });
 });

@@ -84,13 +84,32 @@ function routeThrough(rules: PoolRules, start: Start, stops: readonly number[]):
     const seen = known.get(key);
     if (seen !== undefined) return seen;
     const found = rules.conditionsOf(start, stops, day);
-    const index = found && reachesAll(found) ? conditions.push(found) - 1 : -1;
+    const index = found && reachesAll(found) ? indexIn(conditions, asAboard(found)) : -1;
     known.set(key, index);
     return index;
   });
   if (conditions.length === 0) return null;
   const crewGroup = rules.crewGroupOf(start, stops);
   return { ...start, stops, end: start.source, conditions, conditionByDay, crewGroup };
+}
+
+/** What is aboard never grows along a route, so a leg's limit holds for the legs after it. */
+function asAboard(conditions: RouteConditions): RouteConditions {
+  let least = Number.POSITIVE_INFINITY;
+  return { ...conditions, legPacks: conditions.legPacks.map((packs) => (least = Math.min(least, packs))) };
+}
+
+/** Where conditions like these stand in the list; they are added where none do. */
+function indexIn(known: RouteConditions[], { legPacks, ...rest }: RouteConditions): number {
+  const same = known.findIndex(
+    (one) =>
+      one.blockHours === rest.blockHours &&
+      one.dutyHours === rest.dutyHours &&
+      one.cost === rest.cost &&
+      one.ownUse === rest.ownUse &&
+      one.legPacks.every((packs, leg) => packs === legPacks[leg]),
+  );
+  return same >= 0 ? same : known.push({ ...rest, legPacks }) - 1;
 }
 
 /** At least one pack for every stop still ahead, on every leg; else a shorter round does the same for less. */

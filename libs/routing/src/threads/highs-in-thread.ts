@@ -1,9 +1,10 @@
 import { Worker } from 'node:worker_threads';
-import type { Bound, MethodLimits, Methods, Plan, Polished, Problem } from '../index.js';
+import type { Bound, MethodLimits, Methods, Plan, Polished } from '../index.js';
+import { type SharedProblem, shareProblem } from './shared-problem.js';
 
 /** What the worker is given at the start. */
 export interface HighsWorld {
-  readonly problem: Problem;
+  readonly problem: SharedProblem;
   /** Its first figure is set to 1 to end what is being done. */
   readonly stop: Int32Array<SharedArrayBuffer>;
 }
@@ -35,7 +36,9 @@ export function highsInThread(): Required<Pick<Methods, 'bound' | 'polish' | 're
   let worker: Worker | null = null;
   return {
     bound: async (problem, limits) => {
-      worker = new Worker(workerFile, { workerData: { problem, stop } satisfies HighsWorld });
+      worker = new Worker(workerFile, {
+        workerData: { problem: shareProblem(problem), stop } satisfies HighsWorld,
+      });
       const request = {
         kind: 'bound',
         plan: limits.latest(),

@@ -2,8 +2,10 @@ import { type MessagePort, parentPort, receiveMessageOnPort, workerData } from '
 import type { MethodLimits, Plan } from '../index.js';
 import { highsMethods } from '../milp/index.js';
 import type { HighsMessage, HighsRequest, HighsWorld } from './highs-in-thread.js';
+import { problemOf } from './shared-problem.js';
 
-const { problem, stop } = workerData as HighsWorld;
+const { problem: shared, stop } = workerData as HighsWorld;
+const problem = problemOf(shared);
 const port = parentPort as MessagePort;
 const send = (message: HighsMessage) => port.postMessage(message);
 const methods = highsMethods();

@@ -1,9 +1,10 @@
 import { Worker } from 'node:worker_threads';
 import type { Plan, Problem, SearchNews, SearchOptions, SearchResult } from '../index.js';
+import { type SharedProblem, shareProblem } from './shared-problem.js';
 
 /** What a search worker is given. */
 export interface SearchTask {
-  readonly problem: Problem;
+  readonly problem: SharedProblem;
   readonly from: Plan;
   readonly seed: number;
   readonly budget: SearchOptions['budget'];
@@ -77,7 +78,7 @@ export class SearchTeam {
       'seconds' in options.budget
         ? { seconds: Math.max(0, options.budget.seconds - (options.clock() - this.began) / 1000) }
         : options.budget;
-    const task: SearchTask = { problem, from, seed, budget, routes, stop };
+    const task: SearchTask = { problem: shareProblem(problem), from, seed, budget, routes, stop };
     const member: Member = {
       worker: new Worker(workerFile, { workerData: task }),
       latest: null,

@@ -1,8 +1,10 @@
 import { type MessagePort, parentPort, receiveMessageOnPort, workerData } from 'node:worker_threads';
 import { type SearchNews, type SearchProgress, search } from '../index.js';
 import type { SearchMessage, SearchTask } from './search-team.js';
+import { problemOf } from './shared-problem.js';
 
-const { problem, from, seed, budget, routes, stop } = workerData as SearchTask;
+const { problem: shared, from, seed, budget, routes, stop } = workerData as SearchTask;
+const problem = problemOf(shared);
 const port = parentPort as MessagePort;
 let sent = Number.POSITIVE_INFINITY;
 
