@@ -171,6 +171,30 @@ describe('a report out of its turn', () => {
   });
 });
 
+describe('who may report what was flown', () => {
+  const may: readonly (readonly [Parameters<FlightDesk['server']['as']>[0], number])[] = [
+    ['operations manager', 403],
+    ['dispatcher', 200],
+    ['pilot', 200],
+    ['helicopter crew', 200],
+    ['storekeeper', 403],
+    ['fuel quality', 403],
+    ['accounts', 403],
+    ['engineering', 403],
+    ['set-up', 403],
+    ['field leader', 403],
+  ];
+  it.each(may)('%s: %i', async (role, status) => {
+    const who = await desk.server.as(role);
+    for (const kind of ['take off', 'land', 'turn back', 'end elsewhere']) {
+      const place = kind === 'take off' ? {} : { place: 'XMER' };
+      expect([kind, (await desk.report(who, 'F11', kind, place)).status]).toEqual([kind, status]);
+    }
+    const reads = (await who.get('/api/flight-reports')).status;
+    expect(reads).toBe(role === 'field leader' ? 403 : 200);
+  });
+});
+
 describe('a report that is kept', () => {
   it('is never changed or taken away: the database refuses both', async () => {
     expect((await reportsOf('F09')).length).toBeGreaterThan(0);

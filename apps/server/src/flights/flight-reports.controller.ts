@@ -1,26 +1,27 @@
 import { type FlightReportBody, flightReportSchema } from '@drumline/contract';
 import { Body, Controller, Get, Param, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { Me, OfTheOperator } from '../people/access.js';
+import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { type FlightReportsQuery, flightReportsQuery, reportId } from './flight-query.js';
 import { FlightReportsService } from './flight-reports.service.js';
 
 /**
  * What comes in from a crew, by phone or by radio through the dispatcher, perhaps hours later: no version is asked for.
- * Who may enter what is asked by the service: it depends on the kind of report and on whose flight it is.
+ * Whoever brings drums may report; what they may is asked by the service: it depends on the kind and on whose flight it is.
  */
 @ApiTags('flight reports')
-@OfTheOperator()
 @Controller('api/flight-reports')
 export class FlightReportsController {
   constructor(private readonly reports: FlightReportsService) {}
 
+  @OfTheOperator()
   @Get()
   list(@Query({ schema: flightReportsQuery }) query: FlightReportsQuery) {
     return this.reports.list(query);
   }
 
+  @Act('delivery', 'enter', { conditions: 'asked by the route' })
   @Put(':id')
   put(
     @Param('id', { schema: reportId }) id: string,
