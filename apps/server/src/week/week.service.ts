@@ -37,6 +37,7 @@ export class WeekService {
       today: scenario.firstDay,
       days: dates.map((date) => ({ date, noFlying: scenario.noFlyingDays.includes(date) })),
       aircraft: scenario.aircraft,
+      caches: scenario.caches.map(({ place }) => place),
       flights: flights.filter(isShown).map(weekFlight),
       booked: await this.booked(board, dates, new Set(standing.map(({ id }) => id))),
       landings: landingsOf(standing.filter(isShown), scenario.places),

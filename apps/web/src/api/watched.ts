@@ -1,6 +1,7 @@
 /** Which kinds of /api/changes make an answer another one, by the first word of its path. */
 const watched: Readonly<Record<string, readonly string[]>> = {
-  flights: ['flights', 'stock', 'surfaceReports'],
+  flights: ['flights', 'stock', 'surfaceReports', 'territory'],
+  week: ['flights', 'plans', 'stock', 'surfaceReports', 'territory'],
   plans: ['plans'],
   'surface-reports': ['surfaceReports'],
   proposals: ['proposals'],

@@ -3,7 +3,7 @@ export { Dialog } from './dialog.js';
 export { Choice, Entry, Tick } from './entry.js';
 export { Field, Fields, TitleBlock } from './field.js';
 export { type Key, keysOfThePage, listenForKeys, singleKeys, useKeys, useSingleKeys } from './keys.js';
-export { type Level, LevelMark, LevelShape, StateWord, SurfaceWord } from './marks.js';
+export { type Level, LevelMark, LevelShape, Lock, StateWord, SurfaceWord } from './marks.js';
 export { EmptyLine, MessageLine, ProblemLine, StaleLine } from './message.js';
 export { bothOf, Picture } from './picture.js';
 export { figure, inWords, Qty, type Unit } from './qty.js';

@@ -52,7 +52,8 @@ const shapes: Readonly<Record<Level, React.ReactNode>> = {
   held: <path d="M0 6H12" stroke="var(--ink)" strokeWidth="2" />,
 };
 
-const lock = (
+/** Beside the word: frozen, a re-plan leaves it alone. */
+export const Lock = () => (
   <svg className="mark" viewBox="0 0 12 12" aria-hidden="true">
     <path d="M3.5 6V4a2.5 2.5 0 0 1 5 0v2" fill="none" stroke="var(--ink)" strokeWidth="1.5" />
     <rect x="2" y="6" width="8" height="5.5" fill="var(--ink)" />
@@ -72,7 +73,7 @@ export const StateWord = ({ state, frozen, needsDecision }: StateWordProps) => (
     {needsDecision && <span className="band">Needs a decision</span>}
     {frozen && (
       <>
-        {lock}
+        <Lock />
         <span className="unseen">Frozen, </span>
       </>
     )}

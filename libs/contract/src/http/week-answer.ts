@@ -20,6 +20,8 @@ export interface WeekAnswer {
   readonly today: IsoDate;
   readonly days: readonly { readonly date: IsoDate; readonly noFlying: boolean }[];
   readonly aircraft: Scenario['aircraft'];
+  /** Places that drums may be flown to. */
+  readonly caches: readonly string[];
   readonly flights: readonly WeekFlight[];
   readonly booked: readonly WeekBooked[];
   /** Drums that standing flights land, by day and place. */

@@ -1,15 +1,186 @@
-import { useCalendar } from '../../api/index.js';
+import './week.css';
+import './week-print.css';
+import { addDays } from '@drumline/units';
+import { type ReactNode, useCallback, useEffect, useRef } from 'react';
+import { useLocation, useSearchParams } from 'wouter';
+import { type Calendar, type Read, useCalendar, useMe, useRead, useSettings } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { EmptyLine, TitleBlock } from '../../ui/index.js';
+import { Button, EmptyLine, Field, Picture, SurfaceWord, TitleBlock } from '../../ui/index.js';
+import { firstToDecide } from './board-rows.js';
+import { CostLine } from './cost-line.js';
+import { BookedCard, DecisionCard } from './decision-card.js';
+import { Legend } from './legend.js';
+import { emptyWords, TallyLine } from './tally-line.js';
+import { WeekBoard } from './week-board.js';
+import { type Week, weekSchema } from './week-read.js';
 
-export const WeekPage = (_: PageProps) => {
-  const { date, today } = useCalendar();
+/** Buttons of the whole page: those of `plan/` and `compare/` are put here. */
+const pageActs: readonly ReactNode[] = [];
+
+export const WeekPage = ({ at }: PageProps) => {
+  const calendar = useCalendar();
+  const [search] = useSearchParams();
+  const query = search.toString();
+  const read = useLast(useRead(`/api/week${query === '' ? '' : `?${query}`}`, weekSchema));
   return (
     <>
-      <TitleBlock title="Week" sub={date(today)} />
-      <div className="work">
-        <EmptyLine>This page is being built.</EmptyLine>
-      </div>
+      <WeekTitle week={read.value} calendar={calendar} />
+      <Picture read={read}>{(week) => <OpenWeek week={week} calendar={calendar} chosen={at[0]} />}</Picture>
     </>
+  );
+};
+
+/** Other days are being read: those before stay until they are there. */
+const useLast = (read: Read<Week>): Read<Week> => {
+  const last = useRef<Week>(undefined);
+  useEffect(() => {
+    if (read.value !== undefined) last.current = read.value;
+  }, [read.value]);
+  return { ...read, value: read.value ?? last.current };
+};
+
+const WeekTitle = ({ week, calendar }: { readonly week: Week | undefined; readonly calendar: Calendar }) => {
+  const [first, last] = [week?.days[0], week?.days.at(-1)];
+  return (
+    <TitleBlock
+      title="Week"
+      sub={first && last && `${calendar.day(first.date)} to ${calendar.date(last.date).slice(4)}`}
+      acts={pageActs.length > 0 ? pageActs : undefined}
+    >
+      {week !== undefined && <PlanFields week={week} calendar={calendar} />}
+    </TitleBlock>
+  );
+};
+
+const PlanFields = ({
+  week: { plan, heardSince },
+  calendar,
+}: {
+  readonly week: Week;
+  readonly calendar: Calendar;
+}) => (
+  <>
+    <Field label="Plan" note={plan === null ? undefined : 'standing'}>
+      {plan === null ? 'none yet' : plan.number}
+    </Field>
+    {plan !== null && (
+      <Field label="By the facts of" note={`accepted by ${plan.acceptedByName}`}>
+        {calendar.when(plan.asOf)}
+      </Field>
+    )}
+    {heardSince.length > 0 && (
+      <Field label="Changed since the plan">
+        {heardSince.slice(-3).map(({ place, state, at }) => (
+          <span key={`${place} ${at}`} className="heard-since">
+            {place} <SurfaceWord state={state as 'soft'} /> <small>{calendar.when(at)}</small>
+          </span>
+        ))}
+        {heardSince.length > 3 && <small> and {heardSince.length - 3} more</small>}
+      </Field>
+    )}
+  </>
+);
+
+interface OpenWeekProps {
+  readonly week: Week;
+  readonly calendar: Calendar;
+  readonly chosen: string | undefined;
+}
+
+const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
+  const currency = useSettings().value?.data.currency ?? '';
+  const selected = chosen ?? firstToDecide(week);
+  const { open, side, backToBoard } = useOpen(selected);
+  const flight = week.flights.find(({ id }) => id === selected);
+  const booked = week.booked.find(({ id }) => id === selected);
+  return (
+    <div className="work-and-side week">
+      <div className="work">
+        <CostLine cost={week.cost} flights={week.flightsCosted} plan={week.plan} currency={currency} />
+        <div className="week-under-cost">
+          <TallyLine week={week} calendar={calendar} />
+          <OtherDays week={week} />
+        </div>
+        {!week.flights.some(({ state }) => state === 'offered') && (
+          <EmptyLine>{emptyWords(week, calendar)}</EmptyLine>
+        )}
+        <WeekBoard week={week} calendar={calendar} selected={selected} onOpen={open} />
+        <Legend />
+        <PrintFoot calendar={calendar} />
+      </div>
+      <aside ref={side} className="side week-card" aria-label="Decision card" onKeyDown={backToBoard}>
+        {flight !== undefined ? (
+          <DecisionCard key={flight.id} flight={flight} week={week} calendar={calendar} />
+        ) : booked !== undefined ? (
+          <BookedCard booked={booked} calendar={calendar} />
+        ) : (
+          <EmptyLine>
+            {selected === undefined
+              ? 'No flight to decide on. The arrows move on the board, Enter opens a card.'
+              : `${selected} is not among the flights of these days.`}
+          </EmptyLine>
+        )}
+      </aside>
+    </div>
+  );
+};
+
+/** The chosen flight stands in the address. By key the focus goes into the card, and Esc brings it back. */
+const useOpen = (selected: string | undefined) => {
+  const [, navigate] = useLocation();
+  const side = useRef<HTMLElement>(null);
+  const wantsCard = useRef(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: when another flight's card is there
+  useEffect(() => {
+    if (wantsCard.current) focusCard(side.current);
+    wantsCard.current = false;
+  }, [selected]);
+  const open = useCallback(
+    (id: string, byKey: boolean) => {
+      wantsCard.current = byKey && id !== selected;
+      if (byKey && id === selected) focusCard(side.current);
+      navigate(`/week/${encodeURIComponent(id)}${window.location.search}`, { replace: true });
+    },
+    [navigate, selected],
+  );
+  const backToBoard = (event: React.KeyboardEvent) => {
+    if (event.key !== 'Escape' || event.defaultPrevented || selected === undefined) return;
+    document.querySelector<HTMLElement>(`.week-board [data-flight="${CSS.escape(selected)}"]`)?.focus();
+  };
+  return { open, side, backToBoard };
+};
+
+const focusCard = (card: HTMLElement | null): void => card?.querySelector<HTMLElement>('#week-card')?.focus();
+
+const OtherDays = ({ week }: { readonly week: Week }) => {
+  const [, setSearch] = useSearchParams();
+  const first = week.days[0]!.date;
+  const count = week.days.length;
+  const show = (from: string, days: number) => setSearch({ from, days: String(days) }, { replace: true });
+  return (
+    <span className="other-days">
+      <Button small press="[" onPress={() => show(addDays(first, -7), count)}>
+        Earlier
+      </Button>
+      <Button small press="]" onPress={() => show(addDays(first, 7), count)}>
+        Later
+      </Button>
+      <Button small press="w" onPress={() => show(first, count > 7 ? 7 : 14)}>
+        {count > 7 ? '7 days' : '14 days'}
+      </Button>
+    </span>
+  );
+};
+
+const PrintFoot = ({ calendar }: { readonly calendar: Calendar }) => {
+  const { fullName } = useMe();
+  return (
+    <div className="week-foot">
+      <p>
+        Printed {calendar.date(calendar.now)}, {calendar.time(calendar.now)}, {fullName}. A later print
+        replaces it: throw this one away then. Planning figures: the commander's approved data decide.
+      </p>
+      <p className="by-hand">Changes by hand, time, name</p>
+    </div>
   );
 };

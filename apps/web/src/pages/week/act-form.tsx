@@ -1,0 +1,42 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import { Button } from '../../ui/index.js';
+
+interface ActFormProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly onSubmit: () => void;
+  readonly acts: ReactNode;
+  readonly children: ReactNode;
+}
+
+/** What an act wants to know, at the foot of the card: the card above it stays to be read. Esc takes it back. */
+export const ActForm = ({ title, onClose, onSubmit, acts, children }: ActFormProps) => {
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    form.current?.querySelector<HTMLElement>('select, input')?.focus();
+    form.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
+  return (
+    <form
+      ref={form}
+      className="act-form"
+      aria-label={title}
+      onSubmit={(event) => {
+        event.preventDefault();
+        onSubmit();
+      }}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return;
+        event.stopPropagation();
+        onClose();
+      }}
+    >
+      <h3>{title}</h3>
+      {children}
+      <div className="acts">
+        {acts}
+        <Button onPress={onClose}>Leave it</Button>
+      </div>
+    </form>
+  );
+};

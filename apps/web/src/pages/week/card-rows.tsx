@@ -1,0 +1,232 @@
+import type { ReactNode } from 'react';
+import { type Calendar, useSettings } from '../../api/index.js';
+import { inWords, type Level, LevelMark, SurfaceWord } from '../../ui/index.js';
+import { CardCost } from './card-cost.js';
+import { CardLimits } from './card-limits.js';
+import type { Card, Heard, Planned, Today } from './card-read.js';
+import { crewWords, heardWords } from './card-words.js';
+import type { WeekFlight } from './week-read.js';
+
+interface CardRowsProps {
+  readonly flight: WeekFlight;
+  readonly card: Card;
+  readonly calendar: Calendar;
+}
+
+/** The card as a printed form; the order never changes. */
+export const CardRows = ({ flight, card, calendar }: CardRowsProps) => {
+  const { today } = card;
+  const planned = today?.planned ?? card.planned;
+  const currency = useSettings().value?.data.currency ?? '';
+  const load = today?.load ?? { drums: planned.drums, cost: planned.cost };
+  return (
+    <dl className="form-rows card-rows">
+      <Row label="For">{planned.reason.text}</Row>
+      {today !== null && (
+        <Row label="Heard">
+          {today.heard.map((heard) => (
+            <HeardLine key={heard.place} heard={heard} calendar={calendar} />
+          ))}
+        </Row>
+      )}
+      <Row label="Load">
+        <Load card={card} planned={planned} />
+      </Row>
+      {today !== null && today.legs.length > 0 && (
+        <Row label="Limits" note={`at ${inWords(today.load.drums, 'drums')}`}>
+          <CardLimits card={card} legs={today.legs} />
+        </Row>
+      )}
+      <Row label="Unload or stay">
+        {planned.stops.map((stop) => (
+          <Stay key={stop.place} stop={stop} />
+        ))}
+      </Row>
+      {today !== null && (
+        <Row label="Crew">
+          <Crew today={today} pilot={flight.pilot} />
+        </Row>
+      )}
+      {card.ifDeclined !== null && (
+        <Row label="If declined">
+          <IfDeclined words={card.ifDeclined.ifDeclined} level={card.ifDeclined.protects?.level} />
+        </Row>
+      )}
+      <Row label="Cost in three parts">
+        <CardCost load={load} fewer={today?.fewer ?? null} currency={currency} />
+      </Row>
+      <Row label="Go back if">
+        {planned.stops.map((stop) => (
+          <GoBack key={stop.place} stop={stop} />
+        ))}
+      </Row>
+      {today !== null && (
+        <Row label="Instead">
+          <Instead today={today} />
+        </Row>
+      )}
+    </dl>
+  );
+};
+
+interface RowProps {
+  readonly label: string;
+  readonly note?: string;
+  readonly children: ReactNode;
+}
+
+const Row = ({ label, note, children }: RowProps) => (
+  <div>
+    <dt>
+      {label}
+      {note !== undefined && (
+        <>
+          <br />
+          {note}
+        </>
+      )}
+    </dt>
+    <dd>{children}</dd>
+  </div>
+);
+
+const HeardLine = ({ heard, calendar }: { readonly heard: Heard; readonly calendar: Calendar }) => {
+  const when = (at: string) => (/T/.test(at) ? calendar.when(at) : calendar.day(at));
+  const state = heard.report === null || heard.isStale ? 'unknown' : heard.report.state;
+  return (
+    <p>
+      <b>{heard.place}</b> <SurfaceWord state={state} /> {heardWords(heard, when)}
+    </p>
+  );
+};
+
+const Load = ({ card, planned }: { readonly card: Card; readonly planned: Planned }) => {
+  const { today, drumNumbers, weighedKg } = card;
+  const fewer = today?.fewer ?? null;
+  const going = fewer?.drums ?? drumNumbers.length;
+  return (
+    <>
+      <table className="card-table">
+        <caption className="unseen">Drums</caption>
+        <tbody>
+          <tr>
+            <th scope="row">Planned</th>
+            <td className="n">
+              <b>{inWords(planned.drums, 'drums')}</b>
+            </td>
+            <td className="n">{weight(weighedKg, today)}</td>
+          </tr>
+          {fewer !== null && (
+            <tr>
+              <th scope="row">May go now</th>
+              <td className="n">
+                <b className={fewer.drums === 0 ? 'plum' : undefined}>
+                  {fewer.drums === 0 ? 'none' : inWords(fewer.drums, 'drums')}
+                </b>
+              </td>
+              <td className="n">{fewer.drums > 0 && inWords(fewer.kg, 'kg')}</td>
+            </tr>
+          )}
+        </tbody>
+      </table>
+      {today?.closed != null && <p className="plum">{today.closed}.</p>}
+      <p>
+        {drumNumbers.length === 0 && 'No drum is named yet.'}
+        {drumNumbers.map(({ drum }, index) => (
+          <span key={drum ?? `to fill ${index}`} className={index < going ? 'nw' : 'nw was'}>
+            {drum ?? 'to fill'}{' '}
+          </span>
+        ))}
+      </p>
+    </>
+  );
+};
+
+const weight = (weighedKg: number | null, today: Today | null): string => {
+  if (weighedKg !== null) return inWords(weighedKg, 'kg');
+  return today === null ? '' : inWords(today.load.kg, 'kg');
+};
+
+const Stay = ({ stop }: { readonly stop: Planned['stops'][number] }) => {
+  const { printedArrivalLb, takeoffLimitLb, printedOverLb } = stop.unloadOrStay;
+  return (
+    <p>
+      <b>{inWords(printedArrivalLb, 'lb')}</b> arriving, <b>{inWords(takeoffLimitLb, 'lb')}</b> to leave{' '}
+      {stop.place}:{' '}
+      {printedOverLb > 0 ? (
+        <b className="plum">{inWords(printedOverLb, 'lb')} over</b>
+      ) : (
+        `${inWords(-printedOverLb, 'lb')} spare`
+      )}
+      .
+    </p>
+  );
+};
+
+const Crew = ({ today, pilot }: { readonly today: Today; readonly pilot: string | null }) => {
+  const { who, unfit, rest } = crewWords(today, pilot);
+  return (
+    <p>
+      <b>{who}</b>. {unfit !== null && <b className="plum">Not fit: {unfit}. </b>}
+      {rest}
+    </p>
+  );
+};
+
+const levelOf: Readonly<Record<string, Level>> = {
+  'run out': 'critical',
+  'below critical': 'critical',
+  'below minimum': 'below',
+};
+
+export const IfDeclined = ({
+  words,
+  level,
+}: {
+  readonly words: string;
+  readonly level: string | undefined;
+}) => {
+  const mark = level === undefined ? undefined : levelOf[level];
+  return (
+    <p>
+      {mark !== undefined && (
+        <>
+          <LevelMark level={mark} words={`${level!.charAt(0).toUpperCase()}${level!.slice(1)}.`} />{' '}
+        </>
+      )}
+      {words}
+    </p>
+  );
+};
+
+const GoBack = ({
+  stop: { place, tailwindLimitKt, committalPoint, ifSoft },
+}: {
+  stop: Planned['stops'][number];
+}) => (
+  <p>
+    {place}: tailwind more than <b>{inWords(tailwindLimitKt, 'kt')}</b>
+    {committalPoint === null ? (
+      '. Committal point: none. '
+    ) : (
+      <>
+        , decide by <b>{committalPoint}</b>.{' '}
+      </>
+    )}
+    {ifSoft}
+  </p>
+);
+
+const Instead = ({ today }: { readonly today: Today }) => {
+  const { fewer, load } = today;
+  return (
+    <p>
+      {fewer !== null &&
+        (fewer.drums > 0
+          ? `${fewer.drums} of ${inWords(load.drums, 'drums')} may go. `
+          : 'None of its drums may go. ')}
+      Amend says at once what another day, aircraft or pilot would break; a re-plan looks at all of them
+      together.
+    </p>
+  );
+};

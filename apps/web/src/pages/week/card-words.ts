@@ -1,0 +1,93 @@
+import { kilograms, poundsFromKilograms } from '@drumline/units';
+import { figure, inWords } from '../../ui/index.js';
+import { limitWords } from './box-words.js';
+import type { Card, Heard, LimitLine, Today } from './card-read.js';
+import type { WeekFlight } from './week-read.js';
+
+type When = (at: string) => string;
+
+/** Over is rounded up and spare down: neither is said to be better than it is. */
+export const roomWords = (spareLb: number): string =>
+  isOver(spareLb)
+    ? `${inWords(Math.ceil(-spareLb), 'lb')} over`
+    : `${inWords(Math.max(0, Math.floor(spareLb + 1e-6)), 'lb')} spare`;
+
+export const isOver = (spareLb: number): boolean => spareLb < -1e-6;
+
+/** "XLOR landing, soft"; positions have no pounds. */
+export const limitName = ({ name, place, surface }: LimitLine): string => {
+  const words = limitWords(name, place);
+  const said = surface === null || name.startsWith('closed') ? words : `${words}, ${surface}`;
+  return said.charAt(0).toUpperCase() + said.slice(1);
+};
+
+/** "06:52, strip helper. Stale at 18:52." after the mark of the surface; without a report, what counts. */
+export const heardWords = ({ report, staleAt, isStale, counts }: Heard, when: When): string => {
+  if (report === null) return `No report. Planned as ${counts}.`;
+  const said = `${when(report.at)}, ${report.by}.`;
+  if (report.untilDate !== undefined) return `${said} Expected so to ${when(report.untilDate)}.`;
+  if (isStale) return `${said} Stale since ${when(staleAt!)}: planned as ${counts}.`;
+  return `${said} Stale at ${when(staleAt!)}.`;
+};
+
+/** What the drums set aside leave under the limit that binds, where they have been weighed and the sum differs. */
+export const weighedWords = ({ weighedKg, today }: Pick<Card, 'weighedKg' | 'today'>): string | null => {
+  const binding = today?.legs[0]?.limits[0];
+  if (weighedKg === null || today === null || binding?.limitLb == null) return null;
+  const lighterLb = poundsFromKilograms(kilograms(today.load.kg - weighedKg));
+  if (Math.abs(lighterLb) < 0.5) return null;
+  return `As weighed, ${inWords(weighedKg, 'kg')}: ${roomWords(binding.spareLb + lighterLb)}.`;
+};
+
+/** "FW3. Also fit: FW2, FW5." and why a named one is not fit. */
+export const crewWords = (
+  { crew, classes }: Pick<Today, 'crew' | 'classes'>,
+  pilot: string | null,
+): { readonly who: string; readonly unfit: string | null; readonly rest: string } => {
+  const fit = crew.filter(({ whyNot }) => whyNot === null).map(({ id }) => id);
+  const others = fit.filter((id) => id !== pilot);
+  const listed =
+    pilot === null
+      ? fit.length === 0
+        ? 'Nobody is fit for it.'
+        : `Fit: ${fit.join(', ')}.`
+      : others.length === 0
+        ? 'Nobody else is fit.'
+        : `Also fit: ${others.join(', ')}.`;
+  const grades = classes.map(({ place, stripClass }) => `${place} is class ${stripClass}.`);
+  return {
+    who: pilot ?? 'Nobody named',
+    unfit: crew.find(({ id }) => id === pilot)?.whyNot ?? null,
+    rest: [listed, ...grades].join(' '),
+  };
+};
+
+/** Cents per litre as the card prints them: "1.500 cr/L". */
+export const perLitre = (cents: number, litres: number, currency: string): string =>
+  litres === 0 ? '' : `${figure(cents / litres / 100, 3)} ${currency}/L`;
+
+/** "F06 was approved by K. Aske at 07:02." */
+export const lastActWords = ({ id, lastAct, changedByName, changedAt }: WeekFlight, when: When): string =>
+  `${id} was ${past[lastAct] ?? `changed (${lastAct})`} by ${changedByName} at ${when(changedAt)}`;
+
+const past: Readonly<Record<string, string>> = {
+  offer: 'offered',
+  replan: 're-planned',
+  approve: 'approved',
+  amend: 'amended',
+  decline: 'declined',
+  give: 'given',
+  load: 'loaded',
+  'take off': 'reported off',
+  land: 'reported landed',
+  report: 'accounted for',
+  close: 'closed',
+  'let go': 'let go',
+  refuse: 'refused',
+  'call off': 'called off',
+  mark: 'marked',
+  unmark: 'unmarked',
+  keep: 'kept as it is',
+  'hold in place': 'held in place',
+  'free to move': 'freed to move',
+};

@@ -1,0 +1,90 @@
+import { z } from 'zod';
+import { moneySchema } from '../plan/money-read.js';
+
+const flightSchema = z.object({
+  id: z.string(),
+  kind: z.enum(['positioning', 'booked']),
+  state: z.string(),
+  date: z.string(),
+  aircraft: z.string(),
+  pilot: z.string().nullable(),
+  from: z.string(),
+  stops: z.array(z.object({ place: z.string(), drums: z.number() })),
+  legs: z.array(
+    z.object({
+      drumsAboard: z.number(),
+      drumsPossible: z.number(),
+      spareLb: z.number(),
+      binding: z.object({ name: z.string(), place: z.string().nullable().optional() }),
+    }),
+  ),
+  drums: z.number(),
+  litres: z.number(),
+  blockHours: z.number(),
+  cost: moneySchema,
+  reason: z.object({
+    protects: z.object({ place: z.string(), date: z.string(), level: z.string() }).nullable(),
+  }),
+});
+
+export type ComparedFlight = z.output<typeof flightSchema>;
+
+const changeSchema = z.object({ before: flightSchema, after: flightSchema });
+
+export type FlightChange = z.output<typeof changeSchema>;
+
+const totalsSchema = z.object({
+  flights: z.number(),
+  drums: z.number(),
+  litres: z.number(),
+  blockHours: z.number(),
+  cost: moneySchema,
+  drumsFromBase: z.array(z.object({ place: z.string(), drums: z.number() })),
+});
+
+export type Totals = z.output<typeof totalsSchema>;
+
+const basesSchema = z.array(
+  z.object({
+    place: z.string(),
+    drumsReady: z.number(),
+    leftLitres: z.number(),
+    note: z.string().nullable(),
+  }),
+);
+
+/** GET /api/plans/:id/differences. */
+export const differencesSchema = z.object({
+  removed: z.array(flightSchema),
+  added: z.array(flightSchema),
+  moved: z.array(changeSchema),
+  drumsChanged: z.array(changeSchema),
+  same: z.array(changeSchema),
+  totals: z.object({ before: totalsSchema, after: totalsSchema }),
+  lowest: z.array(
+    z.object({
+      place: z.string(),
+      beforeLitres: z.number(),
+      afterLitres: z.number(),
+      minimumLitres: z.number(),
+      criticalLitres: z.number(),
+    }),
+  ),
+  asOf: z.string(),
+  lastOfferedDay: z.string(),
+  lastDay: z.string(),
+  faults: z.array(z.object({ flight: z.string(), text: z.string() })),
+  bases: z.object({ before: basesSchema, after: basesSchema }),
+  expectedDrums: z.object({ before: z.number(), after: z.number() }),
+  levels: z.array(
+    z.object({
+      place: z.string(),
+      dates: z.array(z.string()),
+      before: z.array(z.number()),
+      after: z.array(z.number()),
+    }),
+  ),
+});
+
+export type Differences = z.output<typeof differencesSchema>;
+export type Lowest = Differences['lowest'][number];

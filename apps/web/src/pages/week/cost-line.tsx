@@ -1,0 +1,53 @@
+import { figure, inWords } from '../../ui/index.js';
+import { GapRuler } from './gap-ruler.js';
+import type { Money, StandingPlan } from './week-read.js';
+
+interface CostLineProps {
+  readonly cost: Money;
+  readonly flights: number;
+  readonly plan: StandingPlan | null;
+  readonly currency: string;
+}
+
+/** Reads as a sum: flight + fuel + handling = whole plan. The total is that of the figures as they stand here. */
+export const CostLine = ({ cost, flights, plan, currency }: CostLineProps) => {
+  const parts = [cost.flight, cost.fuel, cost.handling].map((cents) => Math.round(cents / 100));
+  const [flight, fuel, handling] = parts.map((amount) => `${figure(amount)} ${currency}`);
+  const whole = parts.reduce((sum, amount) => sum + amount, 0);
+  return (
+    <div className="week-cost">
+      <dl>
+        <Part label="Flight">{flight}</Part>
+        <Part label="Fuel" sign="+">
+          {fuel}
+        </Part>
+        <Part label="Handling" sign="+">
+          {handling}
+        </Part>
+        <Part label={`Whole plan, ${inWords(flights, flights === 1 ? 'flight' : 'flights')}`} sign="=">
+          {figure(whole)} {currency}
+        </Part>
+        <Part label="Delivered">
+          {cost.perLitre === null ? 'nothing' : `${figure(cost.perLitre / 100, 2)} ${currency}/L`}
+        </Part>
+      </dl>
+      {plan !== null && <GapRuler plan={plan} currency={currency} />}
+    </div>
+  );
+};
+
+interface PartProps {
+  readonly label: string;
+  readonly sign?: string;
+  readonly children: React.ReactNode;
+}
+
+const Part = ({ label, sign, children }: PartProps) => (
+  <div>
+    <dt>{label}</dt>
+    <dd className="key">
+      {sign !== undefined && <span className="sign">{sign} </span>}
+      {children}
+    </dd>
+  </div>
+);

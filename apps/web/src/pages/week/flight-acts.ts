@@ -1,0 +1,54 @@
+import type { WeekFlight } from './week-read.js';
+
+export type FormName = 'decline' | 'call off' | 'amend' | 'let go' | 'keep';
+
+/** What the office may do with a flight in its state; docs/flight-states.md. */
+export interface OpenActs {
+  readonly approve: boolean;
+  readonly amend: boolean;
+  readonly decline: boolean;
+  readonly callOff: boolean;
+  readonly give: boolean;
+  readonly letGo: boolean;
+  readonly hold: boolean;
+  readonly keep: boolean;
+}
+
+export const openActs = ({
+  state,
+  needsDecision,
+}: Pick<WeekFlight, 'state' | 'needsDecision'>): OpenActs => ({
+  approve: state === 'offered',
+  amend: ['offered', 'approved', 'given', 'loaded'].includes(state),
+  decline: state === 'offered',
+  callOff: ['approved', 'given', 'loaded'].includes(state),
+  give: state === 'approved',
+  letGo: state === 'approved' || state === 'given',
+  hold: state === 'offered',
+  keep: needsDecision !== null && ['offered', 'approved', 'given'].includes(state),
+});
+
+/** Flights that can be let go together. */
+export const canBeLetGo = (flights: readonly WeekFlight[]): readonly WeekFlight[] =>
+  flights.filter((flight) => openActs(flight).letGo);
+
+/** Reasons of the trade; the text says more. */
+export const reasons = [
+  'Weather',
+  'Strip not fit',
+  'Aircraft not serviceable',
+  'No pilot',
+  'Not needed any more',
+  'Another flight does it',
+  'Other',
+] as const;
+
+export type ReasonWord = (typeof reasons)[number];
+
+/** What is kept as the reason; undefined: not enough is said yet. */
+export const reasonText = (word: ReasonWord | '', text: string): string | undefined => {
+  const more = text.trim();
+  if (word === '') return undefined;
+  if (word === 'Other') return more.length >= 3 ? more : undefined;
+  return more === '' ? word : `${word}: ${more}`;
+};

@@ -1,0 +1,73 @@
+import { memo } from 'react';
+import { Lock } from '../../ui/index.js';
+import type { Box } from './board-rows.js';
+import { bindingWords, bookedLabel, bookedWords, flightLabel, isFrozen, lineOf } from './box-words.js';
+import type { WeekBooked, WeekFlight } from './week-read.js';
+
+interface FlightBoxProps {
+  readonly box: Box;
+  /** Where it stands on the board, for the keyboard. */
+  readonly at: string;
+  readonly selected: boolean;
+}
+
+/** One flight on the board. Drawn again only when the flight itself, its place or its selection changes. */
+export const FlightBox = memo(({ box, at, selected }: FlightBoxProps) => {
+  const label = box.kind === 'flight' ? flightLabel(box.flight) : bookedLabel(box.flight);
+  const line = box.kind === 'flight' ? lineOf(box.flight) : 'booked';
+  return (
+    <button
+      type="button"
+      className={`flight-box ${line}`}
+      data-flight={box.flight.id}
+      data-at={at}
+      tabIndex={-1}
+      aria-pressed={selected}
+      aria-label={label}
+    >
+      {box.kind === 'flight' ? <Flight flight={box.flight} /> : <Booked flight={box.flight} />}
+    </button>
+  );
+});
+FlightBox.displayName = 'FlightBox';
+
+const Flight = ({ flight }: { readonly flight: WeekFlight }) => {
+  const { id, kind, state, needsDecision, route, drums, drumsPossible } = flight;
+  return (
+    <>
+      {needsDecision !== null && <span className="band">Needs a decision</span>}
+      <span className="ends">
+        <b>{id}</b>
+        <span>
+          {isFrozen(flight) && <Lock />}
+          {kind === 'booked' && state === 'offered' ? 'Booked, offered' : stateWord(state)}
+        </span>
+      </span>
+      <span className="route">{route.join('-')}</span>
+      <span>
+        <b>
+          {drums} of {drumsPossible}
+        </b>{' '}
+        drums
+      </span>
+      {needsDecision === null && <span className="binds">{bindingWords(flight)}</span>}
+    </>
+  );
+};
+
+const Booked = ({ flight }: { readonly flight: WeekBooked }) => {
+  const [aboard, spare] = bookedWords(flight);
+  return (
+    <>
+      <span className="ends">
+        <b>{flight.id}</b>
+        <span>Booked</span>
+      </span>
+      <span className="route">{flight.route.join('-')}</span>
+      <span>{aboard}</span>
+      <span>{spare}</span>
+    </>
+  );
+};
+
+const stateWord = (state: string): string => state.charAt(0).toUpperCase() + state.slice(1);

@@ -1,0 +1,55 @@
+import { memo } from 'react';
+import type { Week } from './week-read.js';
+
+/** Drums landed per strip and day, of what can be unloaded there. */
+export const LandingBand = memo(({ week: { days, landings, today } }: { readonly week: Week }) => {
+  const byDay = landingsByDay(landings);
+  return (
+    <tfoot>
+      <tr className="week-line week-landings">
+        <th scope="row" className="tail">
+          <b className="label">Drums landed</b> a day, of the strip's limit
+        </th>
+        {days.map(({ date }) => (
+          <td key={date} className={`band-cell ${date === today ? 'now' : ''}`}>
+            {(byDay.get(date) ?? []).map(({ place, drums, limitDrums }) => (
+              <p key={place}>
+                <span>{place} </span>
+                <Landed drums={drums} limit={limitDrums} />
+              </p>
+            ))}
+            {!byDay.has(date) && <span className="slate">none</span>}
+          </td>
+        ))}
+      </tr>
+    </tfoot>
+  );
+});
+LandingBand.displayName = 'LandingBand';
+
+const landingsByDay = (landings: Week['landings']) => {
+  const byDay = new Map<string, Week['landings'][number][]>();
+  for (const landing of landings) byDay.set(landing.date, [...(byDay.get(landing.date) ?? []), landing]);
+  return byDay;
+};
+
+const Landed = ({ drums, limit }: { readonly drums: number; readonly limit: number | null }) => {
+  if (limit === null)
+    return (
+      <span>
+        <b>{drums}</b> no limit
+      </span>
+    );
+  if (drums > limit)
+    return (
+      <b className="plum">
+        {drums - limit} over {limit}
+      </b>
+    );
+  return (
+    <span>
+      {drums === limit && <b>full </b>}
+      <b>{drums}</b> of {limit}
+    </span>
+  );
+};

@@ -1,0 +1,25 @@
+import { Lock } from '../../ui/index.js';
+
+const lines = [
+  ['offered', 'Offered'],
+  ['approved', 'Approved'],
+  ['given', 'Given'],
+  ['away', 'Loaded, Away'],
+  ['flown', 'Flown'],
+  ['booked', 'Booked, not fuel'],
+] as const;
+
+export const Legend = () => (
+  <p className="week-legend">
+    {lines.map(([line, words]) => (
+      <span key={line}>
+        <i className={`flight-box ${line}`} aria-hidden="true" /> {words}
+      </span>
+    ))}
+    <span>
+      <Lock />
+      Frozen: a re-plan leaves it alone
+    </span>
+    <span>Morning above the dotted line, afternoon below</span>
+  </p>
+);

@@ -1,0 +1,71 @@
+import { inWords } from '../../../ui/index.js';
+import { type CoursePoint, courseScale, steps } from './course.js';
+
+interface CourseGraphProps {
+  readonly course: readonly CoursePoint[];
+  /** Asked for. */
+  readonly seconds: number;
+  readonly currency: string;
+}
+
+const [width, height, left, right, top, foot] = [520, 190, 4, 96, 8, 22];
+
+/** Best cost and bound as they close in on each other. */
+export const CourseGraph = ({ course, seconds, currency }: CourseGraphProps) => {
+  const scale = courseScale(course, seconds);
+  const last = course.at(-1);
+  if (scale === null || last === undefined)
+    return <p className="slate">The graph begins with the first plan that is found.</p>;
+  const x = (share: number) => left + share * (width - left - right);
+  const y = (share: number) => top + share * (height - top - foot);
+  const line = (amountOf: (point: CoursePoint) => number | null) =>
+    steps(course, scale, amountOf)
+      .map(([across, down], at) => `${at === 0 ? 'M' : 'L'}${x(across).toFixed(1)} ${y(down).toFixed(1)}`)
+      .join('');
+  const money = (amount: number) => inWords(Math.round(amount / 100), currency);
+  const [best, bound] = [last.best, last.bound !== null && last.bound > 0 ? last.bound : null];
+  const finding = `After ${inWords(Math.round(last.seconds), 's')}: best ${best === null ? 'none yet' : money(best)}, ${
+    bound === null ? 'nothing proved yet' : `no plan costs less than ${money(bound)}`
+  }.`;
+  const end = x(1) + 6;
+  const gapPx = best === null || bound === null ? 99 : y(scale.down(bound)) - y(scale.down(best));
+  return (
+    <svg className="course" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={finding}>
+      <path
+        d={`M${x(0)} ${y(1)}H${x(1)}M${x(0)} ${y(0)}V${y(1)}`}
+        stroke="var(--rule)"
+        fill="none"
+        strokeWidth="1"
+      />
+      {[0, 0.5, 1].map((share) => (
+        <text
+          key={share}
+          x={x(share)}
+          y={height - 6}
+          fontSize="12"
+          textAnchor={share === 0 ? 'start' : share === 1 ? 'end' : 'middle'}
+        >
+          {inWords(Math.round(Math.max(seconds, last.seconds) * share), 's')}
+        </text>
+      ))}
+      <path
+        d={line(({ bound: amount }) => amount)}
+        fill="none"
+        stroke="var(--sea)"
+        strokeWidth="1.6"
+        strokeDasharray="6 3"
+      />
+      <path d={line(({ best: amount }) => amount)} fill="none" stroke="var(--ink)" strokeWidth="2.4" />
+      {best !== null && (
+        <text x={end} y={y(scale.down(best)) + (gapPx < 16 ? 0 : 4)} fontSize="12" fontWeight="600">
+          best plan
+        </text>
+      )}
+      {bound !== null && (
+        <text x={end} y={y(scale.down(bound)) + (gapPx < 16 ? 14 : 4)} fontSize="12">
+          floor
+        </text>
+      )}
+    </svg>
+  );
+};

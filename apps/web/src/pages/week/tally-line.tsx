@@ -1,0 +1,54 @@
+import type { Calendar } from '../../api/index.js';
+import { figure, inWords } from '../../ui/index.js';
+import type { ShortBy, Week } from './week-read.js';
+
+/** What the money does not say: drums in question, shortage in litre-days, drums expected, what the bases give. */
+export const TallyLine = ({ week, calendar }: { readonly week: Week; readonly calendar: Calendar }) => {
+  const { tally, flights, today } = week;
+  const inQuestion = flights
+    .filter(({ needsDecision, date }) => needsDecision !== null && date >= today)
+    .reduce((sum, { drums }) => sum + drums, 0);
+  return (
+    <p className="week-tally">
+      {inQuestion > 0 && <b className="plum">{inWords(inQuestion, 'drums')} in question</b>}
+      <Short name="Below critical" by={tally.belowCritical} day={calendar.day} />
+      <Short name="Below minimum" by={tally.belowMinimum} day={calendar.day} />
+      <span>
+        Ahead <b>{inWords(tally.drums, 'drums')}</b>, {figure(tally.expectedDrums, 1)} expected
+      </span>
+      {tally.bases
+        .filter(({ drumsTaken }) => drumsTaken > 0)
+        .map(({ place, drumsTaken, drumsReady }) => (
+          <span key={place} className="wide">
+            From {place}{' '}
+            <b>
+              {drumsTaken} of {inWords(drumsReady, 'drums')}
+            </b>
+          </span>
+        ))}
+    </p>
+  );
+};
+
+interface ShortProps {
+  readonly name: string;
+  readonly by: ShortBy;
+  readonly day: Calendar['day'];
+}
+
+const Short = ({ name, by: { litreDays, first }, day }: ShortProps) => (
+  <span className={first === null ? '' : 'ochre'}>
+    {name} <b>{figure(litreDays)} L-days</b>
+    {first !== null && `, ${first.place} ${day(first.date)}`}
+  </span>
+);
+
+/** Nothing offered: one sentence with what is known all the same. */
+export const emptyWords = ({ tally, lastDay }: Week, calendar: Calendar): string => {
+  const { belowCritical, belowMinimum } = tally;
+  const [short, level] =
+    belowCritical.first === null ? [belowMinimum.first, 'minimum'] : [belowCritical.first, 'critical'];
+  return short === null
+    ? `No flights offered. All caches stay above minimum to ${calendar.day(lastDay)}.`
+    : `No flights offered. ${short.place} falls below ${level} on ${calendar.day(short.date)}.`;
+};
