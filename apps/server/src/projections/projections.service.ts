@@ -9,7 +9,7 @@ import { SessionsService } from '../people/sessions.service.js';
 import { inTheField } from '../stock/holds.service.js';
 import { StockService } from '../stock/stock.service.js';
 import { StockFiguresService } from '../stock/stock-figures.service.js';
-import { type CacheFacts, cachePage } from './cache-page.js';
+import { cachePage } from './cache-page.js';
 import { stillToCome } from './still-to-come.js';
 
 /** Where the stock of the caches leads: without deliveries, with the approved flights, and with the offered ones. */
@@ -30,16 +30,19 @@ export class ProjectionsService {
     const { figures } = await this.figures.current();
     const notHeardFrom = await this.sessions.notSeenSince(silentSince(), inTheField);
     const { asOf, firstDay, days, policy } = scenario;
-    const items = scenario.caches.map((cache, index) =>
-      cachePage({
+    const items = scenario.caches.flatMap((cache, index) => {
+      // A cache that was taken out since the board was read has no figures any more.
+      const at = figures.get(cache.place);
+      if (at === undefined || at.cache === null) return [];
+      return cachePage({
         cache,
         outlook: outlooks[index]!,
-        figures: figures.get(cache.place) as CacheFacts['figures'],
+        figures: { ...at, cache: at.cache },
         suggested: suggestions[index]!,
         asOf,
         silentPhones: notHeardFrom.length,
-      }),
-    );
+      });
+    });
     return {
       asOf,
       firstDay,
