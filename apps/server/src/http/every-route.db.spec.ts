@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { roles } from '@drumline/contract';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
 
@@ -21,6 +22,17 @@ beforeAll(async () => {
 });
 afterAll(() => server.close());
 
+const ownThings = /^\/api\/(sign-in|sign-out|me\b)/;
+/** What is asked for decides who may: the body is read first, or the thing looked up. Each has its own tests. */
+const rightByContent = new Set([
+  'POST /api/movements',
+  'PUT /api/movements/:id',
+  'PUT /api/flight-reports/:id',
+  'PUT /api/holds/:id',
+  'PUT /api/cases/:id/closing',
+  'PUT /api/proposals/:id/agreement',
+  'DELETE /api/proposals/:id',
+]);
 const open = new Set(['GET /health', 'POST /api/sign-in']);
 const versions = { 'If-None-Match': '*' };
 
@@ -36,6 +48,23 @@ describe('every route', () => {
       expect([method, path, answer.status]).toEqual([method, path, 401]);
       expect(answer.headers.get('Content-Type')).toBe('application/problem+json; charset=utf-8');
     }
+  });
+
+  it('that changes something refuses those of the operator who have no part in it', async () => {
+    const changing = routes.filter(({ method, path }) => method !== 'GET' && !ownThings.test(path));
+    const refusing = new Set<string>();
+    for (const role of roles.filter((each) => each !== 'field leader')) {
+      const client = await server.as(role);
+      for (const { method, path, hasBody } of changing) {
+        const { status } = await client.send(method, path, hasBody ? {} : undefined, { headers: versions });
+        if (status === 403) refusing.add(`${method} ${path}`);
+      }
+    }
+    expect(changing.length).toBeGreaterThan(40);
+    const open = changing
+      .map(({ method, path }) => `${method} ${path}`)
+      .filter((each) => !refusing.has(each));
+    expect(new Set(open.map((each) => each.replace(/[0-9a-f-]{36}/, ':id')))).toEqual(rightByContent);
   });
 
   it('refuses a body with a field it does not know', async () => {
