@@ -3,6 +3,7 @@ import { AuditModule } from '../audit/audit.module.js';
 import { PeopleModule } from '../people/people.module.js';
 import { ScenariosModule } from '../scenarios/scenarios.module.js';
 import { StockModule } from '../stock/stock.module.js';
+import { SurfaceModule } from '../surface/surface.module.js';
 import { TerritoryModule } from '../territory/territory.module.js';
 import { AmendFlightService } from './amend-flight.service.js';
 import { AwayFlightsService } from './away-flights.service.js';
@@ -27,15 +28,18 @@ import { RecheckFlightsService } from './recheck-flights.service.js';
 import { ReleaseFlightsController } from './release-flights.controller.js';
 import { ReportAuthorService } from './report-author.service.js';
 import { TakeAboardService } from './take-aboard.service.js';
+import { TouchedFlightsController } from './touched-flights.controller.js';
+import { TouchedFlightsService } from './touched-flights.service.js';
 
 @Module({
-  imports: [AuditModule, PeopleModule, ScenariosModule, StockModule, TerritoryModule],
+  imports: [AuditModule, PeopleModule, ScenariosModule, StockModule, SurfaceModule, TerritoryModule],
   controllers: [
     ReleaseFlightsController,
     FlownFlightsController,
     FlightsController,
     FlightReportsController,
     FlightCardController,
+    TouchedFlightsController,
   ],
   providers: [
     AmendFlightService,
@@ -56,7 +60,8 @@ import { TakeAboardService } from './take-aboard.service.js';
     RecheckFlightsService,
     ReportAuthorService,
     TakeAboardService,
+    TouchedFlightsService,
   ],
-  exports: [BoardService, FlightStoreService, OfferFlightsService, RecheckFlightsService],
+  exports: [AwayFlightsService, BoardService, FlightStoreService, OfferFlightsService, RecheckFlightsService],
 })
 export class FlightsModule {}

@@ -6,6 +6,7 @@ import { type Actor, theProgram } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
 import { errorFields, type Log } from '../log.js';
 import { LOG } from '../platform.module.js';
+import { SurfaceService } from '../surface/surface.service.js';
 import { type Board, BoardService } from './board.service.js';
 import { faultsOfStanding, faultWords } from './check-flight.js';
 import { loadsOf } from './flight-acts.service.js';
@@ -21,19 +22,19 @@ export class RecheckFlightsService implements OnApplicationBootstrap, OnModuleDe
   constructor(
     private readonly board: BoardService,
     private readonly store: FlightStoreService,
+    private readonly surface: SurfaceService,
     @Inject(LOG) private readonly log: Log,
   ) {}
 
   onApplicationBootstrap(): void {
-    this.stop = againAndAgain(
-      everyMs,
-      () => this.recheck(),
-      (error) => {
-        // A territory that is not complete yet has no flights to look at.
-        if (!(error instanceof Problem)) this.log.warn('Flights could not be checked.', errorFields(error));
-      },
-    );
+    this.stop = againAndAgain(everyMs, () => this.recheck(), this.couldNot);
+    this.surface.onReported((by) => this.recheck(by).catch(this.couldNot));
   }
+
+  private readonly couldNot = (error: unknown): void => {
+    // A territory that is not complete yet has no flights to look at.
+    if (!(error instanceof Problem)) this.log.warn('Flights could not be checked.', errorFields(error));
+  };
 
   async onModuleDestroy(): Promise<void> {
     await this.stop?.();

@@ -11,6 +11,8 @@ import { type StoredSurfaceReport, surfaceReportTable } from './surface-report.t
 
 @Injectable()
 export class SurfaceService {
+  private readonly listeners: ((by: Actor) => Promise<unknown>)[] = [];
+
   constructor(
     private readonly database: DataSource,
     private readonly territory: TerritoryService,
@@ -18,10 +20,25 @@ export class SurfaceService {
     private readonly audit: AuditService,
   ) {}
 
+  /** What is looked at again, by whoever stands above this, as soon as a new report is kept. A listener never throws. */
+  onReported(listener: (by: Actor) => Promise<unknown>): void {
+    this.listeners.push(listener);
+  }
+
   /** The same id is the same report: sent again it changes nothing. */
   async put(id: string, report: SurfaceReport, by: Actor): Promise<StoredSurfaceReport> {
     await this.refuseUnknownPlace(report.place);
     const receivedAt = await this.clock.now();
+    const { stored, isNew } = await this.keep(id, report, { by, receivedAt });
+    if (isNew) for (const listener of this.listeners) await listener(by);
+    return stored;
+  }
+
+  private keep(
+    id: string,
+    report: SurfaceReport,
+    { by, receivedAt }: { readonly by: Actor; readonly receivedAt: Date },
+  ): Promise<{ readonly stored: StoredSurfaceReport; readonly isNew: boolean }> {
     return this.database.transaction(async (transaction) => {
       const isNew = await this.insert(transaction, {
         id,
@@ -41,7 +58,7 @@ export class SurfaceService {
         await this.audit.record(transaction, by, 'reported', `surface ${report.place}`, {
           state: report.state,
         });
-      return stored;
+      return { stored, isNew };
     });
   }
 
