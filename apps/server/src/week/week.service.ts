@@ -44,7 +44,7 @@ export class WeekService {
       cost: totals.cost,
       flightsCosted: standing.length,
       tally: weekTally(scenario),
-      lastDay: addDays(scenario.firstDay, scenario.days - 1),
+      lastDay: addDays(scenario.firstDay, scenario.offeredDays - 1),
       ...planAndSince(board, standingPlan),
     };
   }

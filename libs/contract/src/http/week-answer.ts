@@ -29,8 +29,9 @@ export interface WeekAnswer {
   /** Of every flight that stands from the first of the days on, as planned. */
   readonly cost: MoneyParts;
   readonly flightsCosted: number;
-  /** From today to the end of the days looked ahead. */
+  /** From today on. */
   readonly tally: WeekTally;
+  /** Of the days for which flights are offered, and shortage is counted. */
   readonly lastDay: IsoDate;
   /** The plan that was accepted last; null: none was. */
   readonly plan: StandingPlan | null;

@@ -20,11 +20,11 @@ const tallyOf = (changes: Partial<Scenario>) => weekTally(tinyTerritory(changes)
 
 describe('what lies ahead', () => {
   it('counts shortage in litre-days, and names the first day and the cache', () => {
-    // NOR opens with 800 L and gives 500 L on day 2: 300 L of 400 L for four days.
+    // NOR opens with 800 L and gives 500 L on day 2: 300 L of 400 L on two of the three days for which flights are offered.
     const helicopterTasks = [tinyTask('2031-03-04', 'NOR', 500)];
     const none = { litreDays: 0, first: null };
     expect(tallyOf({ helicopterTasks })).toMatchObject({
-      belowMinimum: { litreDays: 400, first: { place: 'NOR', date: '2031-03-04' } },
+      belowMinimum: { litreDays: 200, first: { place: 'NOR', date: '2031-03-04' } },
       belowCritical: none,
     });
     expect(tallyOf({ helicopterTasks, flights: [toNor()] }).belowMinimum).toEqual(none);

@@ -28,15 +28,18 @@ export interface WeekTally {
   readonly bases: readonly BaseUse[];
 }
 
-/** The tally of a scenario's own flights, from its first day to its last. Litres below critical count below minimum as well. */
+/**
+ * The tally of a scenario's own flights. Shortage is that of the days for which flights are offered: beyond them the plan
+ * has only ideas. Litres below critical count below minimum as well.
+ */
 export function weekTally(scenario: Scenario): WeekTally {
   const flights = scenario.flights.filter(({ date }) => isWithin(scenario, date));
   const loads = flightLoads(scenario, territoryOf(scenario));
   const caches = projectScenario(scenario, flights);
   const { landed, toLand } = landings(scenario, flights);
   return {
-    belowCritical: shortBy(caches, ({ criticalLitres }) => criticalLitres),
-    belowMinimum: shortBy(caches, ({ minimumLitres }) => minimumLitres),
+    belowCritical: shortBy(scenario, caches, ({ criticalLitres }) => criticalLitres),
+    belowMinimum: shortBy(scenario, caches, ({ minimumLitres }) => minimumLitres),
     drums: flights.reduce((sum, flight) => sum + drumsOf(flight), 0),
     expectedDrums: landed + expectedDrums(toLand, scenario.weather),
     bases: baseUse(
@@ -46,9 +49,13 @@ export function weekTally(scenario: Scenario): WeekTally {
   };
 }
 
-function shortBy(caches: readonly CacheProjection[], limitOf: (cache: CacheProjection) => number): ShortBy {
+function shortBy(
+  { offeredDays }: Scenario,
+  caches: readonly CacheProjection[],
+  limitOf: (cache: CacheProjection) => number,
+): ShortBy {
   const short = caches.flatMap((cache) =>
-    cache.dates.map((date, day) => ({
+    cache.dates.slice(0, offeredDays).map((date, day) => ({
       place: cache.place,
       date,
       litres: Math.max(0, limitOf(cache) - cache.usable[day + 1]!),

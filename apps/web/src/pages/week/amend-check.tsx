@@ -55,7 +55,8 @@ export const offWords = (amendment: Amendment | null, check: AmendCheck): string
   return undefined;
 };
 
-export const Breaks = ({ check }: { readonly check: AmendCheck }) => (
+/** `flight`: what the faults are about anyway is not said again. */
+export const Breaks = ({ check, flight }: { readonly check: AmendCheck; readonly flight: string }) => (
   <div role="status" className="breaks">
     {check.state === 'checking' && <p className="slate">Checking...</p>}
     {check.state === 'not checked' && <p>{check.why}</p>}
@@ -64,7 +65,7 @@ export const Breaks = ({ check }: { readonly check: AmendCheck }) => (
       <ul>
         {check.faults.map(({ path, problem, remedy }) => (
           <li key={path + problem}>
-            <b className="plum">Breaks</b> {path}: {problem} {remedy}
+            <b className="plum">Breaks:</b> {path.replace(`${flight}, `, '')}: {problem} {remedy}
           </li>
         ))}
       </ul>

@@ -48,7 +48,7 @@ export const AmendForm = (props: AmendFormProps) => {
     >
       <StopEntries draft={draft} setDraft={setDraft} caches={props.week.caches} />
       <FlightChoices {...props} draft={draft} setDraft={setDraft} mayAssign={mayAssign} />
-      <Breaks check={check} />
+      <Breaks check={check} flight={flight.id} />
     </ActForm>
   );
 };
@@ -111,18 +111,20 @@ const FlightChoices = ({
   const crew = card.today?.crew ?? [];
   return (
     <>
-      <Choice
-        label="Day"
-        value={draft.date}
-        options={days.sort().map((date) => [date, calendar.day(date)])}
-        onChange={(date) => setDraft((now) => ({ ...now, date }))}
-      />
-      <Choice
-        label="Aircraft"
-        value={draft.aircraft}
-        options={week.aircraft.map(({ tail, home }) => [tail, `${tail}, ${home}`])}
-        onChange={(aircraft) => setDraft((now) => ({ ...now, aircraft }))}
-      />
+      <div className="amend-stop">
+        <Choice
+          label="Day"
+          value={draft.date}
+          options={days.sort().map((date) => [date, calendar.day(date)])}
+          onChange={(date) => setDraft((now) => ({ ...now, date }))}
+        />
+        <Choice
+          label="Aircraft"
+          value={draft.aircraft}
+          options={week.aircraft.map(({ tail, home }) => [tail, `${tail}, ${home}`])}
+          onChange={(aircraft) => setDraft((now) => ({ ...now, aircraft }))}
+        />
+      </div>
       {mayAssign && (
         <Choice
           label="Pilot"

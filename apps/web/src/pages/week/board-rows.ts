@@ -73,3 +73,18 @@ export const firstToDecide = ({ flights, today }: Week): string | undefined => {
 };
 
 const isOffered = ({ state }: WeekFlight): boolean => state === 'offered';
+
+/** Boxes one above the other that one landscape page takes at full size. */
+const boxesDownAPage = 8;
+
+/** By how much the board is made smaller to stand on one page. What is declined or called off is not printed. */
+export const printScale = (rows: readonly BoardRow[]): number => {
+  const boxesDown = rows.reduce((sum, { cells }) => sum + Math.max(1.2, ...cells.map(printedBoxes)), 0);
+  return Math.min(1, boxesDownAPage / boxesDown);
+};
+
+const printedBoxes = ({ morning, afternoon }: Cell): number =>
+  Math.max(0.6, morning.filter(isPrinted).length) + Math.max(0.6, afternoon.filter(isPrinted).length);
+
+const isPrinted = ({ kind, flight }: Box): boolean =>
+  kind === 'booked' || !['declined', 'called off'].includes(flight.state);

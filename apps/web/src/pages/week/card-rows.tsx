@@ -130,15 +130,25 @@ const Load = ({ card, planned }: { readonly card: Card; readonly planned: Planne
         </tbody>
       </table>
       {today?.closed != null && <p className="plum">{today.closed}.</p>}
-      <p>
-        {drumNumbers.length === 0 && 'No drum is named yet.'}
-        {drumNumbers.map(({ drum }, index) => (
-          <span key={drum ?? `to fill ${index}`} className={index < going ? 'nw' : 'nw was'}>
-            {drum ?? 'to fill'}{' '}
-          </span>
-        ))}
-      </p>
+      <DrumNumbers drumNumbers={drumNumbers} going={going} />
     </>
+  );
+};
+
+/** Those that stay behind are struck; what has no number yet is counted. */
+const DrumNumbers = ({ drumNumbers, going }: Pick<Card, 'drumNumbers'> & { readonly going: number }) => {
+  const named = drumNumbers.flatMap(({ drum }) => drum ?? []);
+  const toFill = drumNumbers.length - named.length;
+  return (
+    <p>
+      {drumNumbers.length === 0 && 'No drum is named yet.'}
+      {named.map((drum, index) => (
+        <span key={drum} className={index < going ? 'nw' : 'nw was'}>
+          {drum}{' '}
+        </span>
+      ))}
+      {toFill > 0 && `${inWords(toFill, 'drums')} to fill.`}
+    </p>
   );
 };
 

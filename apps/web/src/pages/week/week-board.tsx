@@ -1,7 +1,7 @@
 import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Calendar } from '../../api/index.js';
 import { atKey, atOf, moved } from './board-cursor.js';
-import { type BoardRow, type Box, boardRows, type Cell } from './board-rows.js';
+import { type BoardRow, type Box, boardRows, type Cell, printScale } from './board-rows.js';
 import { FlightBox } from './flight-box.js';
 import { LandingBand } from './landing-band.js';
 import type { Week } from './week-read.js';
@@ -27,7 +27,7 @@ export const WeekBoard = ({ week, calendar, selected, onOpen }: WeekBoardProps) 
       role="grid"
       aria-label="Flights, aircraft by day"
       className="week-board"
-      style={{ '--days': week.days.length } as React.CSSProperties}
+      style={{ '--days': week.days.length, '--print-scale': printScale(rows) } as React.CSSProperties}
       tabIndex={-1}
       onKeyDown={onKeyDown}
       onFocus={onFocus}

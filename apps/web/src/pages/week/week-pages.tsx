@@ -1,0 +1,12 @@
+import type { PageProps } from '../../pages.js';
+import { ComparePage } from './compare/compare-page.js';
+import { PlansPage } from './plan/plans-page.js';
+import { WeekPage } from './week-page.js';
+
+/** The board; below it the list of plans, and one of them beside what stood. */
+export const WeekPages = ({ at }: PageProps) => {
+  const [word, id] = at;
+  if (word === 'plans') return <PlansPage />;
+  if (word === 'compare' && id !== undefined) return <ComparePage key={id} id={id} />;
+  return <WeekPage at={at} />;
+};
