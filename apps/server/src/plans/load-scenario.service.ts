@@ -16,7 +16,7 @@ export class LoadScenarioService {
   constructor(private readonly board: BoardService) {}
 
   async snapshot(request: PlanRequest): Promise<Snapshot> {
-    const { days, offeredDays } = request;
+    const { days, offeredDays, changePrice } = request;
     const board = await this.board.read({
       ...(days === undefined ? {} : { days }),
       ...(offeredDays === undefined ? {} : { offeredDays }),
@@ -27,6 +27,7 @@ export class LoadScenarioService {
     return {
       scenario: {
         ...scenario,
+        ...(changePrice === undefined ? {} : { policy: { ...scenario.policy, changePrice } }),
         offeredDays: Math.min(scenario.days, scenario.offeredDays),
         flights: standingFor(board, request),
       },

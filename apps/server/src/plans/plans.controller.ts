@@ -7,6 +7,8 @@ import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { refuseUnlessMay } from '../people/permission.js';
 import { AcceptPlanService } from './accept-plan.service.js';
+import { ListedPlansService } from './listed-plans.service.js';
+import { PlanDifferencesService } from './plan-differences.service.js';
 import type { PlanAcceptance, PlanRun } from './plan-run.table.js';
 import { PlansService } from './plans.service.js';
 
@@ -22,14 +24,22 @@ export class PlansController {
   constructor(
     private readonly plans: PlansService,
     private readonly acceptances: AcceptPlanService,
+    private readonly listed: ListedPlansService,
+    private readonly compared: PlanDifferencesService,
   ) {}
 
   @Get()
   list(@Query({ schema: listQuery }) query: PageQuery) {
-    return this.plans.list(query);
+    return this.listed.list(query);
   }
 
-  /** How far it is while it runs (best cost, bound, gap), and how it ended: read it again every second. */
+  /** How far it is while it runs (best cost, bound, gap), without the plan itself: read it again every second. */
+  @Get(':id/progress')
+  progress(@Param('id', { schema: idSchema }) id: string) {
+    return this.listed.one(id);
+  }
+
+  /** How it ended, with the plan; while it runs, with the first plan that was found. */
   @Get(':id')
   async get(@Param('id', { schema: idSchema }) id: string) {
     return shown(await this.plans.get(id), await this.plans.acceptance(id));
@@ -41,10 +51,10 @@ export class PlansController {
     return (await this.plans.get(id)).scenario;
   }
 
-  /** The plan beside the flights that stood when it was asked for. */
+  /** The plan beside what stood when it was asked for. */
   @Get(':id/differences')
   differences(@Param('id', { schema: idSchema }) id: string) {
-    return this.plans.differences(id);
+    return this.compared.of(id);
   }
 
   /** The id is made by the sender, so that a retry is harmless. */

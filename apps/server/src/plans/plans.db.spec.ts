@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
+import type { ListedPlan, PlanDifferencesAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { rootFolder } from '../config.js';
 import type { Client } from '../testing/client.js';
@@ -66,6 +67,26 @@ describe('a plan request', () => {
     expect(run.attempt).toBe(1);
   });
 
+  it('takes its own price of change, and says how far it is', async () => {
+    const id = randomUUID();
+    await manager.put(`/api/plans/${id}`, { ...ask, changePrice: 25_000 });
+    const { body } = await manager.get<{ policy: { changePrice: number } }>(`/api/plans/${id}/scenario`);
+    expect(body.policy.changePrice).toBe(25_000);
+    const { outcome } = await until(manager, id, isOver);
+    const { body: listed } = await manager.get<{ items: ListedPlan[] }>('/api/plans');
+    expect(listed.items.find((each) => each.id === id)).toMatchObject({
+      state: 'solved',
+      asOf: expect.stringMatching(/^2027-06-14T06/),
+      cost: { total: outcome?.status === 'solved' ? outcome.plan.cost.total : null },
+      acceptedByName: null,
+      number: null,
+    });
+    const progress = await manager.get<ListedPlan>(`/api/plans/${id}/progress`);
+    expect(progress.body.secondsGone).toBeGreaterThan(1);
+    expect(progress.body.progress?.best).toBeGreaterThan(0);
+    expect((await manager.get(`/api/plans/${randomUUID()}/progress`)).status).toBe(404);
+  });
+
   it('is cancelled within a second, and keeps the best checked plan', async () => {
     const id = randomUUID();
     await manager.put(`/api/plans/${id}`, { ...ask, seconds: 300 });
@@ -81,7 +102,7 @@ describe('a plan request', () => {
   it('from now keeps what is approved: the re-plan is accepted and the approved flight stays byte for byte', async () => {
     const first = randomUUID();
     await manager.put(`/api/plans/${first}`, ask);
-    await until(manager, first, isOver);
+    const { outcome } = await until(manager, first, isOver);
     const accepted = await manager.post<PlanAcceptance>(`/api/plans/${first}/accept`, {});
     expect(accepted.status).toBe(200);
     const [{ flight } = { flight: '' }] = accepted.body.flights;
@@ -96,6 +117,12 @@ describe('a plan request', () => {
     expect(plan?.flights.find(({ id }) => id === flight)?.state).toBe('approved');
     const again = await manager.post<PlanAcceptance>(`/api/plans/${second}/accept`, {});
     expect(again.status).toBe(200);
+    const { body: compared } = await manager.get<PlanDifferencesAnswer>(`/api/plans/${second}/differences`);
+    // The second week, which no flight stands for yet, is compared with what the first plan had in mind.
+    const days = [...compared.removed, ...compared.same.map(({ before }) => before)].map(({ date }) => date);
+    expect(days.some((date) => date > compared.lastOfferedDay)).toBe(true);
+    const firstPlan = outcome?.status === 'solved' ? outcome.plan : null;
+    expect(compared.totals.before.drums).toBe(firstPlan?.flights.reduce((sum, { drums }) => sum + drums, 0));
     expect(await server.database.query('select * from flights where id = $1', [flight])).toEqual(row);
     const { body } = await manager.get<{ items: { id: string }[] }>('/api/flights?state=offered&limit=500');
     const offered = again.body.flights.map((each) => each.flight);

@@ -8,11 +8,10 @@ import { planQueue, silentSeconds } from './plan-queue.service.js';
 import { type PlanOutcome, type PlanRun, planRunTable } from './plan-run.table.js';
 import { runSolve } from './run-solve.js';
 import type { SolveOutcome } from './solve-messages.js';
+import { weather } from './weather.js';
 
 /** Beyond the time of the search: building the problem, making the plan steadier, reading and checking it. */
 const graceSeconds = 120;
-/** The same for every plan, so that they are judged alike. */
-const weather = { fortnights: 1000, seed: 1 };
 
 /** Solves planning runs, one at a time in each worker, every solve in a process of its own. */
 @Injectable()

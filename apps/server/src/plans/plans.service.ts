@@ -1,18 +1,14 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { PlanRequest } from '@drumline/contract';
-import { comparePlans, describeFlights, type PlanDifference } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
-import { Brackets, DataSource } from 'typeorm';
+import { DataSource } from 'typeorm';
 import { AuditService } from '../audit/audit.service.js';
 import { RecheckFlightsService } from '../flights/recheck-flights.service.js';
-import { type Page, type PageQuery, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { LoadScenarioService } from './load-scenario.service.js';
 import { PlanQueueService } from './plan-queue.service.js';
 import { type PlanAcceptance, type PlanRun, planAcceptanceTable, planRunTable } from './plan-run.table.js';
-
-export type ListedRun = Omit<PlanRun, 'scenario' | 'outcome' | 'firstPlan' | 'flightRevisions'>;
 
 /** Planning runs: asked for, read, cancelled. The database is the truth, the queue is a bell. */
 @Injectable()
@@ -56,27 +52,6 @@ export class PlansService {
     return run;
   }
 
-  async list({ limit, after }: PageQuery): Promise<Page<ListedRun>> {
-    const runs = this.database.getRepository(planRunTable).createQueryBuilder('run').select(listed);
-    const last = after === undefined ? null : await this.get(after);
-    if (last !== null) {
-      const { requestedAt, id } = last;
-      runs.where(
-        new Brackets((where) =>
-          where
-            .where('run.requestedAt < :requestedAt', { requestedAt })
-            .orWhere('(run.requestedAt = :requestedAt and run.id < :id)', { requestedAt, id }),
-        ),
-      );
-    }
-    const rows = await runs
-      .orderBy('run.requestedAt', 'DESC')
-      .addOrderBy('run.id', 'DESC')
-      .take(limit + 1)
-      .getMany();
-    return pageOf<ListedRun>(rows, limit, ({ id }) => id);
-  }
-
   async get(id: string): Promise<PlanRun> {
     const run = await this.database.getRepository(planRunTable).findOneBy({ id });
     if (run !== null) return run;
@@ -104,14 +79,6 @@ export class PlansService {
     return this.get(id);
   }
 
-  /** The plan beside the flights that stood when it was asked for. */
-  async differences(id: string): Promise<PlanDifference> {
-    const { scenario, outcome } = await this.get(id);
-    const plan = outcome !== null && 'plan' in outcome ? outcome.plan : null;
-    if (plan === null) throw new Problem('conflict', 'This run has no plan to compare.');
-    return comparePlans(describeFlights(scenario, scenario.flights, plan.endTarget), plan);
-  }
-
   private async repeated(id: string, request: PlanRequest, by: Account): Promise<PlanRun | null> {
     const there = await this.database.getRepository(planRunTable).findOneBy({ id });
     if (there === null) return null;
@@ -122,18 +89,3 @@ export class PlansService {
     );
   }
 }
-
-const listed = [
-  'id',
-  'request',
-  'state',
-  'attempt',
-  'requestedBy',
-  'requestedByName',
-  'requestedAt',
-  'startedAt',
-  'heartbeatAt',
-  'cancelAskedAt',
-  'finishedAt',
-  'progress',
-].map((column) => `run.${column}`);

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { isoDate } from '../scenario/field.js';
+import { cents, isoDate } from '../scenario/field.js';
 import { longText, shortText } from './written-field.js';
 
 /** What a planning run is asked for. The id is in the address and made by the sender, so that a retry is harmless. */
@@ -57,6 +57,10 @@ export const planRequestSchema = z
       .max(500)
       .default([])
       .meta({ description: 'Offered flights that this run leaves as they are', examples: [['F012']] }),
+    changePrice: cents(
+      'Price of removing, moving or changing a standing flight in this run; absent: as the policy has it',
+      10000,
+    ).exactOptional(),
     note: longText('What for', 'after the rain').exactOptional(),
   })
   .meta({ id: 'PlanRequest', description: 'A planning run' });
