@@ -67,7 +67,7 @@ const stockNow = ({ figures, asOf, silentPhones }: CacheFacts): CacheAnswer['sto
   };
 };
 
-const levels = (projection: CacheProjection): LevelsAnswer => {
+export const levels = (projection: CacheProjection): LevelsAnswer => {
   const { usable, book, standing, unmet, belowMinimumDay, belowCriticalDay, runOutDay } = projection;
   return {
     usableLitres: usable,

@@ -1,4 +1,5 @@
-import { Controller, Get, Param, Query } from '@nestjs/common';
+import { type ProjectionChange, projectionChangeSchema } from '@drumline/contract';
+import { Body, Controller, Get, HttpCode, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
 import { OfTheOperator } from '../people/access.js';
@@ -25,6 +26,13 @@ export class ProjectionsController {
   @Get()
   all(@Query(query) { serviceLevel }: ProjectionsQuery) {
     return this.projections.all(serviceLevel);
+  }
+
+  /** What one change of the territory would do to the caches; nothing is changed. */
+  @Post('consequence')
+  @HttpCode(200)
+  consequence(@Body({ schema: projectionChangeSchema }) change: ProjectionChange) {
+    return this.projections.consequence(change);
   }
 
   @Get(':place')

@@ -1,5 +1,10 @@
 import { randomUUID } from 'node:crypto';
-import type { CacheAnswer, ProjectionAnswer, ProjectionsAnswer } from '@drumline/contract';
+import type {
+  CacheAnswer,
+  ProjectionAnswer,
+  ProjectionChangeAnswer,
+  ProjectionsAnswer,
+} from '@drumline/contract';
 import type { Scenario } from '@drumline/planning';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { counted, drawn, leftAt, loaded } from '../stock/testing/movement-bodies.js';
@@ -86,6 +91,63 @@ describe('the caches on the first morning', () => {
   it('are not open to a customer’s people', async () => {
     const leader = await desk.server.as('field leader');
     expect((await leader.get('/api/projections')).status).toBe(403);
+  });
+});
+
+describe('a change of the programme, asked about before it is made', () => {
+  interface Kept<Data> {
+    readonly id: string;
+    readonly data: Data;
+  }
+  const find = async <Data>(path: string, is: (data: Data) => boolean): Promise<Kept<Data>> => {
+    const { body } = await desk.manager.get<{ items: Kept<Data>[] }>(path);
+    return body.items.find(({ data }) => is(data))!;
+  };
+  const consequence = async (change: object) => {
+    const answer = await desk.manager.post<ProjectionChangeAnswer>('/api/projections/consequence', change);
+    expect(answer.status).toBe(200);
+    return answer.body.items;
+  };
+
+  it('3 h more at MAR on day 3: 39 L are left that evening for 375 L, and nothing has been changed', async () => {
+    const task = await find<Scenario['helicopterTasks'][number]>(
+      '/api/helicopter-tasks',
+      ({ place, date }) => place === 'XMAR' && date === '2027-06-16',
+    );
+    const items = await consequence({
+      kind: 'helicopter-tasks',
+      id: task.id,
+      data: { ...task.data, hours: 5, litres: 561 },
+    });
+    expect(items.map(({ place }) => place)).toEqual(['XMAR']);
+    const { before, after } = items[0]!;
+    expect([before.levels.usableLitres[3], after.levels.usableLitres[3]]).toEqual([375, 39]);
+    expect([before.levels.belowMinimumDay, after.levels.belowCriticalDay]).toEqual([3, 3]);
+    expect((await cacheAt('XMAR')).projections.offered.usableLitres[3]).toBe(375);
+  });
+
+  it('the sling brought forward a day lifts MAR by six drums on day 3 and takes them from ESK', async () => {
+    const sling = await find<Scenario['slings'][number]>('/api/slings', ({ to }) => to === 'XMAR');
+    const items = await consequence({
+      kind: 'slings',
+      id: sling.id,
+      data: { ...sling.data, date: '2027-06-16' },
+    });
+    const [esk, mar] = ['XESK', 'XMAR'].map((place) => items.find((each) => each.place === place)!);
+    expect(mar!.after.levels.usableLitres[3]).toBe(375 + 1200);
+    expect(esk!.after.levels.usableLitres[3]).toBe(esk!.before.levels.usableLitres[3]! - 1200);
+  });
+
+  it('a higher minimum is passed on an earlier day', async () => {
+    const cache = await find<Scenario['caches'][number]>('/api/caches', ({ place }) => place === 'XMAR');
+    const items = await consequence({
+      kind: 'caches',
+      id: 'XMAR',
+      data: { ...cache.data, minimumLitres: 700 },
+    });
+    expect(
+      items.map(({ place, after }) => [place, after.minimumLitres, after.levels.belowMinimumDay]),
+    ).toEqual([['XMAR', 700, 0]]);
   });
 });
 

@@ -1,12 +1,14 @@
 import { Module } from '@nestjs/common';
+import { ChangesModule } from '../changes/changes.module.js';
 import { FlightsModule } from '../flights/flights.module.js';
 import { PeopleModule } from '../people/people.module.js';
 import { StockModule } from '../stock/stock.module.js';
+import { TerritoryModule } from '../territory/territory.module.js';
 import { ProjectionsController } from './projections.controller.js';
 import { ProjectionsService } from './projections.service.js';
 
 @Module({
-  imports: [FlightsModule, PeopleModule, StockModule],
+  imports: [ChangesModule, FlightsModule, PeopleModule, StockModule, TerritoryModule],
   controllers: [ProjectionsController],
   providers: [ProjectionsService],
   exports: [ProjectionsService],

@@ -1,29 +1,84 @@
-import type { ProjectionAnswer, ProjectionsAnswer } from '@drumline/contract';
-import { type CacheOutlook, cacheOutlooks, leftToDraw, suggestedMinimums } from '@drumline/planning';
+import type {
+  ProjectionAnswer,
+  ProjectionChange,
+  ProjectionChangeAnswer,
+  ProjectionsAnswer,
+} from '@drumline/contract';
+import {
+  type CacheOutlook,
+  cacheOutlooks,
+  type FlightToCome,
+  leftToDraw,
+  suggestedMinimums,
+} from '@drumline/planning';
 import { silentHours } from '@drumline/stock';
 import { daysFrom } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
+import { ChangesService } from '../changes/changes.service.js';
 import { type Board, BoardService } from '../flights/board.service.js';
 import { Problem } from '../http/problem.js';
 import { SessionsService } from '../people/sessions.service.js';
 import { inTheField } from '../stock/holds.service.js';
 import { StockService } from '../stock/stock.service.js';
 import { StockFiguresService } from '../stock/stock-figures.service.js';
+import { ClockService } from '../territory/clock.service.js';
+import { TerritoryService } from '../territory/territory.service.js';
 import { cachePage } from './cache-page.js';
+import { changedCaches } from './changed-caches.js';
+import { changedScenario } from './changed-scenario.js';
 import { stillToCome } from './still-to-come.js';
 
 /** Where the stock of the caches leads: without deliveries, with the approved flights, and with the offered ones. */
 @Injectable()
 export class ProjectionsService {
+  /** By service level: the last answer and what it was made from. */
+  private readonly kept = new Map<number, Kept>();
+
   constructor(
     private readonly board: BoardService,
     private readonly stock: StockService,
     private readonly figures: StockFiguresService,
     private readonly sessions: SessionsService,
+    private readonly changes: ChangesService,
+    private readonly clock: ClockService,
+    private readonly territory: TerritoryService,
   ) {}
 
-  /** Every cache in the order of the territory. `serviceLevelPercent`: of the suggested minimum. */
+  /**
+   * Every cache in the order of the territory. `serviceLevelPercent`: of the suggested minimum. Made again when stock,
+   * flights or territory have changed, and every minute: ages are to the minute. Those who ask meanwhile share it.
+   */
   async all(serviceLevelPercent: number): Promise<ProjectionsAnswer> {
+    const from = await this.madeFrom();
+    const kept = this.kept.get(serviceLevelPercent);
+    if (kept?.from === from) return kept.answer;
+    const answer = this.make(serviceLevelPercent);
+    this.kept.set(serviceLevelPercent, { from, answer });
+    // What failed is not kept: the next who asks tries again.
+    answer.catch(() => this.kept.delete(serviceLevelPercent));
+    return answer;
+  }
+
+  /** The caches that one change of the territory would touch, before and after. */
+  async consequence(change: ProjectionChange): Promise<ProjectionChangeAnswer> {
+    const { board, outlooks, toCome } = await this.ahead();
+    const { scenario, drawn } = board.facts;
+    const changed = changedScenario(scenario, change, await this.territory.all(change.kind));
+    const after = cacheOutlooks(leftToDraw(changed, drawn), toCome);
+    return {
+      firstDay: scenario.firstDay,
+      dates: daysFrom(scenario.firstDay, scenario.days),
+      items: changedCaches({ scenario, outlooks }, { scenario: changed, outlooks: after }),
+    };
+  }
+
+  private async madeFrom(): Promise<string> {
+    const { territory, stock, flights } = await this.changes.versions();
+    const minute = (await this.clock.now()).toISOString().slice(0, 16);
+    return [territory, stock, flights, minute].join(' ');
+  }
+
+  private async make(serviceLevelPercent: number): Promise<ProjectionsAnswer> {
     const { board, outlooks } = await this.ahead();
     const { scenario } = board.facts;
     const suggestions = suggestedMinimums(scenario, serviceLevelPercent / 100);
@@ -56,12 +111,12 @@ export class ProjectionsService {
   }
 
   /** What lies ahead of every cache, and the board that it was read from. */
-  async ahead(): Promise<{ readonly board: Board; readonly outlooks: readonly CacheOutlook[] }> {
+  async ahead(): Promise<Ahead> {
     const board = await this.board.read();
     const { scenario, drawn } = board.facts;
     const named = board.loads.flatMap(({ drum }) => drum ?? []);
     const toCome = stillToCome(board, await this.stock.whereabouts(named));
-    return { board, outlooks: cacheOutlooks(leftToDraw(scenario, drawn), toCome) };
+    return { board, toCome, outlooks: cacheOutlooks(leftToDraw(scenario, drawn), toCome) };
   }
 
   async one(place: string, serviceLevelPercent: number): Promise<ProjectionAnswer> {
@@ -70,6 +125,17 @@ export class ProjectionsService {
     if (found !== undefined) return { ...rest, ...found };
     throw new Problem('not-found', `There is no cache at ${place}. See /api/projections.`);
   }
+}
+
+interface Ahead {
+  readonly board: Board;
+  readonly outlooks: readonly CacheOutlook[];
+  readonly toCome: readonly FlightToCome[];
+}
+
+interface Kept {
+  readonly from: string;
+  readonly answer: Promise<ProjectionsAnswer>;
 }
 
 const silentSince = (): Date => new Date(Date.now() - silentHours * 3_600_000);

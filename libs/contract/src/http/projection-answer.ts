@@ -79,3 +79,20 @@ export interface LevelsAnswer {
   readonly belowCriticalDay: number | null;
   readonly runOutDay: number | null;
 }
+
+/** Answer of POST /api/projections/consequence: the caches that one change of the territory touches. */
+export interface ProjectionChangeAnswer {
+  readonly firstDay: IsoDate;
+  readonly dates: readonly IsoDate[];
+  readonly items: readonly {
+    readonly place: string;
+    readonly before: CacheCourse;
+    readonly after: CacheCourse;
+  }[];
+}
+
+/** Where a cache leads with all its flights, approved and offered, and the levels that it is held against. */
+export interface CacheCourse
+  extends Pick<Cache, 'minimumLitres' | 'criticalLitres' | 'medevacReserveLitres' | 'capacityDrums'> {
+  readonly levels: LevelsAnswer;
+}
