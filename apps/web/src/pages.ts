@@ -21,7 +21,7 @@ const page = (path: PagePath, name: string, load: () => Promise<ComponentType<Pa
 /** Every page, in the order of the list at the left: Alt and its figure opens it. */
 export const pages: readonly Page[] = [
   page('/morning', 'Morning', async () => (await import('./pages/morning/morning-page.js')).MorningPage),
-  page('/week', 'Week', async () => (await import('./pages/week/week-page.js')).WeekPage),
+  page('/week', 'Week', async () => (await import('./pages/week/week-pages.js')).WeekPages),
   page('/caches', 'Caches', async () => (await import('./pages/caches/caches-page.js')).CachesPage),
   page('/drums', 'Drums', async () => (await import('./pages/drums/drums-page.js')).DrumsPage),
   page('/load', 'Load', async () => (await import('./pages/load/load-page.js')).LoadPage),

@@ -10,12 +10,13 @@ import { firstToDecide } from './board-rows.js';
 import { CostLine } from './cost-line.js';
 import { BookedCard, DecisionCard } from './decision-card.js';
 import { Legend } from './legend.js';
+import { PlanActs } from './plan/plan-acts.js';
 import { emptyWords, TallyLine } from './tally-line.js';
 import { WeekBoard } from './week-board.js';
 import { type Week, weekSchema } from './week-read.js';
 
 /** Buttons of the whole page: those of `plan/` and `compare/` are put here. */
-const pageActs: readonly ReactNode[] = [];
+const pageActs: readonly ReactNode[] = [<PlanActs key="plan" />];
 
 export const WeekPage = ({ at }: PageProps) => {
   const calendar = useCalendar();

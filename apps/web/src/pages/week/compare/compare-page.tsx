@@ -1,0 +1,134 @@
+import './compare.css';
+import { useLocation } from 'wouter';
+import { type Calendar, useCalendar, useRead, useSettings } from '../../../api/index.js';
+import { Button, bothOf, Field, Picture, TitleBlock } from '../../../ui/index.js';
+import { PlanActs } from '../plan/plan-acts.js';
+import {
+  type EndedPlan,
+  endedPlanSchema,
+  type FoundPlan,
+  isUnderWay,
+  type ListedPlan,
+} from '../plan/plan-read.js';
+import { PlanUnderWay, usePlanRun } from '../plan/plan-under-way.js';
+import { gapWords, stateOf, targetWords } from '../plan/plan-words.js';
+import { AcceptFoot } from './accept-foot.js';
+import { DifferenceList } from './difference-list.js';
+import { type Differences, differencesSchema } from './differences-read.js';
+import { findingOf } from './finding.js';
+import { LowestLevels } from './lowest-levels.js';
+import { NoPlan } from './no-plan.js';
+import { AcceptedLine, PlanNotes } from './plan-notes.js';
+import { TotalsTable } from './totals-table.js';
+
+/** A plan beside what stood: the list of differences before anything is accepted; while it is made, how far it is. */
+export const ComparePage = ({ id }: { readonly id: string }) => {
+  const calendar = useCalendar();
+  const run = usePlanRun(id);
+  return (
+    <>
+      <CompareTitle run={run.value} calendar={calendar} />
+      <Picture read={run}>
+        {(value) =>
+          isUnderWay(value) ? (
+            <div className="work">
+              <PlanUnderWay run={value} />
+            </div>
+          ) : (
+            <EndedRun run={value} calendar={calendar} />
+          )
+        }
+      </Picture>
+    </>
+  );
+};
+
+interface TitleProps {
+  readonly run: ListedPlan | undefined;
+  readonly calendar: Calendar;
+}
+
+const CompareTitle = ({ run, calendar }: TitleProps) => {
+  const [, navigate] = useLocation();
+  const currency = useSettings().value?.data.currency ?? '';
+  return (
+    <TitleBlock
+      title={run !== undefined && isUnderWay(run) ? 'Plan under way' : 'Differences'}
+      sub={run && `from ${calendar.day(run.asOf)}, ${calendar.time(run.asOf)}`}
+      acts={
+        <>
+          <Button onPress={() => window.print()}>Print</Button>
+          <PlanActs />
+          <Button onPress={() => navigate('/week')}>Back to Week</Button>
+        </>
+      }
+    >
+      {run !== undefined && (
+        <>
+          <Field label="Proposed" note={`by ${run.requestedByName}`}>
+            {run.number === null ? stateOf(run) : `Plan ${run.number}`}
+          </Field>
+          {run.request.note !== undefined && <Field label="Asked because">{run.request.note}</Field>}
+          <Field label="Target">{targetWords(run.request.endTarget)}</Field>
+          {run.cost !== null && <Field label="Could be saved">{gapWords(run, currency)}</Field>}
+        </>
+      )}
+    </TitleBlock>
+  );
+};
+
+const EndedRun = ({ run, calendar }: { readonly run: ListedPlan; readonly calendar: Calendar }) => {
+  const ended = useRead(`/api/plans/${run.id}`, endedPlanSchema);
+  const differences = useRead(
+    run.cost === null ? null : `/api/plans/${run.id}/differences`,
+    differencesSchema,
+  );
+  if (run.cost === null)
+    return (
+      <Picture read={ended}>
+        {(plan) => (
+          <div className="work">
+            <NoPlan run={run} plan={plan} />
+          </div>
+        )}
+      </Picture>
+    );
+  return (
+    <Picture read={bothOf(ended, differences)}>
+      {([plan, found]) =>
+        plan.outcome?.plan != null && (
+          <Compared plan={plan} found={plan.outcome.plan} differences={found} calendar={calendar} />
+        )
+      }
+    </Picture>
+  );
+};
+
+interface ComparedProps {
+  readonly plan: EndedPlan;
+  readonly found: FoundPlan;
+  readonly differences: Differences;
+  readonly calendar: Calendar;
+}
+
+const Compared = ({ plan, found, differences, calendar }: ComparedProps) => {
+  const currency = useSettings().value?.data.currency ?? '';
+  return (
+    <>
+      <p className="compare-finding">{findingOf(differences, currency)}</p>
+      <AcceptedLine plan={plan} />
+      <div className="work-and-side compare">
+        <div className="work">
+          <DifferenceList differences={differences} day={calendar.day} currency={currency} />
+          <PlanNotes found={found} differences={differences} calendar={calendar} />
+        </div>
+        <aside className="side" aria-label="Totals and levels">
+          <TotalsTable differences={differences} currency={currency} />
+          <LowestLevels lowest={differences.lowest} lastDay={calendar.day(differences.lastDay)} />
+          <p className="slate">Planning figures. The commander's approved data decide.</p>
+        </aside>
+      </div>
+      <AcceptFoot plan={plan} found={found} differences={differences} />
+    </>
+  );
+};

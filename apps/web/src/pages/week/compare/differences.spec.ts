@@ -1,0 +1,189 @@
+import { describe, expect, it } from 'vitest';
+import { wholeMoney } from './add-up.js';
+import { differenceGroups } from './difference-lines.js';
+import type { ComparedFlight, Differences, Totals } from './differences-read.js';
+import { findingOf } from './finding.js';
+import { totalRows } from './total-rows.js';
+
+const money = (flight: number, fuel: number, handling: number) => ({
+  flight,
+  fuel,
+  handling,
+  total: flight + fuel + handling,
+  litres: 0,
+  perLitre: null,
+});
+
+const totals = (cost: Totals['cost'], rest: Partial<Totals>): Totals => ({
+  flights: 16,
+  drums: 73,
+  litres: 14_600,
+  blockHours: 18.9,
+  cost,
+  drumsFromBase: [],
+  ...rest,
+});
+
+const flight = (id: string, rest: Partial<ComparedFlight> = {}): ComparedFlight => ({
+  id,
+  kind: 'positioning',
+  state: 'offered',
+  date: '2027-06-15',
+  aircraft: 'A1',
+  pilot: null,
+  from: 'XMER',
+  stops: [{ place: 'XLOR', drums: 4 }],
+  legs: [
+    {
+      drumsAboard: 4,
+      drumsPossible: 4,
+      spareLb: 20,
+      binding: { name: 'strip landing limit', place: 'XLOR' },
+    },
+  ],
+  drums: 4,
+  litres: 800,
+  blockHours: 1.37,
+  cost: money(134_400, 196_000, 3_600),
+  reason: { protects: { place: 'XLOR', date: '2027-06-15', level: 'below minimum' } },
+  ...rest,
+});
+
+// Figures of product.md, T1: the reference re-plan after LOR and HAS went soft.
+const softTuesday: Differences = {
+  removed: [
+    flight('F05', {
+      aircraft: 'B1',
+      from: 'XALD',
+      stops: [{ place: 'XLOR', drums: 6 }],
+      drums: 6,
+      litres: 1200,
+      blockHours: 1.98,
+      cost: money(245_440, 180_000, 5_400),
+    }),
+  ],
+  moved: [{ before: flight('F06'), after: flight('F06', { aircraft: 'A2' }) }],
+  added: [flight('P01'), flight('P02', { date: '2027-06-23' })],
+  drumsChanged: [],
+  same: [
+    { before: flight('F01', { state: 'reported' }), after: flight('F01', { state: 'reported' }) },
+    { before: flight('F09'), after: flight('F09') },
+  ],
+  totals: {
+    before: totals(money(2_202_100, 3_254_000, 65_700), {
+      drumsFromBase: [
+        { place: 'XALD', drums: 17 },
+        { place: 'XMER', drums: 56 },
+      ],
+    }),
+    after: totals(money(2_114_500, 3_384_000, 63_900), {
+      drums: 71,
+      litres: 14_200,
+      blockHours: 19,
+      drumsFromBase: [
+        { place: 'XALD', drums: 5 },
+        { place: 'XMER', drums: 66 },
+      ],
+    }),
+  },
+  lowest: [],
+  asOf: '2027-06-15T06:52Z',
+  lastOfferedDay: '2027-06-21',
+  lastDay: '2027-06-28',
+  faults: [{ flight: 'F05', text: 'XLOR when soft accepts 7,600 lb.' }],
+  bases: {
+    before: [{ place: 'XMER', drumsReady: 114, leftLitres: 11_600, note: 'nothing before November' }],
+    after: [{ place: 'XMER', drumsReady: 114, leftLitres: 9_600, note: 'nothing before November' }],
+  },
+  expectedDrums: { before: 60.6, after: 58.8 },
+  levels: [],
+};
+
+const day = (date: string) => date.slice(8);
+const find = (change: Partial<Differences['totals']>) =>
+  findingOf({ ...softTuesday, totals: { ...softTuesday.totals, ...change } }, 'cr');
+
+describe('the finding', () => {
+  it('says the flight bill and the whole plan, and what the rise is about', () => {
+    expect(findingOf(softTuesday, 'cr')).toBe(
+      'The flight bill falls by 876 cr and the whole plan rises by 406 cr, because ten more drums come from XMER.',
+    );
+  });
+
+  it('names flights where the flight bill makes the difference', () => {
+    const after = totals(money(2_000_000, 3_254_000, 65_700), { flights: 14 });
+    expect(find({ after })).toBe(
+      'The flight bill falls by 2,021 cr and the whole plan falls by 2,021 cr, because two fewer flights are flown.',
+    );
+  });
+
+  it('gives no cause where none of its figures goes the way of the whole', () => {
+    const { before } = softTuesday.totals;
+    expect(find({ after: { ...before, cost: money(2_202_100, 3_254_000, 75_700) } })).toBe(
+      'The flight bill stays and the whole plan rises by 100 cr.',
+    );
+  });
+
+  it('of a first plan, and of one that changes nothing', () => {
+    const before = totals(money(0, 0, 0), { drums: 0 });
+    expect(find({ before })).toBe('16 flights land 71 drums for 55,624 cr; no plan stood before.');
+    const nothing = { ...softTuesday, removed: [], moved: [], added: [] };
+    expect(findingOf(nothing, 'cr')).toBe('Nothing changes: the flights that stand are the plan.');
+  });
+});
+
+describe('the list of differences', () => {
+  const groups = differenceGroups(softTuesday, day);
+
+  it('always has its five groups, and line numbers through all of them', () => {
+    expect(groups.map(({ name, flights }) => [name, flights])).toEqual([
+      ['Removed', 1],
+      ['Moved', 1],
+      ['Added', 2],
+      ['Drums changed', 0],
+      ['Same', 2],
+    ]);
+    expect(groups.flatMap(({ lines }) => lines.map(({ number }) => number))).toEqual([1, 2, 3, 4, 5, 6]);
+  });
+
+  it('says why a flight is gone, and what a new one keeps and is bound by', () => {
+    expect(groups[0]!.lines[0]).toMatchObject({
+      flight: 'F05',
+      was: 'B1 15, XALD-XLOR, 6 drums',
+      why: 'XLOR when soft accepts 7,600 lb.',
+      litres: -1200,
+      flightCost: -2454,
+    });
+    expect(groups[2]!.lines[0]).toMatchObject({
+      flight: null,
+      why: 'Keeps XLOR above minimum, 15. Binds: XLOR landing.',
+    });
+  });
+
+  it('marks what is not offered yet, and tells flown flights from those that were left as they were', () => {
+    expect(groups[2]!.lines.map(({ isIdea }) => isIdea)).toEqual([false, true]);
+    expect(groups[4]!.lines.map(({ flight, why }) => [flight, why])).toEqual([
+      ['F01', 'Never changes.'],
+      ['F09', 'Not touched.'],
+    ]);
+  });
+
+  it('shows only what a moved flight has new', () => {
+    expect(groups[1]!.lines[0]!.wouldBe.filter(({ isNew }) => isNew)).toEqual([{ text: 'A2', isNew: true }]);
+  });
+});
+
+describe('totals', () => {
+  it('add up as printed, down and across, with what each base gives and has left', () => {
+    const rows = totalRows(softTuesday, 'cr');
+    const [flown, fuel, handling, whole] = rows;
+    expect([flown!.rise, fuel!.rise, handling!.rise, whole!.rise]).toEqual([-876, 1300, -18, 406]);
+    expect(whole).toMatchObject({ before: 55_218, after: 55_624, isSum: true });
+    expect(rows.find(({ name }) => name === 'From XMER')).toMatchObject({ before: 56, after: 66, rise: 10 });
+    expect(rows.find(({ name }) => name === 'Left at XMER')).toMatchObject({ rise: -2000, unit: 'L' });
+  });
+
+  it('three parts of 33.4 are 33, 34 and 33: together the 100 that are printed', () => {
+    expect(wholeMoney([3340, 3340, 3340])).toEqual([33, 34, 33]);
+  });
+});

@@ -1,0 +1,61 @@
+import type { Calendar } from '../../../api/index.js';
+import { figure, MessageLine } from '../../../ui/index.js';
+import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
+import type { Differences } from './differences-read.js';
+
+/** That it is in force, and what became of its flights. */
+export const AcceptedLine = ({ plan: { accepted } }: { readonly plan: EndedPlan }) => {
+  if (accepted === null) return null;
+  const { acceptedByName, flights, calledOff, changed } = accepted;
+  const gone = calledOff.length === 0 ? '' : ` Called off: ${calledOff.join(', ')}.`;
+  const numbers =
+    flights.length === 0
+      ? 'No flight is new.'
+      : `Offered: ${flights.map(({ flight }) => flight).join(', ')}.`;
+  return (
+    <MessageLine kind="note" what={`Accepted by ${acceptedByName}`} why={`${numbers}${gone}`}>
+      {changed.length > 0 && <small>Changed between the plan and its acceptance: {changed.join(' ')}</small>}
+    </MessageLine>
+  );
+};
+
+interface PlanNotesProps {
+  readonly found: FoundPlan;
+  readonly differences: Differences;
+  readonly calendar: Calendar;
+}
+
+/** What the plan could not keep, with the smallest changes that would; what accepting it does not touch. */
+export const PlanNotes = ({ found, differences, calendar }: PlanNotesProps) => {
+  const { lastOfferedDay, lastDay } = differences;
+  return (
+    <div className="compare-notes">
+      {found.shortages.length > 0 && (
+        <section className="section">
+          <h2>What it cannot keep, {figure(found.shortages.length)}</h2>
+          <ul>
+            {found.shortages.map(({ text, blockedBy }) => (
+              <li key={text}>
+                {text} <span className="slate">Blocked by: {blockedBy}</span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <section className="section">
+        <h2>Good to know</h2>
+        <ul>
+          {lastOfferedDay < lastDay && (
+            <li>
+              Accepting offers the flights to {calendar.day(lastOfferedDay)}; later ones stay ideas, to{' '}
+              {calendar.day(lastDay)}.
+            </li>
+          )}
+          {found.remarks.map((remark) => (
+            <li key={remark}>{remark}</li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+};

@@ -1,0 +1,55 @@
+import { figure } from '../../../ui/qty.js';
+import type { EndTarget } from './plan-form.js';
+import type { ListedPlan, PlanProgress } from './plan-read.js';
+
+const stateWords: Readonly<Record<ListedPlan['state'], string>> = {
+  queued: 'waits for its turn',
+  solving: 'being made',
+  solved: 'made',
+  infeasible: 'no plan possible',
+  failed: 'failed',
+  cancelled: 'stopped, best so far kept',
+};
+
+/** "made", "being made": what has become of a run. */
+export const stateOf = ({ state, cost, acceptedByName }: ListedPlan): string => {
+  if (acceptedByName !== null) return 'accepted';
+  if (state === 'cancelled' && cost === null) return 'stopped before there was a plan';
+  return stateWords[state];
+};
+
+const targets: Readonly<Record<EndTarget, string>> = {
+  'hand plan': 'end as the plan made by hand',
+  operator: "operator's end targets",
+  minimum: 'minimums only',
+};
+
+export const targetWords = (target: EndTarget): string => targets[target];
+
+const money = (cents: number, currency: string): string => `${figure(Math.round(cents / 100))} ${currency}`;
+
+/** "at most 237 cr, 0.45 %". */
+export const gapWords = ({ moneyGap }: Pick<ListedPlan, 'moneyGap'>, currency: string): string =>
+  moneyGap === null
+    ? 'not known'
+    : `at most ${money(moneyGap.savedAtMost, currency)}, ${figure(moneyGap.share * 100, moneyGap.share < 0.01 ? 2 : 1)} %`;
+
+interface ProgressWords {
+  readonly best: string;
+  readonly bound: string;
+  readonly gap: string;
+}
+
+/** Where a search stands. Shortages and changes count at their prices in it, so it is more than the bill. */
+export const progressWords = (progress: PlanProgress | null, currency: string): ProgressWords => {
+  const best = progress?.best ?? null;
+  const bound = progress !== null && progress.bound !== null && progress.bound > 0 ? progress.bound : null;
+  return {
+    best: best === null ? 'none yet' : money(best, currency),
+    bound: bound === null ? 'nothing proved yet' : money(bound, currency),
+    gap:
+      best === null || bound === null
+        ? 'not known yet'
+        : `${money(Math.max(0, best - bound), currency)}, ${figure(Math.max(0, (best - bound) / best) * 100, 1)} %`,
+  };
+};
