@@ -39,7 +39,7 @@ const Flight = ({ flight }: { readonly flight: WeekFlight }) => {
       <span className="ends">
         <b>{id}</b>
         <span>
-          {isFrozen(flight) && <Lock />}
+          <Frozen flight={flight} className="lock-wide" />
           {kind === 'booked' && state === 'offered' ? 'Booked, offered' : stateWord(state)}
         </span>
       </span>
@@ -48,12 +48,20 @@ const Flight = ({ flight }: { readonly flight: WeekFlight }) => {
         <b>
           {drums} of {drumsPossible}
         </b>{' '}
-        drums
+        drums <Frozen flight={flight} className="lock-narrow" />
       </span>
       {needsDecision === null && <span className="binds">{bindingWords(flight)}</span>}
     </>
   );
 };
+
+/** Beside the state word where there is room, otherwise beside the drums. */
+const Frozen = ({ flight, className }: { readonly flight: WeekFlight; readonly className: string }) =>
+  isFrozen(flight) && (
+    <span className={className}>
+      <Lock />
+    </span>
+  );
 
 const Booked = ({ flight }: { readonly flight: WeekBooked }) => {
   const [aboard, spare] = bookedWords(flight);

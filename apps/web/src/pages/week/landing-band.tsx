@@ -49,7 +49,7 @@ const Landed = ({ drums, limit }: { readonly drums: number; readonly limit: numb
   return (
     <span>
       {drums === limit && <b>full </b>}
-      <b>{drums}</b> of {limit}
+      <b>{drums}</b> <span className={drums === limit ? 'roomy' : undefined}>of {limit}</span>
     </span>
   );
 };

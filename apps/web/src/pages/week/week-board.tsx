@@ -63,7 +63,7 @@ const DayHeads = ({ week, calendar }: Pick<WeekBoardProps, 'week' | 'calendar'>)
       {week.days.map(({ date, noFlying }) => (
         <th key={date} scope="col" className={`head ${date === week.today ? 'now' : ''}`}>
           {calendar.day(date)}
-          {date === week.today && ', today'}
+          {date === week.today && <span className="roomy">, today</span>}
           {noFlying && <span className="unseen">, no flying day</span>}
         </th>
       ))}
