@@ -30,7 +30,10 @@ export const largeTerritory = (document, caches) => {
       ...document.stripLimits,
       ...added.flatMap((place) => limits.map((limit) => ({ ...limit, place }))),
     ],
-    caches: [...document.caches, ...added.map((place) => ({ ...cache, place, capacityDrums: 400 }))],
+    caches: [...document.caches, ...added.map((place) => ({ ...cache, place }))].map((each) => ({
+      ...each,
+      capacityDrums: 400,
+    })),
     plannedUplifts: [...document.plannedUplifts, ...draws],
     drums: [],
     counts: [],

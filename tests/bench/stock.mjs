@@ -62,7 +62,7 @@ const dataDir = await mkdtemp(join(tmpdir(), 'drumline-bench-'));
 const log = createLog('error');
 const postgres = await startEmbeddedPostgres({ dataDir, fsync: true, log });
 const closers = [() => rm(dataDir, { recursive: true, force: true }), postgres.stop];
-process.on('uncaughtException', async (error) => {
+process.once('uncaughtException', async (error) => {
   process.stderr.write(`${error.stack}\n`);
   for (const close of closers.reverse()) await close();
   process.exit(1);
