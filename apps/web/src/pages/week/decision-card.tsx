@@ -25,9 +25,9 @@ export const DecisionCard = ({ flight, week, calendar }: DecisionCardProps) => {
         <h2 id="week-card" tabIndex={-1}>
           {id} <span className="key">{route.join('-')}</span>
         </h2>
-        <p>
+        <p className="state-line">
           <StateWord state={state} frozen={isFrozen(flight)} needsDecision={needsDecision !== null} />
-          {flight.heldInPlace && ', held in place'}
+          {flight.heldInPlace && <span>Held in place</span>}
           <span className="slate">
             {aircraft}, {calendar.day(date)}, off {departs}
           </span>
@@ -58,7 +58,7 @@ export const BookedCard = ({
         <h2 id="week-card" tabIndex={-1}>
           {booked.id} <span className="key">{booked.route.join('-')}</span>
         </h2>
-        <p>
+        <p className="state-line">
           Booked, not fuel
           <span className="slate">
             {booked.aircraft}, {calendar.day(booked.date)}

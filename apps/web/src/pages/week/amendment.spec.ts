@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { amendmentOf, draftFault, draftOf } from './amendment.js';
+import { exampleFlight } from './week-example.js';
+
+const before = draftOf(exampleFlight(), [{ place: 'XNOR', drums: 4 }]);
+
+describe('an amendment', () => {
+  it('is of what is other than before, and nothing else', () => {
+    expect(amendmentOf(before, before)).toBeNull();
+    expect(amendmentOf(before, { ...before, stops: [{ place: 'XNOR', drums: ' 3' }] })).toEqual({
+      stops: [{ place: 'XNOR', drums: 3 }],
+    });
+    expect(amendmentOf(before, { ...before, pilot: '' })).toEqual({ pilot: null });
+  });
+
+  it('of the day or the aircraft finds its own time', () => {
+    expect(amendmentOf(before, { ...before, date: '2031-03-04' })).toEqual({
+      date: '2031-03-04',
+      departs: null,
+    });
+  });
+
+  it('leaves out a stop with 0 drums', () => {
+    const stops = [...before.stops, { place: 'XSOU', drums: '0' }];
+    expect(amendmentOf(before, { ...before, stops })).toBeNull();
+  });
+
+  it('is not asked about while the drums are no number, or none are left', () => {
+    expect(draftFault(before)).toBeUndefined();
+    expect(draftFault({ ...before, stops: [{ place: 'XNOR', drums: 'six' }] })).toContain('whole number');
+    expect(draftFault({ ...before, stops: [{ place: 'XNOR', drums: '0' }] })).toContain('decline it');
+  });
+});

@@ -1,0 +1,167 @@
+import { describe, expect, it } from 'vitest';
+import { bindingWords, bookedWords, flightLabel, isFrozen, lineOf } from './box-words.js';
+import type { Card, LimitLine } from './card-read.js';
+import {
+  crewWords,
+  heardWords,
+  lastActWords,
+  limitName,
+  perLitre,
+  roomWords,
+  weighedWords,
+} from './card-words.js';
+import { openActs, reasonText } from './flight-acts.js';
+import { gapScale } from './gap-scale.js';
+import { exampleBooked, exampleFlight } from './week-example.js';
+
+const when = (at: string) => at.slice(11, 16);
+
+describe('a box', () => {
+  it('has a firmer line the firmer the flight', () => {
+    const lines = ['declined', 'offered', 'approved', 'given', 'loaded', 'away', 'home', 'closed'];
+    expect(lines.map((state) => lineOf(exampleFlight({ state })))).toEqual([
+      'off',
+      'offered',
+      'approved',
+      'given',
+      'away',
+      'away',
+      'flown',
+      'flown',
+    ]);
+    expect(lineOf(exampleFlight({ kind: 'booked' }))).toBe('booked');
+  });
+
+  it('is frozen once approved, and offered when it is held in place', () => {
+    expect(isFrozen(exampleFlight())).toBe(false);
+    expect(isFrozen(exampleFlight({ heldInPlace: true }))).toBe(true);
+    expect(isFrozen(exampleFlight({ state: 'approved' }))).toBe(true);
+    expect(isFrozen(exampleFlight({ state: 'called off' }))).toBe(false);
+  });
+
+  it('names what binds, or how many would go', () => {
+    expect(bindingWords(exampleFlight())).toBe('binds: XNOR landing');
+    expect(bindingWords(exampleFlight({ drums: 3 }))).toBe('room for 4');
+    expect(bindingWords(exampleFlight({ binding: null, drums: 0 }))).toBe('no drums');
+  });
+
+  it('is one sentence for those who hear it', () => {
+    expect(flightLabel(exampleFlight({ state: 'given', needsDecision: 'soft' }))).toBe(
+      'F1, Needs a decision, given, frozen, XHOM-XNOR-XHOM, 4 of 4 drums, binds: XNOR landing, off 08:00',
+    );
+  });
+
+  it('of a flight that flies anyway says what it could take', () => {
+    expect(bookedWords(exampleBooked())).toEqual(['mail', 'spare 3 drums']);
+    expect(bookedWords(exampleBooked({ passengers: 4, spareDrums: 0 }))).toEqual([
+      '4 passengers',
+      'no drums',
+    ]);
+    expect(bookedWords(exampleBooked({ spareDrums: null }))).toEqual(['mail', '']);
+  });
+});
+
+describe('the card', () => {
+  const limit = (changes: Partial<LimitLine> = {}): LimitLine => ({
+    name: 'strip landing limit',
+    place: 'XLOR',
+    surface: 'soft',
+    limitLb: 7600,
+    positions: null,
+    spareLb: -534.3,
+    binds: true,
+    ...changes,
+  });
+
+  it('rounds over up and spare down', () => {
+    expect(roomWords(-534.3)).toBe('535 lb over');
+    expect(roomWords(169.9)).toBe('169 lb spare');
+    expect(roomWords(0)).toBe('0 lb spare');
+    expect(limitName(limit())).toBe('XLOR landing, soft');
+    expect(limitName(limit({ name: 'max take-off weight', place: null, surface: null }))).toBe(
+      'Take-off weight',
+    );
+  });
+
+  it('says what the drums as weighed leave: 1,078.2 kg instead of 1,080 kg are 4 lb', () => {
+    const card = (weighedKg: number | null) =>
+      ({ weighedKg, today: { load: { kg: 1080 }, legs: [{ limits: [limit()] }] } }) as unknown as Card;
+    expect(weighedWords(card(1078.2))).toBe('As weighed, 1,078 kg: 531 lb over.');
+    expect(weighedWords(card(1080))).toBeNull();
+    expect(weighedWords(card(null))).toBeNull();
+  });
+
+  it('says what was heard, how long it counts, and what counts without it', () => {
+    const report = { state: 'soft' as const, at: '2031-03-03T06:52Z', by: 'strip helper' };
+    const heard = {
+      place: 'XLOR',
+      counts: 'dry' as const,
+      report,
+      staleAt: '2031-03-03T18:52Z',
+      isStale: false,
+    };
+    expect(heardWords(heard, when)).toBe('06:52, strip helper. Stale at 18:52.');
+    expect(heardWords({ ...heard, isStale: true }, when)).toContain('Stale since 18:52: planned as dry.');
+    expect(heardWords({ ...heard, report: null, staleAt: null }, when)).toBe('No report. Planned as dry.');
+  });
+
+  it('names who else is fit, and why the named pilot is not', () => {
+    const crew = [
+      { id: 'FW1', whyNot: null },
+      { id: 'FW2', whyNot: 'FW2 is off duty' },
+      { id: 'FW3', whyNot: null },
+    ];
+    const classes = [{ place: 'XLOR', stripClass: 2 }];
+    expect(crewWords({ crew, classes }, 'FW1')).toEqual({
+      who: 'FW1',
+      unfit: null,
+      rest: 'Also fit: FW3. XLOR is class 2.',
+    });
+    expect(crewWords({ crew, classes }, 'FW2').unfit).toBe('FW2 is off duty');
+    expect(crewWords({ crew: [], classes: [] }, null).rest).toBe('Nobody is fit for it.');
+  });
+
+  it('has the cost a litre to a tenth of a cent', () => {
+    expect(perLitre(245_400, 1200, 'cr')).toBe('2.045 cr/L');
+  });
+
+  it('says who was quicker', () => {
+    const flight = exampleFlight({ id: 'F06', lastAct: 'approve', changedAt: '2031-03-03T07:02Z' });
+    expect(lastActWords(flight, when)).toBe('F06 was approved by K. Aske at 07:02');
+  });
+});
+
+describe('the acts', () => {
+  it('are those of the state', () => {
+    const open = (state: string, needsDecision: string | null = null) =>
+      Object.entries(openActs({ state, needsDecision }))
+        .filter(([, isOpen]) => isOpen)
+        .map(([act]) => act);
+    expect(open('offered')).toEqual(['approve', 'amend', 'decline', 'hold']);
+    expect(open('approved')).toEqual(['amend', 'callOff', 'give', 'letGo']);
+    expect(open('given', 'soft')).toEqual(['amend', 'callOff', 'letGo', 'keep']);
+    expect(open('away')).toEqual([]);
+    expect(open('declined')).toEqual([]);
+  });
+
+  it('a reason is a word of the list; Other wants a few words', () => {
+    expect(reasonText('', 'fog')).toBeUndefined();
+    expect(reasonText('Weather', ' ')).toBe('Weather');
+    expect(reasonText('Weather', 'fog')).toBe('Weather: fog');
+    expect(reasonText('Other', 'ab')).toBeUndefined();
+    expect(reasonText('Other', 'festival at the strip')).toBe('festival at the strip');
+  });
+});
+
+describe('the gap ruler', () => {
+  it('has floor and plan well apart, and the plan right of the floor', () => {
+    for (const gap of [1, 237, 1008, 20_000]) {
+      const { floor, plan, ticks } = gapScale(55_218 - gap, 55_218);
+      expect(floor).toBeGreaterThan(0.2);
+      expect(plan).toBeLessThan(0.8);
+      expect(plan - floor).toBeGreaterThan(0.005);
+      expect(ticks.every(({ at }) => at >= 0 && at <= 1)).toBe(true);
+      expect(ticks.length).toBeLessThan(30);
+    }
+  });
+});
