@@ -11,6 +11,8 @@ const watched: Readonly<Record<string, readonly string[]>> = {
   raised: ['stock'],
   holds: ['stock'],
   cases: ['stock', 'proposals'],
+  'closed-cases': ['stock', 'proposals'],
+  projections: ['stock', 'flights', 'territory'],
   scenario: ['territory', 'stock', 'flights', 'surfaceReports'],
   me: [],
   people: [],

@@ -1,3 +1,4 @@
+export { ActForm } from './act-form.js';
 export { Button } from './button.js';
 export { Dialog } from './dialog.js';
 export { Choice, Entry, Tick } from './entry.js';

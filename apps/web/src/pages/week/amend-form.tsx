@@ -1,7 +1,6 @@
 import { type Dispatch, type SetStateAction, useMemo, useState } from 'react';
 import type { Calendar } from '../../api/index.js';
-import { Button, Choice, Entry } from '../../ui/index.js';
-import { ActForm } from './act-form.js';
+import { ActForm, Button, Choice, Entry } from '../../ui/index.js';
 import { Breaks, offWords, useAmendCheck } from './amend-check.js';
 import { type Amendment, amendmentOf, type Draft, draftFault, draftOf } from './amendment.js';
 import type { Card } from './card-read.js';

@@ -1,6 +1,5 @@
 import { useState } from 'react';
-import { Button, Entry } from '../../ui/index.js';
-import { ActForm } from './act-form.js';
+import { ActForm, Button, Entry } from '../../ui/index.js';
 import type { WeekFlight } from './week-read.js';
 
 interface KeepFormProps {

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import { useMe } from '../../api/index.js';
-import { Button, Entry, inWords, Tick } from '../../ui/index.js';
-import { ActForm } from './act-form.js';
+import { ActForm, Button, Entry, inWords, Tick } from '../../ui/index.js';
 import type { WeekFlight } from './week-read.js';
 
 interface LetGoFormProps {

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import type { Calendar } from '../../api/index.js';
-import { Button, Choice, Entry, figure, Lines } from '../../ui/index.js';
-import { ActForm } from './act-form.js';
+import { ActForm, Button, Choice, Entry, figure, Lines } from '../../ui/index.js';
 import type { Consequence } from './card-read.js';
 import { IfDeclined } from './card-rows.js';
 import { type ReasonWord, reasons, reasonText } from './flight-acts.js';

@@ -1,5 +1,5 @@
 import { type ReactNode, useEffect, useRef } from 'react';
-import { Button } from '../../ui/index.js';
+import { Button } from './button.js';
 
 interface ActFormProps {
   readonly title: string;
@@ -9,7 +9,7 @@ interface ActFormProps {
   readonly children: ReactNode;
 }
 
-/** What an act wants to know, at the foot of the card: the card above it stays to be read. Esc takes it back. */
+/** What an act wants to know, beside what it is about, which stays to be read. Esc takes it back. */
 export const ActForm = ({ title, onClose, onSubmit, acts, children }: ActFormProps) => {
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
