@@ -7,3 +7,4 @@ export { createReads } from './reads.js';
 export { type Answer, useEntriesWaiting } from './send.js';
 export { type Me, type Session, useMay, useMe, useSession } from './session.js';
 export { changePassword, findWhoIsHere, signIn, signOut } from './sign-in.js';
+export { createStore, useStore } from './store.js';

@@ -3,6 +3,7 @@ import { Suspense, useEffect, useRef } from 'react';
 import { Redirect, Route, Switch, useLocation } from 'wouter';
 import { useChanges, useMe } from '../api/index.js';
 import { type Page, pages } from '../pages.js';
+import { RadioLine } from '../radio/radio-line.js';
 import { MessageLine } from '../ui/index.js';
 import { PageList } from './page-list.js';
 import { PageMistake } from './page-mistake.js';
@@ -26,6 +27,7 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
       <main id="page" tabIndex={-1}>
         <PageMistake key={word}>{isOfTheOperator ? <Pages /> : <NotForCustomers />}</PageMistake>
       </main>
+      {isOfTheOperator && <RadioLine />}
     </div>
   );
 };

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
+import { useMay } from '../api/index.js';
 import { pages } from '../pages.js';
 import { useSingleKeys } from '../ui/index.js';
 
@@ -7,6 +8,7 @@ import { useSingleKeys } from '../ui/index.js';
 export const PageList = () => {
   const [path, go] = useLocation();
   const areKeysOn = useSingleKeys();
+  const mayReport = useMay()('report surface', 'enter');
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (!event.altKey || event.ctrlKey || event.metaKey || document.querySelector('dialog[open]')) return;
@@ -41,6 +43,12 @@ export const PageList = () => {
         Alt and a figure opens a page.
         {areKeysOn && (
           <>
+            {mayReport && (
+              <>
+                <br />
+                <b>r</b> radio report
+              </>
+            )}
             <br />
             <b>?</b> all keys
           </>
