@@ -16,6 +16,7 @@ export { readPlan } from './flights/read-plan.js';
 export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';
 export { leftToDraw } from './left-to-draw.js';
 export { alternatesOfFlight } from './load-sheet/alternates-of-flight.js';
+export { crewOfFlight } from './load-sheet/crew-of-flight.js';
 export { type LoadOfFlight, loadOfFlight, type PickedDrum } from './load-sheet/load-of-flight.js';
 export { type SheetSettings, sheetOfFlight } from './load-sheet/sheet-of-flight.js';
 export { type PayloadRow, payloadTable } from './payload-table.js';
@@ -27,12 +28,19 @@ export { type FlyingWindow, flyingWindow } from './problem/flying-window.js';
 export { planFromFlights } from './problem/plan-from-flights.js';
 export type * from './problem/problem-map.js';
 export { type FlightQuestion, type WhyNot, whyNot } from './reasons/why-not.js';
+export { oneWindow, type WindowFlight } from './risk/one-window.js';
 export { riskOfFlights } from './risk/risk-of-flights.js';
 export { type SimulationInput, simulate, type WeatherLanding } from './risk/simulate.js';
 export type * from './scenario.js';
 export type { Solver } from './shortages/find-blockers.js';
 export { type CacheSuggestion, suggestedMinimums } from './suggested-minimums.js';
 export { type BookedSpare, bookedSpares } from './week/booked-spares.js';
-export { type FewerDrums, type FlightCard, flightCard, type Heard } from './week/flight-card.js';
+export {
+  type FewerDrums,
+  type FlightCard,
+  flightCard,
+  type Heard,
+  type WhoIsFit,
+} from './week/flight-card.js';
 export type { LegLimitLine, LegWithLimits } from './week/leg-limits.js';
 export { type ShortBy, type WeekTally, weekTally } from './week/week-tally.js';

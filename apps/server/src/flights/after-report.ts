@@ -29,7 +29,7 @@ export const afterReport = (
   const settled = hasLeft(flight);
   const aboard =
     body.kind === 'load' && (answer.kind === 'moved' || (isFirst && settled))
-      ? loadsAboard(flight, body, settled)
+      ? loadsAboard(flight, body, { settled, before: loads })
       : null;
   return {
     flight,

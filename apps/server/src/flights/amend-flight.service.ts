@@ -93,7 +93,11 @@ const amendedLoads = (
     })),
   };
   const others = [...board.takenBy].filter(([, flightId]) => flightId !== before.id);
-  return assignDrums(board.scenario, [request], new Set(others.map(([drum]) => drum))).get(flight.id) ?? [];
+  const taken = new Set(others.map(([drum]) => drum));
+  const loads = assignDrums(board.scenario, [request], taken).get(flight.id) ?? [];
+  const positions = new Map(own.map(({ drum, position }) => [drum, position]));
+  const sameCabin = flight.aircraft === before.aircraft;
+  return sameCabin ? loads.map((load) => ({ ...load, position: positions.get(load.drum) ?? null })) : loads;
 };
 
 /** Legs, limits, reason and cost of the amended flight among the others. */

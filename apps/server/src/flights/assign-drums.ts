@@ -47,7 +47,16 @@ export const assignDrums = (
         const toFill = Array.from({ length: pick?.toFill ?? 0 }, () => null);
         return [...numbers.slice(0, drums), ...picked, ...toFill].map((drum) => ({ stop, place, drum }));
       });
-      return [id, loads.map((load, index) => ({ flightId: id, load: index + 1, settled: false, ...load }))];
+      return [
+        id,
+        loads.map((load, index) => ({
+          flightId: id,
+          load: index + 1,
+          settled: false,
+          position: null,
+          ...load,
+        })),
+      ];
     }),
   );
 };

@@ -65,6 +65,8 @@ export interface Load {
   readonly drum: string | null;
   /** The flight has left: where the drum is, the ledger knows. */
   readonly settled: boolean;
+  /** As somebody has set it; null: it is found anew with every look. */
+  readonly position: string | null;
 }
 
 interface Leg {
@@ -133,6 +135,7 @@ export const loadTable = new EntitySchema<Load>({
     place: { type: 'text' },
     drum: { type: 'text', nullable: true },
     settled: { type: 'boolean', default: false },
+    position: { type: 'text', nullable: true },
   },
 });
 

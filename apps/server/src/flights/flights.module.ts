@@ -22,8 +22,12 @@ import { FlightsController } from './flights.controller.js';
 import { FlightsService } from './flights.service.js';
 import { FlownFlightsController } from './flown-flights.controller.js';
 import { HoldMarksService } from './hold-marks.service.js';
+import { LoadSheetsController } from './load-sheets.controller.js';
+import { LoadSheetsService } from './load-sheets.service.js';
+import { LoadWordsService } from './load-words.service.js';
 import { LookAtReportService } from './look-at-report.service.js';
 import { OfferFlightsService } from './offer-flights.service.js';
+import { PositionsService } from './positions.service.js';
 import { RecheckFlightsService } from './recheck-flights.service.js';
 import { ReleaseFlightsController } from './release-flights.controller.js';
 import { ReportAuthorService } from './report-author.service.js';
@@ -39,6 +43,7 @@ import { TouchedFlightsService } from './touched-flights.service.js';
     FlightsController,
     FlightReportsController,
     FlightCardController,
+    LoadSheetsController,
     TouchedFlightsController,
   ],
   providers: [
@@ -55,13 +60,23 @@ import { TouchedFlightsService } from './touched-flights.service.js';
     FlightStoreService,
     FlightsService,
     HoldMarksService,
+    LoadSheetsService,
+    LoadWordsService,
     LookAtReportService,
     OfferFlightsService,
+    PositionsService,
     RecheckFlightsService,
     ReportAuthorService,
     TakeAboardService,
     TouchedFlightsService,
   ],
-  exports: [AwayFlightsService, BoardService, FlightStoreService, OfferFlightsService, RecheckFlightsService],
+  exports: [
+    LoadSheetsService,
+    AwayFlightsService,
+    BoardService,
+    FlightStoreService,
+    OfferFlightsService,
+    RecheckFlightsService,
+  ],
 })
 export class FlightsModule {}

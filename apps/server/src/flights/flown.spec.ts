@@ -6,7 +6,15 @@ import { flownBy } from './flown.js';
 const flight = (state: FlightState) =>
   ({ state, fromPlace: 'XMER', stops: [{ place: 'XGAN', drums: 3 }] }) as unknown as Flight;
 const loads = ['0431', '0432', null].map(
-  (drum, at): Load => ({ flightId: 'F06', load: at + 1, stop: 0, place: 'XGAN', drum, settled: true }),
+  (drum, at): Load => ({
+    flightId: 'F06',
+    load: at + 1,
+    stop: 0,
+    place: 'XGAN',
+    drum,
+    settled: true,
+    position: null,
+  }),
 );
 const off = (drum: string, kind: 'left at' | 'brought home', place: string): DrumOfFlight => ({
   drum,

@@ -23,7 +23,11 @@ export const signedDifferences = ({ policy }: Scenario, { totals, signed }: Load
       );
 
 /** The drums that are aboard, in the place of those that were set aside. */
-export const loadsAboard = ({ id, stops }: Flight, { drums }: LoadBody, settled: boolean): readonly Load[] =>
+export const loadsAboard = (
+  { id, stops }: Flight,
+  { drums }: LoadBody,
+  { settled, before }: { readonly settled: boolean; readonly before: readonly Load[] },
+): readonly Load[] =>
   drums.map(({ drum, to }, at) => ({
     flightId: id,
     load: at + 1,
@@ -34,6 +38,7 @@ export const loadsAboard = ({ id, stops }: Flight, { drums }: LoadBody, settled:
     place: to,
     drum,
     settled,
+    position: before.find((load) => load.drum === drum)?.position ?? null,
   }));
 
 const versionFaults = ({ id, version }: Flight, body: LoadBody): readonly FieldFault[] =>

@@ -1,6 +1,8 @@
 export type * from './drum-lists-answer.js';
 export * from './flight-acts.js';
 export * from './flight-report.js';
+export type * from './load-answer.js';
+export * from './load-requests.js';
 export * from './movement-schema.js';
 export { type PagePath, pagePaths } from './page-paths.js';
 export type * from './plan-answer.js';

@@ -16,6 +16,8 @@ export interface IfSoft {
   /** Drums that must change position once those are left, "0449 to R1L". */
   readonly moves: readonly string[];
   readonly landsLb: Pounds | null;
+  /** Where the drums that go stand then; empty: do not go. */
+  readonly standing: readonly { readonly number: string; readonly position: string }[];
   readonly words: string;
 }
 
@@ -42,6 +44,7 @@ export function ifSoft(load: NamedLoad, leg: number): IfSoft {
     leave: forStop.map(({ number }) => number),
     moves: [],
     landsLb: null,
+    standing: [],
     words: `If ${place} is soft: do not go.`,
   };
 }
@@ -83,7 +86,8 @@ function taken(
       : `take ${take}, leave ${listWords(numbers)} here`;
   const how = moves.length === 0 ? '' : `, move ${listWords(moves)}`;
   const words = `If ${place} is soft: ${what}${how}. Lands with ${print(landsLb, 'lb')}.`;
-  return { place, take, leave: numbers, moves, landsLb, words };
+  const standing = drums.map(({ number, position }) => ({ number, position }));
+  return { place, take, leave: numbers, moves, landsLb, standing, words };
 }
 
 /** Ways to leave so many behind, those that leave the last of the list first. */

@@ -11,9 +11,9 @@ import type { MoneyParts, PlannedFlight } from '../flight-plan.js';
 import { describeOneFlight } from '../flights/describe-flights.js';
 import { flightCost } from '../flights/flight-cost.js';
 import { type FlightSketch, sketchFlight } from '../flights/flight-sketch.js';
-import { whyNotFit } from '../problem/crew-fit.js';
+import { crewOfFlight } from '../load-sheet/crew-of-flight.js';
 import { flightLoads } from '../problem/flight-loads.js';
-import { drumsOf, isWithin, placesOf } from '../problem/standing-flights.js';
+import { drumsOf, isWithin } from '../problem/standing-flights.js';
 import { type Territory, territoryOf } from '../problem/territory.js';
 import type { Scenario, StandingFlight } from '../scenario.js';
 import { type LegWithLimits, legsWithLimits } from './leg-limits.js';
@@ -29,7 +29,7 @@ export interface FlightCard {
   /** As many of its drums as may go; null: all may. */
   readonly fewer: FewerDrums | null;
   readonly heard: readonly Heard[];
-  readonly crew: readonly CardPilot[];
+  readonly crew: readonly WhoIsFit[];
   readonly classes: readonly { readonly place: string; readonly stripClass: number }[];
 }
 
@@ -55,7 +55,8 @@ export interface Heard {
   readonly isStale: boolean;
 }
 
-interface CardPilot {
+/** A pilot of the operator, and whether a flight is for them. */
+export interface WhoIsFit {
   readonly id: string;
   /** Null: fit for this flight, hours apart. */
   readonly whyNot: string | null;
@@ -79,7 +80,7 @@ export function flightCard(scenario: Scenario, id: string): FlightCard | null {
         ? null
         : fewerDrums(scenario, sketch, stops, (with_) => sketchFlight(scenario, loads, with_)),
     heard: flight.stops.map(({ place }) => heardOf(scenario, territory, place, sketch.day - 1)),
-    crew: crewOf(scenario, territory, sketch),
+    crew: crewOfFlight(scenario, flight),
     classes: flight.stops.flatMap(({ place }) => {
       const { stripClass } = territory.place(place);
       return stripClass === null ? [] : [{ place, stripClass }];
@@ -120,13 +121,3 @@ function heardOf({ surfaceReports, asOf }: Scenario, territory: Territory, code:
   const staleAt = minutes(epochMinutes(report.at) + territory.place(code).surface.staleAfterHours * 60);
   return { place: code, counts, report, staleAt: instantAt(staleAt), isStale: staleAt < now };
 }
-
-const crewOf = (
-  { pilots, policy }: Scenario,
-  { place }: Territory,
-  { flight, type }: FlightSketch,
-): readonly CardPilot[] =>
-  pilots.map((pilot) => ({
-    id: pilot.id,
-    whyNot: whyNotFit(pilot, type, placesOf(flight).map(place), flight.date, policy.crew),
-  }));

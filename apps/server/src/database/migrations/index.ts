@@ -11,6 +11,7 @@ import { Stock1700000000010 } from './0010-stock.js';
 import { FirstPlansSettledLoads1700000000011 } from './0011-first-plans-settled-loads.js';
 import { FlightReports1700000000012 } from './0012-flight-reports.js';
 import { RaisedActs1700000000013 } from './0013-raised-acts.js';
+import { LoadPositions1700000000014 } from './0014-load-positions.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -27,4 +28,5 @@ export const migrations = [
   FirstPlansSettledLoads1700000000011,
   FlightReports1700000000012,
   RaisedActs1700000000013,
+  LoadPositions1700000000014,
 ] as const;

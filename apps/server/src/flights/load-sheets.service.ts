@@ -1,0 +1,95 @@
+import type { LoadAnswer, LoadStanding, Positions, TotalsAnswer, TypedTotal } from '@drumline/contract';
+import { checkLoad, compareTotals, type LoadSheet, type NamedLoad, type SheetItem } from '@drumline/loading';
+import { Injectable } from '@nestjs/common';
+import { Problem } from '../http/problem.js';
+import type { Account } from '../people/account.table.js';
+import { type Board, BoardService } from './board.service.js';
+import type { Flight, Load } from './flight.table.js';
+import { FlightsService } from './flights.service.js';
+import { loadAnswer } from './load-answer.js';
+import { loadStanding } from './load-picture.js';
+import { LoadWordsService } from './load-words.service.js';
+import { drumsFor, namedFlight } from './named-flight.js';
+import { refuseOtherDrums } from './positions.service.js';
+import { sheetFor } from './sheet-for.js';
+
+interface OnBoard {
+  readonly board: Board;
+  readonly flight: Flight;
+  readonly loads: readonly Load[];
+}
+
+/** Load sheets of flights, with the drums that stand to be taken, by the facts of now. */
+@Injectable()
+export class LoadSheetsService {
+  constructor(
+    private readonly flights: FlightsService,
+    private readonly board: BoardService,
+    private readonly words: LoadWordsService,
+  ) {}
+
+  /** The whole sheet, totals and code square included: for paper and for the pilot's phone. */
+  async sheet(id: string, me: Account): Promise<LoadSheet> {
+    return this.wholeSheet(await this.read(id, me)).sheet;
+  }
+
+  /** What the load page shows. */
+  async answer(id: string, me: Account): Promise<LoadAnswer> {
+    const on = await this.read(id, me);
+    const said = await this.words.ofCrewsAt(on.flight.stops.map(({ place }) => place));
+    return loadAnswer(on, said);
+  }
+
+  /** The sheet's total is told only beside the one that somebody has typed. */
+  async compare(id: string, { of, typedLb, leg }: TypedTotal, me: Account): Promise<TotalsAnswer> {
+    const on = await this.read(id, me);
+    const { sheet } = this.wholeSheet(on);
+    const totals = sheet.legs[leg]?.totals;
+    if (totals === undefined) throw new Problem('not-found', `${id} has no leg ${leg + 1}.`);
+    const { loadLb, takeoffLb, plannedLoadLb, plannedTakeoffLb, roundingWords } = totals;
+    const bySheetLb = of === 'load' ? loadLb : takeoffLb;
+    const { toleranceLb } = sheet;
+    const compared = compareTotals({
+      of,
+      bySheetLb,
+      typedLb,
+      toleranceLb,
+      items: totals.items,
+      otherDrums: otherDrums(on, sheet),
+      taxiFuelLb: totals.taxiFuelLb,
+      plannedLb: of === 'load' ? plannedLoadLb : plannedTakeoffLb,
+    });
+    return { ...compared, of, bySheetLb, typedLb, toleranceLb, roundingWords };
+  }
+
+  /** Whether the drums may stand as somebody has put them; nothing is changed. */
+  async check(id: string, { positions }: Positions, me: Account): Promise<LoadStanding> {
+    const { board, flight, loads } = await this.read(id, me);
+    refuseOtherDrums(flight, loads, positions);
+    const by = new Map(positions.map(({ drum, position }) => [drum, position]));
+    const named = namedFlight(board, flight, loads, by);
+    if (!named.found) throw new Problem('conflict', named.why);
+    return loadStanding(checkLoad(named.load));
+  }
+
+  private async read(id: string, me: Account): Promise<OnBoard> {
+    await this.flights.get(id, me);
+    const board = await this.board.read();
+    const flight = board.flights.find((each) => each.id === id) ?? (await this.flights.get(id, me)).flight;
+    return { board, flight, loads: drumsFor(board, flight) };
+  }
+
+  private wholeSheet({ board, flight, loads }: OnBoard): { sheet: LoadSheet; load: NamedLoad } {
+    const named = namedFlight(board, flight, loads);
+    if (!named.found) throw new Problem('conflict', named.why);
+    return { sheet: sheetFor(board, flight, named.load), load: named.load };
+  }
+}
+
+/** Drums at the base that could have been taken for one of the sheet. */
+const otherDrums = ({ board, flight }: OnBoard, sheet: LoadSheet): readonly SheetItem[] => {
+  const named = new Set(sheet.drums.map(({ number }) => number));
+  return board.scenario.drums
+    .filter(({ number, place }) => place === flight.fromPlace && !named.has(number))
+    .map(({ number, grossKg, tareKg }) => ({ name: number, kg: grossKg, tareKg }));
+};

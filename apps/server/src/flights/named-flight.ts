@@ -1,0 +1,49 @@
+import type { NamedLoad } from '@drumline/loading';
+import { loadOfFlight, type StandingFlight } from '@drumline/planning';
+import { assignDrums } from './assign-drums.js';
+import { asStanding, type Board } from './board.service.js';
+import type { Flight, Load } from './flight.table.js';
+import { loadsOf } from './flight-acts.service.js';
+
+/** A flight with every drum by number in its place; or why there is no such load. */
+export type NamedFlight =
+  | { readonly found: true; readonly load: NamedLoad; readonly standing: StandingFlight }
+  | { readonly found: false; readonly why: string };
+
+/** Drums as set aside; where none are, those that its approval would take. */
+export const drumsFor = (board: Board, flight: Flight): readonly Load[] => {
+  const own = loadsOf(board, flight);
+  if (own.length > 0 || flight.stops.length === 0) return own;
+  const stops = flight.stops.map((stop) => ({ ...stop, numbers: [] }));
+  return (
+    assignDrums(board.scenario, [{ ...flight, stops }], new Set(board.takenBy.keys())).get(flight.id) ?? []
+  );
+};
+
+/** By today's facts; `positions`: drums stand as said here, and not as they are kept. */
+export const namedFlight = (
+  { scenario }: Board,
+  flight: Flight,
+  loads: readonly Load[],
+  positions?: ReadonlyMap<string, string>,
+): NamedFlight => {
+  const standing = asStanding(flight);
+  if (standing === null) return { found: false, why: `${flight.id} is ${flight.state}: it carries nothing.` };
+  if (flight.date < scenario.firstDay)
+    return { found: false, why: `The day of ${flight.id} is over. What it carried stands with its drums.` };
+  const toFill = loads.filter(({ drum }) => drum === null).length;
+  if (toFill > 0)
+    return {
+      found: false,
+      why: `${toFill} of its ${loads.length} drums are still to be filled: there is no sheet before each has a number.`,
+    };
+  const picked = loads.map(({ drum, place, position }) => ({
+    number: drum!,
+    place,
+    position: positions === undefined ? position : (positions.get(drum!) ?? null),
+  }));
+  const answer = loadOfFlight(scenario, standing, picked);
+  return answer.found
+    ? { found: true, load: answer.load, standing }
+    : { found: false, why: `${flight.id}: ${answer.why}.` };
+};
