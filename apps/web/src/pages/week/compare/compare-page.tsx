@@ -3,6 +3,7 @@ import { useLocation } from 'wouter';
 import { type Calendar, useCalendar, useRead, useSettings } from '../../../api/index.js';
 import { Button, bothOf, Field, Picture, TitleBlock } from '../../../ui/index.js';
 import { PlanActs } from '../plan/plan-acts.js';
+import { freedomsOf } from '../plan/plan-form.js';
 import {
   type EndedPlan,
   endedPlanSchema,
@@ -11,7 +12,8 @@ import {
   type ListedPlan,
 } from '../plan/plan-read.js';
 import { PlanUnderWay, usePlanRun } from '../plan/plan-under-way.js';
-import { gapWords, stateOf, targetWords } from '../plan/plan-words.js';
+import { gapWords, stateOf } from '../plan/plan-words.js';
+import { weekSchema } from '../week-read.js';
 import { AcceptFoot } from './accept-foot.js';
 import { DifferenceList } from './difference-list.js';
 import { type Differences, differencesSchema } from './differences-read.js';
@@ -58,7 +60,7 @@ const CompareTitle = ({ run, calendar }: TitleProps) => {
       acts={
         <>
           <Button onPress={() => window.print()}>Print</Button>
-          <PlanActs />
+          {run !== undefined && !isUnderWay(run) && <PlanActs shown={run.id} />}
           <Button onPress={() => navigate('/week')}>Back to Week</Button>
         </>
       }
@@ -69,11 +71,24 @@ const CompareTitle = ({ run, calendar }: TitleProps) => {
             {run.number === null ? stateOf(run) : `Plan ${run.number}`}
           </Field>
           {run.request.note !== undefined && <Field label="Asked because">{run.request.note}</Field>}
-          <Field label="Target">{targetWords(run.request.endTarget)}</Field>
+          <LeftAlone />
           {run.cost !== null && <Field label="Could be saved">{gapWords(run, currency)}</Field>}
         </>
       )}
     </TitleBlock>
+  );
+};
+
+/** What was flown this week: no plan touches it. */
+const LeftAlone = () => {
+  const week = useRead('/api/week', weekSchema).value;
+  const flown =
+    week === undefined ? [] : freedomsOf(week.flights).never.filter(({ heldInPlace }) => !heldInPlace);
+  if (flown.length === 0) return null;
+  return (
+    <Field label="Left alone" note="flown or away">
+      {flown.map(({ id }) => id).join(', ')}
+    </Field>
   );
 };
 
@@ -123,7 +138,11 @@ const Compared = ({ plan, found, differences, calendar }: ComparedProps) => {
           <PlanNotes found={found} differences={differences} calendar={calendar} />
         </div>
         <aside className="side" aria-label="Totals and levels">
-          <TotalsTable differences={differences} currency={currency} />
+          <TotalsTable
+            differences={differences}
+            currency={currency}
+            firstDay={calendar.day(differences.asOf)}
+          />
           <LowestLevels lowest={differences.lowest} lastDay={calendar.day(differences.lastDay)} />
           <p className="slate">Planning figures. The commander's approved data decide.</p>
         </aside>

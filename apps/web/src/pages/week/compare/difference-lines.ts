@@ -157,8 +157,8 @@ const sameLines = (same: readonly FlightChange[], day: DayWords): readonly Unnum
     const span = days.length === 1 ? days[0]! : `${days[0]} to ${days.at(-1)}`;
     return [
       {
-        flight: namesOf(flights),
-        was: `${was}, ${span}`,
+        flight: was,
+        was: `${namesOf(flights)}, ${span}`,
         wouldBe: [{ text: 'Same', isNew: false }],
         why,
         litres: null,

@@ -77,10 +77,10 @@ const Line = ({ line, currency }: { readonly line: DifferenceLine; readonly curr
       {line.was === null ? (
         <span className="slate">nothing</span>
       ) : (
-        <span className={line.wouldBe[0]?.text === 'Removed' ? 'was' : undefined}>{line.was}</span>
+        <span className={wasClass(line)}>{line.was}</span>
       )}
     </td>
-    <td>
+    <td className="would-be">
       {line.wouldBe.map(({ text, isNew }, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: words of one sentence
         <Fragment key={at}>{isNew ? <b>{text}</b> : text}</Fragment>
@@ -100,6 +100,10 @@ interface ChangeProps {
   readonly digits?: number;
   readonly wide?: boolean;
 }
+
+/** One flight stands on one line where there is room; a list of names may wrap. */
+const wasClass = ({ wouldBe, litres }: DifferenceLine): string =>
+  `${litres === null ? '' : 'nw'} ${wouldBe[0]?.text === 'Removed' ? 'was' : ''}`;
 
 /** "+800 L", "same". */
 const Change = ({ by, unit, digits = 0, wide = false }: ChangeProps) => (

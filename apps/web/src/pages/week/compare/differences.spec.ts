@@ -162,9 +162,9 @@ describe('the list of differences', () => {
 
   it('marks what is not offered yet, and tells flown flights from those that were left as they were', () => {
     expect(groups[2]!.lines.map(({ isIdea }) => isIdea)).toEqual([false, true]);
-    expect(groups[4]!.lines.map(({ flight, why }) => [flight, why])).toEqual([
-      ['F01', 'Never changes.'],
-      ['F09', 'Not touched.'],
+    expect(groups[4]!.lines.map(({ flight, was, why }) => [flight, was, why])).toEqual([
+      ['Flown or away', 'F01, 15', 'Never changes.'],
+      ['Offered', 'F09, 15', 'Not touched.'],
     ]);
   });
 

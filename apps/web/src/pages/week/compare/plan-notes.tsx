@@ -1,6 +1,7 @@
 import type { Calendar } from '../../../api/index.js';
 import { figure, MessageLine } from '../../../ui/index.js';
 import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
+import { targetWords } from '../plan/plan-words.js';
 import type { Differences } from './differences-read.js';
 
 /** That it is in force, and what became of its flights. */
@@ -45,6 +46,7 @@ export const PlanNotes = ({ found, differences, calendar }: PlanNotesProps) => {
       <section className="section">
         <h2>Good to know</h2>
         <ul>
+          <li>Target: {targetWords(found.endTarget)}.</li>
           {lastOfferedDay < lastDay && (
             <li>
               Accepting offers the flights to {calendar.day(lastOfferedDay)}; later ones stay ideas, to{' '}

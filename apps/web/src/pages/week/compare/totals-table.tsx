@@ -6,12 +6,15 @@ import { type TotalRow, totalRows } from './total-rows.js';
 export const TotalsTable = ({
   differences,
   currency,
+  firstDay,
 }: {
   readonly differences: Differences;
   readonly currency: string;
+  /** What is flown before it is in neither. */
+  readonly firstDay: string;
 }) => (
   <table className="lines compare-totals">
-    <caption>Totals</caption>
+    <caption>Totals, from {firstDay} on</caption>
     <thead>
       <tr>
         <th />

@@ -5,15 +5,18 @@ interface CourseGraphProps {
   readonly course: readonly CoursePoint[];
   /** Asked for. */
   readonly seconds: number;
+  readonly gone: number;
   readonly currency: string;
 }
 
-const [width, height, left, right, top, foot] = [520, 190, 4, 96, 8, 22];
+const [width, height, left, right, top, foot] = [640, 190, 4, 150, 8, 22];
 
 /** Best cost and bound as they close in on each other. */
-export const CourseGraph = ({ course, seconds, currency }: CourseGraphProps) => {
+export const CourseGraph = ({ course: heard, seconds, gone, currency }: CourseGraphProps) => {
+  // What was heard last holds until now.
+  const last = heard.at(-1);
+  const course = last === undefined ? [] : [...heard, { ...last, seconds: Math.max(gone, last.seconds) }];
   const scale = courseScale(course, seconds);
-  const last = course.at(-1);
   if (scale === null || last === undefined)
     return <p className="slate">The graph begins with the first plan that is found.</p>;
   const x = (share: number) => left + share * (width - left - right);
@@ -24,7 +27,7 @@ export const CourseGraph = ({ course, seconds, currency }: CourseGraphProps) => 
       .join('');
   const money = (amount: number) => inWords(Math.round(amount / 100), currency);
   const [best, bound] = [last.best, last.bound !== null && last.bound > 0 ? last.bound : null];
-  const finding = `After ${inWords(Math.round(last.seconds), 's')}: best ${best === null ? 'none yet' : money(best)}, ${
+  const finding = `After ${inWords(Math.round(Math.max(gone, last.seconds)), 's')}: best ${best === null ? 'none yet' : money(best)}, ${
     bound === null ? 'nothing proved yet' : `no plan costs less than ${money(bound)}`
   }.`;
   const end = x(1) + 6;
@@ -45,7 +48,7 @@ export const CourseGraph = ({ course, seconds, currency }: CourseGraphProps) => 
           fontSize="12"
           textAnchor={share === 0 ? 'start' : share === 1 ? 'end' : 'middle'}
         >
-          {inWords(Math.round(Math.max(seconds, last.seconds) * share), 's')}
+          {inWords(Math.round(Math.max(seconds, gone) * share), 's')}
         </text>
       ))}
       <path
@@ -58,12 +61,12 @@ export const CourseGraph = ({ course, seconds, currency }: CourseGraphProps) => 
       <path d={line(({ best: amount }) => amount)} fill="none" stroke="var(--ink)" strokeWidth="2.4" />
       {best !== null && (
         <text x={end} y={y(scale.down(best)) + (gapPx < 16 ? 0 : 4)} fontSize="12" fontWeight="600">
-          best plan
+          best {money(best)}
         </text>
       )}
       {bound !== null && (
         <text x={end} y={y(scale.down(bound)) + (gapPx < 16 ? 14 : 4)} fontSize="12">
-          floor
+          floor {money(bound)}
         </text>
       )}
     </svg>

@@ -5,12 +5,20 @@ import { Button } from '../../../ui/index.js';
 import { PlanDialog } from './plan-dialog.js';
 import { isUnderWay, listedPlanSchema } from './plan-read.js';
 
+interface PlanActsProps {
+  readonly isListOpen?: boolean;
+  /** The run that the page shows. */
+  readonly shown?: string;
+}
+
 /** Of the week: plan again, see the run under way, and the runs before. */
-export const PlanActs = ({ isListOpen = false }: { readonly isListOpen?: boolean }) => {
+export const PlanActs = ({ isListOpen = false, shown }: PlanActsProps) => {
   const [isOpen, setOpen] = useState(false);
   const [, navigate] = useLocation();
   const may = useMay();
-  const underWay = useList('/api/plans', listedPlanSchema).value?.find(isUnderWay);
+  const underWay = useList('/api/plans', listedPlanSchema).value?.find(
+    (plan) => isUnderWay(plan) && plan.id !== shown,
+  );
   return (
     <>
       {underWay !== undefined ? (

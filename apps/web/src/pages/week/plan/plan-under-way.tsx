@@ -5,7 +5,7 @@ import { Button, Field, Fields, figure, ProblemLine } from '../../../ui/index.js
 import { type CoursePoint, withPoint } from './course.js';
 import { CourseGraph } from './course-graph.js';
 import { isUnderWay, type ListedPlan, listedPlanSchema } from './plan-read.js';
-import { progressWords, targetWords } from './plan-words.js';
+import { progressWords } from './plan-words.js';
 
 const everyMs = 1000;
 
@@ -28,7 +28,7 @@ export const PlanUnderWay = ({ run }: { readonly run: ListedPlan }) => {
   const may = useMay();
   const course = useCourse(run);
   const stop = useAct(() => post(`/api/plans/${run.id}/cancel`, {}), `/api/plans/${run.id}`);
-  const { seconds, endTarget } = run.request;
+  const { seconds } = run.request;
   const words = progressWords(run.progress, currency);
   const stopping = run.cancelAsked ? 'Stopping: the best plan so far is handed in.' : undefined;
   return (
@@ -45,9 +45,8 @@ export const PlanUnderWay = ({ run }: { readonly run: ListedPlan }) => {
         <Field label="Best cost, all told">{words.best}</Field>
         <Field label="No plan costs less">{words.bound}</Field>
         <Field label="Gap">{words.gap}</Field>
-        <Field label="Target">{targetWords(endTarget)}</Field>
       </Fields>
-      <CourseGraph course={course} seconds={seconds} currency={currency} />
+      <CourseGraph course={course} seconds={seconds} gone={run.secondsGone} currency={currency} />
       <p className="slate">
         All told: flight, fuel and handling, and what is short or changed at its price. After the search the
         plan is made steadier and checked, which takes a few seconds more.
