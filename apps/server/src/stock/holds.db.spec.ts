@@ -52,6 +52,15 @@ describe('before a hold is set', () => {
   });
 });
 
+describe('who has to hear of a hold', () => {
+  it('everybody in the field with a device, before it is set', async () => {
+    await desk.server.as('pilot');
+    const { toHear } = await effectOf('batch=J27-041');
+    expect(toHear.map(({ person }) => person)).toContain('Demo pilot');
+    expect(toHear.map(({ person }) => person)).not.toContain('Demo dispatcher');
+  });
+});
+
 describe('holds that stand', () => {
   it('are listed with who, why, drums and places, and can be asked who has not heard', async () => {
     const id = randomUUID();

@@ -27,6 +27,8 @@ export interface HoldEffect {
   readonly flights: readonly FlightEffect[];
   /** For a text message to everybody. */
   readonly message: string;
+  /** Everybody in the field with a device, who therefore has to hear of it. */
+  readonly toHear: readonly NotSeen[];
 }
 
 interface FlightEffect {
@@ -87,6 +89,7 @@ export class HoldsService {
         found.places.map(({ place, drums }) => ({ place, drums: drums.length })),
         found.litres,
       ),
+      toHear: await this.sessions.notSeenSince(new Date(), inTheField),
     };
   }
 

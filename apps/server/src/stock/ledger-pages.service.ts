@@ -17,13 +17,23 @@ export class LedgerPagesService {
   constructor(private readonly database: DataSource) {}
 
   /** The newest first. */
-  async movements({ limit, after, place, drum, flight }: MovementsQuery): Promise<Page<EnteredMovement>> {
+  async movements({
+    limit,
+    after,
+    place,
+    drum,
+    flight,
+    from,
+    until,
+  }: MovementsQuery): Promise<Page<EnteredMovement>> {
     const rows: readonly EnteredMovement[] = await this.database.query(
       `select entry::float8 as entry, data as movement from movements
        where ($1::text is null or place = $1) and ($2::text is null or drum = $2 or other_drum = $2)
          and ($3::text is null or flight = $3) and ($4::bigint is null or entry < $4)
+         and ($6::timestamptz is null or happened_at >= $6)
+         and ($7::timestamptz is null or happened_at < $7)
        order by entry desc limit $5`,
-      [place, drum, flight, after, limit + 1],
+      [place, drum, flight, after, limit + 1, from, until],
     );
     return pageOf(rows, limit, ({ entry }) => String(entry));
   }

@@ -174,6 +174,21 @@ describe('a correction', () => {
   });
 });
 
+describe('the ledger', () => {
+  it('can be asked for a span of time: the first moment in, the last one out', async () => {
+    const manager = await server.as('operations manager');
+    const at = (moment: string) => drawn('0440', 'XLOR', 1, written(moment, 'phone'));
+    const moments = ['2027-06-14T04:00Z', '2027-06-14T04:30Z', '2027-06-14T05:00Z'];
+    const pilot = await server.as('pilot');
+    for (const moment of moments) await pilot.put(`/api/movements/${randomUUID()}`, at(moment));
+    const { body } = await manager.get<{ items: { movement: { happenedAt: string } }[] }>(
+      '/api/movements?drum=0440&from=2027-06-14T04:00:00Z&until=2027-06-14T05:00:00Z',
+    );
+    expect(body.items.map(({ movement }) => movement.happenedAt)).toEqual([moments[1], moments[0]]);
+    expect((await manager.get('/api/movements?from=yesterday')).status).toBe(400);
+  });
+});
+
 describe('a drum whose number cannot be read', () => {
   it('gets a provisional number that is joined to the real one', async () => {
     const pilot = await server.as('pilot');

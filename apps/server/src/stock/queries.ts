@@ -13,11 +13,16 @@ const entry = z
   .regex(/^\d{1,15}$/, '`after` is the `next` of the page before')
   .optional();
 
+const instant = z.iso.datetime({ error: 'an instant is written YYYY-MM-DDTHH:MM:SSZ' });
+
+/** `from` and `until`: when it happened, the first moment and the first one after. */
 export const movementsQuery = pageQuery.extend({
   after: entry,
   place: text.optional(),
   drum: text.optional(),
   flight: text.optional(),
+  from: instant.optional(),
+  until: instant.optional(),
 });
 export type MovementsQuery = z.output<typeof movementsQuery>;
 

@@ -48,6 +48,7 @@ import { StockPagesService } from './stock-pages.service.js';
     StockService,
   ],
   exports: [
+    CasePagesService,
     DrawnService,
     DrumsService,
     HoldsService,

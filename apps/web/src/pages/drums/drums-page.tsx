@@ -1,15 +1,110 @@
-import { useCalendar } from '../../api/index.js';
+import './drums.css';
+import './drums-print.css';
+import { useCalendar, useMay, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { EmptyLine, TitleBlock } from '../../ui/index.js';
+import { Button, EmptyLine, Field, figure, inWords, TitleBlock } from '../../ui/index.js';
+import { CountForm } from './acts/count-form.js';
+import { FillForm } from './acts/fill-form.js';
+import { JoinForm } from './acts/join-form.js';
+import { type Address, useAddress } from './address.js';
+import { DrumCard } from './drum-card.js';
+import { type Stock, stockSchema } from './drums-read.js';
+import { Finder } from './finder.js';
+import { HoldSheet } from './hold/hold-sheet.js';
+import { ShownView } from './views/shown-view.js';
 
-export const DrumsPage = (_: PageProps) => {
-  const { date, today } = useCalendar();
+export const DrumsPage = ({ at }: PageProps) => {
+  const address = useAddress(at);
+  const stock = useRead('/api/stock', stockSchema).value;
   return (
     <>
-      <TitleBlock title="Drums" sub={date(today)} />
-      <div className="work">
-        <EmptyLine>This page is being built.</EmptyLine>
+      <DrumsTitle stock={stock} address={address} />
+      <div className="drums">
+        <Finder address={address} stock={stock} />
+        <section className="drums-list" aria-label="List">
+          <ShownView address={address} />
+        </section>
+        <section className="drums-open-at-right" aria-label="Opened">
+          <AtTheRight address={address} />
+        </section>
       </div>
     </>
   );
+};
+
+const DrumsTitle = ({ stock, address }: { readonly stock: Stock | undefined; readonly address: Address }) => {
+  const may = useMay();
+  const { date, today } = useCalendar();
+  const start = (act: string) => address.go({ act, drum: null, batch: null });
+  return (
+    <TitleBlock
+      title="Drums"
+      sub={date(today)}
+      acts={
+        <>
+          {may('count', 'enter') && (
+            <Button press="c" onPress={() => start('count')}>
+              Count
+            </Button>
+          )}
+          {may('fill', 'enter') && (
+            <Button press="f" onPress={() => start('fill')}>
+              Fill drums
+            </Button>
+          )}
+          {may('hold', 'enter') && (
+            <Button kind="grave" press="h" onPress={() => start('hold')}>
+              Hold a batch
+            </Button>
+          )}
+        </>
+      }
+    >
+      {stock !== undefined && <StockFields stock={stock} />}
+    </TitleBlock>
+  );
+};
+
+const StockFields = ({ stock: { items } }: { readonly stock: Stock }) => {
+  const caches = items.filter(({ cache }) => cache !== null);
+  const others = items.filter(({ cache }) => cache === null);
+  const sum = (rows: Stock['items'], of: (row: Stock['items'][number]) => number) =>
+    rows.reduce((total, row) => total + of(row), 0);
+  return (
+    <>
+      <Field
+        label="Base stores"
+        note={`${inWords(
+          sum(others, (row) => row.bookLitres),
+          'L',
+        )} by the book`}
+      >
+        {figure(sum(others, (row) => row.sealedDrums + row.partUsedDrums))} filled
+      </Field>
+      <Field
+        label="At caches"
+        note={`${inWords(
+          sum(caches, (row) => row.bookLitres),
+          'L',
+        )} by the book`}
+      >
+        {inWords(
+          sum(caches, (row) => row.sealedDrums + row.partUsedDrums),
+          'drums',
+        )}
+        , {figure(sum(caches, (row) => row.partUsedDrums))} of them open
+      </Field>
+    </>
+  );
+};
+
+const AtTheRight = ({ address }: { readonly address: Address }) => {
+  const { act, batch, drum, go } = address;
+  const close = () => go({ act: null, batch: null });
+  if (act === 'hold') return <HoldSheet batch={batch} drum={batch === null ? drum : null} go={go} />;
+  if (act === 'fill') return <FillForm place={address.word('base')} onClose={close} />;
+  if (act === 'count') return <CountForm onClose={close} />;
+  if (act === 'join') return <JoinForm provisional={drum ?? ''} onClose={close} />;
+  if (drum !== null) return <DrumCard key={drum} number={drum} go={go} />;
+  return <EmptyLine>No drum is open. Type its last digits, or choose one from a list.</EmptyLine>;
 };

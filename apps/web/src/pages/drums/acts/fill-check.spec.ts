@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { countIn, figureIn, millilitresIn } from './figures.js';
+import { checkFill, type Measured } from './fill-check.js';
+
+const drum: Measured = {
+  measured: { litres: 200 },
+  tareKg: 19.7,
+  grossKg: 180.5,
+  temperatureC: 15,
+  densityAt15KgPerLitre: 0.804,
+  brimLitres: 216,
+};
+
+const checked = (changed: Partial<Measured> = {}) => {
+  const answer = checkFill({ ...drum, ...changed });
+  if (typeof answer === 'string') throw new Error(answer);
+  return answer;
+};
+
+describe('a drum on the scale', () => {
+  // 200 L x 0.804 kg/L + 19.7 kg = 180.5 kg.
+  it('200 L of 0.804 kg/L at 15 °C and a tare of 19.7 kg weigh 180.5 kg', () => {
+    expect(checked()).toMatchObject({ differenceWords: 'as expected, 0.0 kg', isSuspect: false, fits: true });
+    expect(checked().expectedGrossKg).toBeCloseTo(180.5, 6);
+  });
+
+  it('the same litres are heavier in the cold', () => {
+    expect(checked({ temperatureC: -10 }).expectedGrossKg).toBeGreaterThan(183);
+    expect(checked({ temperatureC: -10 }).differenceWords).toMatch(/kg lighter than expected$/);
+  });
+
+  it('net kg give the litres', () => {
+    expect(checked({ measured: { netKg: 160.8 } }).litres).toBeCloseTo(200, 1);
+  });
+
+  it('10 kg too many is no jet fuel: suspect, with both densities', () => {
+    const heavy = checked({ grossKg: 190.5 });
+    expect(heavy.isSuspect).toBe(true);
+    expect(heavy.differenceWords).toBe('10.0 kg heavier than expected');
+    expect(heavy.densityWords).toBe('0.854 kg/L at 15 °C by the scale, its batch 0.804 kg/L: 6.2 % heavier.');
+  });
+
+  it('a drum filled to the brim has no room when it warms', () => {
+    expect(checked({ measured: { litres: 215 }, temperatureC: 0 })).toMatchObject({ fits: false });
+  });
+
+  it('less than the tare is no fuel', () => {
+    expect(checked({ grossKg: 15 }).densityWords).toBe('No fuel weighs that. Weigh and measure again.');
+  });
+});
+
+it('figures are read as they are typed, and nothing else is a figure', () => {
+  expect([figureIn('1,200'), figureIn(' 180.5 '), figureIn('180kg'), figureIn('')]).toEqual([
+    1200,
+    180.5,
+    null,
+    null,
+  ]);
+  expect([countIn('6'), countIn('6.5'), countIn('-1')]).toEqual([6, null, null]);
+  expect(millilitresIn(199.9996)).toBe(200_000);
+});

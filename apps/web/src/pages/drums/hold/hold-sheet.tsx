@@ -1,0 +1,135 @@
+import { lazy, Suspense } from 'react';
+import { useCalendar, useList, useMay, useRead } from '../../../api/index.js';
+import { Button, EmptyLine, Picture } from '../../../ui/index.js';
+import type { Go } from '../address.js';
+import {
+  batchSchema,
+  type HoldEffect,
+  holdEffectSchema,
+  type StandingHold,
+  standingHoldSchema,
+} from '../drums-read.js';
+import { printSheet } from '../print-sheet.js';
+import { FlightsTouched } from './flights-touched.js';
+import { HoldForm } from './hold-form.js';
+import {
+  cachesWords,
+  consequencePath,
+  type Subject,
+  sizeWords,
+  standingHoldOf,
+  subjectWords,
+} from './hold-words.js';
+import { NotHeard, ToHear } from './not-heard.js';
+import { PlacesTable } from './places-table.js';
+import { ReleaseForm } from './release-form.js';
+import { Scripts } from './scripts.js';
+
+const PickOne = lazy(async () => ({ default: (await import('../../../ui/pick-one.js')).PickOne }));
+
+interface HoldSheetProps {
+  readonly batch: string | null;
+  /** A single drum, where no batch is named. */
+  readonly drum: string | null;
+  readonly go: Go;
+}
+
+/** What a hold does, before it is set; and what it has done, until two people release it. */
+export const HoldSheet = ({ batch, drum, go }: HoldSheetProps) => {
+  const of: Subject | null = batch !== null ? { batch } : drum !== null ? { drum } : null;
+  return (
+    <div className="drums-hold">
+      {of === null || 'batch' in of ? <ChooseBatch batch={batch} go={go} /> : null}
+      {of !== null && <Consequence key={subjectWords(of)} of={of} go={go} />}
+    </div>
+  );
+};
+
+const ChooseBatch = ({ batch, go }: { readonly batch: string | null; readonly go: Go }) => {
+  const batches = useList('/api/batches', batchSchema).value ?? [];
+  const { date } = useCalendar();
+  return (
+    <Suspense fallback={null}>
+      <PickOne
+        label="Batch to hold"
+        value={batch}
+        options={batches.map(({ data }) => [data.id, `${data.id}, filled ${date(data.filledOn)}`] as const)}
+        onChange={(chosen) => go({ batch: chosen })}
+        placeholder="Type its number"
+        nothing="No such batch"
+        autoFocus={batch === null}
+      />
+    </Suspense>
+  );
+};
+
+const Consequence = ({ of, go }: { readonly of: Subject; readonly go: Go }) => {
+  const effect = useRead(consequencePath(of), holdEffectSchema);
+  const holds = useList('/api/holds', standingHoldSchema).value;
+  return (
+    <Picture read={effect}>
+      {(found) => <Sheet of={of} effect={found} standing={holds && standingHoldOf(holds, of)} go={go} />}
+    </Picture>
+  );
+};
+
+interface SheetProps {
+  readonly of: Subject;
+  readonly effect: HoldEffect;
+  readonly standing: StandingHold | undefined;
+  readonly go: Go;
+}
+
+const Sheet = ({ of, effect, standing, go }: SheetProps) => {
+  const may = useMay();
+  const close = () => go({ act: null, batch: null });
+  if (effect.drums === 0 && standing === undefined)
+    return (
+      <EmptyLine>No drum with fuel of {subjectWords(of)} stands anywhere. Nothing would be held.</EmptyLine>
+    );
+  return (
+    <>
+      <Heading of={of} standing={standing} />
+      <p className="drums-finding">
+        <b className="plum">{sizeWords(effect)}</b> {cachesWords(effect)} The book does not change.
+      </p>
+      <PlacesTable effect={effect} isHeld={standing !== undefined} />
+      <div className="drums-two">
+        <FlightsTouched flights={effect.flights} isHeld={standing !== undefined} />
+        {standing?.id ? <NotHeard hold={standing.id} /> : <ToHear people={effect.toHear} />}
+      </div>
+      <Scripts effect={effect} of={of} />
+      <div className="drums-acts">
+        <Button small onPress={() => printSheet('scripts')}>
+          Print scripts
+        </Button>
+        {standing !== undefined && (
+          <Button small onPress={close}>
+            Close
+          </Button>
+        )}
+      </div>
+      {standing === undefined && <HoldForm of={of} effect={effect} onClose={close} />}
+      {standing !== undefined && may('hold', 'view') && <ReleaseForm of={of} drums={effect.drums} />}
+    </>
+  );
+};
+
+const Heading = ({ of, standing }: Pick<SheetProps, 'of' | 'standing'>) => {
+  const { when } = useCalendar();
+  if (standing === undefined)
+    return (
+      <h2>
+        Hold {subjectWords(of)} <small>before you press, this is what follows</small>
+      </h2>
+    );
+  const words = subjectWords(of);
+  return (
+    <h2>
+      {words.charAt(0).toUpperCase() + words.slice(1)} is held{' '}
+      <small>
+        {standing.reason}, {standing.by}, {when(standing.at)}
+      </small>
+    </h2>
+  );
+};

@@ -1,0 +1,60 @@
+import { useState } from 'react';
+import { useCalendar, useMe } from '../../../api/index.js';
+import { Choice } from '../../../ui/index.js';
+import type { HoldEffect } from '../drums-read.js';
+import { PrintSheet } from '../print-sheet.js';
+import { type Subject, subjectWords } from './hold-words.js';
+
+/** To be read out, place by place and crew by crew, with the numbers read back. */
+export const Scripts = ({ effect, of }: { readonly effect: HoldEffect; readonly of: Subject }) => {
+  const scripts = [
+    ...effect.places.map(({ place, radioScript }) => [place, radioScript] as const),
+    ...effect.flights.map(({ flight, radioScript }) => [flight, radioScript] as const),
+  ];
+  const [chosen, setChosen] = useState('');
+  const [to, words] = scripts.find(([name]) => name === chosen) ?? scripts[0] ?? ['', ''];
+  if (scripts.length === 0) return null;
+  return (
+    <section className="section" aria-label="Radio script">
+      <h2>
+        Radio script <small>{scripts.length} to read out</small>
+      </h2>
+      <Choice
+        label="For"
+        value={to}
+        options={scripts.map(([name]) => [name, name] as const)}
+        onChange={setChosen}
+      />
+      <blockquote className="drums-script">{words}</blockquote>
+      <PrintedScripts scripts={scripts} effect={effect} of={of} />
+    </section>
+  );
+};
+
+interface PrintedScriptsProps {
+  readonly scripts: readonly (readonly [to: string, words: string])[];
+  readonly effect: HoldEffect;
+  readonly of: Subject;
+}
+
+const PrintedScripts = ({ scripts, effect, of }: PrintedScriptsProps) => {
+  const { date, time, now } = useCalendar();
+  const { fullName } = useMe();
+  return (
+    <PrintSheet name="scripts">
+      <h1>Radio scripts: hold of {subjectWords(of)}</h1>
+      <p>{effect.message}</p>
+      {scripts.map(([to, words]) => (
+        <section key={to} className="drums-printed-script">
+          <h2>{to}</h2>
+          <p className="words">{words}</p>
+          <p className="by-hand">Read out at, by</p>
+          <p className="by-hand">Numbers read back, by</p>
+        </section>
+      ))}
+      <p>
+        Printed {date(now)}, {time(now)}, {fullName}. A later print replaces it.
+      </p>
+    </PrintSheet>
+  );
+};
