@@ -52,8 +52,8 @@ const event = (index) => {
 const requests = {
   stock: () => ({ path: '/api/stock' }),
   place: (index) => ({ path: `/api/stock/${places[index % places.length]}` }),
-  week: () => ({ path: `/api/flights?from=${week.from}&until=${week.until}` }),
-  board: () => ({ path: `/api/week?from=${week.from}` }),
+  week: () => ({ path: `/api/week?from=${week.from}` }),
+  flights: () => ({ path: `/api/flights?from=${week.from}&until=${week.until}` }),
   changes: (_, { etag }) => ({
     path: '/api/changes',
     headers: etag === null ? {} : { 'If-None-Match': etag },

@@ -1,8 +1,9 @@
-import { Controller, Get, Query } from '@nestjs/common';
+import { Controller, Get, Header, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { writtenOut } from '../http/page.js';
 import { Act } from '../people/access.js';
-import { WeekService } from './week.service.js';
+import { WeekPagesService } from './week-pages.service.js';
 
 const weekQuery = z.strictObject({
   from: z.iso
@@ -24,11 +25,12 @@ export type WeekQuery = z.output<typeof weekQuery>;
 @Act('approve flight', 'view')
 @Controller('api/week')
 export class WeekController {
-  constructor(private readonly week: WeekService) {}
+  constructor(private readonly pages: WeekPagesService) {}
 
   /** Aircraft by day with their flights, and what the flights add up to. */
   @Get()
+  @Header('Content-Type', writtenOut)
   read(@Query({ schema: weekQuery }) query: WeekQuery) {
-    return this.week.read(query);
+    return this.pages.read(query);
   }
 }

@@ -56,6 +56,21 @@ describe('the week board', () => {
     expect((await desk.dispatcher.get('/api/week?days=90')).status).toBe(400);
   });
 
+  it('shows an approval at once, and says for some seconds that drums have moved since its sums were made', async () => {
+    const before = await week();
+    expect(before.stockIsBehind).toBe(false);
+    const [flight] = before.flights.filter(({ state }) => state === 'offered');
+    await desk.act(desk.dispatcher, flight!.id, 'approve');
+    const approved = await week();
+    expect(approved.flights.find(({ id }) => id === flight!.id)!.state).toBe('approved');
+    const happenedAt = approved.asOf;
+    const count = { kind: 'counted', happenedAt, writtenAt: happenedAt, means: 'radio', place: 'XHAS' };
+    const seen = { method: 'dip', seenFrom: 'ground', sealedDrums: 5, openDrums: 0, emptyDrums: 0 };
+    const body = { ...count, ...seen, millilitres: 1_000_000 };
+    expect((await desk.dispatcher.put(`/api/movements/${randomUUID()}`, body)).status).toBe(200);
+    expect((await week()).stockIsBehind).toBe(true);
+  });
+
   it("is the office's: a pilot has the own flights, a customer nothing", async () => {
     for (const role of ['pilot', 'field leader'] as const) {
       const person = await desk.server.as(role);

@@ -22,7 +22,7 @@ export class WeekService {
     private readonly plans: StandingPlanService,
   ) {}
 
-  async read({ from, days }: WeekQuery): Promise<WeekAnswer> {
+  async read({ from, days }: WeekQuery): Promise<Omit<WeekAnswer, 'stockIsBehind'>> {
     const board = await this.board.read();
     const { scenario } = board;
     const first = from ?? mondayOf(scenario.firstDay);

@@ -37,6 +37,8 @@ export interface WeekAnswer {
   readonly plan: StandingPlan | null;
   /** Reports of surfaces that came after the facts of that plan. */
   readonly heardSince: readonly SurfaceReport[];
+  /** Stock has moved in the last seconds, and tally and spare drums are not of it yet: worth asking again soon. */
+  readonly stockIsBehind: boolean;
 }
 
 /** A flight as its box shows it. */

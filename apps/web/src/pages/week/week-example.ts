@@ -54,5 +54,6 @@ export const exampleWeek = (changes: Partial<Week> = {}): Week => ({
   lastDay: '2031-03-05',
   plan: null,
   heardSince: [],
+  stockIsBehind: false,
   ...changes,
 });

@@ -23,6 +23,7 @@ export const WeekPage = ({ at }: PageProps) => {
   const [search] = useSearchParams();
   const query = search.toString();
   const read = useLast(useRead(`/api/week${query === '' ? '' : `?${query}`}`, weekSchema));
+  useStockCatchesUp(read);
   return (
     <>
       <WeekTitle week={read.value} calendar={calendar} />
@@ -38,6 +39,17 @@ const useLast = (read: Read<Week>): Read<Week> => {
     if (read.value !== undefined) last.current = read.value;
   }, [read.value]);
   return { ...read, value: read.value ?? last.current };
+};
+
+/** The server works out what stock adds up to every 5 s at most: a picture that is behind is read again. */
+const useStockCatchesUp = ({ value, readAt, again }: Read<Week>): void => {
+  const isBehind = value?.stockIsBehind === true;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: from each reading on, whatever else is drawn anew
+  useEffect(() => {
+    if (!isBehind) return;
+    const soon = setTimeout(again, 5_000);
+    return () => clearTimeout(soon);
+  }, [isBehind, readAt?.getTime()]);
 };
 
 const WeekTitle = ({ week, calendar }: { readonly week: Week | undefined; readonly calendar: Calendar }) => {
