@@ -2,9 +2,12 @@ import { type DynamicModule, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.js';
 import { ChangesModule } from './changes/changes.module.js';
 import { CsvModule } from './csv/csv.module.js';
+import { DemoModule } from './demo/demo.module.js';
 import { DrumListsModule } from './drum-lists/drum-lists.module.js';
 import { FlightsModule } from './flights/flights.module.js';
+import { HandoverModule } from './handover/handover.module.js';
 import { HealthModule } from './health/health.module.js';
+import { MorningModule } from './morning/morning.module.js';
 import { OwnProgrammesModule } from './own-programmes/own-programmes.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { PlansModule } from './plans/plans.module.js';
@@ -26,10 +29,13 @@ import { WeekModule } from './week/week.module.js';
     TerritoryModule,
     SurfaceModule,
     ScenariosModule,
+    DemoModule,
     FlightsModule,
     DrumListsModule,
     PlansModule,
     WeekModule,
+    HandoverModule,
+    MorningModule,
     ProjectionsModule,
     OwnProgrammesModule,
     CsvModule,

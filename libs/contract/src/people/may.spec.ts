@@ -34,6 +34,7 @@ fill                  | v  | v               | -               | -      | e   | 
 count                 | e  | e               | e               | e      | e   | e  | -  | - | -              | -
 close difference case | a2 | -               | -               | -      | e   | a2 | v  | - | -              | -
 look at raised        | e  | e               | -               | -      | e   | e  | v  | - | -              | -
+hand over             | e  | e               | -               | -      | -   | -  | -  | - | -              | -
 hold                  | a  | a               | e (one drum)    | e (one drum) | e (one drum) | a | v | - | - | -
 release hold          | -  | -               | -               | -      | -   | a2 | -  | - | -              | -
 medevac draw          | e  | e               | e               | e      | e   | v  | v  | - | -              | -

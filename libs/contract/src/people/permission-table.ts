@@ -95,6 +95,8 @@ export const permissionTable = {
     'fuel quality': enter,
     accounts: view,
   },
+  // No line of the operator's table either: those who sit at the dispatcher's desk.
+  'hand over': { 'operations manager': enter, dispatcher: enter },
   hold: {
     'operations manager': decide,
     dispatcher: decide,

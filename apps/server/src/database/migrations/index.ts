@@ -12,6 +12,8 @@ import { FirstPlansSettledLoads1700000000011 } from './0011-first-plans-settled-
 import { FlightReports1700000000012 } from './0012-flight-reports.js';
 import { RaisedActs1700000000013 } from './0013-raised-acts.js';
 import { LoadPositions1700000000014 } from './0014-load-positions.js';
+import { Handovers1700000000015 } from './0015-handovers.js';
+import { DemoTerritory1700000000016 } from './0016-demo-territory.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -29,4 +31,6 @@ export const migrations = [
   FlightReports1700000000012,
   RaisedActs1700000000013,
   LoadPositions1700000000014,
+  Handovers1700000000015,
+  DemoTerritory1700000000016,
 ] as const;

@@ -1,0 +1,62 @@
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { type ChangedRow, changedWords } from './changed-words.js';
+import type { Changed } from './morning-answer.js';
+
+/** What came in since a moment, whoever wrote it: reports, movements of note, plans, flights, changes of the territory. */
+@Injectable()
+export class ChangedSinceService {
+  constructor(private readonly database: DataSource) {}
+
+  /** The newest first. `aheadMs`: the territory's clock less that of the wall, by which plans and the audit are kept. */
+  async list(since: Date, aheadMs: number): Promise<readonly Changed[]> {
+    const rows: readonly ChangedRow[] = await this.database.query(sql, [since, String(aheadMs), most]);
+    return rows.map(changedWords);
+  }
+}
+
+/** More than these nobody reads in the morning; the ledger and the audit have them all. */
+const most = 60;
+
+const ahead = "($2::text || ' milliseconds')::interval";
+
+// What the opening of the ledger wrote is no news. Drums of one flight left at one place are one line.
+const sql = `
+  with news as (
+    select 'surface' as kind, received_at as at, null::timestamptz as written_at, person, null as means,
+      jsonb_build_object('report', data) as facts
+    from surface_reports left join lateral (select full_name as person from accounts where id = account_id) who on true
+    where received_at >= $1 and account_id is not null
+
+    union all
+    select 'movement', max(received_at), min(written_at), max(data ->> 'by'), max(means),
+      jsonb_build_object('kind', kind, 'place', coalesce(max(place), max(data ->> 'place')), 'flight', max(flight),
+        'drums', count(drum), 'first', min(data::text)::jsonb,
+        'millilitres', coalesce(sum((data ->> 'millilitres')::bigint), 0))
+    from movements
+    where received_at >= $1 and account_id is not null
+      and kind in ('left at', 'counted', 'drawn', 'held', 'released', 'condemned', 'spilled', 'lost', 'found',
+        'corrected', 'slung', 'filled', 'retest passed')
+    group by kind, place, flight, account_id, means, date_trunc('hour', received_at),
+      case when kind in ('left at', 'drawn', 'slung', 'filled') then '' else id::text end
+
+    union all
+    select 'flight', at, null, person, null,
+      jsonb_build_object('flight', flight_id, 'act', act, 'state', state, 'reason', reason,
+        'mark', data ->> 'needsDecision')
+    from flight_history where at >= $1 and act not in ('offer', 'replan')
+
+    union all
+    select 'plan', accepted_at + ${ahead}, null, accepted_by_name, null, '{}'::jsonb
+    from plan_acceptances where accepted_at + ${ahead} >= $1
+
+    union all
+    select 'territory', at + ${ahead}, null, person, null,
+      jsonb_build_object('did', did, 'subject', subject)
+    from audit_entries
+    where at + ${ahead} >= $1 and account_id is not null
+      and did in ('added', 'changed', 'removed', 'brought in', 'proposed', 'agreed to')
+  )
+  select kind, to_char(at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI"Z"') as at,
+    to_char(written_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI"Z"') as "writtenAt", person, means, facts
+  from news order by news.at desc limit $3`;

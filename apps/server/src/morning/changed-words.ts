@@ -1,0 +1,99 @@
+import type { IsoInstant } from '@drumline/units';
+import type { Changed } from './morning-answer.js';
+
+/** One piece of news as the database tells it. */
+export interface ChangedRow {
+  readonly kind: 'surface' | 'movement' | 'flight' | 'plan' | 'territory';
+  readonly at: IsoInstant;
+  readonly writtenAt: IsoInstant | null;
+  readonly person: string | null;
+  readonly means: string | null;
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+/** In words: what, then who and by which means. */
+export const changedWords = (row: ChangedRow): Changed => ({
+  at: row.at,
+  writtenAt: row.writtenAt !== null && row.writtenAt < row.at ? row.writtenAt : null,
+  what: whatOf[row.kind](row.facts),
+  source: sourceOf(row),
+});
+
+type Facts = ChangedRow['facts'];
+
+const text = (value: unknown): string => (typeof value === 'string' ? value : '');
+
+const surfaceWords = ({ report }: Facts): string => {
+  const { place, state, untilDate } = report as Record<string, unknown>;
+  return `${text(place)} ${text(state)}${untilDate === undefined ? '' : `, to the end of ${text(untilDate)}`}`;
+};
+
+const sourceOf = ({ kind, person, means, facts }: ChangedRow): string => {
+  const who = person ?? 'the program';
+  if (kind === 'surface') return `${text((facts.report as Record<string, unknown>).by)}; entered by ${who}`;
+  return means === null ? who : `${who}, ${meansWords[means] ?? means}`;
+};
+
+const meansWords: Readonly<Record<string, string>> = {
+  radio: 'by radio',
+  paper: 'from paper',
+  phone: 'by phone',
+  screen: 'at the screen',
+};
+
+const movementWords = (facts: Facts): string => {
+  const { kind, place, flight, drums, millilitres } = facts;
+  const first = facts.first as Readonly<Record<string, unknown>>;
+  const litres = `${Math.round(Number(millilitres) / 1000).toLocaleString('en-GB')} L`;
+  const many = `${String(drums)} ${drums === 1 ? 'drum' : 'drums'}`;
+  const what = text(first.drum) === '' ? '' : ` ${text(first.drum)}`;
+  switch (kind) {
+    case 'left at':
+      return `${many} left at ${text(place)}${text(flight) === '' ? '' : `, ${text(flight)}`}`;
+    case 'counted':
+      return `${text(place)} counted, ${litres}${first.seenFrom === 'air' ? ', from the air' : ''}`;
+    case 'drawn':
+      return `${litres} drawn at ${text(place)} into ${text(first.into)}`;
+    case 'slung':
+      return `${many} slung ${text(first.from)} to ${text(first.to)}`;
+    case 'filled':
+      return `${many} filled at ${text(place)}`;
+    case 'held':
+    case 'released':
+      return `${ofWords(first.of)} ${kind}: ${text(first.reason)}`;
+    case 'corrected':
+      return `An entry was corrected: ${text(first.reason)}`;
+    case 'retest passed':
+      return `${ofWords(first.of)}: retest passed, to ${text(first.retestDue)}`;
+    default:
+      return `Drum${what} ${text(kind)}${text(place) === '' ? '' : ` at ${text(place)}`}`;
+  }
+};
+
+const ofWords = (of: unknown): string => {
+  const { batch, drum } = (of ?? {}) as Record<string, unknown>;
+  return batch === undefined ? `Drum ${text(drum)}` : `Batch ${text(batch)}`;
+};
+
+const flightWords = ({ flight, act, state, reason, mark }: Facts): string => {
+  if (act === 'mark') return `${text(flight)} needs a decision: ${text(mark)}`;
+  const why = text(reason) === '' ? '' : `: ${text(reason)}`;
+  return `${text(flight)} ${actWords[text(act)] ?? text(state)}${why}`;
+};
+
+/** Acts that the state does not tell. */
+const actWords: Readonly<Record<string, string>> = {
+  amend: 'amended',
+  'let go': 'let go',
+  keep: 'held in place',
+  unmark: 'needs no decision any more',
+  refuse: 'refused by its crew',
+};
+
+const whatOf: Readonly<Record<ChangedRow['kind'], (facts: Facts) => string>> = {
+  surface: surfaceWords,
+  movement: movementWords,
+  flight: flightWords,
+  plan: () => 'A plan was accepted',
+  territory: ({ did, subject }) => `${text(subject)} ${text(did)}`,
+};

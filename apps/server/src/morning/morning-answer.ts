@@ -1,0 +1,131 @@
+import type { SurfaceState } from '@drumline/network';
+import type { FlightReason, FlightState, WindowFlight } from '@drumline/planning';
+import type { ClockTime, IsoDate, IsoInstant } from '@drumline/units';
+import type { AwayFlight } from '../flights/away-flights.service.js';
+
+/** The dispatcher's picture at one moment: what to decide, what has changed, who has not been heard from. */
+export interface MorningAnswer {
+  readonly asOf: IsoInstant;
+  readonly today: IsoDate;
+  /** What has changed is told from here on. */
+  readonly since: IsoInstant;
+  /** When the last handover was signed for in full; null: none was. */
+  readonly handedOverAt: IsoInstant | null;
+  readonly flights: readonly DecideFlight[];
+  readonly cases: readonly DecideCase[];
+  readonly proposals: readonly DecideProposal[];
+  readonly raised: readonly { readonly id: string; readonly what: string; readonly whatNext: string }[];
+  readonly changed: readonly Changed[];
+  readonly notHeard: NotHeard;
+  readonly oneWindow: readonly WindowFlight[];
+  readonly strips: readonly StripNow[];
+  readonly away: readonly AwayFlight[];
+  /** What the operator's rule for a flight that is not back refers to; null: no minutes are set. */
+  readonly overdueRule: { readonly afterMinutes: number; readonly reference: string } | null;
+  readonly firstTakeOff: {
+    readonly at: ClockTime;
+    readonly flight: string;
+    readonly aircraft: string;
+  } | null;
+  readonly worstOdds: {
+    readonly place: string;
+    readonly morningCancel: number;
+    readonly afternoonCancel: number;
+  } | null;
+  readonly fuel: readonly FuelAt[];
+}
+
+/** A flight that waits for somebody: offered, or marked. */
+export interface DecideFlight {
+  readonly id: string;
+  readonly state: FlightState;
+  readonly needsDecision: string | null;
+  /** The latest moment at which it makes sense to decide. */
+  readonly by: IsoInstant;
+  readonly date: IsoDate;
+  readonly departs: ClockTime;
+  readonly aircraft: string;
+  readonly pilot: string | null;
+  readonly route: readonly string[];
+  readonly drums: number;
+  readonly ifDeclined: string;
+  readonly protects: FlightReason['protects'];
+}
+
+export interface DecideCase {
+  readonly count: string;
+  readonly place: string;
+  readonly at: IsoInstant;
+  readonly countedBy: readonly string[];
+  readonly countedLitres: number;
+  readonly bookLitres: number;
+  readonly toleranceLitres: number;
+  /** Ways of closing it that wait for a second person. */
+  readonly proposed: number;
+}
+
+export interface DecideProposal {
+  readonly id: string;
+  readonly subject: string;
+  readonly act: string;
+  readonly proposedAt: IsoInstant;
+  readonly agreedBy: readonly string[];
+  /** Whether the person who asks may be the second. */
+  readonly mayAgree: boolean;
+}
+
+export interface Changed {
+  /** When it came in, by the territory's clock. */
+  readonly at: IsoInstant;
+  /** When it was written down, where that was earlier. */
+  readonly writtenAt: IsoInstant | null;
+  readonly what: string;
+  /** Who, and by which means. */
+  readonly source: string;
+}
+
+export interface NotHeard {
+  readonly caches: readonly {
+    readonly place: string;
+    readonly countedAt: IsoInstant | null;
+    readonly why: readonly string[];
+  }[];
+  readonly phones: readonly { readonly person: string; readonly hoursSilent: number }[];
+  readonly crews: readonly {
+    readonly pilot: string | null;
+    readonly flight: string;
+    readonly state: FlightState;
+    /** When a word was to come. */
+    readonly expectedAt: IsoInstant;
+    readonly what: 'not loaded' | 'not off' | 'not back' | 'drums not reported';
+  }[];
+}
+
+/** A strip as its column shows it. */
+export interface StripNow {
+  readonly place: string;
+  readonly name: string;
+  /** Null: unknown. */
+  readonly surface: SurfaceState | null;
+  /** What is planned on today. */
+  readonly counts: SurfaceState;
+  readonly reportedAt: IsoInstant | null;
+  readonly by: string | null;
+  readonly reported: SurfaceState | null;
+  readonly staleAt: IsoInstant | null;
+  readonly untilDate: IsoDate | null;
+  readonly radioTime: ClockTime | null;
+  readonly tailwindLimitKt: number | null;
+  readonly stripClass: number | null;
+  readonly drumsToday: number;
+  readonly drumsADay: number | null;
+}
+
+/** What can be drawn at a place now: the rest for a medevac only. */
+export interface FuelAt {
+  readonly place: string;
+  readonly usableLitres: number;
+  readonly reserveLitres: number;
+  readonly countedAt: IsoInstant | null;
+  readonly confidence: 'high' | 'medium' | 'low';
+}

@@ -1,0 +1,116 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
+import type { MorningAnswer } from './morning-answer.js';
+
+let desk: FlightDesk;
+beforeAll(async () => {
+  desk = await openFlightDesk();
+});
+afterAll(() => desk.server.close());
+
+const morning = async (query = '') => (await desk.dispatcher.get<MorningAnswer>(`/api/morning${query}`)).body;
+
+describe('the morning', () => {
+  it('has every offered flight, the first due first, with what follows if it is declined', async () => {
+    const { flights, today, firstTakeOff } = await morning();
+    expect(today).toBe('2027-06-14');
+    expect(flights).toHaveLength(14);
+    expect(flights.map(({ by }) => by)).toEqual(flights.map(({ by }) => by).toSorted());
+    const f05 = flights.find(({ id }) => id === 'F05')!;
+    expect(f05).toMatchObject({ by: '2027-06-14T17:00:00Z', drums: 6, protects: { place: 'XLOR' } });
+    expect(f05.ifDeclined).toContain('XLOR');
+    expect(firstTakeOff?.flight).toBe(flights[0]!.id);
+  });
+
+  it('ranks the flights of today for a single window by harm avoided in the hour', async () => {
+    const { oneWindow, flights } = await morning();
+    const ofToday = flights.filter(({ date }) => date === '2027-06-14').map(({ id }) => id);
+    expect(oneWindow.map(({ flight }) => flight).toSorted()).toEqual(ofToday.toSorted());
+    const worth = oneWindow.map(({ harmPerHour }) => harmPerHour);
+    expect(worth).toEqual(worth.toSorted((one, other) => other - one));
+  });
+
+  it('knows each strip: its surface while a report is fresh, what is planned on when none is', async () => {
+    const { strips } = await morning();
+    expect(strips).toHaveLength(11);
+    expect(strips.find(({ place }) => place === 'XGAN')).toMatchObject({
+      counts: 'dry',
+      tailwindLimitKt: 3,
+      stripClass: 4,
+      drumsADay: 4,
+    });
+    expect(strips.every(({ surface, reportedAt }) => surface === null || reportedAt !== null)).toBe(true);
+  });
+
+  it('tells what has come in since: a surface report with its speaker, the mark it leaves, a count from paper', async () => {
+    await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, {
+      place: 'XLOR',
+      state: 'soft',
+      at: '2027-06-14T06:00Z',
+      by: 'strip helper, by radio',
+      untilDate: '2027-06-16',
+    });
+    await desk.dispatcher.put(`/api/movements/${randomUUID()}`, {
+      kind: 'counted',
+      place: 'XCIN',
+      method: 'dip',
+      seenFrom: 'ground',
+      millilitres: 2_150_000,
+      sealedDrums: 10,
+      openDrums: 1,
+      emptyDrums: 0,
+      happenedAt: '2027-06-14T05:40Z',
+      writtenAt: '2027-06-14T05:45Z',
+      means: 'paper',
+    });
+    const { changed, flights, cases } = await morning();
+    expect(changed).toContainEqual(
+      expect.objectContaining({
+        what: 'XLOR soft, to the end of 2027-06-16',
+        source: 'strip helper, by radio; entered by Demo dispatcher',
+      }),
+    );
+    expect(changed).toContainEqual(
+      expect.objectContaining({
+        what: 'XCIN counted, 2,150 L',
+        source: 'Demo dispatcher, from paper',
+        writtenAt: '2027-06-14T05:45Z',
+      }),
+    );
+    expect(changed.map(({ what }) => what)).toContainEqual(expect.stringMatching(/^F05 needs a decision: /));
+    expect(changed.map(({ at }) => at)).toEqual(
+      changed
+        .map(({ at }) => at)
+        .toSorted()
+        .toReversed(),
+    );
+    expect(flights.find(({ id }) => id === 'F05')!.needsDecision).not.toBeNull();
+    // product.md, T5: 250 L short against 48 L tolerance.
+    expect(cases).toMatchObject([
+      { place: 'XCIN', countedLitres: 2150, bookLitres: 2400, toleranceLitres: 48 },
+    ]);
+    const later = await morning('?since=2027-06-14T20:00Z');
+    expect(later.changed).toEqual([]);
+  });
+
+  it('says whose word is due: a flight that should be off and is not', async () => {
+    const before = (await morning()).notHeard;
+    expect(before.crews).toEqual([]);
+    // XKNA was counted on 3 June: more than a week ago.
+    expect(before.caches.map(({ place }) => place)).toContain('XKNA');
+  });
+
+  it('says where fuel can be drawn now, the medevac reserve told apart', async () => {
+    const { fuel } = await morning();
+    const lor = fuel.find(({ place }) => place === 'XLOR')!;
+    expect(lor.usableLitres).toBe(2200);
+    expect(lor.reserveLitres).toBeGreaterThan(0);
+  });
+
+  it("is the office's, and a moment that is none is refused", async () => {
+    const pilot = await desk.server.as('pilot');
+    expect((await pilot.get('/api/morning')).status).toBe(403);
+    expect((await desk.dispatcher.get('/api/morning?since=yesterday')).status).toBe(400);
+  });
+});

@@ -1,0 +1,17 @@
+import { Module } from '@nestjs/common';
+import { FlightsModule } from '../flights/flights.module.js';
+import { HandoverModule } from '../handover/handover.module.js';
+import { ProjectionsModule } from '../projections/projections.module.js';
+import { ProposalsModule } from '../proposals/proposals.module.js';
+import { StockModule } from '../stock/stock.module.js';
+import { TerritoryModule } from '../territory/territory.module.js';
+import { ChangedSinceService } from './changed-since.service.js';
+import { MorningController } from './morning.controller.js';
+import { MorningService } from './morning.service.js';
+
+@Module({
+  imports: [FlightsModule, HandoverModule, ProjectionsModule, ProposalsModule, StockModule, TerritoryModule],
+  controllers: [MorningController],
+  providers: [ChangedSinceService, MorningService],
+})
+export class MorningModule {}
