@@ -1,4 +1,5 @@
 import { pick, type Random } from '../random.js';
+import { StopExchanger } from './exchange-stops.js';
 import { type FlatOpenProblem, usualUnitPrice } from './flat-open-problem.js';
 import { OpenState } from './open-state.js';
 import { SiteReinserter } from './reinsert-site.js';
@@ -12,6 +13,7 @@ export class Rebuild {
   private shortPrice: number;
   private overPrice: number;
   private readonly reinserter: SiteReinserter;
+  private readonly exchanger: StopExchanger;
   private readonly shortener: RouteShortener;
   private readonly changed: Uint8Array;
 
@@ -24,6 +26,7 @@ export class Rebuild {
     this.shortPrice = usualUnitPrice(flat);
     this.overPrice = this.shortPrice / 4;
     this.reinserter = new SiteReinserter(this.trial, random);
+    this.exchanger = new StopExchanger(flat, this.trial);
     this.shortener = new RouteShortener(flat);
     this.changed = new Uint8Array(flat.days * flat.vehicles);
   }
@@ -35,6 +38,15 @@ export class Rebuild {
     for (const site of inSomeOrder(sites, this.flat, this.random))
       this.reinserter.reinsert(site, { shortPrice, overPrice, noise, mostRoutes, freeOpening });
     this.shortenRoutesOf(sites);
+  }
+
+  /** Stops of the trial change between the routes that visit the sites and the others of the day, where that pays. */
+  exchangeStopsOf(sites: readonly number[]): void {
+    const { trial } = this;
+    const { days } = this.flat;
+    for (const site of sites)
+      for (let visit = site * days; visit < (site + 1) * days; visit++)
+        if (trial.slotOf[visit] >= 0) this.exchanger.improve(trial.slotOf[visit], this.overPrice);
   }
 
   private shortenRoutesOf(sites: readonly number[]): void {

@@ -38,7 +38,7 @@ export interface OpenSearchResult {
 const FIRST_SHARE = 0.25;
 const FIRST_HOT = 0.003;
 // A later cycle: rounds per site, heat at its start; heat at the end of any, as a share of the start.
-const ROUNDS_PER_SITE = 150;
+const ROUNDS_PER_SITE = 1000;
 const HOT = 0.001;
 const COLD = 0.02;
 /** How long a closed route stays closed, as a share of the cycle. */
@@ -160,6 +160,7 @@ class OpenSearch {
     const gain = rebuild.price(current) - rebuild.price(trial);
     if (gain > temperature * Math.log(random() + 1e-12)) {
       if (gain > 1e-3) weights[ruin] += 0.05;
+      rebuild.exchangeStopsOf(sites);
       current.copyFrom(trial);
       if (isBetter(current, best)) {
         best.copyFrom(current);
