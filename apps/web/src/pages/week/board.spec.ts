@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { atKey, atOf, moved } from './board-cursor.js';
 import { boardRows, firstToDecide, printScale } from './board-rows.js';
+import { landingsByDay } from './landings-by-day.js';
 import { exampleBooked, exampleFlight, exampleWeek } from './week-example.js';
 
 const idsOf = (boxes: readonly { readonly flight: { readonly id: string } }[] | undefined) =>
@@ -85,5 +86,35 @@ describe('the arrows', () => {
     expect(from('0.0.0', 'End')).toBe('0.2.0');
     expect(from('0.2.0', 'Home')).toBe('0.0.0');
     expect(from('0.0.0', 'x')).toBeUndefined();
+  });
+});
+
+describe('drums landed', () => {
+  const landing = (place: string, drums: number, limitDrums: number | null = 6) => ({
+    date: '2031-03-03',
+    place,
+    drums,
+    limitDrums,
+  });
+
+  it('are listed by day, all while there is room', () => {
+    const all = [landing('XNOR', 4), { ...landing('XSOU', 6), date: '2031-03-04' }];
+    const byDay = landingsByDay(all);
+    expect(byDay.get('2031-03-03')).toEqual({ listed: [all[0]], more: 0 });
+    expect(byDay.get('2031-03-05')).toBeUndefined();
+  });
+
+  it('of many the fullest, and how many more', () => {
+    const all = [
+      landing('A', 1),
+      landing('B', 9, null),
+      landing('C', 6),
+      landing('D', 2),
+      landing('E', 7),
+      landing('F', 3),
+    ];
+    const { listed, more } = landingsByDay(all).get('2031-03-03')!;
+    expect(listed.map(({ place }) => place)).toEqual(['E', 'C', 'F', 'D']);
+    expect(more).toBe(2);
   });
 });

@@ -60,21 +60,3 @@ export const bookedWords = ({ purpose, passengers, spareDrums }: WeekBooked): re
       ? 'no drums'
       : `spare ${spareDrums} ${spareDrums === 1 ? 'drum' : 'drums'}`,
 ];
-
-/** The whole box as a sentence, for those who hear it. */
-export const flightLabel = (flight: WeekFlight): string =>
-  [
-    flight.id,
-    ...(flight.needsDecision === null ? [] : ['Needs a decision']),
-    flight.state,
-    ...(isFrozen(flight) ? ['frozen'] : []),
-    flight.route.join('-'),
-    `${flight.drums} of ${flight.drumsPossible} drums`,
-    bindingWords(flight),
-    `off ${flight.departs}`,
-  ].join(', ');
-
-export const bookedLabel = (booked: WeekBooked): string =>
-  [booked.id, 'booked, not fuel', booked.route.join('-'), ...bookedWords(booked)]
-    .filter((part) => part !== '')
-    .join(', ');

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import { Lock } from '../../ui/index.js';
 import type { Box } from './board-rows.js';
-import { bindingWords, bookedLabel, bookedWords, flightLabel, isFrozen, lineOf } from './box-words.js';
+import { bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
 import type { WeekBooked, WeekFlight } from './week-read.js';
 
 interface FlightBoxProps {
@@ -13,7 +13,6 @@ interface FlightBoxProps {
 
 /** One flight on the board. Drawn again only when the flight itself, its place or its selection changes. */
 export const FlightBox = memo(({ box, at, selected }: FlightBoxProps) => {
-  const label = box.kind === 'flight' ? flightLabel(box.flight) : bookedLabel(box.flight);
   const line = box.kind === 'flight' ? lineOf(box.flight) : 'booked';
   return (
     <button
@@ -23,7 +22,6 @@ export const FlightBox = memo(({ box, at, selected }: FlightBoxProps) => {
       data-at={at}
       tabIndex={-1}
       aria-pressed={selected}
-      aria-label={label}
     >
       {box.kind === 'flight' ? <Flight flight={box.flight} /> : <Booked flight={box.flight} />}
     </button>
@@ -32,7 +30,7 @@ export const FlightBox = memo(({ box, at, selected }: FlightBoxProps) => {
 FlightBox.displayName = 'FlightBox';
 
 const Flight = ({ flight }: { readonly flight: WeekFlight }) => {
-  const { id, kind, state, needsDecision, route, drums, drumsPossible } = flight;
+  const { id, kind, state, needsDecision, route, drums, drumsPossible, departs } = flight;
   return (
     <>
       {needsDecision !== null && <span className="band">Needs a decision</span>}
@@ -51,6 +49,9 @@ const Flight = ({ flight }: { readonly flight: WeekFlight }) => {
         drums <Frozen flight={flight} className="lock-narrow" />
       </span>
       {needsDecision === null && <span className="binds">{bindingWords(flight)}</span>}
+      <span className="unseen">
+        {isFrozen(flight) && 'frozen, '}off {departs}
+      </span>
     </>
   );
 };

@@ -1,4 +1,5 @@
 import { memo } from 'react';
+import { landingsByDay } from './landings-by-day.js';
 import type { Week } from './week-read.js';
 
 /** Drums landed per strip and day, of what can be unloaded there. */
@@ -12,12 +13,15 @@ export const LandingBand = memo(({ week: { days, landings, today } }: { readonly
         </th>
         {days.map(({ date }) => (
           <td key={date} className={`band-cell ${date === today ? 'now' : ''}`}>
-            {(byDay.get(date) ?? []).map(({ place, drums, limitDrums }) => (
+            {byDay.get(date)?.listed.map(({ place, drums, limitDrums }) => (
               <p key={place}>
                 <span>{place} </span>
                 <Landed drums={drums} limit={limitDrums} />
               </p>
             ))}
+            {(byDay.get(date)?.more ?? 0) > 0 && (
+              <p className="slate">and {byDay.get(date)!.more} more, less full</p>
+            )}
             {!byDay.has(date) && <span className="slate">none</span>}
           </td>
         ))}
@@ -26,12 +30,6 @@ export const LandingBand = memo(({ week: { days, landings, today } }: { readonly
   );
 });
 LandingBand.displayName = 'LandingBand';
-
-const landingsByDay = (landings: Week['landings']) => {
-  const byDay = new Map<string, Week['landings'][number][]>();
-  for (const landing of landings) byDay.set(landing.date, [...(byDay.get(landing.date) ?? []), landing]);
-  return byDay;
-};
 
 const Landed = ({ drums, limit }: { readonly drums: number; readonly limit: number | null }) => {
   if (limit === null)

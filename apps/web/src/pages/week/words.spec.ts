@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bindingWords, bookedWords, flightLabel, isFrozen, lineOf } from './box-words.js';
+import { bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
 import type { Card, LimitLine } from './card-read.js';
 import {
   crewWords,
@@ -43,12 +43,6 @@ describe('a box', () => {
     expect(bindingWords(exampleFlight())).toBe('binds: XNOR landing');
     expect(bindingWords(exampleFlight({ drums: 3 }))).toBe('room for 4');
     expect(bindingWords(exampleFlight({ binding: null, drums: 0 }))).toBe('no drums');
-  });
-
-  it('is one sentence for those who hear it', () => {
-    expect(flightLabel(exampleFlight({ state: 'given', needsDecision: 'soft' }))).toBe(
-      'F1, Needs a decision, given, frozen, XHOM-XNOR-XHOM, 4 of 4 drums, binds: XNOR landing, off 08:00',
-    );
   });
 
   it('of a flight that flies anyway says what it could take', () => {
