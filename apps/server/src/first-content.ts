@@ -5,15 +5,12 @@ import { join } from 'node:path';
 import { roles } from '@drumline/contract';
 import type { INestApplicationContext } from '@nestjs/common';
 import { theProgram } from './audit/audit.service.js';
-import { rootFolder } from './config.js';
+import { DemoService } from './demo/demo.service.js';
 import { chooseDataDir } from './embedded-postgres/open-embedded-database.js';
 import { demoName, makeAdministrator, makeDemoAccounts } from './people/first-accounts.js';
 import { PeopleService } from './people/people.service.js';
 import type { Platform } from './platform.module.js';
-import { ScenariosService } from './scenarios/scenarios.service.js';
 import { StockService } from './stock/stock.service.js';
-
-const demoTerritory = join(rootFolder, 'seeds', 'hollowtarn.json');
 
 /** What an empty database gets: its first account, or the demo's accounts and territory. */
 export const fillFirst = (app: INestApplicationContext, platform: Platform): Promise<void> =>
@@ -39,7 +36,7 @@ const fill = async (app: INestApplicationContext, platform: Platform): Promise<v
   const password = config.demoPassword ?? (await demoPassword(chooseDataDir(config)));
   if (isEmpty) await makeDemoAccounts(people, platform.database, password);
   if (await app.get(StockService).isEmpty()) {
-    await app.get(ScenariosService).import(await readFile(demoTerritory, 'utf8'), false, theProgram);
+    await app.get(DemoService).load(theProgram);
   }
   print(
     `Demo accounts, all with the password ${password}`,

@@ -1,6 +1,7 @@
 export { type Fault, printFault } from './faults/fault.js';
 export { shapeFaults } from './faults/shape-faults.js';
 export * from './http/index.js';
+export { type Missing, missingForPlan } from './missing-for-plan.js';
 export { type ParsedPlan, type PlanDocument, parsePlan } from './parse-plan.js';
 export { type ParsedScenario, parseScenario } from './parse-scenario.js';
 export * from './people/index.js';
@@ -8,3 +9,4 @@ export type { SameTypes } from './same-type.js';
 export { formatTables } from './scenario/format-tables.js';
 export { scenarioJsonSchema } from './scenario/scenario-json-schema.js';
 export { scenarioSchema } from './scenario/scenario-schema.js';
+export { type Settings, settingsSchema } from './scenario/settings-schema.js';

@@ -46,6 +46,13 @@ export class PeopleService {
     return people.map(({ crew }) => crew);
   }
 
+  /** Full names by account id. */
+  async namesOf(ids: readonly (string | null)[]): Promise<ReadonlyMap<string, string>> {
+    const known = [...new Set(ids)].filter((id) => id !== null);
+    const people = await this.database.getRepository(accountTable).findBy({ id: In(known) });
+    return new Map(people.map(({ id, fullName }) => [id, fullName]));
+  }
+
   isEmpty = async (): Promise<boolean> => (await this.database.getRepository(accountTable).count()) === 0;
 
   /** A new person gets a one-time password, returned this once; a changed one keeps the password. */

@@ -1,7 +1,7 @@
 import { Body, Controller, Get, HttpCode, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
-import { Act, Me } from '../people/access.js';
+import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { refuseUnlessMay } from '../people/permission.js';
 import { ScenariosService } from './scenarios.service.js';
@@ -25,6 +25,13 @@ export class ScenariosController {
   current(@Me() me: Account) {
     refuseUnlessMay(me, 'import and export', { to: 'enter', within: ['export'] });
     return this.scenarios.current();
+  }
+
+  /** What the territory still needs before a plan can be made, in the words of the trade. */
+  @OfTheOperator()
+  @Get('missing')
+  async missing() {
+    return { items: await this.scenarios.missing(), next: null };
   }
 
   @Act('import and export', 'enter')

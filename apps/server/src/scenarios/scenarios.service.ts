@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { type Fault, parseScenario } from '@drumline/contract';
+import { type Fault, type Missing, missingForPlan, parseScenario } from '@drumline/contract';
 import { leftToDraw, type Scenario } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
@@ -53,6 +53,13 @@ export class ScenariosService {
     const parsed = parseScenario({ ...kept, ...stock, surfaceReports });
     if (parsed.ok) return { scenario: parsed.scenario, drawn };
     throw new Problem('conflict', 'The territory is not complete: see faults.', parsed.faults);
+  }
+
+  async missing(): Promise<readonly Missing[]> {
+    const kept = await this.territory.asFarAsItGoes(await this.clock.now());
+    const isWhole = kept.policy !== undefined && kept.title !== undefined;
+    const stock = isWhole ? await this.stock.picture(kept) : {};
+    return missingForPlan({ ...kept, ...stock });
   }
 
   private drawnToday({ helicopterTasks, firstDay, timeZone }: Scenario): Promise<readonly DrawnLitres[]> {

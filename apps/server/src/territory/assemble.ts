@@ -1,6 +1,7 @@
+import type { Settings } from '@drumline/contract';
 import type { Scenario } from '@drumline/planning';
 import { type IsoDate, localDate } from '@drumline/units';
-import { kinds, type Settings } from './kinds.js';
+import { kinds } from './kinds.js';
 
 export interface Thing {
   readonly kind: string;

@@ -1,7 +1,7 @@
+import type { Settings } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { ask, prepared } from '../database/prepared.js';
-import type { Settings } from './kinds.js';
 
 /** The time of the territory. In a demo or a drill it is another day than on the wall. */
 @Injectable()

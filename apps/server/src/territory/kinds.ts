@@ -1,6 +1,6 @@
-import { type PermittedAct, scenarioSchema } from '@drumline/contract';
+import { type PermittedAct, scenarioSchema, settingsSchema } from '@drumline/contract';
 import type { Scenario } from '@drumline/planning';
-import { z } from 'zod';
+import type { z } from 'zod';
 
 const shape = scenarioSchema.shape;
 
@@ -114,21 +114,6 @@ const lists: readonly Kind[] = [
     seenBy: 'the line',
   }),
 ];
-
-/** What a territory says of itself. Day 1 of a plan is today. */
-export const settingsSchema = z.strictObject({
-  title: shape.title,
-  note: shape.note,
-  timeZone: shape.timeZone,
-  /** For a demo or a drill: the clock starts here when this is written, and runs on. Absent: the time of day. */
-  clockStartsAt: shape.asOf.exactOptional(),
-  days: shape.days,
-  offeredDays: shape.offeredDays,
-  currency: shape.currency,
-  noFlyingDays: shape.noFlyingDays,
-});
-
-export type Settings = z.output<typeof settingsSchema>;
 
 const theOne = (name: string, schema: z.ZodType, act: PermittedAct): Kind => ({
   name,

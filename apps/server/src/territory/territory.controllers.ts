@@ -6,6 +6,7 @@ import { type Expected, ExpectedVersion, etagOf } from '../http/etag.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
+import { PeopleService } from '../people/people.service.js';
 import { mayDo, refuseUnlessMay } from '../people/permission.js';
 import type { Entry } from './entry.table.js';
 import { type Kind, kinds } from './kinds.js';
@@ -26,6 +27,7 @@ const controllerOf = (kind: Kind): Type => {
     constructor(
       private readonly territory: TerritoryService,
       private readonly changes: TerritoryChangesService,
+      private readonly people: PeopleService,
     ) {}
 
     @Seen()
@@ -33,7 +35,14 @@ const controllerOf = (kind: Kind): Type => {
     async list(@Query({ schema: pageQuery }) query: PageQuery, @Me() me: Account) {
       const seesAll = kind.seenBy === 'the operator' || mayDo(me, act, { to: 'view' }).kind === 'allowed';
       const { items, next } = await this.territory.list(kind, seesAll ? null : (me.crew ?? ''), query);
-      return { items: items.map(shown), next };
+      const names = await this.people.namesOf(items.map(({ changedBy }) => changedBy));
+      return {
+        items: items.map((entry) => ({
+          ...shown(entry),
+          changedBy: names.get(entry.changedBy ?? '') ?? null,
+        })),
+        next,
+      };
     }
 
     @Seen()

@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { AuditModule } from '../audit/audit.module.js';
+import { PeopleModule } from '../people/people.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
 import { ClockService } from './clock.service.js';
 import { territoryControllers } from './territory.controllers.js';
@@ -7,7 +8,7 @@ import { TerritoryService } from './territory.service.js';
 import { TerritoryChangesService } from './territory-changes.service.js';
 
 @Module({
-  imports: [AuditModule, ProposalsModule],
+  imports: [AuditModule, PeopleModule, ProposalsModule],
   controllers: territoryControllers,
   providers: [ClockService, TerritoryService, TerritoryChangesService],
   exports: [ClockService, TerritoryService],

@@ -102,6 +102,12 @@ export class TerritoryService {
     );
   }
 
+  /** The same where settings or policy are not there yet: then it is no whole scenario, and parseScenario says so. */
+  async asFarAsItGoes(now: Date): Promise<Scenario> {
+    const kept = assemble(await thingsIn(this.database.manager), now);
+    return kept.days === undefined ? kept : withinHorizon(kept);
+  }
+
   /** Makes or changes one thing. A repeat of a request that was done already is answered like the first. */
   async put(transaction: EntityManager, { kind, id, data, expected }: Change, by: Actor): Promise<Entry> {
     if (kind.idOf !== null && kind.idOf(data) !== id) throw otherName(kind, id, kind.idOf(data));
@@ -187,6 +193,13 @@ export class TerritoryService {
     for (const gone of before.values()) {
       if (!gone.removed) await this.write(transaction, { ...gone, removed: true }, gone, by);
     }
+  }
+
+  /** Takes everything out; the history stays. */
+  async removeAll(transaction: EntityManager, by: Actor): Promise<void> {
+    await oneAtATime(transaction);
+    for (const entry of await transaction.findBy(entryTable, { removed: false }))
+      await this.write(transaction, { ...entry, removed: true }, entry, by);
   }
 
   private async write(

@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto';
+import type { Settings } from '@drumline/contract';
 import type { Scenario } from '@drumline/planning';
 import type { Thing } from './assemble.js';
-import { kinds, type Settings } from './kinds.js';
+import { kinds } from './kinds.js';
 
 /** What people keep of a scenario, thing by thing; the rest of the document is stock, reports and flights. */
 export const thingsOf = (scenario: Scenario): readonly Thing[] => {

@@ -1,0 +1,27 @@
+import { scenarioSchema } from '@drumline/contract';
+import { Body, Controller, HttpCode, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { z } from 'zod';
+import { OfTheOperator } from '../people/access.js';
+import { PayloadService } from './payload.service.js';
+
+const checkSchema = z.strictObject({
+  stripLimits: z
+    .array(scenarioSchema.shape.stripLimits.element)
+    .max(1000)
+    .meta({ description: 'Limits as they would be; none: those in force' }),
+});
+
+@ApiTags('strip-limits')
+@OfTheOperator()
+@Controller('api/payload')
+export class PayloadController {
+  constructor(private readonly payload: PayloadService) {}
+
+  /** Drums from each base by strip and type, dry and soft; nothing is changed. */
+  @Post()
+  @HttpCode(200)
+  check(@Body({ schema: checkSchema }) { stripLimits }: z.output<typeof checkSchema>) {
+    return this.payload.check(stripLimits);
+  }
+}

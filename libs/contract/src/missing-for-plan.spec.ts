@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { missingForPlan } from './missing-for-plan.js';
+import { tinyDocument } from './tiny-document.js';
+
+const whatOf = (document: Record<string, unknown>) => missingForPlan(document).map(({ what }) => what);
+
+describe('what is missing for a plan', () => {
+  it('is nothing for the tiny territory', () => {
+    expect(missingForPlan(tinyDocument())).toEqual([]);
+  });
+
+  it('is everything, in the order in which it is filled in, for an empty territory', () => {
+    const empty = Object.fromEntries(
+      Object.entries(tinyDocument()).flatMap(([field, value]) => (Array.isArray(value) ? [[field, []]] : [])),
+    );
+    expect(missingForPlan({ format: 'drumline-scenario/1', ...empty }).map(({ at }) => at)).toEqual([
+      'settings',
+      'policy',
+      'places',
+      'places',
+      'bases',
+      'caches',
+      'aircraftTypes',
+      'aircraft',
+      'pilots',
+      'bases',
+    ]);
+  });
+
+  it('names a pilot where those there are fly none of the types', () => {
+    const document = tinyDocument();
+    document.pilots[0].types = [];
+    expect(whatOf(document)[0]).toBe('Missing: a pilot of a type that you have.');
+  });
+
+  it('names fuel where a base has an empty tank and no filled drum', () => {
+    const document = tinyDocument();
+    document.bases[0].bulkLitres = 0;
+    document.drums = document.drums.filter(
+      ({ place }: { place: string }) => place !== document.bases[0].place,
+    );
+    expect(whatOf(document)).toContain('Missing: fuel at a base.');
+  });
+
+  it('says a fault with its place where all parts are there', () => {
+    const document = tinyDocument();
+    document.caches[0].minimumLitres = '800';
+    expect(missingForPlan(document)).toContainEqual({
+      at: 'caches',
+      what: 'caches[0].minimumLitres: "800" is not a number.',
+      next: 'Write the figure without quotes or unit.',
+    });
+  });
+});
