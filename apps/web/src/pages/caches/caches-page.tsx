@@ -1,15 +1,143 @@
-import { useCalendar } from '../../api/index.js';
+import './caches.css';
+import './caches-print.css';
+import { useCallback, useDeferredValue, useMemo } from 'react';
+import { useLocation, useSearchParams } from 'wouter';
+import { type Read, useCalendar, useList, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { EmptyLine, TitleBlock } from '../../ui/index.js';
+import { Button, bothOf, EmptyLine, Picture, TitleBlock } from '../../ui/index.js';
+import { AllAsTables } from './all-as-tables.js';
+import { CacheGrid } from './cache-grid.js';
+import { type Choices, chosen, named, onlys, sorts } from './cache-list.js';
+import { CacheSide } from './cache-side.js';
+import { CachesFields } from './caches-fields.js';
+import { type Caches, cachesSchema, type Place, placeSchema } from './caches-read.js';
+import { CachesTools } from './caches-tools.js';
+import { useIsPrinting } from './printing.js';
 
-export const CachesPage = (_: PageProps) => {
-  const { date, today } = useCalendar();
+export const CachesPage = ({ at }: PageProps) => {
+  const { day, date } = useCalendar();
+  const [search, setSearch] = useSearchParams();
+  const level = search.get('service') ?? '95';
+  const read = useRead(`/api/projections?serviceLevel=${level}`, cachesSchema);
+  const places = useList('/api/places', placeSchema);
+  const isTables = search.get('view') === 'tables';
+  const change = (name: string, value: string) =>
+    setSearch(
+      (before) => {
+        const after = new URLSearchParams(before);
+        if (value === '') after.delete(name);
+        else after.set(name, value);
+        return after;
+      },
+      { replace: true },
+    );
+  const [first, last] = [read.value?.dates[0], read.value?.dates.at(-1)];
   return (
     <>
-      <TitleBlock title="Caches" sub={date(today)} />
-      <div className="work">
-        <EmptyLine>This page is being built.</EmptyLine>
-      </div>
+      <TitleBlock
+        title="Caches"
+        sub={first && last && `${day(first)} to ${date(last).slice(4)}`}
+        acts={
+          <>
+            <Button small press="t" onPress={() => change('view', isTables ? '' : 'tables')}>
+              {isTables ? 'As graphs' : 'All as tables'}
+            </Button>
+            <Button small onPress={() => window.print()}>
+              Print
+            </Button>
+          </>
+        }
+      >
+        {read.value !== undefined && <CachesFields caches={read.value} />}
+      </TitleBlock>
+      <Picture read={bothOf(read, places as Read<readonly { readonly data: Place }[]>)}>
+        {([caches, list]) => (
+          <OpenCaches
+            caches={caches}
+            places={list.map(({ data }) => data)}
+            isTables={isTables}
+            at={at[0]}
+            onChange={change}
+          />
+        )}
+      </Picture>
     </>
   );
 };
+
+interface OpenCachesProps {
+  readonly caches: Caches;
+  readonly places: readonly Place[];
+  readonly isTables: boolean;
+  readonly at: string | undefined;
+  readonly onChange: (name: string, value: string) => void;
+}
+
+const OpenCaches = ({ caches, places, isTables, at, onChange }: OpenCachesProps) => {
+  const [search] = useSearchParams();
+  const [, navigate] = useLocation();
+  const isPrinting = useIsPrinting();
+  const choices = choicesOf(search);
+  const key = useDeferredValue(JSON.stringify(choices));
+  const all = useMemo(() => named(caches.items, places), [caches, places]);
+  const shown = useMemo(() => chosen(all, JSON.parse(key) as Choices), [all, key]);
+  const select = useCallback(
+    (place: string) => navigate(`/caches/${place}${window.location.search}`, { replace: true }),
+    [navigate],
+  );
+  const selected = all.find(({ cache }) => cache.place === at) ?? shown[0];
+  if (all.length === 0)
+    return (
+      <div className="work">
+        <EmptyLine>
+          No caches yet. Set-up, Caches, says where drums are kept and how low each may fall.
+        </EmptyLine>
+      </div>
+    );
+  return (
+    <div className="work-and-side caches">
+      <div className="work">
+        <CachesTools
+          choices={choices}
+          shown={shown.length}
+          all={all.length}
+          onChange={(changed) => {
+            for (const [name, value] of Object.entries(changed))
+              onChange(name, isUsual(name, value) ? '' : value);
+          }}
+        />
+        {shown.length === 0 && (
+          <EmptyLine>No cache is like that. {all.length} are there: Show all.</EmptyLine>
+        )}
+        {isTables || isPrinting ? (
+          <AllAsTables caches={caches} shown={shown} />
+        ) : (
+          <CacheGrid caches={caches} shown={shown} selected={selected?.cache.place} onSelect={select} />
+        )}
+      </div>
+      <aside className="side cache-side" aria-label="The chosen cache">
+        {selected !== undefined && (
+          <CacheSide
+            key={selected.cache.place}
+            named={selected}
+            caches={caches}
+            onService={(level) => onChange('service', level === '95' ? '' : level)}
+          />
+        )}
+      </aside>
+    </div>
+  );
+};
+
+const choicesOf = (search: URLSearchParams): Choices => ({
+  text: search.get('text') ?? '',
+  sort: oneOf(sorts, search.get('sort')) ?? 'cover',
+  only: oneOf(onlys, search.get('only')) ?? 'all',
+  kind: oneOf(['strip', 'pad', 'base'] as const, search.get('kind')) ?? 'all',
+});
+
+const oneOf = <Value extends string>(values: readonly Value[], value: string | null): Value | undefined =>
+  values.find((each) => each === value);
+
+const isUsual = (name: string, value: string): boolean =>
+  value === '' || (name === 'sort' ? value === 'cover' : value === 'all');

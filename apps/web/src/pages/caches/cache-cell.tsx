@@ -1,0 +1,69 @@
+import { memo } from 'react';
+import { figure, inWords, LevelMark } from '../../ui/index.js';
+import { CacheGraph } from './cache-graph.js';
+import type { NamedCache } from './cache-list.js';
+import { dayNames, finding, levelAhead, lowestOf } from './cache-words.js';
+import type { Cache } from './caches-read.js';
+import type { GridSize } from './grid-size.js';
+
+/** What all the cells of a picture have in common. */
+export interface Shared {
+  readonly dates: readonly string[];
+  readonly fillLitres: number;
+  readonly now: number;
+  readonly day: (date: string) => string;
+  readonly size: GridSize;
+}
+
+interface CacheCellProps {
+  readonly named: NamedCache;
+  readonly shared: Shared;
+  readonly isSelected: boolean;
+  /** The one that Tab comes to. */
+  readonly isTabStop: boolean;
+  readonly onSelect: (place: string) => void;
+}
+
+/** One cache of many: what is worst, its graph, the lowest level, cover and count. */
+export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect }: CacheCellProps) => {
+  const { cache, name } = named;
+  const { dates, size } = shared;
+  const dayName = dayNames(dates, shared.day);
+  const ahead = levelAhead(cache, dayName);
+  const lowest = lowestOf(cache.projections.offered);
+  return (
+    <li className="cache-cell">
+      <button
+        type="button"
+        data-place={cache.place}
+        aria-pressed={isSelected}
+        tabIndex={isTabStop ? 0 : -1}
+        onClick={() => onSelect(cache.place)}
+      >
+        <span className="head">
+          <b>{cache.place}</b>
+          <span className="name">{name}</span>
+          <LevelMark level={ahead.level} words={ahead.words} />
+        </span>
+        <CacheGraph
+          cache={cache}
+          dates={dates}
+          fillLitres={shared.fillLitres}
+          now={shared.now}
+          width={size.graphWidth}
+          height={size.graphHeight}
+          label={finding(cache, dayName)}
+        />
+        <span className="foot">
+          <span>
+            lowest <b>{figure(lowest.litres)} L</b> {dayName(lowest.day)}
+          </span>
+          <span className="more">{coverOf(cache)}</span>
+        </span>
+      </button>
+    </li>
+  );
+});
+
+const coverOf = ({ daysOfCover }: Cache): string =>
+  daysOfCover === null ? 'no draws' : `cover ${inWords(daysOfCover, 'days', 1)}`;

@@ -1,0 +1,69 @@
+import type { Cache, Place } from './caches-read.js';
+
+/** A cache with what its place is called. */
+export interface NamedCache {
+  readonly cache: Cache;
+  readonly name: string;
+  readonly kind: Place['kind'];
+  readonly stripClass: number | null;
+}
+
+export const sorts = ['cover', 'name', 'room', 'count'] as const;
+export type Sort = (typeof sorts)[number];
+
+export const onlys = ['all', 'below', 'old'] as const;
+export type Only = (typeof onlys)[number];
+
+export interface Choices {
+  readonly text: string;
+  readonly sort: Sort;
+  readonly only: Only;
+  readonly kind: 'all' | Place['kind'];
+}
+
+const oldCountHours = 7 * 24;
+
+export const named = (caches: readonly Cache[], places: readonly Place[]): readonly NamedCache[] => {
+  const byCode = new Map(places.map((place) => [place.code, place]));
+  return caches.map((cache) => {
+    const place = byCode.get(cache.place);
+    return {
+      cache,
+      name: place?.name ?? cache.place,
+      kind: place?.kind ?? 'strip',
+      stripClass: place?.stripClass ?? null,
+    };
+  });
+};
+
+/** Never counted, or longer ago than a week. */
+export const isCountOld = ({ stock: { lastCount } }: Cache): boolean =>
+  lastCount === null || lastCount.ageHours > oldCountHours;
+
+/** With every flight that is approved or offered. */
+export const isBelowAhead = ({ projections: { offered } }: Cache): boolean =>
+  offered.belowMinimumDay !== null;
+
+/** The chosen caches in the chosen order; equals stay in the order of the territory. */
+export const chosen = (caches: readonly NamedCache[], choices: Choices): readonly NamedCache[] => {
+  const text = choices.text.trim().toLowerCase();
+  const found = caches.filter(
+    ({ cache, name, kind }) =>
+      (text === '' || cache.place.toLowerCase().includes(text) || name.toLowerCase().includes(text)) &&
+      (choices.kind === 'all' || kind === choices.kind) &&
+      (choices.only !== 'below' || isBelowAhead(cache)) &&
+      (choices.only !== 'old' || isCountOld(cache)),
+  );
+  if (choices.sort === 'name')
+    return found.toSorted((one, other) => one.cache.place.localeCompare(other.cache.place));
+  const measure = measures[choices.sort];
+  return found.toSorted((one, other) => measure(one.cache) - measure(other.cache));
+};
+
+/** What nothing is drawn from comes last, what was never counted first. */
+const measures = {
+  cover: ({ daysOfCover }: Cache) => daysOfCover ?? Number.MAX_VALUE,
+  room: ({ projections, minimumLitres }: Cache) =>
+    Math.min(...projections.offered.usableLitres) - minimumLitres,
+  count: ({ stock: { lastCount } }: Cache) => (lastCount === null ? -Number.MAX_VALUE : -lastCount.ageHours),
+} as const;

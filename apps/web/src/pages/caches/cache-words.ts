@@ -1,0 +1,87 @@
+import { inWords, type Level } from '../../ui/index.js';
+import type { Cache, Levels } from './caches-read.js';
+
+/** Names the day of an index of the figures: 0 is now. */
+export type DayName = (index: number) => string;
+
+export const dayNames =
+  (dates: readonly string[], day: (date: string) => string): DayName =>
+  (index) =>
+    index === 0 ? 'now' : day(dates[index - 1]!);
+
+export interface LevelFound {
+  readonly level: Level;
+  readonly words: string;
+}
+
+/** The worst that lies ahead of a cache, in a word or three. */
+export const levelAhead = (cache: Cache, dayName: DayName): LevelFound => {
+  const { belowCriticalDay, belowMinimumDay } = cache.projections.offered;
+  if (belowCriticalDay !== null)
+    return { level: 'critical', words: `Critical, ${dayName(belowCriticalDay)}` };
+  if (belowMinimumDay !== null) return { level: 'below', words: `Below, ${dayName(belowMinimumDay)}` };
+  const { lastCount } = cache.stock;
+  if (lastCount !== null && lastCount.ageHours > 7 * 24)
+    return { level: 'unknown', words: `Count ${ageInWords(lastCount.ageHours)} old` };
+  return { level: 'above', words: 'Above minimum' };
+};
+
+/** "13 h", and from two days on "12 days". */
+export const ageInWords = (hours: number): string =>
+  hours < 1
+    ? 'under 1 h'
+    : hours < 48
+      ? inWords(Math.floor(hours), 'h')
+      : inWords(Math.floor(hours / 24), 'days');
+
+export interface Lowest {
+  readonly litres: number;
+  readonly day: number;
+}
+
+/** The lowest level, and the first index at which it is reached. */
+export const lowestOf = ({ usableLitres }: Levels): Lowest => {
+  const litres = Math.min(...usableLitres);
+  return { litres, day: usableLitres.indexOf(litres) };
+};
+
+/** "Below minimum Tue 15, below critical Tue 15, run out Thu 17." Empty: it stays above its minimum. */
+export const whatFails = (
+  { belowMinimumDay, belowCriticalDay, runOutDay }: Levels,
+  dayName: DayName,
+): string =>
+  [
+    ['below minimum', belowMinimumDay] as const,
+    ['below critical', belowCriticalDay] as const,
+    ['run out', runOutDay] as const,
+  ]
+    .flatMap(([words, day]) => (day === null ? [] : [`${words} ${dayName(day)}`]))
+    .join(', ');
+
+/** What a graph shows, for whoever hears it. */
+export const finding = (cache: Cache, dayName: DayName): string => {
+  const { offered, noDeliveries } = cache.projections;
+  const { litres, day } = lowestOf(offered);
+  const without = whatFails(noDeliveries, dayName);
+  return [
+    `${cache.place}: lowest ${inWords(litres, 'L')} ${dayName(day)}, minimum ${inWords(cache.minimumLitres, 'L')}.`,
+    without === '' ? 'Without deliveries it stays above its minimum.' : `Without deliveries: ${without}.`,
+  ].join(' ');
+};
+
+/** "CIN count is 250 L short, 48 L allowed." of a count against the book. */
+export const countAgainstBook = (counted: number, book: number, tolerance: number): string => {
+  const over = counted - book;
+  if (Math.abs(over) <= tolerance)
+    return `${inWords(Math.abs(over), 'L')} ${over < 0 ? 'under' : over > 0 ? 'over' : 'from'} the book of ${inWords(book, 'L')}, ${inWords(tolerance, 'L')} allowed: agrees.`;
+  const uses =
+    over < 0 ? `the projection uses ${inWords(counted, 'L')}` : 'the projection stays with the book';
+  return `${inWords(Math.abs(over), 'L')} ${over < 0 ? 'short of' : 'over'} the book of ${inWords(book, 'L')}, ${inWords(tolerance, 'L')} allowed: a difference case opens, and ${uses} until two others have closed it.`;
+};
+
+/** The operator's minimum against the suggested one. */
+export const minimumGap = ({ minimumLitres, suggestedMinimum }: Cache): string => {
+  const gap = minimumLitres - suggestedMinimum.litres;
+  if (gap === 0) return 'as suggested';
+  return `${inWords(Math.abs(gap), 'L')} ${gap < 0 ? 'under' : 'over'} the suggested`;
+};

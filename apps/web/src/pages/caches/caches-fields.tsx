@@ -1,0 +1,37 @@
+import { useCalendar, useList } from '../../api/index.js';
+import { Field, inWords } from '../../ui/index.js';
+import { isCountOld } from './cache-list.js';
+import type { Caches } from './caches-read.js';
+import { caseSchema } from './case-read.js';
+
+/** What is shown, how old the counts are, what is open. */
+export const CachesFields = ({ caches }: { readonly caches: Caches }) => {
+  const { isoDay, today, when } = useCalendar();
+  const cases = useList('/api/cases', caseSchema).value ?? [];
+  const counts = caches.items.map(({ stock }) => stock.lastCount);
+  const never = counts.filter((count) => count === null).length;
+  const ofToday = counts.filter((count) => count !== null && isoDay(count.count.at) === today).length;
+  return (
+    <>
+      <Field label="Levels with">approved and offered flights</Field>
+      <Field label="As of">{when(caches.asOf)}</Field>
+      <Field label="Counts">
+        {ofToday} today, {caches.items.filter(isCountOld).length - never} over 7 days old, {never} never
+      </Field>
+      <Field label="Difference cases" state={cases.length > 0 ? 'grave' : 'plain'}>
+        {cases.length === 0
+          ? 'none open'
+          : `${cases.length} open: ${cases.slice(0, 2).map(shortly).join('; ')}${cases.length > 2 ? '...' : ''}`}
+      </Field>
+    </>
+  );
+};
+
+const shortly = ({
+  place,
+  differenceMillilitres,
+}: {
+  place: string;
+  differenceMillilitres: number;
+}): string =>
+  `${place} ${inWords(Math.abs(differenceMillilitres) / 1000, 'L')} ${differenceMillilitres < 0 ? 'short' : 'over'}`;

@@ -1,0 +1,236 @@
+import { describe, expect, it } from 'vitest';
+import { type Choices, chosen, named } from './cache-list.js';
+import { countAgainstBook, dayNames, finding, levelAhead, lowestOf } from './cache-words.js';
+import type { Cache } from './caches-read.js';
+import { touchedRows } from './consequence-rows.js';
+import { dayRows, sumOf } from './day-rows.js';
+import { entryLines, entryWords } from './entry-words.js';
+import { deliveryMarks, drawDays, graphScale, litreLines, stepped, topOf } from './graph-scale.js';
+import { litresAfter } from './programme-read.js';
+import { instantOfTime, litresTyped } from './seen-at.js';
+
+const dates = ['2027-06-14', '2027-06-15', '2027-06-16'];
+const dayName = dayNames(dates, (date) => `day ${Number(date.slice(8))}`);
+
+const levels = (usableLitres: number[], rest: object = {}): Cache['projections']['offered'] => ({
+  usableLitres,
+  unmetLitres: usableLitres.map(() => 0),
+  belowMinimumDay: null,
+  belowCriticalDay: null,
+  runOutDay: null,
+  ...rest,
+});
+
+const cacheAt = (place: string, rest: Partial<Cache> = {}): Cache => ({
+  place,
+  minimumLitres: 400,
+  criticalLitres: 200,
+  medevacReserveLitres: 200,
+  capacityDrums: 10,
+  suggestedMinimum: { litres: 411, leadTimeUseLitres: 80, safetyStockLitres: 131, reserveLitres: 200 },
+  stock: {
+    bookLitres: 600,
+    usableLitres: 600,
+    drawableLitres: 400,
+    heldLitres: 0,
+    pastRetestLitres: 0,
+    isOverCapacity: false,
+    sealedDrums: 3,
+    partUsedDrums: 0,
+    emptyDrums: 1,
+    confidence: 'low',
+    why: [],
+    lastCount: null,
+  },
+  daysOfCover: 5,
+  projections: { offered: levels([600, 600, 600, 600]), noDeliveries: levels([600, 600, 600, 600]) },
+  deliveries: [],
+  draws: [],
+  slings: [],
+  agedOut: [],
+  ...rest,
+});
+
+const countOf = (ageHours: number): Cache['stock'] => ({
+  ...cacheAt('XMAR').stock,
+  lastCount: {
+    count: { at: '2027-06-03T16:00Z', by: 'crew of A1', seenFrom: 'ground', litres: 600 },
+    countedLitres: 600,
+    toleranceLitres: 12,
+    verdict: 'accepted',
+    ageHours,
+  },
+});
+
+const falling = {
+  offered: levels([600, 600, 600, 375], { belowMinimumDay: 3 }),
+  noDeliveries: levels([600, 600, 600, 375]),
+};
+const all: Choices = { text: '', sort: 'cover', only: 'all', kind: 'all' };
+const placesIn = (caches: readonly Cache[], choices: Partial<Choices>) =>
+  chosen(named(caches, [{ code: 'XMAR', name: 'Marrow Pad', kind: 'pad', stripClass: null }]), {
+    ...all,
+    ...choices,
+  }).map(({ cache }) => cache.place);
+
+describe('which caches, in which order', () => {
+  const caches = [
+    cacheAt('XBIR', { daysOfCover: null, stock: countOf(2) }),
+    cacheAt('XMAR', { daysOfCover: 15, projections: falling }),
+    cacheAt('XLOR', { daysOfCover: 3, stock: countOf(254) }),
+  ];
+
+  it('least cover first, and last what nothing is drawn from', () =>
+    expect(placesIn(caches, {})).toEqual(['XLOR', 'XMAR', 'XBIR']));
+
+  it('by code, by room above the minimum, by age of the count with the uncounted first', () => {
+    expect(placesIn(caches, { sort: 'name' })).toEqual(['XBIR', 'XLOR', 'XMAR']);
+    expect(placesIn(caches, { sort: 'room' })[0]).toBe('XMAR');
+    expect(placesIn(caches, { sort: 'count' })).toEqual(['XMAR', 'XLOR', 'XBIR']);
+  });
+
+  it('by name or code, below minimum ahead, an old count, a kind of place', () => {
+    expect(placesIn(caches, { text: 'marrow' })).toEqual(['XMAR']);
+    expect(placesIn(caches, { text: 'xl' })).toEqual(['XLOR']);
+    expect(placesIn(caches, { only: 'below' })).toEqual(['XMAR']);
+    expect(placesIn(caches, { only: 'old' })).toEqual(['XLOR', 'XMAR']);
+    expect(placesIn(caches, { kind: 'pad' })).toEqual(['XMAR']);
+  });
+});
+
+describe('what is said of a cache', () => {
+  it('the worst that lies ahead comes before an old count', () => {
+    expect(levelAhead(cacheAt('XMAR', { projections: falling, stock: countOf(254) }), dayName)).toEqual({
+      level: 'below',
+      words: 'Below, day 16',
+    });
+    expect(levelAhead(cacheAt('XKNA', { stock: countOf(254) }), dayName)).toEqual({
+      level: 'unknown',
+      words: 'Count 10 days old',
+    });
+  });
+
+  it('the finding of a graph names the lowest level, its day and what happens without deliveries', () => {
+    const cache = cacheAt('XMAR', { projections: falling });
+    expect(lowestOf(falling.offered)).toEqual({ litres: 375, day: 3 });
+    expect(finding(cache, dayName)).toBe(
+      'XMAR: lowest 375 L day 16, minimum 400 L. Without deliveries it stays above its minimum.',
+    );
+  });
+
+  it('a dip outside the tolerance opens a case before it is sent; one inside agrees', () => {
+    expect(countAgainstBook(2150, 2400, 48)).toMatch(
+      /^250 L short of the book of 2,400 L, 48 L allowed: a difference case opens, and the projection uses 2,150 L/,
+    );
+    expect(countAgainstBook(2385, 2400, 48)).toBe('15 L under the book of 2,400 L, 48 L allowed: agrees.');
+  });
+});
+
+describe('a graph', () => {
+  it('has one of three scales from zero, and grows above them', () => {
+    const holding = (litres: number) =>
+      topOf(cacheAt('X', { projections: { ...falling, offered: levels([litres]) } }));
+    expect([1990, 2001, 3001, 5001].map(holding)).toEqual([2000, 3000, 5000, 10000]);
+    expect(litreLines(2000)).toEqual([0, 1000, 2000]);
+    expect(litreLines(10000)).toHaveLength(6);
+  });
+
+  it('steps down at the end of a day, and never below the foot', () => {
+    const scale = graphScale({ width: 158, height: 146 }, 2, 2000);
+    expect(stepped([2000, 1000, -50], scale)).toBe(
+      `M36 19H${scale.x(1)}V${scale.y(1000)}H${scale.right}V${scale.bottom}`,
+    );
+  });
+
+  it('marks a day once: asked before offered before approved, and a sling that comes in', () => {
+    const delivery = {
+      flight: 'F1',
+      date: dates[0]!,
+      drums: 4,
+      litres: 800,
+      state: 'approved',
+      needsDecision: null,
+    };
+    const sling = { date: dates[2]!, helicopter: 'H1', from: 'XESK', to: 'XMAR', drums: 6 };
+    const cache = cacheAt('XMAR', {
+      deliveries: [
+        delivery,
+        { ...delivery, state: 'offered' },
+        { ...delivery, date: dates[1]!, needsDecision: 'strip soft' },
+      ],
+      slings: [sling, { ...sling, from: 'XMAR', to: 'XNED', date: dates[1]! }],
+      draws: [{ date: dates[0]!, litres: 225, for: 'P1', helicopter: 'H1' }],
+    });
+    expect(deliveryMarks(cache, dates).map(({ drums, look, raised }) => [drums, look, raised])).toEqual([
+      [8, 'open', false],
+      [4, 'asked', true],
+      [6, 'filled', false],
+    ]);
+    expect(drawDays(cache, dates)).toEqual([1, 2]);
+    const [first, second] = dayRows(cache, dates, 200);
+    expect([sumOf(first!.landed), sumOf(first!.drawn)]).toEqual([1600, 225]);
+    expect([second!.landed[0]!.isAsked, second!.drawn[0]!.by]).toEqual([true, 'sling XNED']);
+  });
+});
+
+describe('a change before it is made', () => {
+  it('3 h more at MAR: 39 L for 375 L on day 3, and that it was short before', () => {
+    const course = { minimumLitres: 400, criticalLitres: 200 };
+    const [row] = touchedRows(
+      {
+        dates,
+        items: [
+          {
+            place: 'XMAR',
+            before: { ...course, levels: falling.offered },
+            after: {
+              ...course,
+              levels: levels([600, 600, 600, 39], { belowMinimumDay: 3, belowCriticalDay: 3 }),
+            },
+          },
+        ],
+      },
+      dayName,
+    );
+    expect(row).toMatchObject({ place: 'XMAR', day: 3, before: 375, after: 39 });
+    expect(row!.words).toBe(
+      'below minimum day 16, below critical day 16 (minimum 400 L, critical 200 L); before the change already below minimum day 16.',
+    );
+  });
+
+  it('more hours burn by the litres an hour of the helicopter', () => {
+    const task = { date: dates[2]!, helicopter: 'H1', programme: 'P1', place: 'XMAR', hours: 2, litres: 225 };
+    expect(litresAfter(task, 5, 112)).toBe(225 + 336);
+  });
+});
+
+describe('what is typed and read', () => {
+  it('a time of day is of today, and of yesterday where it has not come yet', () => {
+    const clock = { now: new Date('2027-06-14T06:20Z'), time: () => '06:20' };
+    expect(instantOfTime('06:10', clock)).toBe('2027-06-14T06:10Z');
+    expect(instantOfTime('1740', clock)).toBe('2027-06-13T17:40Z');
+    expect(instantOfTime('25:00', clock)).toBeUndefined();
+  });
+
+  it('litres are whole', () =>
+    expect(['2,150', '2150', '', '12.5'].map(litresTyped)).toEqual([2150, 2150, undefined, undefined]));
+
+  it('entries are sentences; the opening of the ledger is one line, a draw always its own', () => {
+    const entry = { happenedAt: '2027-06-14T06:00Z', by: 'opening of the ledger', means: 'paper' };
+    const received = ['0001', '0002'].map((drum) => ({ ...entry, id: drum, kind: 'received', drum }));
+    const drawn = {
+      ...entry,
+      id: 'd',
+      kind: 'drawn',
+      drum: '0001',
+      millilitres: 150_000,
+      into: 'H1',
+      programme: 'P1',
+    };
+    expect(entryWords(drawn)).toBe('150 L drawn from 0001 into H1 for P1');
+    expect(entryLines([...received, drawn]).map(({ words }) => words)).toEqual([
+      '2 drums received',
+      '150 L drawn from 0001 into H1 for P1',
+    ]);
+  });
+});

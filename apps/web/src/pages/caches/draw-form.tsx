@@ -1,0 +1,144 @@
+import { useState } from 'react';
+import { z } from 'zod';
+import { newId, put, useAct, useCalendar, useList, useRead } from '../../api/index.js';
+import { ActForm, Button, Choice, Entry, inWords, ProblemLine } from '../../ui/index.js';
+import type { Cache } from './caches-read.js';
+import { instantOfTime, litresTyped } from './seen-at.js';
+
+const stockSchema = z.object({
+  drums: z.array(z.object({ number: z.string(), content: z.string(), litres: z.number() }).loose()),
+});
+const programmeSchema = z.object({ data: z.object({ code: z.string(), name: z.string() }) });
+const helicopterSchema = z.object({ data: z.object({ id: z.string() }) });
+
+interface DrawFormProps {
+  readonly cache: Cache;
+  readonly onClose: (done?: string) => void;
+}
+
+const means = [
+  ['radio', 'by radio'],
+  ['screen', 'my own'],
+  ['paper', 'from paper'],
+] as const;
+
+/** Fuel that went into an aircraft, as somebody reports it: one drum, one programme. */
+export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
+  const calendar = useCalendar();
+  const [id] = useState(newId);
+  const drums = useRead(`/api/stock/${cache.place}`, stockSchema).value?.drums.filter(isFull) ?? [];
+  const programmes = useList('/api/programmes', programmeSchema).value ?? [];
+  const helicopters = useList('/api/helicopters', helicopterSchema).value ?? [];
+  const [drum, setDrum] = useState('');
+  const [programme, setProgramme] = useState('');
+  const [into, setInto] = useState('');
+  const [typed, setTyped] = useState('');
+  const [heard, setHeard] = useState<'radio' | 'screen' | 'paper'>('radio');
+  const [at, setAt] = useState(() => calendar.time(calendar.now));
+  const [medevac, setMedevac] = useState('');
+  const litres = litresTyped(typed);
+  const happenedAt = instantOfTime(at, calendar);
+  const missing = missingWords({ drum, programme, into, litres, happenedAt });
+  const send = useAct((body: object) => put(`/api/movements/${id}`, body));
+  const submit = async () => {
+    if (missing !== undefined || send.isSending) return;
+    const done = await send.run({
+      kind: 'drawn',
+      happenedAt,
+      writtenAt: calendar.now.toISOString(),
+      means: heard,
+      drum,
+      place: cache.place,
+      millilitres: litres! * 1000,
+      into,
+      programme,
+      leftMillilitres: null,
+      ...(medevac === '' ? {} : { medevac }),
+    });
+    if (done !== undefined)
+      onClose(`${cache.place}: draw of ${inWords(litres!, 'L')} for ${programme} is in the ledger.`);
+  };
+  return (
+    <ActForm
+      title={`Add draw, ${cache.place}`}
+      onClose={() => onClose()}
+      onSubmit={() => void submit()}
+      acts={
+        <Button kind="main" type="submit" busy={send.isSending} offBecause={missing}>
+          Add draw
+        </Button>
+      }
+    >
+      <div className="two">
+        <Choice
+          label="Drum"
+          value={drum}
+          options={[
+            ['', 'Choose...'],
+            ...drums.map(({ number, litres: left }) => [number, `${number}, ${inWords(left, 'L')}`] as const),
+          ]}
+          onChange={setDrum}
+        />
+        <Entry
+          label="Drawn"
+          unit="L"
+          value={typed}
+          onChange={setTyped}
+          input={{ inputMode: 'numeric' }}
+          doubt={litres === undefined ? undefined : drawDoubt(cache, litres, medevac !== '')}
+        />
+        <Choice
+          label="Into"
+          value={into}
+          options={[['', 'Choose...'], ...helicopters.map(({ data }) => [data.id, data.id] as const)]}
+          onChange={setInto}
+        />
+        <Choice
+          label="For"
+          value={programme}
+          options={[
+            ['', 'Choose...'],
+            ...programmes.map(({ data: { code, name } }) => [code, `${code} ${name}`] as const),
+          ]}
+          onChange={setProgramme}
+        />
+        <Entry label="Time drawn" value={at} onChange={setAt} input={{ size: 5 }} />
+        <Choice label="Heard" value={heard} options={means} onChange={setHeard} />
+      </div>
+      <Entry
+        label="Medevac only: why the reserve was drawn"
+        value={medevac}
+        onChange={setMedevac}
+        input={{ maxLength: 200 }}
+      />
+      <ProblemLine problem={send.problem} />
+    </ActForm>
+  );
+};
+
+const isFull = ({ content, litres }: { content: string; litres: number }): boolean =>
+  litres > 0 && (content === 'filled sealed' || content === 'part used');
+
+/** What the cache has after it; a draw into the reserve is entered all the same: it has happened. */
+const drawDoubt = ({ stock, medevacReserveLitres }: Cache, litres: number, isMedevac: boolean): string => {
+  const left = stock.usableLitres - litres;
+  const words = `Leaves ${inWords(left, 'L')} usable.`;
+  if (left >= medevacReserveLitres || isMedevac) return words;
+  return `${words} That is into the medevac reserve of ${inWords(medevacReserveLitres, 'L')}: say why below if it was a medevac.`;
+};
+
+interface Filled {
+  readonly drum: string;
+  readonly programme: string;
+  readonly into: string;
+  readonly litres: number | undefined;
+  readonly happenedAt: string | undefined;
+}
+
+const missingWords = ({ drum, programme, into, litres, happenedAt }: Filled): string | undefined => {
+  if (drum === '') return 'Choose the drum.';
+  if (litres === undefined || litres === 0) return 'Write the litres drawn.';
+  if (into === '') return 'Choose the aircraft.';
+  if (programme === '') return 'Choose the programme.';
+  return happenedAt === undefined ? 'Write the time as 06:10.' : undefined;
+};
