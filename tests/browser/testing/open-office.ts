@@ -20,6 +20,8 @@ interface Office {
   readonly stranger: () => Promise<Page>;
   /** The same person without a browser, to bring about what a test starts from. */
   readonly api: (role: Role) => Promise<Client>;
+  /** Where a server of one's own keeps its database. */
+  readonly dataDir: string;
 }
 
 /** The sign-in name of a role's demo account. */
@@ -31,13 +33,14 @@ export const nameOf = (role: Role): string => role.replace(' ', '-');
  */
 export const openOffice = ({ own = false, demo = 'yes' }: Options = {}): Office => {
   let url = '';
+  let dataDir = '';
   let stop = async (): Promise<void> => {};
   let browser: Browser;
   const contexts: BrowserContext[] = [];
   const faults: string[] = [];
 
   beforeAll(async () => {
-    if (own) ({ url, stop } = await startOffice({ DEMO: demo }));
+    if (own) ({ url, dataDir, stop } = await startOffice({ DEMO: demo }));
     else url = inject('officeUrl');
     browser = await launchChromium();
   });
@@ -68,6 +71,9 @@ export const openOffice = ({ own = false, demo = 'yes' }: Options = {}): Office 
   return {
     get url() {
       return url;
+    },
+    get dataDir() {
+      return dataDir;
     },
     stranger: async () => {
       const page = await openPage();

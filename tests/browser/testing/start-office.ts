@@ -7,6 +7,7 @@ export const password = 'a password for tests';
 
 interface Started {
   readonly url: string;
+  readonly dataDir: string;
   readonly stop: () => Promise<void>;
 }
 
@@ -21,6 +22,7 @@ export const startOffice = async (environment: Readonly<Record<string, string>> 
   });
   return {
     url: program.url,
+    dataDir,
     stop: async () => {
       program.process.kill('SIGTERM');
       await program.ended;

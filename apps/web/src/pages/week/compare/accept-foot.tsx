@@ -3,6 +3,7 @@ import { useLocation } from 'wouter';
 import { z } from 'zod';
 import { newId, post, put, useAct, useCalendar, useList, useMay, useMe } from '../../../api/index.js';
 import { Button, Entry, ProblemLine, Tick } from '../../../ui/index.js';
+import { RePlan } from '../plan/plan-acts.js';
 import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
 import type { Differences } from './differences-read.js';
 import { openToLetGo } from './open-to-let-go.js';
@@ -50,6 +51,7 @@ export const AcceptFoot = ({ plan, found, differences }: AcceptFootProps) => {
           {`Accept${linesWords(differences)}`}
         </Button>
         <Button onPress={() => navigate('/week')}>Keep what stands</Button>
+        <RePlan kind="plain" />
         <span className="slate">
           Accepting is checked on today's facts. Offered flights are then decided one by one.
         </span>

@@ -1,8 +1,7 @@
 import './compare.css';
 import { useLocation } from 'wouter';
-import { type Calendar, useCalendar, useRead, useSettings } from '../../../api/index.js';
+import { type Calendar, useCalendar, useMe, useRead, useSettings } from '../../../api/index.js';
 import { Button, bothOf, Field, Picture, TitleBlock } from '../../../ui/index.js';
-import { PlanActs } from '../plan/plan-acts.js';
 import { freedomsOf } from '../plan/plan-form.js';
 import {
   type EndedPlan,
@@ -60,7 +59,9 @@ const CompareTitle = ({ run, calendar }: TitleProps) => {
       acts={
         <>
           <Button onPress={() => window.print()}>Print</Button>
-          {run !== undefined && !isUnderWay(run) && <PlanActs shown={run.id} />}
+          <Button press="e" onPress={() => navigate('/week/plans')}>
+            Plans
+          </Button>
           <Button onPress={() => navigate('/week')}>Back to Week</Button>
         </>
       }
@@ -128,16 +129,19 @@ interface ComparedProps {
 
 const Compared = ({ plan, found, differences, calendar }: ComparedProps) => {
   const currency = useSettings().value?.data.currency ?? '';
+  const { fullName } = useMe();
   return (
     <>
       <p className="compare-finding">{findingOf(differences, currency)}</p>
       <AcceptedLine plan={plan} />
       <div className="work-and-side compare">
-        <div className="work">
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}
+        <section className="work" aria-label="Differences" tabIndex={0}>
           <DifferenceList differences={differences} day={calendar.day} currency={currency} />
           <PlanNotes found={found} differences={differences} calendar={calendar} />
-        </div>
-        <aside className="side" aria-label="Totals and levels">
+        </section>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}
+        <aside className="side" aria-label="Totals and levels" tabIndex={0}>
           <TotalsTable
             differences={differences}
             currency={currency}
@@ -148,6 +152,10 @@ const Compared = ({ plan, found, differences, calendar }: ComparedProps) => {
         </aside>
       </div>
       <AcceptFoot plan={plan} found={found} differences={differences} />
+      <p className="compare-printed">
+        Printed {calendar.date(calendar.now)}, {calendar.time(calendar.now)}, {fullName}. A proposal until it
+        is accepted; planning figures: the commander's approved data decide.
+      </p>
     </>
   );
 };

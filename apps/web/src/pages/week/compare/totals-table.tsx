@@ -17,7 +17,7 @@ export const TotalsTable = ({
     <caption>Totals, from {firstDay} on</caption>
     <thead>
       <tr>
-        <th />
+        <th scope="col">What</th>
         {['Standing', 'Proposed', 'Difference'].map((head) => (
           <th key={head} scope="col" className="n">
             {head}

@@ -5,38 +5,39 @@ import { Button } from '../../../ui/index.js';
 import { PlanDialog } from './plan-dialog.js';
 import { isUnderWay, listedPlanSchema } from './plan-read.js';
 
-interface PlanActsProps {
-  readonly isListOpen?: boolean;
-  /** The run that the page shows. */
-  readonly shown?: string;
-}
-
-/** Of the week: plan again, see the run under way, and the runs before. */
-export const PlanActs = ({ isListOpen = false, shown }: PlanActsProps) => {
-  const [isOpen, setOpen] = useState(false);
+/** Of the week: plan again, and the plans before. */
+export const PlanActs = () => {
   const [, navigate] = useLocation();
-  const may = useMay();
-  const underWay = useList('/api/plans', listedPlanSchema).value?.find(
-    (plan) => isUnderWay(plan) && plan.id !== shown,
-  );
   return (
     <>
-      {underWay !== undefined ? (
-        <Button kind="main" press="p" onPress={() => navigate(`/week/compare/${underWay.id}`)}>
-          Plan under way
-        </Button>
-      ) : (
-        may('run plan', 'decide') && (
-          <Button kind="main" press="p" onPress={() => setOpen(true)}>
-            Re-plan from now
-          </Button>
-        )
-      )}
-      {!isListOpen && (
-        <Button press="e" onPress={() => navigate('/week/plans')}>
-          Compare
-        </Button>
-      )}
+      <RePlan kind="main" />
+      <Button press="e" onPress={() => navigate('/week/plans')}>
+        Compare
+      </Button>
+    </>
+  );
+};
+
+/** Asks for a plan; while one is under way, leads there. */
+export const RePlan = ({ kind }: { readonly kind: 'main' | 'plain' }) => {
+  const [isOpen, setOpen] = useState(false);
+  const [path, navigate] = useLocation();
+  const may = useMay();
+  const underWay = useList('/api/plans', listedPlanSchema).value?.find(
+    (plan) => isUnderWay(plan) && !path.endsWith(plan.id),
+  );
+  if (underWay !== undefined)
+    return (
+      <Button kind={kind} press="p" onPress={() => navigate(`/week/compare/${underWay.id}`)}>
+        Plan under way
+      </Button>
+    );
+  if (!may('run plan', 'decide')) return null;
+  return (
+    <>
+      <Button kind={kind} press="p" onPress={() => setOpen(true)}>
+        Re-plan from now
+      </Button>
       {isOpen && <PlanDialog onClose={() => setOpen(false)} />}
     </>
   );

@@ -2,7 +2,7 @@ import './plan.css';
 import { Link, useLocation } from 'wouter';
 import { useCalendar, useList, useSettings } from '../../../api/index.js';
 import { Button, type Column, EmptyLine, Lines, Picture, Qty, TitleBlock } from '../../../ui/index.js';
-import { PlanActs } from './plan-acts.js';
+import { RePlan } from './plan-acts.js';
 import { isUnderWay, type ListedPlan, listedPlanSchema } from './plan-read.js';
 import { gapWords, stateOf, targetWords } from './plan-words.js';
 
@@ -18,7 +18,7 @@ export const PlansPage = () => {
         sub="the latest first"
         acts={
           <>
-            <PlanActs isListOpen />
+            <RePlan kind="main" />
             <Button onPress={() => navigate('/week')}>Back to Week</Button>
           </>
         }
