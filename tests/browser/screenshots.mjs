@@ -18,6 +18,17 @@ const pages = [
   { name: 'sign-in', path: '/' },
   { name: 'morning', path: '/morning', as: 'dispatcher' },
   { name: 'week', path: '/week', as: 'operations manager', print: 'landscape' },
+  { name: 'plans', path: '/week/plans', as: 'operations manager' },
+  {
+    name: 'compare',
+    path: '/week/plans',
+    as: 'operations manager',
+    print: 'landscape',
+    before: async (page) => {
+      await page.getByRole('table', { name: 'Plans' }).getByRole('link').first().click();
+      await page.getByRole('table', { name: 'Differences, line by line' }).waitFor();
+    },
+  },
   { name: 'caches', path: '/caches', as: 'dispatcher', print: 'portrait' },
   { name: 'drums', path: '/drums', as: 'storekeeper' },
   { name: 'load', path: '/load', as: 'dispatcher' },

@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { parseScenario } from '@drumline/contract';
 import { planByHand } from '@drumline/planning';
-import { DataSource } from 'typeorm';
 import { expect } from 'vitest';
+import { openDatabase } from '../../../apps/server/src/database/data-source.js';
 import { runningDatabaseUrl } from '../../../apps/server/src/embedded-postgres/open-embedded-database.js';
 import type { Client } from '../../../apps/server/src/testing/client.js';
 
@@ -38,7 +38,7 @@ export const flownMonday = async (desk: Desk): Promise<void> => {
 };
 
 /** There is no act that takes a plan made by hand for a solved one: it is written as if it had been found. */
-const acceptHandPlan = async ({ manager, dataDir }: Desk): Promise<void> => {
+export const acceptHandPlan = async ({ manager, dataDir }: Pick<Desk, 'manager' | 'dataDir'>): Promise<void> => {
   const { body: document } = await manager.get('/api/scenario');
   const parsed = parseScenario(document);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
@@ -46,8 +46,7 @@ const acceptHandPlan = async ({ manager, dataDir }: Desk): Promise<void> => {
   const { plan } = planByHand(scenario, { endTarget: 'hand plan', weather: null });
   const { body: me } = await manager.get<{ id: string; fullName: string }>('/api/me');
   const id = randomUUID();
-  const database = new DataSource({ type: 'postgres', url: (await runningDatabaseUrl({ dataDir }))! });
-  await database.initialize();
+  const database = await openDatabase((await runningDatabaseUrl({ dataDir }))!, 1);
   await database.query(
     `insert into plan_runs (id, request, scenario, flight_revisions, state, requested_by, requested_by_name, outcome, finished_at)
      values ($1, $2, $3, '{}', 'solved', $4, $5, $6, now())`,
