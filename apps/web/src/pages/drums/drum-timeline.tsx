@@ -1,5 +1,5 @@
-import { useCalendar } from '../../api/index.js';
-import type { DrumLife } from './drums-read.js';
+import { useCalendar, useRead } from '../../api/index.js';
+import { type DrumLife, enteredSchema } from './drums-read.js';
 import { sentenceOf, sourceOf } from './sentences.js';
 import { timelineEntries } from './timeline-entries.js';
 
@@ -23,13 +23,20 @@ export const DrumTimeline = ({ drum, onCorrect }: DrumTimelineProps) => {
             </b>
             <div>
               <span className={isReversed ? 'was' : undefined}>{sentenceOf(movement)}</span>
-              {isReversed && <b> Reversed later.</b>}
+              {reversedBy.map((id) => (
+                <Reversal key={id} id={id} />
+              ))}
               {sameAs !== null && <b> The same event, reported again.</b>}
               <small className="drums-source">
                 {sourceOf(movement, when)}
                 {!isReversed && movement.kind !== 'corrected' && (
-                  <button type="button" className="plain-link" onClick={() => onCorrect(movement.id)}>
-                    Correct<span className="unseen"> this entry: {sentenceOf(movement)}</span>
+                  <button
+                    type="button"
+                    className="plain-link"
+                    aria-label={`Correct this entry: ${sentenceOf(movement)}`}
+                    onClick={() => onCorrect(movement.id)}
+                  >
+                    Correct
                   </button>
                 )}
               </small>
@@ -44,6 +51,18 @@ export const DrumTimeline = ({ drum, onCorrect }: DrumTimelineProps) => {
         </li>
       )}
     </ol>
+  );
+};
+
+/** The entry that takes this one back: both stand in the ledger. */
+const Reversal = ({ id }: { readonly id: string }) => {
+  const { when } = useCalendar();
+  const entered = useRead(`/api/movements/${id}`, enteredSchema).value;
+  if (entered === undefined) return <b> Reversed.</b>;
+  return (
+    <span className="drums-reversal">
+      <b>{sentenceOf(entered.movement)}</b> <small>{sourceOf(entered.movement, when)}</small>
+    </span>
   );
 };
 

@@ -77,7 +77,7 @@ const StockFields = ({ stock: { items } }: { readonly stock: Stock }) => {
         note={`${inWords(
           sum(others, (row) => row.bookLitres),
           'L',
-        )} by the book`}
+        )} `}
       >
         {figure(sum(others, (row) => row.sealedDrums + row.partUsedDrums))} filled
       </Field>
@@ -86,7 +86,7 @@ const StockFields = ({ stock: { items } }: { readonly stock: Stock }) => {
         note={`${inWords(
           sum(caches, (row) => row.bookLitres),
           'L',
-        )} by the book`}
+        )} `}
       >
         {inWords(
           sum(caches, (row) => row.sealedDrums + row.partUsedDrums),

@@ -49,7 +49,7 @@ const sentences: Sentences = {
   lost: ({ place }) => `Not where it should be: ${place}. Nobody knows where it is.`,
   found: ({ place }) => `Found at ${place}.`,
   joined: ({ provisional, drum }) => `Provisional number ${provisional} is drum ${drum}.`,
-  corrected: ({ reason }) => `An earlier entry reversed: ${reason}.`,
+  corrected: ({ reason }) => `Reversed by a later entry: ${reason}.`,
 };
 
 /** By which means an entry was made, as it is said. */

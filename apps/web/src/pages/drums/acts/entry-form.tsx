@@ -6,6 +6,8 @@ import { atTheScreen, instantToday, type Outcome, type Source, useEntry } from '
 
 interface EntryFormProps {
   readonly title: string;
+  /** The title stands elsewhere on the page. */
+  readonly titleUnseen?: boolean;
   /** What is sent, without who and when; a text: why it cannot be sent yet. */
   readonly entry: object | string;
   readonly press: string;
@@ -19,13 +21,26 @@ interface EntryFormProps {
 
 /** An entry to the ledger: its fields, how it came to the desk, and what became of it. Esc leaves it. */
 export const EntryForm = (props: EntryFormProps) => {
-  const { title, entry, press, kind = 'main', path, fromElsewhere = false, onClose, children } = props;
+  const {
+    title,
+    entry,
+    press,
+    kind = 'main',
+    path,
+    fromElsewhere = false,
+    titleUnseen,
+    onClose,
+    children,
+  } = props;
   const form = useRef<HTMLFormElement>(null);
   const [source, setSource] = useState(atTheScreen);
   const [outcome, setOutcome] = useState<Outcome>();
   const { run, isSending, problem } = useEntry(path);
   const happened = useHappened(source);
-  useEffect(() => form.current?.querySelector<HTMLElement>('input, select')?.focus(), []);
+  useEffect(
+    () => form.current?.querySelector<HTMLElement>('input, select')?.focus({ preventScroll: true }),
+    [],
+  );
   const why = typeof entry === 'string' ? entry : happened.fault;
   const send = async () => {
     if (typeof entry === 'string' || why !== undefined || isSending) return;
@@ -43,7 +58,7 @@ export const EntryForm = (props: EntryFormProps) => {
       }}
       onKeyDown={(event) => event.key === 'Escape' && onClose()}
     >
-      <h2>{title}</h2>
+      <h2 className={titleUnseen ? 'unseen' : undefined}>{title}</h2>
       {children}
       {fromElsewhere && <SourceFields source={source} onChange={setSource} fault={happened.fault} />}
       <OutcomeLines outcome={outcome} problem={problem} />

@@ -25,6 +25,7 @@ export const HoldForm = ({ of, effect, onClose }: HoldFormProps) => {
   return (
     <EntryForm
       title="Set the hold"
+      titleUnseen
       kind="last"
       press={`Hold ${inWords(effect.drums, 'drums')}`}
       path="/api/holds"

@@ -9,7 +9,6 @@ import {
   type StandingHold,
   standingHoldSchema,
 } from '../drums-read.js';
-import { printSheet } from '../print-sheet.js';
 import { FlightsTouched } from './flights-touched.js';
 import { HoldForm } from './hold-form.js';
 import {
@@ -99,16 +98,13 @@ const Sheet = ({ of, effect, standing, go }: SheetProps) => {
         {standing?.id ? <NotHeard hold={standing.id} /> : <ToHear people={effect.toHear} />}
       </div>
       <Scripts effect={effect} of={of} />
-      <div className="drums-acts">
-        <Button small onPress={() => printSheet('scripts')}>
-          Print scripts
-        </Button>
-        {standing !== undefined && (
+      {standing !== undefined && (
+        <div className="drums-acts">
           <Button small onPress={close}>
             Close
           </Button>
-        )}
-      </div>
+        </div>
+      )}
       {standing === undefined && <HoldForm of={of} effect={effect} onClose={close} />}
       {standing !== undefined && may('hold', 'view') && <ReleaseForm of={of} drums={effect.drums} />}
     </>

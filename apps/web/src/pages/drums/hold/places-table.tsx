@@ -43,7 +43,7 @@ export const PlacesTable = ({ effect, isHeld }: PlacesTableProps) => {
             },
           },
         ]}
-        sum={['All', inWords(effect.drums, 'drums')]}
+        sum={['All', inWords(effect.drums, 'drums'), '', ...(isHeld ? [] : ['']), '', '', '']}
       />
       <small>Usable is shown before the medevac reserve is set aside.</small>
     </>

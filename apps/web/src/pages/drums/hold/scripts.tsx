@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { useCalendar, useMe } from '../../../api/index.js';
-import { Choice } from '../../../ui/index.js';
+import { Button } from '../../../ui/index.js';
 import type { HoldEffect } from '../drums-read.js';
-import { PrintSheet } from '../print-sheet.js';
+import { PrintSheet, printSheet } from '../print-sheet.js';
 import { type Subject, subjectWords } from './hold-words.js';
 
 /** To be read out, place by place and crew by crew, with the numbers read back. */
@@ -16,15 +16,17 @@ export const Scripts = ({ effect, of }: { readonly effect: HoldEffect; readonly 
   if (scripts.length === 0) return null;
   return (
     <section className="section" aria-label="Radio script">
-      <h2>
-        Radio script <small>{scripts.length} to read out</small>
+      <h2 className="drums-script-for">
+        <label htmlFor="drums-script-for">Radio script for</label>
+        <select id="drums-script-for" value={to} onChange={(event) => setChosen(event.target.value)}>
+          {scripts.map(([name]) => (
+            <option key={name}>{name}</option>
+          ))}
+        </select>
+        <Button small onPress={() => printSheet('scripts')}>
+          Print all {scripts.length} scripts
+        </Button>
       </h2>
-      <Choice
-        label="For"
-        value={to}
-        options={scripts.map(([name]) => [name, name] as const)}
-        onChange={setChosen}
-      />
       <blockquote className="drums-script">{words}</blockquote>
       <PrintedScripts scripts={scripts} effect={effect} of={of} />
     </section>

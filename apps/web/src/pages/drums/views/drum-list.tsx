@@ -29,7 +29,9 @@ export const DrumList = ({ title, path, empty, current, go }: DrumListProps) => 
           </>
         ) : (
           <>
-            <Drums title={title} drums={items} current={current} go={go} />
+            <div className="drums-table">
+              <Drums title={title} drums={items} current={current} go={go} />
+            </div>
             {next !== null && (
               <p className="drums-note">
                 The first {inWords(items.length, 'drums')} by number. Type the last digits to find another.

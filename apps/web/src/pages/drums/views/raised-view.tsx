@@ -66,8 +66,9 @@ const LookAt = ({ thing }: { readonly thing: RaisedThing }) => {
   const [isOpen, setOpen] = useState(false);
   const [words, setWords] = useState('');
   const act = thing.isSeen ? 'open again' : 'seen';
-  const send = useAct((id: string) =>
-    put(`/api/raised-acts/${id}`, { raised: thing.id, act, words: words.trim() }),
+  const send = useAct(
+    (id: string) => put(`/api/raised-acts/${id}`, { raised: thing.id, act, words: words.trim() }),
+    '/api/raised',
   );
   const [id] = useState(newId);
   if (!may('look at raised', 'enter')) return null;
