@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
 import type { HoldEffect } from './holds.service.js';
 import type { PlaceFigures } from './place-figures.js';
-import { written } from './testing/movement-bodies.js';
+import { drawn, written } from './testing/movement-bodies.js';
 
 interface Stock {
   readonly items: readonly PlaceFigures[];
@@ -99,3 +99,21 @@ const expectRecall = (found: HoldEffect): void => {
     /^XLOR: Batch J27-041 is held/,
   );
 };
+
+describe('a draw for a task of today', () => {
+  it('counts once: the evening is as low as it was foreseen', async () => {
+    const before = (await stockBy()).get('XESK')!;
+    const crew = await server.as('helicopter crew');
+    const { body } = await crew.get<{ drums: { number: string; batch: string; content: string }[] }>(
+      '/api/stock/XESK',
+    );
+    const { number } = body.drums.find(
+      ({ batch, content }) => batch !== 'J27-041' && content === 'filled sealed',
+    )!;
+    expect((await crew.put(`/api/movements/${randomUUID()}`, drawn(number, 'XESK', 150))).status).toBe(200);
+    const after = (await stockBy()).get('XESK')!;
+    expect(after.bookLitres).toBe(before.bookLitres - 150);
+    expect(after.cache!.projection.usable[0]).toBe(before.cache!.projection.usable[0]! - 150);
+    expect(after.cache!.projection.usable.slice(1)).toEqual(before.cache!.projection.usable.slice(1));
+  });
+});
