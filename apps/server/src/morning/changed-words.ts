@@ -25,8 +25,14 @@ const text = (value: unknown): string => (typeof value === 'string' ? value : ''
 
 const surfaceWords = ({ report }: Facts): string => {
   const { place, state, untilDate } = report as Record<string, unknown>;
-  return `${text(place)} ${text(state)}${untilDate === undefined ? '' : `, to the end of ${text(untilDate)}`}`;
+  return `${text(place)} ${text(state)}${untilDate === undefined ? '' : `, to the end of ${dayWords(text(untilDate))}`}`;
 };
+
+/** "Wed 16". */
+const dayWords = (day: string): string =>
+  new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', timeZone: 'UTC' })
+    .format(new Date(day))
+    .replace(',', '');
 
 const sourceOf = ({ kind, person, means, facts }: ChangedRow): string => {
   const who = person ?? 'the program';

@@ -67,7 +67,7 @@ describe('the morning', () => {
     const { changed, flights, cases } = await morning();
     expect(changed).toContainEqual(
       expect.objectContaining({
-        what: 'XLOR soft, to the end of 2027-06-16',
+        what: 'XLOR soft, to the end of Wed 16',
         source: 'strip helper, by radio; entered by Demo dispatcher',
       }),
     );

@@ -3,6 +3,8 @@ const watched: Readonly<Record<string, readonly string[]>> = {
   flights: ['flights', 'stock', 'surfaceReports', 'territory'],
   week: ['flights', 'plans', 'stock', 'surfaceReports', 'territory'],
   plans: ['plans'],
+  morning: ['flights', 'plans', 'proposals', 'stock', 'surfaceReports', 'territory'],
+  handovers: [],
   'surface-reports': ['surfaceReports'],
   proposals: ['proposals'],
   movements: ['stock'],

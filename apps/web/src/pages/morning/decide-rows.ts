@@ -1,0 +1,119 @@
+import type { Calendar } from '../../api/index.js';
+import { figure, inWords } from '../../ui/index.js';
+import type { Morning } from './morning-read.js';
+
+/** A line of "Decide now". */
+export interface DecideRow {
+  readonly key: string;
+  /** Latest time, or since when it waits. */
+  readonly time: string;
+  readonly head: string;
+  /** After the head: the state, in words. */
+  readonly state: string;
+  readonly needsDecision: boolean;
+  readonly words: string;
+  readonly act:
+    | { readonly kind: 'open'; readonly label: string; readonly path: string }
+    | { readonly kind: 'agree'; readonly proposal: string; readonly mayAgree: boolean }
+    | { readonly kind: 'seen'; readonly raised: string };
+  /** A flight that may be planned again. */
+  readonly canReplan: boolean;
+}
+
+type Flight = Morning['flights'][number];
+
+/** Flights by their latest time, those of days after tomorrow as one line a day; then what has no time: cases, proposals, raised. */
+export const decideRows = (morning: Morning, calendar: Calendar): readonly DecideRow[] => {
+  const soon = morning.flights.filter((flight) => isSoon(flight, morning));
+  const later = morning.flights.filter((flight) => !isSoon(flight, morning));
+  const days = [...new Set(later.map(({ date }) => date))];
+  return [
+    ...soon.map((flight) => flightRow(flight, calendar)),
+    ...morning.cases.map((each) => caseRow(each, calendar)),
+    ...morning.proposals.map((each) => proposalRow(each, calendar)),
+    ...morning.raised.map(raisedRow),
+    ...days.map((day) =>
+      dayRow(
+        later.filter(({ date }) => date === day),
+        calendar,
+      ),
+    ),
+  ];
+};
+
+/** Marked, or to be decided within a day. */
+const isSoon = ({ needsDecision, by }: Flight, { asOf }: Morning): boolean =>
+  needsDecision !== null || Date.parse(by) - Date.parse(asOf) < 24 * 3_600_000;
+
+const flightRow = (flight: Flight, calendar: Calendar): DecideRow => {
+  const { id, aircraft, route, date, state, needsDecision, drums, ifDeclined, pilot } = flight;
+  const day = date === calendar.today ? '' : `, ${calendar.day(date)}`;
+  const load = `${inWords(drums, 'drums')}${pilot === null ? ', no pilot yet' : `, ${pilot}`}.`;
+  return {
+    key: id,
+    time: calendar.when(flight.by),
+    head: `${id}, ${aircraft} ${route.slice(0, -1).join('-')}${day}`,
+    state: state.charAt(0).toUpperCase() + state.slice(1),
+    needsDecision: needsDecision !== null,
+    words: `${withoutName(needsDecision, id) ?? load} If declined: ${ifDeclined}`,
+    act: { kind: 'open', label: 'Open flight', path: `/week/${id}` },
+    canReplan: needsDecision !== null,
+  };
+};
+
+/** A mark names its flight, day and leg first; they stand in the head already. */
+const withoutName = (mark: string | null, id: string): string | undefined =>
+  mark?.replace(new RegExp(`^${id}, [^:]*: `), '');
+
+const dayRow = (flights: readonly Flight[], calendar: Calendar): DecideRow => {
+  const [first] = flights;
+  const many = flights.length === 1 ? 'One flight' : `${flights.length} flights`;
+  return {
+    key: `day ${first!.date}`,
+    time: calendar.when(first!.by),
+    head: `${many} to approve for ${calendar.day(first!.date)}`,
+    state: 'Offered',
+    needsDecision: false,
+    words: `${flights.map(({ id, route }) => `${id} ${route.slice(0, -1).join('-')}`).join(', ')}.`,
+    act: { kind: 'open', label: 'Open first', path: `/week/${first!.id}` },
+    canReplan: false,
+  };
+};
+
+const caseRow = (open: Morning['cases'][number], calendar: Calendar): DecideRow => {
+  const { place, countedLitres, bookLitres, toleranceLitres, at, countedBy, proposed } = open;
+  const difference = countedLitres - bookLitres;
+  const waits = proposed > 0 ? ' A way of closing it waits for a second person.' : '';
+  return {
+    key: open.count,
+    time: calendar.when(at),
+    head: `${place} count`,
+    state: `${figure(Math.abs(difference))} L ${difference < 0 ? 'short' : 'more'}, ${figure(toleranceLitres)} L allowed`,
+    needsDecision: false,
+    words: `Book ${figure(bookLitres)} L, count ${figure(countedLitres)} L by ${countedBy.join(', ')}. The plan uses ${figure(Math.min(bookLitres, countedLitres))} L. Someone else must close it.${waits}`,
+    act: { kind: 'open', label: 'Open cache', path: `/caches/${place}` },
+    canReplan: false,
+  };
+};
+
+const proposalRow = (open: Morning['proposals'][number], calendar: Calendar): DecideRow => ({
+  key: open.id,
+  time: calendar.when(open.proposedAt),
+  head: open.subject,
+  state: 'waits for a second person',
+  needsDecision: false,
+  words: `Agreed so far: ${open.agreedBy.join(', ')}.`,
+  act: { kind: 'agree', proposal: open.id, mayAgree: open.mayAgree },
+  canReplan: false,
+});
+
+const raisedRow = ({ id, what, whatNext }: Morning['raised'][number]): DecideRow => ({
+  key: id,
+  time: 'to see',
+  head: what,
+  state: '',
+  needsDecision: false,
+  words: whatNext,
+  act: { kind: 'seen', raised: id },
+  canReplan: false,
+});

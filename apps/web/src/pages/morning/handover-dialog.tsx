@@ -1,0 +1,160 @@
+import { useState } from 'react';
+import { z } from 'zod';
+import { newId, post, put, useAct, useCalendar, useMe, useRead } from '../../api/index.js';
+import { Button, Dialog, EmptyLine, Entry, Picture, ProblemLine } from '../../ui/index.js';
+import { handoverLines } from './handover-words.js';
+import type { Morning } from './morning-read.js';
+
+const signed = z.object({ by: z.string(), at: z.string(), note: z.string().nullable() });
+
+const handoverSchema = z.object({
+  id: z.string(),
+  at: z.string(),
+  from: z.string(),
+  fromAccount: z.string(),
+  items: z.array(z.object({ kind: z.string(), words: z.string(), signed: signed.nullable() })),
+  closed: z.object({ by: z.string(), at: z.string() }).nullable(),
+});
+
+type Handover = z.output<typeof handoverSchema>;
+
+const listSchema = z.object({ items: z.array(handoverSchema) });
+
+interface HandoverDialogProps {
+  readonly morning: Morning;
+  readonly onClose: () => void;
+}
+
+/** The list that waits to be signed for, or the one that would be handed over now; below it the earlier ones. */
+export const HandoverDialog = ({ morning, onClose }: HandoverDialogProps) => {
+  const read = useRead('/api/handovers?limit=6', listSchema);
+  return (
+    <Dialog title="Handover" onClose={onClose}>
+      <Picture read={read}>
+        {({ items: [latest, ...earlier] }) => {
+          const isOpen = latest !== undefined && latest.closed === null;
+          const past = isOpen || latest === undefined ? earlier : [latest, ...earlier];
+          return (
+            <>
+              {isOpen ? <OpenHandover handover={latest} /> : <NewHandover morning={morning} />}
+              {past.length > 0 && <h3>Earlier</h3>}
+              {past.map((handover) => (
+                <PastHandover key={handover.id} handover={handover} />
+              ))}
+            </>
+          );
+        }}
+      </Picture>
+    </Dialog>
+  );
+};
+
+const NewHandover = ({ morning }: { readonly morning: Morning }) => {
+  const calendar = useCalendar();
+  const [id] = useState(newId);
+  const [said, setSaid] = useState('');
+  const lines = handoverLines(morning, calendar, said.trim() === '' ? [] : [said.trim()]);
+  const start = useAct(() => put(`/api/handovers/${id}`, { items: lines }), '/api/handovers');
+  return (
+    <>
+      <Entry
+        label="What else the next person must hear"
+        value={said}
+        onChange={setSaid}
+        input={{ maxLength: 500, autoComplete: 'off' }}
+      />
+      <ol className="handover-items" aria-label="What is handed over">
+        {lines.map(({ kind, words }) => (
+          <li key={`${kind} ${words}`}>
+            <b>{kind}</b> {words}
+          </li>
+        ))}
+      </ol>
+      <Button
+        kind="main"
+        busy={start.isSending}
+        offBecause={
+          lines.length === 0
+            ? 'Nothing is open: write one line, so that there is something to sign.'
+            : undefined
+        }
+        onPress={() => void start.run()}
+      >
+        Hand over {lines.length} items
+      </Button>
+      <ProblemLine problem={start.problem} />
+    </>
+  );
+};
+
+const OpenHandover = ({ handover }: { readonly handover: Handover }) => {
+  const { when } = useCalendar();
+  const isMine = useMe().id === handover.fromAccount;
+  const path = `/api/handovers/${handover.id}`;
+  const sign = useAct((item: number) => put(`${path}/items/${item}`, {}), '/api/handovers');
+  const close = useAct(() => post(`${path}/close`, {}), '/api/handovers', '/api/morning');
+  const unread = handover.items.filter(({ signed }) => signed === null).length;
+  return (
+    <>
+      <p>
+        <b>{handover.from}</b> hands over, {when(handover.at)}.{' '}
+        {isMine
+          ? `The incoming person signs each item: ${unread} of ${handover.items.length} wait.`
+          : 'Sign each item as you have heard it.'}
+      </p>
+      <ol className="handover-items" aria-label="What is handed over">
+        {handover.items.map(({ kind, words, signed }, index) => (
+          <li key={`${kind} ${words}`}>
+            <b>{kind}</b> {words} {signed !== null && <Signed {...signed} />}
+            {signed === null && !isMine && (
+              <Button small busy={sign.isSending} onPress={() => void sign.run(index + 1)}>
+                Sign item {index + 1}
+              </Button>
+            )}
+          </li>
+        ))}
+      </ol>
+      {!isMine && (
+        <Button
+          kind="main"
+          busy={close.isSending}
+          offBecause={unread > 0 ? `${unread} items are not signed for yet.` : undefined}
+          onPress={() => void close.run()}
+        >
+          Take over
+        </Button>
+      )}
+      <ProblemLine problem={sign.problem ?? close.problem} />
+    </>
+  );
+};
+
+const Signed = ({ by, at, note }: z.output<typeof signed>) => {
+  const { when } = useCalendar();
+  return (
+    <span className="pine">
+      Signed {when(at)}, {by}
+      {note !== null && `: ${note}`}
+    </span>
+  );
+};
+
+const PastHandover = ({ handover: { from, at, closed, items } }: { readonly handover: Handover }) => {
+  const { when } = useCalendar();
+  return (
+    <details>
+      <summary>
+        {when(at)}, {from} to {closed === null ? 'nobody yet' : `${closed.by}, ${when(closed.at)}`},{' '}
+        {items.length} items
+      </summary>
+      {items.length === 0 && <EmptyLine>Nothing was on it.</EmptyLine>}
+      <ol className="handover-items">
+        {items.map(({ kind, words, signed }) => (
+          <li key={`${kind} ${words}`}>
+            <b>{kind}</b> {words} {signed !== null && <Signed {...signed} />}
+          </li>
+        ))}
+      </ol>
+    </details>
+  );
+};

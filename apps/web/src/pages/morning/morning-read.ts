@@ -1,0 +1,131 @@
+import { z } from 'zod';
+
+const surface = z.enum(['dry', 'damp', 'soft', 'closed']);
+const placeAndDay = z.object({ place: z.string(), date: z.string() });
+
+const flight = z.object({
+  id: z.string(),
+  state: z.string(),
+  needsDecision: z.string().nullable(),
+  by: z.string(),
+  date: z.string(),
+  departs: z.string(),
+  aircraft: z.string(),
+  pilot: z.string().nullable(),
+  route: z.array(z.string()),
+  drums: z.number(),
+  ifDeclined: z.string(),
+});
+
+const openCase = z.object({
+  count: z.string(),
+  place: z.string(),
+  at: z.string(),
+  countedBy: z.array(z.string()),
+  countedLitres: z.number(),
+  bookLitres: z.number(),
+  toleranceLitres: z.number(),
+  proposed: z.number(),
+});
+
+const proposal = z.object({
+  id: z.string(),
+  subject: z.string(),
+  act: z.string(),
+  proposedAt: z.string(),
+  agreedBy: z.array(z.string()),
+  mayAgree: z.boolean(),
+});
+
+const crew = z.object({
+  pilot: z.string().nullable(),
+  flight: z.string(),
+  state: z.string(),
+  expectedAt: z.string(),
+  what: z.enum(['not loaded', 'not off', 'not back', 'drums not reported']),
+});
+
+const strip = z.object({
+  place: z.string(),
+  name: z.string(),
+  surface: surface.nullable(),
+  counts: surface,
+  reportedAt: z.string().nullable(),
+  by: z.string().nullable(),
+  reported: surface.nullable(),
+  staleAt: z.string().nullable(),
+  untilDate: z.string().nullable(),
+  radioTime: z.string().nullable(),
+  tailwindLimitKt: z.number().nullable(),
+  stripClass: z.number().nullable(),
+  drumsToday: z.number(),
+  drumsADay: z.number().nullable(),
+});
+
+const away = z.object({
+  flight: z.string(),
+  state: z.string(),
+  aircraft: z.string(),
+  pilot: z.string().nullable(),
+  fromPlace: z.string(),
+  toPlace: z.string(),
+  stops: z.array(z.object({ place: z.string(), drums: z.number() })),
+  offAt: z.string().nullable(),
+  landedAt: z.string().nullable(),
+  expectedBackAt: z.string(),
+  overdueAt: z.string().nullable(),
+  word: z.enum(['in the circuit', 'down and well', 'overdue']),
+});
+
+const windowFlight = z.object({
+  flight: z.string(),
+  aircraft: z.string(),
+  drums: z.number(),
+  blockHours: z.number(),
+  chance: z.number(),
+  harmAvoided: z.number(),
+  protects: placeAndDay.nullable(),
+});
+
+const fuel = z.object({
+  place: z.string(),
+  usableLitres: z.number(),
+  reserveLitres: z.number(),
+  countedAt: z.string().nullable(),
+  confidence: z.enum(['high', 'medium', 'low']),
+});
+
+/** GET /api/morning. */
+export const morningSchema = z.object({
+  asOf: z.string(),
+  today: z.string(),
+  since: z.string(),
+  handedOverAt: z.string().nullable(),
+  flights: z.array(flight),
+  cases: z.array(openCase),
+  proposals: z.array(proposal),
+  raised: z.array(z.object({ id: z.string(), what: z.string(), whatNext: z.string() })),
+  changed: z.array(
+    z.object({ at: z.string(), writtenAt: z.string().nullable(), what: z.string(), source: z.string() }),
+  ),
+  notHeard: z.object({
+    caches: z.array(
+      z.object({ place: z.string(), countedAt: z.string().nullable(), why: z.array(z.string()) }),
+    ),
+    phones: z.array(z.object({ person: z.string(), hoursSilent: z.number() })),
+    crews: z.array(crew),
+  }),
+  oneWindow: z.array(windowFlight),
+  strips: z.array(strip),
+  away: z.array(away),
+  overdueRule: z.object({ afterMinutes: z.number(), reference: z.string() }).nullable(),
+  firstTakeOff: z.object({ at: z.string(), flight: z.string(), aircraft: z.string() }).nullable(),
+  worstOdds: z
+    .object({ place: z.string(), morningCancel: z.number(), afternoonCancel: z.number() })
+    .nullable(),
+  fuel: z.array(fuel),
+});
+
+export type Morning = z.output<typeof morningSchema>;
+export type Strip = z.output<typeof strip>;
+export type Away = z.output<typeof away>;

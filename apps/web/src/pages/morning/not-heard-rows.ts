@@ -1,0 +1,92 @@
+import type { Calendar } from '../../api/index.js';
+import { inWords } from '../../ui/index.js';
+import type { Away, Morning, Strip } from './morning-read.js';
+
+/** A line of "Not heard from" or of who is away. */
+export interface WordsRow {
+  readonly key: string;
+  readonly time: string;
+  readonly head: string;
+  readonly words: string;
+  /** Loud: somebody may need help. */
+  readonly grave?: boolean;
+}
+
+/** Crews first: a word that is due outweighs an old count. */
+export const notHeardRows = (morning: Morning, calendar: Calendar): readonly WordsRow[] => [
+  ...morning.notHeard.crews.map((crew) => crewRow(crew, morning, calendar)),
+  ...morning.strips.flatMap((strip) => stripRow(strip, calendar) ?? []),
+  ...morning.notHeard.phones.map(({ person, hoursSilent }) => ({
+    key: `phone ${person}`,
+    time: `${hoursSilent} h`,
+    head: `Phone of ${person}`,
+    words: 'It may hold reports that nobody here knows of.',
+  })),
+  ...morning.notHeard.caches.map(({ place, countedAt, why }) => ({
+    key: `count ${place}`,
+    time: countedAt === null ? 'never' : ageWords(countedAt, morning.asOf),
+    head: countedAt === null ? `${place}, never counted` : `${place}, last count ${calendar.day(countedAt)}`,
+    words: `${why.join(' ')} Ask the next crew there for a count.`,
+  })),
+];
+
+const dueWords = {
+  'not loaded': 'it should be off; not reported loaded',
+  'not off': 'loaded; take-off not reported',
+  'not back': 'not back; landing not reported',
+  'drums not reported': 'home; its drums are not all reported',
+} as const;
+
+const crewRow = (
+  { pilot, flight, expectedAt, what }: Morning['notHeard']['crews'][number],
+  { asOf }: Morning,
+  calendar: Calendar,
+): WordsRow => ({
+  key: `crew ${flight}`,
+  time: ageWords(expectedAt, asOf),
+  head: `${pilot ?? 'Crew'}, ${flight}`,
+  words: `${dueWords[what]}. A word was due ${calendar.when(expectedAt)}.`,
+});
+
+/** A strip whose surface is unknown: what was last said, and what is planned on instead. */
+const stripRow = (strip: Strip, calendar: Calendar): WordsRow | null => {
+  if (strip.surface !== null) return null;
+  const { place, radioTime, reportedAt, reported, by, counts } = strip;
+  const last = reportedAt === null ? 'No report yet.' : `${calendar.when(reportedAt)}: ${reported}, ${by}.`;
+  return {
+    key: `strip ${place}`,
+    time: radioTime === null ? 'no radio' : `due ${radioTime}`,
+    head: `${place} surface`,
+    words: `${last} The plan counts on ${counts}.`,
+  };
+};
+
+/** "3 h", and from two days on "12 days". */
+export const ageWords = (since: string, asOf: string): string => {
+  const hours = Math.max(0, (Date.parse(asOf) - Date.parse(since)) / 3_600_000);
+  if (hours < 1) return `${Math.round(hours * 60)} min`;
+  return hours < 48 ? inWords(Math.floor(hours), 'h') : inWords(Math.floor(hours / 24), 'days');
+};
+
+/** Who is away, those longest expected first; then who is down. */
+export const awayRows = ({ away, overdueRule }: Morning, calendar: Calendar): readonly WordsRow[] =>
+  away.map((flight) => ({
+    key: flight.flight,
+    time: flight.word === 'down and well' ? 'down' : calendar.when(flight.expectedBackAt),
+    head: `${flight.flight}, ${flight.aircraft} ${[flight.fromPlace, ...flight.stops.map(({ place }) => place)].join('-')}${flight.pilot === null ? '' : `, ${flight.pilot}`}`,
+    words: awayWords(flight, overdueRule, calendar),
+    grave: flight.word === 'overdue',
+  }));
+
+const awayWords = (flight: Away, rule: Morning['overdueRule'], { when }: Calendar): string => {
+  const { word, offAt, landedAt, expectedBackAt, overdueAt } = flight;
+  if (word === 'down and well') return `Down and well${landedAt === null ? '' : ` ${when(landedAt)}`}.`;
+  const off = offAt === null ? 'Take-off not timed' : `Off ${when(offAt)}`;
+  if (word === 'in the circuit') {
+    const late =
+      overdueAt === null ? 'No minutes are set after which it is overdue.' : `Overdue at ${when(overdueAt)}.`;
+    return `In the circuit. ${off}, expected back ${when(expectedBackAt)}. ${late}`;
+  }
+  const follow = rule === null ? '' : ` Then as the manual says: ${rule.reference}.`;
+  return `Overdue. ${off}, expected back ${when(expectedBackAt)}. Call it, its strips and the other crews on the radio now.${follow}`;
+};

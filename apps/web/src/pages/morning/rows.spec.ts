@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+import { calendarOf } from '../../api/index.js';
+import { decideRows } from './decide-rows.js';
+import type { Morning } from './morning-read.js';
+import { ageWords, awayRows, notHeardRows } from './not-heard-rows.js';
+
+const asOf = '2027-06-15T06:55:00Z';
+const calendar = calendarOf(new Date(asOf), 'Etc/GMT');
+const bare: Morning = {
+  asOf,
+  today: '2027-06-15',
+  since: '2027-06-14T17:00:00Z',
+  handedOverAt: null,
+  flights: [],
+  cases: [],
+  proposals: [],
+  raised: [],
+  changed: [],
+  notHeard: { caches: [], phones: [], crews: [] },
+  oneWindow: [],
+  strips: [],
+  away: [],
+  overdueRule: { afterMinutes: 30, reference: 'manual 4.2' },
+  firstTakeOff: null,
+  worstOdds: null,
+  fuel: [],
+};
+const flight = (id: string, date: string, by: string, needsDecision: string | null = null) => ({
+  id,
+  state: 'offered',
+  needsDecision,
+  by,
+  date,
+  departs: '08:00',
+  aircraft: 'B1',
+  pilot: 'FW3',
+  route: ['XALD', 'XLOR', 'XALD'],
+  drums: 6,
+  ifDeclined: 'XLOR falls below minimum today.',
+});
+
+describe('decide now', () => {
+  it('flights of the next day by their latest time, later days as one line each, marked ones always by themselves', () => {
+    const flights = [
+      flight('F05', '2027-06-15', '2027-06-15T07:30:00Z', 'XLOR is soft.'),
+      flight('F09', '2027-06-18', '2027-06-17T17:00:00Z'),
+      flight('F10', '2027-06-18', '2027-06-17T17:00:00Z'),
+      flight('F11', '2027-06-19', '2027-06-18T17:00:00Z', 'XLOR is closed.'),
+    ];
+    const rows = decideRows({ ...bare, flights }, calendar);
+    expect(rows.map(({ time, head, needsDecision }) => [time, head, needsDecision])).toEqual([
+      ['07:30', 'F05, B1 XALD-XLOR', true],
+      ['Fri 17:00', 'F11, B1 XALD-XLOR, Sat 19', true],
+      ['Thu 17:00', '2 flights to approve for Fri 18', false],
+    ]);
+    expect(rows[0]!.words).toBe('XLOR is soft. If declined: XLOR falls below minimum today.');
+  });
+
+  // product.md, T5: CIN 2,150 L against a book of 2,400 L, 48 L tolerance.
+  it('a count that differs says by how much, and what the plan uses', () => {
+    const cases = [
+      {
+        count: 'c',
+        place: 'XCIN',
+        at: '2027-06-14T07:30:00Z',
+        countedBy: ['RW2'],
+        countedLitres: 2150,
+        bookLitres: 2400,
+        toleranceLitres: 48,
+        proposed: 0,
+      },
+    ];
+    const [row] = decideRows({ ...bare, cases }, calendar);
+    expect(row!.state).toBe('250 L short, 48 L allowed');
+    expect(row!.words).toContain('The plan uses 2,150 L.');
+  });
+});
+
+describe('not heard from', () => {
+  it('a strip without a fresh report is unknown, never dry, and says what is planned on', () => {
+    const strip = {
+      place: 'XISK',
+      name: 'Isk',
+      surface: null,
+      counts: 'dry' as const,
+      reportedAt: '2027-06-14T07:02:00Z',
+      by: 'survey camp',
+      reported: 'damp' as const,
+      staleAt: '2027-06-14T19:02:00Z',
+      untilDate: null,
+      radioTime: '07:00',
+      tailwindLimitKt: 3,
+      stripClass: 3,
+      drumsToday: 0,
+      drumsADay: 6,
+    };
+    expect(
+      notHeardRows({ ...bare, strips: [strip, { ...strip, place: 'XLOR', surface: 'soft' }] }, calendar),
+    ).toEqual([
+      {
+        key: 'strip XISK',
+        time: 'due 07:00',
+        head: 'XISK surface',
+        words: 'Mon 07:02: damp, survey camp. The plan counts on dry.',
+      },
+    ]);
+  });
+
+  it.each([
+    ['2027-06-15T06:30:00Z', '25 min'],
+    ['2027-06-14T06:00:00Z', '24 h'],
+    ['2027-06-03T16:00:00Z', '11 days'],
+  ])('%s is %s ago', (since, words) => {
+    expect(ageWords(since, asOf)).toBe(words);
+  });
+});
+
+describe('who is away', () => {
+  const away = (word: 'in the circuit' | 'overdue' | 'down and well') => ({
+    ...bare,
+    away: [
+      {
+        flight: 'F01',
+        state: 'away',
+        aircraft: 'A1',
+        pilot: 'FW1',
+        fromPlace: 'XMER',
+        toPlace: 'XMER',
+        stops: [{ place: 'XGAN', drums: 4 }],
+        offAt: '2027-06-15T05:00:00Z',
+        landedAt: null,
+        expectedBackAt: '2027-06-15T06:20:00Z',
+        overdueAt: '2027-06-15T06:50:00Z',
+        word,
+      },
+    ],
+  });
+  it('overdue says what to do and by which rule; in the circuit says when it would be', () => {
+    const [overdue] = awayRows(away('overdue'), calendar);
+    expect(overdue).toMatchObject({ head: 'F01, A1 XMER-XGAN, FW1', grave: true });
+    expect(overdue!.words).toContain('Call it, its strips and the other crews on the radio now.');
+    expect(overdue!.words).toContain('manual 4.2');
+    expect(awayRows(away('in the circuit'), calendar)[0]!.words).toContain('Overdue at 06:50.');
+  });
+});

@@ -1,0 +1,63 @@
+import { useCalendar } from '../../api/index.js';
+import { SurfaceWord } from '../../ui/index.js';
+import type { Strip } from './morning-read.js';
+
+/** One column a strip: what is known of it now. */
+export const StripTable = ({ strips }: { readonly strips: readonly Strip[] }) => {
+  const { when, day } = useCalendar();
+  const rows: readonly (readonly [head: string, cell: (strip: Strip) => React.ReactNode])[] = [
+    ['Surface', ({ surface }) => <SurfaceWord state={surface ?? 'unknown'} />],
+    ['Plan counts on', ({ counts }) => counts],
+    ['Reported', ({ reportedAt }) => (reportedAt === null ? 'never' : when(reportedAt))],
+    ['Said by', ({ by }) => speaker(by)],
+    ['Stale at', (strip) => staleWords(strip, when, day)],
+    ['Tailwind, most', ({ tailwindLimitKt }) => (tailwindLimitKt === null ? '' : `${tailwindLimitKt} kt`)],
+    ['Class', ({ stripClass }) => stripClass],
+    [
+      'Drums a day',
+      ({ drumsToday, drumsADay }) => (drumsADay === null ? `${drumsToday}` : `${drumsToday} of ${drumsADay}`),
+    ],
+  ];
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where the page is narrow
+    <section className="morning-strips" aria-label="Strips" tabIndex={0}>
+      <table>
+        <caption className="unseen">Strips: surface, report, limits, drums today</caption>
+        <thead>
+          <tr>
+            <th scope="col">Strips</th>
+            {strips.map(({ place, name }) => (
+              <th key={place} scope="col" aria-label={`${place}, ${name}`}>
+                {place}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(([head, cell]) => (
+            <tr key={head}>
+              <th scope="row">{head}</th>
+              {strips.map((strip) => (
+                <td key={strip.place}>{cell(strip)}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+};
+
+/** "strip helper, by radio" is said by the helper. */
+const speaker = (by: string | null): string =>
+  by === null ? '' : by.replace(/, by radio$/, '').replace(/^strip helper$/, 'helper');
+
+const staleWords = (
+  { surface, staleAt, untilDate, reportedAt }: Strip,
+  when: (at: string) => string,
+  day: (at: string) => string,
+): string => {
+  if (reportedAt === null) return '';
+  if (surface === null) return 'stale';
+  return untilDate === null ? when(staleAt!) : `after ${day(untilDate)}`;
+};
