@@ -12,7 +12,12 @@ import { wholeHorizon } from './whole-horizon.js';
 /** Rounds of search after the horizon program: most of what is missing is found at once. */
 const FIRST_SEARCH_ROUNDS = 500;
 
-/** Share of the time that the way by the horizon program may take: it has nearly always ended long before. */
+/** Routes x days from which the horizon program goes before the bound, which then takes long. */
+const MANY_ROUTE_DAYS = 400_000;
+
+const A_CENT = 1;
+
+/** Share of the time left that the way by the horizon program may take: it has nearly always ended long before. */
 const START_SHARE = 0.5;
 
 /** Patterns up to which an integer program is small enough to be solved before the long search. */
@@ -39,7 +44,9 @@ export function highsMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
       const began = limits.clock();
       const left = () => (limits.seconds ?? Number.POSITIVE_INFINITY) - (limits.clock() - began) / 1000;
       const inAll = (await lowerBound(wholeHorizon(problem), optionsOf(limits))).known;
-      if (limits.seconds !== null) await byHorizon(problem, inAll, limits);
+      const isLarge = problem.routes.length * problem.days > MANY_ROUTE_DAYS;
+      const goByHorizon = () => byHorizon(problem, inAll, { ...limits, seconds: START_SHARE * left() });
+      if (limits.seconds !== null && isLarge) await goByHorizon();
       const found = await lowerBound(problem, {
         ...optionsOf(limits),
         inAll,
@@ -51,6 +58,9 @@ export function highsMethods(): Required<Pick<Methods, 'bound' | 'polish'>> {
       if (!Number.isFinite(bound)) return { bound: null, worthPolish: false };
       if (!converged) return { bound, worthPolish: false };
       if (limits.seconds === null) return { bound, routes: routesBelow(known, limits), worthPolish: true };
+      const first = await proveSmall(problem, known, limits, left());
+      if (isLarge || first.cost - first.bound < A_CENT || left() <= 0) return first;
+      await goByHorizon();
       return proveSmall(problem, known, limits, left());
     },
     polish: async (problem, plan, limits) => {
@@ -75,7 +85,7 @@ async function proveSmall(
   known: RelaxationBound,
   limits: MethodLimits,
   seconds: number,
-): Promise<Bound> {
+): Promise<Bound & { readonly bound: number; readonly cost: number }> {
   const polished = await polish(problem, limits.latest(), {
     ...optionsOf(limits),
     timeLimitSeconds: Math.max(0, seconds),
@@ -88,16 +98,17 @@ async function proveSmall(
     polished.status === 'polished' ? polished : { cost: costOf(problem, limits.latest()).total };
   return {
     bound: polished.bound,
+    cost,
     ...(polished.status === 'polished' && { start: polished.plan }),
     routes: promisingRoutes(known, cost),
     worthPolish: promisingPatterns(known, cost, MOST_TO_POLISH).complete,
   };
 }
 
-/** Tells of a good plan to start the long search from, before the bound is known. */
+/** Tells of a good plan to start the long search from. */
 async function byHorizon(problem: Problem, inAll: RelaxationBound, limits: MethodLimits): Promise<void> {
   const { clock, shouldStop, onProgress } = limits;
-  const seconds = START_SHARE * (limits.seconds ?? 0);
+  const seconds = limits.seconds ?? 0;
   const end = clock() + seconds * 1000;
   const horizon = await horizonStart(problem, inAll, {
     from: limits.latest(),
