@@ -38,7 +38,10 @@ export const flownMonday = async (desk: Desk): Promise<void> => {
 };
 
 /** There is no act that takes a plan made by hand for a solved one: it is written as if it had been found. */
-export const acceptHandPlan = async ({ manager, dataDir }: Pick<Desk, 'manager' | 'dataDir'>): Promise<void> => {
+export const acceptHandPlan = async ({
+  manager,
+  dataDir,
+}: Pick<Desk, 'manager' | 'dataDir'>): Promise<void> => {
   const { body: document } = await manager.get('/api/scenario');
   const parsed = parseScenario(document);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));

@@ -118,7 +118,7 @@ describe('drums put where a person wants them', () => {
   };
 
   it('C1 with 4 drums in rows 2 and 3 is refused: 211.9 in against 211.0 in aft', async () => {
-    const body = await inPlaces('F04', aft!);
+    const body = await inPlaces('F04', aft);
     const checked = await desk.dispatcher.post<LoadStanding>('/api/flights/F04/load/check', body);
     expect(checked.body.holds).toBe(false);
     expect(checked.body.mend?.words).toBe('move two drums from row 3 to row 1');
@@ -129,7 +129,7 @@ describe('drums put where a person wants them', () => {
   });
 
   it('in rows 1 and 2 they may stand, and stay so: 206.8 in without fuel', async () => {
-    const { status, body } = await put(await inPlaces('F04', forward!));
+    const { status, body } = await put(await inPlaces('F04', forward));
     expect([status, body.version]).toEqual([200, 2]);
     const { load } = await sheetOf('F04');
     expect(load!.moments.find(({ moment }) => moment === 'zero fuel')?.armIn.toFixed(1)).toBe('206.8');
@@ -137,7 +137,7 @@ describe('drums put where a person wants them', () => {
   });
 
   it('are all the drums of the flight, each once', async () => {
-    const { positions } = await inPlaces('F04', forward!);
+    const { positions } = await inPlaces('F04', forward);
     const { status, body } = await put({
       positions: [positions[0], positions[0], { drum: '9999', position: 'R2L' }],
     });

@@ -1,15 +1,103 @@
-import { useCalendar } from '../../api/index.js';
+import './load.css';
+import { Link } from 'wouter';
+import { type Calendar, useCalendar, useList, useMay, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { EmptyLine, TitleBlock } from '../../ui/index.js';
+import { Button, bothOf, Field, Picture, StateWord, TitleBlock } from '../../ui/index.js';
+import { giveOff } from './commander.js';
+import { bookedSchema, FlightList, flightSchema } from './flight-list.js';
+import { LoadFlight } from './load-flight.js';
+import { answerSchema, type LoadedFlight } from './load-read.js';
+import { type LoadActs, useLoadActs } from './use-load-acts.js';
 
-export const LoadPage = (_: PageProps) => {
-  const { date, today } = useCalendar();
+export const LoadPage = ({ at: [id] }: PageProps) => {
+  const calendar = useCalendar();
+  const flights = useList(`/api/flights?from=${calendar.today}`, flightSchema);
+  const booked = useList('/api/booked-flights', bookedSchema);
+  if (id === undefined)
+    return (
+      <>
+        <TitleBlock title="Load" sub={calendar.date(calendar.today)} />
+        <Picture read={bothOf(flights, booked)}>
+          {([standing, anyway]) => <FlightList flights={standing} booked={anyway} calendar={calendar} />}
+        </Picture>
+      </>
+    );
+  return <FlightById id={id} calendar={calendar} />;
+};
+
+const FlightById = ({ id, calendar }: { readonly id: string; readonly calendar: Calendar }) => {
+  const read = useRead(`/api/flights/${encodeURIComponent(id)}/sheet`, answerSchema);
+  const flight = read.value;
   return (
     <>
-      <TitleBlock title="Load" sub={date(today)} />
-      <div className="work">
-        <EmptyLine>This page is being built.</EmptyLine>
-      </div>
+      {flight === undefined && <TitleBlock title={`${id}, load`} acts={<AllFlights />} />}
+      <Picture read={read}>{(value) => <WithActs flight={value} calendar={calendar} />}</Picture>
     </>
   );
 };
+
+const WithActs = ({ flight, calendar }: { readonly flight: LoadedFlight; readonly calendar: Calendar }) => {
+  const acts = useLoadActs(flight);
+  return (
+    <>
+      <LoadTitle flight={flight} acts={acts} calendar={calendar} />
+      <LoadFlight flight={flight} acts={acts} calendar={calendar} />
+    </>
+  );
+};
+
+const AllFlights = () => (
+  <Link href="/load" className="load-all">
+    All flights
+  </Link>
+);
+
+interface LoadTitleProps {
+  readonly flight: LoadedFlight;
+  readonly acts: LoadActs;
+  readonly calendar: Calendar;
+}
+
+const LoadTitle = ({ flight, acts, calendar }: LoadTitleProps) => {
+  const mayGive = useMay()('approve flight', 'decide');
+  const { id, route, aircraft, type, date, departs, state, needsDecision, version, pilot } = flight;
+  return (
+    <TitleBlock
+      title={`${id}, load`}
+      sub={route.join('-')}
+      acts={
+        <>
+          <AllFlights />
+          <Button onPress={() => window.print()}>Print</Button>
+          {mayGive && state !== 'given' && (
+            <Button
+              kind="main"
+              press="g"
+              busy={acts.give.isSending}
+              offBecause={giveOff(flight)}
+              onPress={() => void acts.give.run()}
+            >
+              {pilot === null ? 'Send to phone' : `Send to ${pilot}'s phone`}
+            </Button>
+          )}
+        </>
+      }
+    >
+      <Field label="Aircraft" note={`type ${type.id}`}>
+        {aircraft}
+      </Field>
+      <Field label="Off">
+        {calendar.day(date)}, {departs}
+      </Field>
+      <Field label="State">
+        <StateWord state={state} frozen={isFrozen(state)} needsDecision={needsDecision !== null} />
+      </Field>
+      <Field label="Version" note={calendar.when(flight.changedAt)}>
+        {version}
+      </Field>
+      <Field label="Commander">{pilot ?? 'not named'}</Field>
+    </TitleBlock>
+  );
+};
+
+const isFrozen = (state: string): boolean => state !== 'offered' && state !== 'idea';

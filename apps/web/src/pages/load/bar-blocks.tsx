@@ -1,0 +1,217 @@
+import { figure } from '../../ui/index.js';
+import { across, type Edges, edgesOf, type Scale, shareOf, ticksOf } from './bar-scale.js';
+import type { Bar } from './load-read.js';
+
+interface BlockProps {
+  readonly scale: Scale;
+  readonly fromLb: number;
+  readonly lb: number;
+  readonly height: number;
+  readonly fill: string;
+  readonly name: string;
+  readonly below?: string | undefined;
+}
+
+/** Narrower than this share of the drawing nothing is written in it. */
+const narrow = 4;
+
+const Block = ({ scale, fromLb, lb, height, fill, name, below }: BlockProps) => {
+  const middle = across(scale, fromLb + lb / 2);
+  const written = shareOf(scale, lb) >= narrow;
+  return (
+    <>
+      <rect
+        x={across(scale, fromLb)}
+        y="1"
+        width={`${Math.max(0, shareOf(scale, lb))}%`}
+        height={height - 2}
+        fill={fill}
+        className="load-block"
+      />
+      {written && (
+        <text
+          x={middle}
+          y={below === undefined ? height / 2 + 4.5 : height / 2 - 2}
+          className="load-on-block"
+        >
+          {name}
+        </text>
+      )}
+      {written && below !== undefined && (
+        <text x={middle} y={height / 2 + 12} className="load-on-block small">
+          {below}
+        </text>
+      )}
+    </>
+  );
+};
+
+interface BarBlocksProps {
+  readonly bar: Bar;
+  readonly scale: Scale;
+  readonly height: number;
+}
+
+/** Operating, drums by number, other load, fuel kept, trip; a break line where it is cut. */
+export const BarBlocks = ({ bar, scale, height }: BarBlocksProps) => {
+  const edges = edgesOf(bar);
+  const tall = height >= 34;
+  const lb = (pounds: number) => (tall ? `${figure(pounds)} lb` : undefined);
+  let at = bar.operatingLb;
+  return (
+    <svg className="load-blocks" width="100%" height={height} role="img" aria-label={blocksWords(bar)}>
+      <Block
+        {...{ scale, height }}
+        fromLb={scale.fromLb}
+        lb={bar.operatingLb - scale.fromLb}
+        fill="var(--sand)"
+        name="empty"
+        below={lb(bar.operatingLb)}
+      />
+      <BreakLine height={height} />
+      {bar.load.map((block, index) => {
+        const from = at;
+        at += block.lb;
+        return (
+          <Block
+            // biome-ignore lint/suspicious/noArrayIndexKey: freight may lie in several places under one name
+            key={`${block.name} ${index}`}
+            {...{ scale, height }}
+            fromLb={from}
+            lb={block.lb}
+            fill="var(--paper)"
+            name={block.name}
+            below={lb(block.lb)}
+          />
+        );
+      })}
+      <Block
+        {...{ scale, height }}
+        fromLb={edges['zero fuel']}
+        lb={bar.fuelOnLandingLb}
+        fill="url(#load-fuel)"
+        name="fuel kept"
+        below={lb(bar.fuelOnLandingLb)}
+      />
+      <Block
+        {...{ scale, height }}
+        fromLb={edges.landing}
+        lb={bar.tripLb}
+        fill="url(#load-trip)"
+        name="trip"
+        below={lb(bar.tripLb)}
+      />
+    </svg>
+  );
+};
+
+const BreakLine = ({ height }: { readonly height: number }) => {
+  const zigzag = `M0 -2l5 ${height * 0.35}l-8 ${height * 0.25}l5 ${height * 0.4 + 4}`;
+  return (
+    <svg x="1.6%" y="0" overflow="visible" aria-hidden="true">
+      <path
+        d={`${zigzag}h7l-5 ${-(height * 0.4 + 4)}l8 ${-height * 0.25}l-5 ${-height * 0.35}z`}
+        fill="var(--paper)"
+      />
+      <path d={zigzag} fill="none" stroke="var(--ink)" />
+      <path d={zigzag} transform="translate(7 0)" fill="none" stroke="var(--ink)" />
+    </svg>
+  );
+};
+
+/** What a listener hears of the bar; no sum is among it. */
+const blocksWords = ({ operatingLb, load, fuelOnLandingLb, tripLb }: Bar): string =>
+  [
+    `operating ${figure(operatingLb)} lb`,
+    ...load.map(({ name, lb }) => `${name} ${figure(lb)} lb`),
+    `fuel on landing ${figure(fuelOnLandingLb)} lb`,
+    `trip ${figure(tripLb)} lb`,
+  ].join(', ');
+
+export const BarTicks = ({ scale }: { readonly scale: Scale }) => (
+  <svg className="load-ticks" width="100%" height="20" aria-hidden="true">
+    <line x1="0" x2="100%" y1="19" y2="19" stroke="var(--rule)" />
+    {ticksOf(scale).map(({ lb, figure: isFigure }) => (
+      <g key={lb}>
+        <line
+          x1={across(scale, lb)}
+          x2={across(scale, lb)}
+          y1="19"
+          y2={isFigure ? 13 : 16}
+          stroke="var(--rule)"
+        />
+        {isFigure && (
+          <text x={across(scale, lb)} y="11" className="load-tick">
+            {figure(lb)}
+          </text>
+        )}
+      </g>
+    ))}
+  </svg>
+);
+
+interface DimensionProps {
+  readonly scale: Scale;
+  readonly edgeLb: number;
+  readonly limitLb: number;
+  readonly binds: boolean;
+  /** Weights that are marked through all rows. */
+  readonly edges?: Edges;
+  readonly height: number;
+}
+
+/** A dimension line from a weight to its limit: spare in ink, over in plum with hatching. */
+export const Dimension = ({ scale, edgeLb, limitLb, binds, edges, height }: DimensionProps) => {
+  const over = limitLb < edgeLb;
+  const [from, to] = over ? [limitLb, edgeLb] : [edgeLb, limitLb];
+  const ink = over ? 'var(--plum)' : 'var(--ink)';
+  const y = height / 2;
+  return (
+    <svg className="load-dimension" width="100%" height={height} aria-hidden="true">
+      {edges !== undefined &&
+        [edges['zero fuel'], edges.landing, edges['take-off']].map((lb) => (
+          <line
+            key={lb}
+            x1={across(scale, lb)}
+            x2={across(scale, lb)}
+            y1="0"
+            y2="100%"
+            className="load-edge"
+          />
+        ))}
+      {over && (
+        <rect
+          x={across(scale, from)}
+          y={y - 5}
+          width={`${shareOf(scale, to - from)}%`}
+          height="10"
+          fill="url(#load-over)"
+        />
+      )}
+      <line
+        x1={across(scale, from)}
+        x2={across(scale, to)}
+        y1={y}
+        y2={y}
+        stroke={ink}
+        strokeWidth={binds ? 2 : 1}
+      />
+      <Arrow at={across(scale, from)} y={y} ink={ink} turn={1} />
+      <Arrow at={across(scale, to)} y={y} ink={ink} turn={-1} />
+      <line
+        x1={across(scale, limitLb)}
+        x2={across(scale, limitLb)}
+        y1={y - height / 2 + 1}
+        y2={y + height / 2 - 1}
+        stroke={ink}
+        strokeWidth={binds ? 5 : 2.5}
+      />
+    </svg>
+  );
+};
+
+const Arrow = ({ at, y, ink, turn }: { at: string; y: number; ink: string; turn: 1 | -1 }) => (
+  <svg x={at} y={y} overflow="visible" aria-hidden="true">
+    <path d={`M${turn * 6} -3L${turn} 0L${turn * 6} 3`} fill="none" stroke={ink} />
+  </svg>
+);

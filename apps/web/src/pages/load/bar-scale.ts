@@ -1,0 +1,102 @@
+import type { Bar, Limit } from './load-read.js';
+
+/** Pounds from one edge of a drawing to the other. */
+export interface Scale {
+  readonly fromLb: number;
+  readonly toLb: number;
+}
+
+/** Where each weight of a bar ends. */
+export interface Edges {
+  readonly operating: number;
+  readonly 'zero fuel': number;
+  readonly landing: number;
+  readonly 'take-off': number;
+}
+
+export const edgesOf = ({ operatingLb, load, fuelOnLandingLb, tripLb }: Bar): Edges => {
+  const zeroFuel = operatingLb + load.reduce((sum, { lb }) => sum + lb, 0);
+  const landing = zeroFuel + fuelOnLandingLb;
+  return { operating: operatingLb, 'zero fuel': zeroFuel, landing, 'take-off': landing + tripLb };
+};
+
+/** One scale for all legs, cut short at the left, where nothing but the aeroplane is. */
+export const scaleOf = (bars: readonly Bar[]): Scale => {
+  const lightest = Math.min(...bars.map(({ operatingLb }) => operatingLb));
+  const most = Math.max(
+    ...bars.flatMap((bar) => [edgesOf(bar)['take-off'], ...bar.limits.map(({ limitLb }) => limitLb)]),
+  );
+  const shown = (most - lightest) * 1.14;
+  return { fromLb: lightest - shown * 0.09, toLb: most + shown * 0.03 };
+};
+
+/** Share of the way across, as a length of a drawing. */
+export const across = ({ fromLb, toLb }: Scale, lb: number): string =>
+  `${(((lb - fromLb) / (toLb - fromLb)) * 100).toFixed(3)}%`;
+
+export const shareOf = ({ fromLb, toLb }: Scale, lb: number): number => (lb / (toLb - fromLb)) * 100;
+
+/** Round pounds for the scale: a tick at every 100 lb, a figure at every 500 or 1,000. */
+export const ticksOf = ({
+  fromLb,
+  toLb,
+}: Scale): readonly { readonly lb: number; readonly figure: boolean }[] => {
+  const step = toLb - fromLb > 6000 ? 1000 : 500;
+  const small = step / 5;
+  const first = Math.ceil(fromLb / small) * small;
+  const count = Math.floor((toLb - first) / small) + 1;
+  return Array.from({ length: count }, (_, at) => first + at * small).map((lb) => ({
+    lb,
+    figure: lb % step === 0,
+  }));
+};
+
+/** "XLOR landing, soft": the limit as its line is called. */
+export const limitWords = ({ name, place, surface, moment }: Limit): string => {
+  if (place === null) return ofAircraft[moment];
+  const what = name === 'unload or stay' ? 'leave again full' : moment;
+  return `${place} ${what}${surface === null ? '' : `, ${surface}`}`;
+};
+
+const ofAircraft = {
+  'zero fuel': 'Zero fuel',
+  'take-off': 'Take-off, aircraft',
+  landing: 'Landing, aircraft',
+};
+
+const figure = (lb: number): string => Math.abs(lb).toLocaleString('en-GB');
+
+/** "169 lb spare", "531 lb over". */
+export const spareWords = ({ spareLb, holds }: Pick<Limit, 'spareLb' | 'holds'>): string =>
+  spareLb < 0 || !holds ? `${figure(Math.min(-1, spareLb))} lb over` : `${figure(spareLb)} lb spare`;
+
+/** "XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6." */
+export const bindsWords = (bar: Bar): string => {
+  if (bar.forbiddenBy !== null) return `${bar.forbiddenBy}.`;
+  const binding = bar.limits.find(({ binds }) => binds);
+  if (binding === undefined) return 'No limit is given.';
+  const name = binding.place === null ? binding.name : `${binding.place} ${binding.name}`;
+  const other = bar.limits.find(
+    ({ name: same, place, surface }) =>
+      same === binding.name && place === binding.place && surface !== binding.surface,
+  );
+  const state = (limit: Limit) => (limit.surface === null ? '' : ` ${limit.surface}`);
+  const also = other === undefined ? '' : `, ${spareWords(other)}${state(other)}`;
+  const soft = bar.forbiddenWhenSoft === null ? '' : ` When soft: ${bar.forbiddenWhenSoft}.`;
+  return `${name}, ${spareWords(binding)}${state(binding)}${also}.${positionsWords(bar)}${soft}`;
+};
+
+const positionsWords = ({ drums, drumPositions }: Bar): string =>
+  drums === 0 ? '' : ` Drum positions ${drums} of ${drumPositions}.`;
+
+/** "6 drums", "4 passengers, freight": never what they weigh together. */
+export const loadWords = ({ load, drums }: Bar): string => {
+  const others = load.filter(({ isDrum }) => !isDrum);
+  const people = others.filter(({ name }) => name.startsWith('passenger')).length;
+  const parts = [
+    ...(drums === 0 ? [] : [`${drums} ${drums === 1 ? 'drum' : 'drums'}`]),
+    ...(people === 0 ? [] : [`${people} ${people === 1 ? 'passenger' : 'passengers'}`]),
+    ...(others.length > people ? ['freight'] : []),
+  ];
+  return parts.length === 0 ? 'nothing aboard' : parts.join(', ');
+};

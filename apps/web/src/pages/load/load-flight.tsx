@@ -1,0 +1,202 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { type Calendar, useMay } from '../../api/index.js';
+import { EmptyLine, MessageLine, ProblemLine } from '../../ui/index.js';
+import { BalanceChart } from './balance-chart.js';
+import { balanceWords, fallbackMarks, marksOf } from './balance-scale.js';
+import { scaleOf } from './bar-scale.js';
+import { Commander } from './commander.js';
+import { GoBack, Reported, UnloadOrStay } from './go-back.js';
+import { LegBar, ShortLegBar } from './leg-bar.js';
+import { LoadActs } from './load-acts.js';
+import type { Load, LoadedFlight } from './load-read.js';
+import type { TwoTotals } from './loaded.js';
+import { LoadedForm } from './loaded-form.js';
+import { Moving } from './moving.js';
+import { Particulars } from './particulars.js';
+import { Patterns } from './patterns.js';
+import { PositionsPlan } from './positions-plan.js';
+import { leftWhenSoft, placedOf } from './standing.js';
+import { TotalsForm } from './totals-form.js';
+import type { LoadActs as Acts } from './use-load-acts.js';
+import { useTrial } from './use-trial.js';
+
+interface LoadFlightProps {
+  readonly flight: LoadedFlight;
+  readonly acts: Acts;
+  readonly calendar: Calendar;
+}
+
+/** A flight with its load: assumptions, legs, positions, balance, words, totals. */
+export const LoadFlight = ({ flight, acts, calendar }: LoadFlightProps) => {
+  const { load, why, needsDecision } = flight;
+  return (
+    <div className="work load-page">
+      <Refused flight={flight} acts={acts} calendar={calendar} />
+      {needsDecision !== null && (
+        <MessageLine what="Needs a decision" why={needsDecision}>
+          <Link href={`/week/${encodeURIComponent(flight.id)}`}>Decide on the week</Link>
+        </MessageLine>
+      )}
+      {load === null ? (
+        <>
+          <EmptyLine>{why}</EmptyLine>
+          <Reported flight={flight} calendar={calendar} />
+        </>
+      ) : (
+        <OpenLoad key={`${flight.id} ${flight.version}`} {...{ flight, load, acts, calendar }} />
+      )}
+    </div>
+  );
+};
+
+const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly load: Load }) => {
+  const { legs, assumptions, fuelWords, cautions } = load.sheet;
+  const [leg, setLeg] = useState(
+    Math.max(
+      0,
+      load.bars.findIndex(({ drums }) => drums > 0),
+    ),
+  );
+  const [totals, setTotals] = useState<TwoTotals>({ load: undefined, takeOff: undefined });
+  const scale = scaleOf(load.bars);
+  const { goBack } = legs[leg]!;
+  return (
+    <>
+      <Patterns />
+      <p className="load-assumed">
+        <b>Assumed:</b> {assumptions} {fuelWords} <b>{cautions[0]}</b>
+      </p>
+      {!load.holds && (
+        <MessageLine
+          what="The load does not hold"
+          why={load.faults.map((fault) => `${fault.replace(/\.$/, '')}.`).join(' ')}
+        />
+      )}
+      <div className="load-legs">
+        {legs.map((each, at) =>
+          at === leg ? (
+            <LegBar
+              key={`${each.from}-${each.to}`}
+              number={at + 1}
+              leg={each}
+              bar={load.bars[at]!}
+              scale={scale}
+            />
+          ) : (
+            <ShortLegBar
+              key={`${each.from}-${each.to}`}
+              number={at + 1}
+              leg={each}
+              bar={load.bars[at]!}
+              scale={scale}
+              onOpen={() => setLeg(at)}
+            />
+          ),
+        )}
+      </div>
+      <div className="load-low">
+        <Cabin {...{ flight, load, acts, calendar, leg }} />
+        <div className="load-words">
+          <GoBack key={goBack.place} goBack={goBack} />
+          <UnloadOrStay flight={flight} goBack={goBack} />
+          <TotalsForm flight={flight} totals={totals} onTotals={setTotals} />
+          <LoadedForm flight={flight} totals={totals} calendar={calendar} />
+          <Particulars leg={legs[leg]!} />
+        </div>
+      </div>
+    </>
+  );
+};
+
+interface CabinProps extends LoadFlightProps {
+  readonly load: Load;
+  readonly leg: number;
+}
+
+/** Positions and balance move together: what is tried shows in both before it is kept. */
+const Cabin = ({ flight, load, acts, calendar, leg }: CabinProps) => {
+  const kept = placedOf(load.sheet.drums);
+  const { trial, begin, leave, choose, put } = useTrial(kept, acts);
+  const [tied, setTied] = useState<ReadonlySet<string>>(new Set());
+  const may = useMay();
+  const name = `${load.sheet.legs[leg]!.from}-${load.sheet.legs[leg]!.to}`;
+  const fallback = load.fallbacks.find((each) => each.leg === leg);
+  const moments = (trial?.standing ?? load).moments;
+  const words = balanceWords(moments, name);
+  const keep = async () => {
+    if (trial !== null && (await acts.setPositions.run(trial.placed)) !== undefined) leave();
+  };
+  const toggle = (drum: string) => {
+    const next = new Set(tied);
+    if (!next.delete(drum)) next.add(drum);
+    setTied(next);
+  };
+  return (
+    <>
+      <div className="load-positions">
+        <h2>
+          Positions <small>arm in inches aft of the datum, nose to the left</small>
+        </h2>
+        {flight.cabin !== null && (
+          <PositionsPlan
+            cabin={flight.cabin}
+            sheet={load.sheet}
+            placed={trial?.placed ?? kept}
+            leave={leftWhenSoft(load)}
+            note={flight.type.note}
+            chosen={trial?.chosen ?? null}
+            onChoose={trial === null ? null : choose}
+            tied={tied}
+            onTied={toggle}
+          />
+        )}
+        {trial === null ? (
+          <LoadActs
+            {...{ flight, fallback, acts }}
+            mayAmend={may('approve flight', 'decide')}
+            mayMove={may('load', 'enter')}
+            onMove={begin}
+          />
+        ) : (
+          <Moving
+            {...{ trial, kept }}
+            balance={words}
+            busy={acts.isSending}
+            onTry={put}
+            onKeep={() => void keep()}
+            onLeave={leave}
+          />
+        )}
+        {may('assign crew', 'decide') && <Commander flight={flight} acts={acts} />}
+      </div>
+      <div className="load-envelope">
+        <h2>Balance</h2>
+        <div className="chart">
+          <BalanceChart
+            type={flight.type}
+            marks={marksOf(moments, name, load.bars[leg]!)}
+            fallback={
+              trial === null && fallback !== undefined ? fallbackMarks(fallback, name, load.bars[leg]!) : []
+            }
+            words={words}
+          />
+        </div>
+        <p>{words}</p>
+        <Reported flight={flight} calendar={calendar} />
+      </div>
+    </>
+  );
+};
+
+/** Somebody was quicker: who, what and when. Otherwise the server's own words. */
+const Refused = ({ flight, acts: { problem }, calendar }: LoadFlightProps) =>
+  problem?.kind === 'stale-version' ? (
+    <MessageLine
+      what={`${flight.changedByName} was first: ${flight.lastAct}, ${calendar.when(flight.changedAt)}`}
+      why="What you pressed was not sent."
+      next="The page shows the flight as it is now."
+    />
+  ) : (
+    <ProblemLine problem={problem} />
+  );

@@ -1,0 +1,206 @@
+import { z } from 'zod';
+
+const surface = z.enum(['dry', 'damp', 'soft', 'closed']);
+
+const momentSchema = z.object({
+  leg: z.string(),
+  moment: z.enum(['ramp', 'zero fuel', 'take-off', 'landing']),
+  armIn: z.number(),
+  forwardIn: z.number().nullable(),
+  aftIn: z.number().nullable(),
+  inside: z.boolean(),
+});
+
+export type Moment = z.output<typeof momentSchema>;
+
+const placedSchema = z.object({ drum: z.string(), position: z.string() });
+
+export type Placed = z.output<typeof placedSchema>;
+
+export const standingSchema = z.object({
+  holds: z.boolean(),
+  faults: z.array(z.string()),
+  moments: z.array(momentSchema),
+  mend: z.object({ words: z.string(), positions: z.array(placedSchema) }).nullable(),
+});
+
+export type Standing = z.output<typeof standingSchema>;
+
+const limitSchema = z.object({
+  name: z.string(),
+  place: z.string().nullable(),
+  surface: surface.nullable(),
+  moment: z.enum(['zero fuel', 'take-off', 'landing']),
+  limitLb: z.number(),
+  spareLb: z.number(),
+  holds: z.boolean(),
+  binds: z.boolean(),
+});
+
+export type Limit = z.output<typeof limitSchema>;
+
+const barSchema = z.object({
+  operatingLb: z.number(),
+  load: z.array(z.object({ name: z.string(), kg: z.number(), lb: z.number(), isDrum: z.boolean() })),
+  fuelOnLandingLb: z.number(),
+  tripLb: z.number(),
+  limits: z.array(limitSchema),
+  forbiddenBy: z.string().nullable(),
+  forbiddenWhenSoft: z.string().nullable(),
+  drums: z.number(),
+  drumPositions: z.number(),
+  relax: z.string(),
+});
+
+export type Bar = z.output<typeof barSchema>;
+
+const leaveSchema = z.object({ words: z.string(), canLeaveLoaded: z.boolean() });
+
+const legSchema = z.object({
+  from: z.string(),
+  to: z.string(),
+  distanceNm: z.number(),
+  surface,
+  passengers: z.number(),
+  goBack: z.object({
+    place: z.string(),
+    tailwindLimitKt: z.number().nullable(),
+    committalPoint: z.string().nullable(),
+    leaveAgain: leaveSchema.nullable(),
+    leaveAgainSoft: leaveSchema.nullable(),
+    lines: z.array(z.string()),
+  }),
+  particulars: z.array(z.object({ label: z.string(), value: z.string().nullable() })),
+  passengersAndDrums: z.object({ allowed: z.boolean(), words: z.string().nullable() }),
+});
+
+export type SheetLeg = z.output<typeof legSchema>;
+
+const sheetDrumSchema = z.object({
+  position: z.string(),
+  number: z.string(),
+  batch: z.string(),
+  grossKg: z.number(),
+  lb: z.number(),
+  leaveAt: z.string(),
+});
+
+export type SheetDrum = z.output<typeof sheetDrumSchema>;
+
+const sheetSchema = z.object({
+  drums: z.array(sheetDrumSchema),
+  cargo: z.array(
+    z.object({
+      name: z.string(),
+      place: z.string().nullable(),
+      kg: z.number(),
+      lb: z.number(),
+      firstLeg: z.number(),
+      lastLeg: z.number(),
+    }),
+  ),
+  legs: z.array(legSchema),
+  fuelWords: z.string(),
+  assumptions: z.string(),
+  cautions: z.array(z.string()),
+  checkCode: z.string(),
+  replacesWords: z.string().nullable(),
+});
+
+const fallbackSchema = z.object({
+  leg: z.number(),
+  place: z.string(),
+  take: z.number().nullable(),
+  leave: z.array(z.string()),
+  moves: z.array(z.string()),
+  words: z.string(),
+  moments: z.array(momentSchema),
+  drumsLb: z.number(),
+});
+
+export type Fallback = z.output<typeof fallbackSchema>;
+
+const loadSchema = standingSchema.extend({
+  sheet: sheetSchema,
+  bars: z.array(barSchema),
+  fallbacks: z.array(fallbackSchema),
+});
+
+export type Load = z.output<typeof loadSchema>;
+
+const cabinSchema = z.object({
+  configuration: z.string(),
+  positions: z.array(
+    z.object({ id: z.string(), armIn: z.number(), limitLb: z.number(), unloadOrder: z.number() }),
+  ),
+});
+
+export type Cabin = z.output<typeof cabinSchema>;
+
+/** GET /api/flights/:id/sheet. */
+export const answerSchema = z.object({
+  id: z.string(),
+  kind: z.string(),
+  state: z.string(),
+  version: z.number(),
+  revision: z.number(),
+  needsDecision: z.string().nullable(),
+  date: z.string(),
+  departs: z.string(),
+  aircraft: z.string(),
+  pilot: z.string().nullable(),
+  route: z.array(z.string()),
+  lastAct: z.string(),
+  changedAt: z.string(),
+  changedByName: z.string(),
+  type: z.object({
+    id: z.string(),
+    note: z.string().nullable(),
+    maxZeroFuelLb: z.number(),
+    envelope: z.array(z.object({ weightLb: z.number(), forwardIn: z.number(), aftIn: z.number() })),
+  }),
+  cabin: cabinSchema.nullable(),
+  load: loadSchema.nullable(),
+  why: z.string().nullable(),
+  toFill: z.number(),
+  nextOldest: z.array(
+    z.object({
+      place: z.string(),
+      drum: z.object({ number: z.string(), batch: z.string(), kg: z.number() }).nullable(),
+    }),
+  ),
+  asPlanned: z.array(
+    z.object({
+      place: z.string(),
+      printedArrivalLb: z.number(),
+      takeoffLimitLb: z.number(),
+      printedOverLb: z.number(),
+    }),
+  ),
+  planningKg: z.number(),
+  crew: z.array(z.object({ id: z.string(), whyNot: z.string().nullable() })),
+  stops: z.array(z.object({ place: z.string(), drums: z.array(z.string()) })),
+  reported: z.array(z.object({ place: z.string(), state: surface, at: z.string(), by: z.string() })),
+  crewsSaid: z.array(
+    z.object({ flight: z.string(), kind: z.string(), at: z.string(), by: z.string(), words: z.string() }),
+  ),
+  toleranceLb: z.number().nullable(),
+});
+
+export type LoadedFlight = z.output<typeof answerSchema>;
+
+/** POST /api/flights/:id/totals. */
+export const totalsSchema = z.object({
+  of: z.enum(['load', 'take-off weight']),
+  agrees: z.boolean(),
+  differenceLb: z.number(),
+  words: z.string(),
+  slips: z.array(z.object({ kind: z.string(), title: z.string(), words: z.string() })),
+  advice: z.string(),
+  bySheetLb: z.number(),
+  typedLb: z.number(),
+  toleranceLb: z.number(),
+  roundingWords: z.string().nullable(),
+});
+
+export type Totals = z.output<typeof totalsSchema>;

@@ -1,0 +1,86 @@
+import type { LoadedFlight, Totals } from './load-read.js';
+
+export interface TwoTotals {
+  readonly load: Totals | undefined;
+  readonly takeOff: Totals | undefined;
+}
+
+/** What stands on the form under the totals. */
+export interface Signatures {
+  readonly loadedBy: string;
+  readonly checkedBy: string;
+  /** Who accepts a difference, and why; empty: nobody does. */
+  readonly signedBy: string;
+  readonly reason: string;
+}
+
+export const unsigned: Signatures = { loadedBy: '', checkedBy: '', signedBy: '', reason: '' };
+
+/** The pairs that lie further apart than the operator allows. */
+export const apart = ({ load, takeOff }: TwoTotals): readonly Totals[] =>
+  [load, takeOff].flatMap((pair) => (pair === undefined || pair.agrees ? [] : [pair]));
+
+const isSigned = ({ signedBy, reason }: Signatures): boolean =>
+  signedBy.trim() !== '' && reason.trim().length >= 3;
+
+/** Why the flight cannot be called loaded yet; undefined: it can. */
+export const loadedOff = (
+  flight: Pick<LoadedFlight, 'state' | 'toleranceLb'>,
+  totals: TwoTotals,
+  signatures: Signatures,
+): string | undefined => {
+  if (flight.state !== 'given')
+    return `Loaded is off: the flight is ${flight.state}; it has to be given first.`;
+  if (flight.toleranceLb === null)
+    return 'Loaded is off: nobody has said by how much two totals may differ. The policy in Set-up says it.';
+  if (totals.load === undefined) return 'Loaded is off: the load is not added by hand yet.';
+  if (totals.takeOff === undefined)
+    return 'Loaded is off: the take-off weight by the aircraft is not typed yet.';
+  const [first] = apart(totals);
+  if (first !== undefined && !isSigned(signatures))
+    return `Loaded waits: the two totals differ by ${first.differenceLb.toLocaleString('en-GB')} lb. Add both again, or the commander signs with the reason.`;
+  if (signatures.loadedBy.trim() === '') return 'Loaded is off: who loaded it is not written.';
+  if (signatures.checkedBy.trim() === '') return 'Loaded is off: who checked it is not written.';
+  return undefined;
+};
+
+interface Loading {
+  readonly flight: LoadedFlight;
+  readonly totals: TwoTotals;
+  readonly signatures: Signatures;
+  readonly bySoftFigures: boolean;
+  readonly at: string;
+  readonly idOf: (drum: string) => string;
+}
+
+/** The report that makes the flight loaded, as the server reads it. */
+export const loadReport = ({ flight, totals, signatures, bySoftFigures, at, idOf }: Loading) => {
+  const { load, takeOff } = totals;
+  if (load === undefined || takeOff === undefined || flight.load === null)
+    throw new Error('not both totals are typed');
+  const { loadedBy, checkedBy, signedBy, reason } = signatures;
+  return {
+    kind: 'load',
+    flight: flight.id,
+    happenedAt: at,
+    writtenAt: at,
+    means: 'screen',
+    version: flight.version,
+    witnesses: [`loaded by ${loadedBy.trim()}`, `checked by ${checkedBy.trim()}`],
+    totals: {
+      load: { bySheetLb: load.bySheetLb, byHandLb: load.typedLb },
+      takeOff: { bySheetLb: takeOff.bySheetLb, byAircraftLb: takeOff.typedLb },
+    },
+    drums: flight.load.sheet.drums.map(({ number, leaveAt }) => ({
+      movement: idOf(number),
+      drum: number,
+      to: leaveAt,
+    })),
+    ...(apart(totals).length > 0 ? { signed: { by: signedBy.trim(), reason: reason.trim() } } : {}),
+    bySoftFigures,
+  };
+};
+
+/** A typed total as whole pounds; undefined: it is none yet. */
+export const poundsTyped = (typed: string): number | undefined =>
+  /^\d{1,3}(,?\d{3})*$|^\d+$/.test(typed.trim()) ? Number(typed.replaceAll(',', '')) : undefined;

@@ -1,0 +1,56 @@
+import type { Cabin, Fallback, Load, LoadedFlight, Placed, SheetDrum } from './load-read.js';
+
+/** Drums as they are shown to stand: as kept, or as somebody is trying. */
+export const placedOf = (drums: readonly SheetDrum[]): readonly Placed[] =>
+  drums.map(({ number, position }) => ({ drum: number, position }));
+
+/** What stands in two places changes over; a drum and an empty place: it goes there. */
+export const exchanged = (placed: readonly Placed[], one: string, other: string): readonly Placed[] =>
+  placed.map(({ drum, position }) => ({
+    drum,
+    position: position === one ? other : position === other ? one : position,
+  }));
+
+export const isSame = (one: readonly Placed[], other: readonly Placed[]): boolean =>
+  one.every(({ drum, position }) => other.some((each) => each.drum === drum && each.position === position));
+
+/** "0451 to R1L, 0452 to R1R": what a person would have to carry. */
+export const moveWords = (before: readonly Placed[], after: readonly Placed[]): string =>
+  after
+    .filter(({ drum, position }) => before.find((each) => each.drum === drum)?.position !== position)
+    .map(({ drum, position }) => `${drum} to ${position}`)
+    .join(', ');
+
+/** The rows of a cabin from the nose, each with its places: right side above, middle, left side below. */
+export const rowsOf = ({ positions }: Cabin): readonly (readonly Cabin['positions'][number][])[] => {
+  const arms = [...new Set(positions.map(({ armIn }) => armIn))].sort((a, b) => a - b);
+  return arms.map((arm) =>
+    positions.filter(({ armIn }) => armIn === arm).sort((a, b) => sideOf(a.id) - sideOf(b.id)),
+  );
+};
+
+/** By the last letter of its name, as types are drawn: R, C, L. */
+export const sideOf = (id: string): number => ({ R: 0, C: 1, L: 2 })[id.slice(-1)] ?? 1;
+
+/** Drums that stay when a strip is soft. */
+export const leftWhenSoft = ({ fallbacks }: Load): ReadonlySet<string> =>
+  new Set(fallbacks.flatMap(({ leave }) => leave));
+
+/** "Take 4: leave 0451, 0452", or that none may go. */
+export const takeWords = ({ take, leave }: Fallback): string =>
+  take === null || take === 0 ? 'Do not go' : `Take ${take}: leave ${leave.join(', ')}`;
+
+/** The stops with fewer drums, named one by one, as an amendment. */
+export const withoutDrums = ({ stops }: LoadedFlight, leave: readonly string[]) =>
+  stops
+    .map(({ place, drums }) => ({ place, numbers: drums.filter((drum) => !leave.includes(drum)) }))
+    .filter(({ numbers }) => numbers.length > 0)
+    .map(({ place, numbers }) => ({ place, drums: numbers.length, numbers }));
+
+/** One drum in the place of another. */
+export const withOther = ({ stops }: LoadedFlight, drum: string, other: string) =>
+  stops.map(({ place, drums }) => ({
+    place,
+    drums: drums.length,
+    numbers: drums.map((each) => (each === drum ? other : each)),
+  }));
