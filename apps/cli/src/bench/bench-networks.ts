@@ -20,7 +20,7 @@ export function runNetwork(task: NetworkTask): Promise<NetworkRun> {
   });
 }
 
-/** The runs as a table: first plan, best at each mark, plan, bound, gap, seconds, memory; the mean gap below. */
+/** The runs as a table: first plan, best at each mark, plan, bound, gap, seconds, core seconds, longest silence, memory; the mean gap below. */
 export function networkLines(runs: readonly NetworkRun[]): string[] {
   const reached = marks.filter((mark) =>
     runs.some((run) => run.bestAt.some(({ seconds }) => seconds === mark)),
@@ -39,6 +39,8 @@ export function networkLines(runs: readonly NetworkRun[]): string[] {
         { head: 'bound', align: 'right' },
         { head: 'gap', align: 'right' },
         { head: 'seconds', align: 'right' },
+        { head: 'core s', align: 'right' },
+        { head: 'silent', align: 'right' },
         { head: 'memory', align: 'right' },
         { head: 'checker' },
       ],
@@ -56,6 +58,8 @@ export function networkLines(runs: readonly NetworkRun[]): string[] {
         run.bound === null ? '-' : printNumber(run.bound),
         run.gap === null ? '-' : percent(run.gap, 2),
         printNumber(run.seconds, 1),
+        printNumber(run.coreSeconds, 1),
+        `${printNumber(run.longestSilenceSeconds, 2)} s`,
         `${printNumber(run.memoryMegabytes)} MB`,
         run.faults.length === 0 ? 'no fault' : run.faults[0]!,
       ]),

@@ -23,7 +23,11 @@ export interface NetworkRun {
   readonly seconds: number;
   readonly faults: readonly string[];
   readonly memoryMegabytes: number;
+  /** Of all cores together. */
+  readonly coreSeconds: number;
+  /** Longest time without news of the solve, from its first news on. */
+  readonly longestSilenceSeconds: number;
   readonly proof: Proof;
 }
 
-export const marks = [5, 15, 30, 60, 140] as const;
+export const marks = [5, 15, 25, 30, 60, 90, 140, 170] as const;

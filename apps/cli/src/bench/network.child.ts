@@ -41,6 +41,8 @@ async function run({ file, seconds, seed, threads }: NetworkTask): Promise<Netwo
     seconds: elapsed(),
     faults: faults.map((fault) => `${fault.where}: ${fault.what}`),
     memoryMegabytes: process.resourceUsage().maxRSS / 1024,
+    coreSeconds: coreSeconds(),
+    longestSilenceSeconds: longestSilence([...history.map((news) => news.seconds), elapsed()]),
     proof: outcome.proof,
   };
 }
@@ -51,3 +53,11 @@ function bestAt(history: readonly Progress[], until: number): NetworkRun['bestAt
     return mark <= until && known.length > 0 ? [{ seconds: mark, cost: Math.min(...known) / 100 }] : [];
   });
 }
+
+function coreSeconds(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
+}
+
+const longestSilence = (at: readonly number[]): number =>
+  at.slice(1).reduce((longest, seconds, before) => Math.max(longest, seconds - at[before]!), 0);
