@@ -4,7 +4,7 @@ import { Button, MessageLine, ProblemLine } from '../../ui/index.js';
 import { AmendForm } from './amend-form.js';
 import type { Card } from './card-read.js';
 import { lastActWords } from './card-words.js';
-import { canBeLetGo, type FormName, openActs } from './flight-acts.js';
+import { canBeLetGo, type FormName, isFormOpen, openActs } from './flight-acts.js';
 import { KeepForm } from './keep-form.js';
 import { LetGoForm } from './let-go-form.js';
 import { ReasonForm } from './reason-form.js';
@@ -36,7 +36,7 @@ export const CardActs = ({ flight, card, week, calendar }: CardActsProps) => {
   return (
     <div className="card-acts">
       <Refused acts={acts} flight={flight} tried={tried} when={calendar.when} />
-      {form === undefined ? (
+      {form === undefined || !isFormOpen(form, flight) ? (
         <PressActs flight={flight} card={card} acts={acts} run={run} open={open} />
       ) : (
         <OpenForm

@@ -28,6 +28,23 @@ export const openActs = ({
   keep: needsDecision !== null && ['offered', 'approved', 'given'].includes(state),
 });
 
+/** A form that was open stays only while its act is open: somebody else may have been quicker. */
+export const isFormOpen = (form: FormName, flight: Pick<WeekFlight, 'state' | 'needsDecision'>): boolean => {
+  const can = openActs(flight);
+  switch (form) {
+    case 'decline':
+      return can.decline;
+    case 'call off':
+      return can.callOff;
+    case 'amend':
+      return can.amend;
+    case 'let go':
+      return can.letGo;
+    case 'keep':
+      return can.keep;
+  }
+};
+
 /** Flights that can be let go together. */
 export const canBeLetGo = (flights: readonly WeekFlight[]): readonly WeekFlight[] =>
   flights.filter((flight) => openActs(flight).letGo);

@@ -10,7 +10,7 @@ import {
   roomWords,
   weighedWords,
 } from './card-words.js';
-import { openActs, reasonText } from './flight-acts.js';
+import { isFormOpen, openActs, reasonText } from './flight-acts.js';
 import { gapScale } from './gap-scale.js';
 import { exampleBooked, exampleFlight } from './week-example.js';
 
@@ -136,6 +136,12 @@ describe('the acts', () => {
     expect(open('given', 'soft')).toEqual(['amend', 'callOff', 'letGo', 'keep']);
     expect(open('away')).toEqual([]);
     expect(open('declined')).toEqual([]);
+  });
+
+  it('a form goes away when somebody else has been quicker', () => {
+    expect(isFormOpen('decline', { state: 'offered', needsDecision: null })).toBe(true);
+    expect(isFormOpen('decline', { state: 'approved', needsDecision: null })).toBe(false);
+    expect(isFormOpen('keep', { state: 'approved', needsDecision: null })).toBe(false);
   });
 
   it('a reason is a word of the list; Other wants a few words', () => {

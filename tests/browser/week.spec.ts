@@ -1,0 +1,293 @@
+import { randomUUID } from 'node:crypto';
+import type { WeekAnswer, WeekFlight } from '@drumline/contract';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
+import type { Client } from '../../apps/server/src/testing/client.js';
+import { expectAccessible } from './testing/expect-accessible.js';
+import { openOffice } from './testing/open-office.js';
+
+const office = openOffice({ own: true });
+let dispatcher: Client;
+let manager: Client;
+
+// A plan of two seconds is enough: what is shown is asked of the server, not expected of the solver.
+beforeAll(async () => {
+  dispatcher = await office.api('dispatcher');
+  manager = await office.api('operations manager');
+  const id = randomUUID();
+  await dispatcher.put(`/api/plans/${id}`, { seconds: 2, seed: 3 });
+  const isSolved = async () =>
+    (await dispatcher.get<{ state: string }>(`/api/plans/${id}`)).body.state === 'solved';
+  await vi.waitUntil(isSolved, { timeout: 90_000, interval: 500 });
+  expect((await dispatcher.post(`/api/plans/${id}/accept`, {})).status).toBe(200);
+});
+
+const week = async (): Promise<WeekAnswer> => (await dispatcher.get<WeekAnswer>('/api/week')).body;
+
+/** The flight as it is now that the test can work on; each test takes another. */
+const taken = new Set<string>();
+const takeOffered = async (is: (flight: WeekFlight) => boolean = () => true): Promise<WeekFlight> => {
+  const flight = (await week()).flights.find(
+    (each) => each.state === 'offered' && each.kind === 'positioning' && !taken.has(each.id) && is(each),
+  );
+  if (flight === undefined) throw new Error('the plan offers no such flight');
+  taken.add(flight.id);
+  return flight;
+};
+
+const act = (who: Client, { id, revision }: WeekFlight, name: string, body: object = {}) =>
+  who.post(`/api/flights/${id}/${name}`, body, { headers: { 'If-Match': `"${revision}"` } });
+
+const openWeek = async (at?: { width: number; height: number }, flight = ''): Promise<Page> => {
+  const page = await office.signIn('dispatcher', at);
+  await page.goto(`/week/${flight}`);
+  await page.getByRole('grid').waitFor();
+  return page;
+};
+
+const cardOf = (page: Page) => page.getByRole('complementary', { name: 'Decision card' });
+const boxOf = (page: Page, id: string) =>
+  page.getByRole('grid').getByRole('button', { name: new RegExp(`\\b${id}\\b`) });
+
+const thousands = (amount: number): string => amount.toLocaleString('en-GB');
+
+describe('the board', () => {
+  it('has every flight as a box, and the cost as a sum that adds up', async () => {
+    const page = await openWeek();
+    const { flights, cost } = await week();
+    for (const { id, drums, drumsPossible } of flights)
+      await boxOf(page, id).getByText(`${drums} of ${drumsPossible}`).waitFor();
+    const parts = [cost.flight, cost.fuel, cost.handling].map((cents) => Math.round(cents / 100));
+    for (const part of parts)
+      await page
+        .getByText(`${thousands(part)} cr`)
+        .first()
+        .waitFor();
+    const whole = parts.reduce((sum, part) => sum + part, 0);
+    await page.getByText(`= ${thousands(whole)} cr`).waitFor();
+    await expectAccessible(page);
+  });
+
+  it('hatches days on which nobody flies and aircraft that are out, each with its reason', async () => {
+    const page = await openWeek();
+    await page.getByText('No flying day').first().waitFor();
+    await page.getByText('Out: scheduled inspection').first().waitFor();
+  });
+
+  it('says how many drums a strip unloads of its limit', async () => {
+    const page = await openWeek();
+    const { landings } = await week();
+    const [full] = landings.filter(({ drums, limitDrums }) => drums !== limitDrums);
+    await page
+      .getByRole('row', { name: /Drums landed/ })
+      .getByText(`${full!.place} ${full!.drums} of ${full!.limitDrums}`)
+      .first()
+      .waitFor();
+  });
+
+  it('is walked with the arrows as one stop of Tab; Enter goes into the card, Esc comes back', async () => {
+    const page = await openWeek();
+    const { flights } = await week();
+    const [first] = flights;
+    await boxOf(page, first!.id).focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowLeft');
+    expect(await page.locator('[role=grid] [tabindex="0"]').count()).toBe(1);
+    await boxOf(page, first!.id).focus();
+    await page.keyboard.press('Enter');
+    await cardOf(page)
+      .getByRole('heading', { level: 2, name: new RegExp(first!.id) })
+      .waitFor();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('week-card');
+    expect(page.url()).toContain(`/week/${first!.id}`);
+    await page.keyboard.press('Escape');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('data-flight'))).toBe(first!.id);
+  });
+
+  it('shows other days, and two weeks at once, and keeps the picture meanwhile', async () => {
+    const page = await openWeek();
+    await page.keyboard.press('w');
+    await page.getByRole('columnheader', { name: /Sun 27/ }).waitFor();
+    await page.keyboard.press(']');
+    await page
+      .getByRole('columnheader', { name: /Mon 28|Sun 4/ })
+      .first()
+      .waitFor();
+    await page.getByText('Checking...').waitFor({ state: 'detached' });
+  });
+
+  it('is readable in dim, at 1024 and on a phone', async () => {
+    const page = await openWeek({ width: 1024, height: 768 });
+    await cardOf(page).getByText('Cost in three parts').waitFor();
+    await expectAccessible(page);
+    await page.evaluate(() => {
+      document.documentElement.dataset.ground = 'dim';
+    });
+    await expectAccessible(page);
+    await page.setViewportSize({ width: 400, height: 800 });
+    await expectAccessible(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(400);
+  });
+
+  it('is printed on one landscape page', async () => {
+    const page = await openWeek();
+    await cardOf(page).getByText('Cost in three parts').waitFor();
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    expect(pdf).toMatch(/\/MediaBox \[0 0 84[12](\.\d+)? 59[45](\.\d+)?\]/);
+  });
+});
+
+describe('the card', () => {
+  it('is approved and given by key', async () => {
+    const flight = await takeOffered();
+    const page = await openWeek(undefined, flight.id);
+    const card = cardOf(page);
+    for (const label of [
+      'For',
+      'Heard',
+      'Load',
+      'Limits',
+      'Unload or stay',
+      'Crew',
+      'If declined',
+      'Go back if',
+      'Instead',
+    ])
+      await card
+        .getByRole('term')
+        .filter({ hasText: new RegExp(`^${label}`) })
+        .waitFor();
+    await page.keyboard.press('a');
+    await card.getByText(/Approved$/).waitFor();
+    await boxOf(page, flight.id)
+      .getByText(/Approved$/)
+      .waitFor();
+    await page.keyboard.press('g');
+    await card.getByText(/Given$/).waitFor();
+    await expectAccessible(page);
+  });
+
+  it('says what follows before a flight is declined, and wants a reason', async () => {
+    const flight = await takeOffered();
+    const { body: consequence } = await dispatcher.get<{ ifDeclined: string }>(
+      `/api/flights/${flight.id}/consequence`,
+    );
+    const page = await openWeek(undefined, flight.id);
+    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    await page.keyboard.press('d');
+    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    await form.getByText(consequence.ifDeclined).waitFor();
+    await form.getByText('Choose a reason first').waitFor();
+    await form.getByLabel('Reason').selectOption('Weather');
+    await form.getByLabel('More').fill('cloud on the pass');
+    await expectAccessible(page);
+    await page.keyboard.press('Enter');
+    await cardOf(page).getByText('Weather: cloud on the pass').waitFor();
+    await boxOf(page, flight.id).getByText('Declined').waitFor();
+  });
+
+  it('says what an amendment breaks while it is typed, and what does not', async () => {
+    const flight = await takeOffered(({ drums, route }) => drums > 1 && route.length === 3);
+    const page = await openWeek(undefined, flight.id);
+    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    await page.keyboard.press('m');
+    const form = page.getByRole('form', { name: `Amend ${flight.id}` });
+    const drums = form.getByLabel('Drums, stop 1');
+    await drums.fill('9');
+    await form.getByText('Breaks:').first().waitFor();
+    await form.getByText('It would break a limit: see above.').waitFor();
+    await drums.fill(String(flight.drums - 1));
+    await form.getByText('Nothing breaks.').waitFor();
+    await expectAccessible(page);
+    await drums.press('Enter');
+    await boxOf(page, flight.id)
+      .getByText(`${flight.drums - 1} of`)
+      .waitFor();
+  });
+
+  it('is held in place, and free to move again', async () => {
+    const flight = await takeOffered();
+    const page = await openWeek(undefined, flight.id);
+    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    await page.keyboard.press('h');
+    await cardOf(page).getByText('Held in place').waitFor();
+    await cardOf(page).getByRole('button', { name: 'Free to move' }).click();
+    await cardOf(page).getByRole('button', { name: 'Hold in place' }).waitFor();
+  });
+
+  it('lets several flights go in one named action', async () => {
+    const flights = [await takeOffered(), await takeOffered()];
+    for (const flight of flights) expect((await act(manager, flight, 'approve')).status).toBe(200);
+    const page = await openWeek(undefined, flights[0]!.id);
+    await cardOf(page)
+      .getByText(/Approved$/)
+      .waitFor();
+    await page.keyboard.press('l');
+    const form = page.getByRole('form', { name: 'Let go' });
+    await form.getByText('In the name of Demo dispatcher.').waitFor();
+    await form.getByLabel(new RegExp(`^${flights[1]!.id} approved`)).check();
+    await form.getByLabel('Why').fill('XLOR is soft');
+    await form.getByRole('button', { name: 'Let go 2 flights' }).click();
+    for (const { id } of flights) await boxOf(page, id).getByText('Offered').waitFor();
+  });
+
+  it('tells who was quicker, and that nothing was sent', async () => {
+    const flight = await takeOffered();
+    const page = await openWeek(undefined, flight.id);
+    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    await page.keyboard.press('d');
+    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    await form.getByLabel('Reason').selectOption('Weather');
+    // The page does not hear of it in the meantime.
+    await page.route('**/api/changes', (route) => route.fulfill({ status: 304 }));
+    expect((await act(manager, flight, 'approve')).status).toBe(200);
+    await page.route('**/decline', async (route) => {
+      await page.unroute('**/api/changes');
+      await route.continue();
+    });
+    await form.getByRole('button', { name: `Decline ${flight.id}` }).click();
+    const alert = cardOf(page).getByRole('alert');
+    await alert.waitFor();
+    await alert.getByText(`${flight.id} was approved by operations-manager at`).waitFor();
+    await alert.getByText('Your Decline was not sent.').waitFor();
+    await form.waitFor({ state: 'detached' });
+  });
+
+  it('of a strip that went soft says so, with the drums that may still go', async () => {
+    const { flights, aircraft } = await week();
+    const typeOf = (tail: string) => aircraft.find((each) => each.tail === tail)?.type;
+    const flight = flights.find(
+      ({ route, aircraft: tail, drums, state }) =>
+        state !== 'declined' &&
+        route.includes('XLOR') &&
+        typeOf(tail) === 'A' &&
+        drums === 5 &&
+        route.length === 3,
+    );
+    if (flight === undefined) throw new Error('the plan flies no five drums to XLOR with type A');
+    await dispatcher.put(`/api/surface-reports/${randomUUID()}`, {
+      place: 'XLOR',
+      state: 'soft',
+      at: '2027-06-14T06:00Z',
+      by: 'strip helper',
+      untilDate: '2027-06-20',
+    });
+    const page = await openWeek(undefined, flight.id);
+    const card = cardOf(page);
+    await card.getByText('XLOR landing, soft: binds').waitFor();
+    // 5 drums of type A: 315 lb over the soft landing limit of 6,450 lb, so 4 go (the payload check of the demo).
+    await card.getByText('315 lb over').waitFor();
+    await card.getByRole('button', { name: 'Amend to 4 drums' }).click();
+    await boxOf(page, flight.id).getByText('4 of').waitFor();
+    await page.getByText('Changed since the plan').waitFor();
+  });
+});
+
+it('who only looks on sees the card without its acts', async () => {
+  const page = await office.signIn('storekeeper');
+  await page.goto('/week');
+  await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+  expect(await cardOf(page).getByRole('button').count()).toBe(0);
+});
