@@ -130,6 +130,7 @@ interface ComparedProps {
 const Compared = ({ plan, found, differences, calendar }: ComparedProps) => {
   const currency = useSettings().value?.data.currency ?? '';
   const { fullName } = useMe();
+  const numbers = new Map(plan.accepted?.flights.map(({ planned, flight }) => [planned, flight]));
   return (
     <>
       <p className="compare-finding">{findingOf(differences, currency)}</p>
@@ -137,7 +138,7 @@ const Compared = ({ plan, found, differences, calendar }: ComparedProps) => {
       <div className="work-and-side compare">
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}
         <section className="work" aria-label="Differences" tabIndex={0}>
-          <DifferenceList differences={differences} day={calendar.day} currency={currency} />
+          <DifferenceList {...{ differences, currency, numbers }} day={calendar.day} />
           <PlanNotes found={found} differences={differences} calendar={calendar} />
         </section>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}

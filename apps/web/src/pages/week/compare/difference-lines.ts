@@ -30,11 +30,18 @@ export interface DifferenceGroup {
 /** "Tue 15" of a day. */
 type DayWords = (date: string) => string;
 
+/** Of the flights of an accepted plan, by the number they had in it. */
+type Numbers = ReadonlyMap<string, string>;
+
 type Unnumbered = Omit<DifferenceLine, 'number' | 'flightCost'> & { readonly cents: number | null };
 
 /** The fixed groups, always all five, with line numbers through all of them and costs that add up as printed. */
-export const differenceGroups = (differences: Differences, day: DayWords): readonly DifferenceGroup[] => {
-  const told = telling(differences, day);
+export const differenceGroups = (
+  differences: Differences,
+  day: DayWords,
+  numbers: Numbers = new Map(),
+): readonly DifferenceGroup[] => {
+  const told = telling(differences, day, numbers);
   const groups: readonly (readonly [DifferenceGroup['name'], number, readonly Unnumbered[]])[] = [
     ['Removed', differences.removed.length, differences.removed.map(told.removed)],
     ['Moved', differences.moved.length, differences.moved.map(told.changed)],
@@ -54,10 +61,11 @@ export const differenceGroups = (differences: Differences, day: DayWords): reado
   }));
 };
 
-const telling = ({ faults, lastOfferedDay }: Differences, day: DayWords) => {
+const telling = ({ faults, lastOfferedDay }: Differences, day: DayWords, numbers: Numbers) => {
   const faultOf = (flight: ComparedFlight) => faults.find((fault) => fault.flight === flight.id)?.text;
   const isIdea = (flight: ComparedFlight) => flight.date > lastOfferedDay;
-  const numberOf = (flight: ComparedFlight) => (/^P\d+$/.test(flight.id) ? null : flight.id);
+  const numberOf = (flight: ComparedFlight) =>
+    numbers.get(flight.id) ?? (/^P\d+$/.test(flight.id) ? null : flight.id);
   return {
     removed: (flight: ComparedFlight): Unnumbered => ({
       flight: numberOf(flight),

@@ -7,11 +7,13 @@ interface DifferenceListProps {
   readonly differences: Differences;
   readonly day: (date: string) => string;
   readonly currency: string;
+  /** Of the flights of an accepted plan. */
+  readonly numbers: ReadonlyMap<string, string>;
 }
 
 /** Removed, Moved, Added, Drums changed, Same: always all five, with line numbers to talk by. */
-export const DifferenceList = ({ differences, day, currency }: DifferenceListProps) => {
-  const groups = differenceGroups(differences, day);
+export const DifferenceList = ({ differences, day, currency, numbers }: DifferenceListProps) => {
+  const groups = differenceGroups(differences, day, numbers);
   const lines = groups.flatMap((group) => group.lines);
   const sum = (of: (line: DifferenceLine) => number | null) =>
     lines.reduce((total, line) => total + (of(line) ?? 0), 0);

@@ -3,6 +3,7 @@ import { wholeMoney } from './add-up.js';
 import { differenceGroups } from './difference-lines.js';
 import type { ComparedFlight, Differences, Totals } from './differences-read.js';
 import { findingOf } from './finding.js';
+import { openToLetGo } from './open-to-let-go.js';
 import { totalRows } from './total-rows.js';
 
 const money = (flight: number, fuel: number, handling: number) => ({
@@ -160,6 +161,11 @@ describe('the list of differences', () => {
     });
   });
 
+  it('of an accepted plan have their numbers', () => {
+    const [, , added] = differenceGroups(softTuesday, day, new Map([['P01', 'F017']]));
+    expect(added!.lines.map(({ flight }) => flight)).toEqual(['F017', null]);
+  });
+
   it('marks what is not offered yet, and tells flown flights from those that were left as they were', () => {
     expect(groups[2]!.lines.map(({ isIdea }) => isIdea)).toEqual([false, true]);
     expect(groups[4]!.lines.map(({ flight, was, why }) => [flight, was, why])).toEqual([
@@ -185,5 +191,25 @@ describe('totals', () => {
 
   it('three parts of 33.4 are 33, 34 and 33: together the 100 that are printed', () => {
     expect(wholeMoney([3340, 3340, 3340])).toEqual([33, 34, 33]);
+  });
+});
+
+describe('frozen flights that a plan counts on and that cannot be flown', () => {
+  const broken = { fault: { what: 'XLOR when soft accepts 7,600 lb.', mend: '' }, consequence: '' };
+  const found = { needsDecision: ['F05', 'F06', 'F07'].map((id) => ({ ...broken, flight: id })) };
+  const standing = (id: string, state: string, needsDecision: string | null) => ({
+    id,
+    state,
+    needsDecision,
+  });
+
+  it('stand in the way of Accept until each is let go, kept or called off', () => {
+    const open = openToLetGo(found, [
+      standing('F05', 'given', 'XLOR when soft accepts 7,600 lb.'),
+      standing('F06', 'approved', null),
+      standing('F07', 'offered', 'XLOR when soft accepts 7,600 lb.'),
+      standing('F08', 'approved', 'XHAS is closed.'),
+    ]);
+    expect(open.map(({ id }) => id)).toEqual(['F05']);
   });
 });

@@ -36,10 +36,10 @@ export const LowestLevels = ({ lowest, lastDay }: LowestLevelsProps) => {
             </td>
             <td className="n">
               {each.beforeLitres === each.afterLitres ? (
-                `${figure(each.afterLitres)} L`
+                levelWords(each.afterLitres)
               ) : (
                 <b>
-                  {figure(each.beforeLitres)} &gt; {figure(each.afterLitres)} L
+                  {levelWords(each.beforeLitres)} &gt; {levelWords(each.afterLitres)}
                 </b>
               )}
             </td>
@@ -58,6 +58,9 @@ export const LowestLevels = ({ lowest, lastDay }: LowestLevelsProps) => {
     </table>
   );
 };
+
+/** Below nothing is what could not be drawn. */
+const levelWords = (litres: number): string => (litres < 0 ? 'runs out' : `${figure(litres)} L`);
 
 const wordsOf: Readonly<Record<string, string>> = {
   below: 'proposed below minimum',

@@ -1,9 +1,13 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { useList, useMay } from '../../../api/index.js';
+import { z } from 'zod';
+import { useMay, useRead } from '../../../api/index.js';
 import { Button } from '../../../ui/index.js';
 import { PlanDialog } from './plan-dialog.js';
 import { isUnderWay, listedPlanSchema } from './plan-read.js';
+
+/** A run that is under way is among the latest. */
+const latestSchema = z.object({ items: z.array(listedPlanSchema) });
 
 /** Of the week: plan again, and the plans before. */
 export const PlanActs = () => {
@@ -23,7 +27,7 @@ export const RePlan = ({ kind }: { readonly kind: 'main' | 'plain' }) => {
   const [isOpen, setOpen] = useState(false);
   const [path, navigate] = useLocation();
   const may = useMay();
-  const underWay = useList('/api/plans', listedPlanSchema).value?.find(
+  const underWay = useRead('/api/plans?limit=10', latestSchema).value?.items.find(
     (plan) => isUnderWay(plan) && !path.endsWith(plan.id),
   );
   if (underWay !== undefined)
