@@ -1,0 +1,293 @@
+import { randomUUID } from 'node:crypto';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import type { Client } from '../../apps/server/src/testing/client.js';
+import { expectAccessible } from './testing/expect-accessible.js';
+import { openOffice, signInAt } from './testing/open-office.js';
+
+const office = openOffice({ own: true });
+
+const openDrums = async (page: Page): Promise<void> => {
+  await page.keyboard.press('Alt+4');
+  await page.getByRole('heading', { level: 1, name: 'Drums' }).waitFor();
+};
+
+const find = async (page: Page, digits: string): Promise<void> => {
+  await page.keyboard.press('/');
+  await page.keyboard.type(digits);
+  await page.getByText('1 drum. Enter opens it.').waitFor();
+  await page.keyboard.press('Enter');
+};
+
+/** A plan in force, and one of its flights approved that has drums of J27-041 set aside. */
+const approveAFlightWithTheBatch = async (): Promise<string> => {
+  const manager = await office.api('operations manager');
+  const id = randomUUID();
+  await manager.put(`/api/plans/${id}`, { seconds: 5, seed: 3 });
+  await expect
+    .poll(async () => (await manager.get<{ state: string }>(`/api/plans/${id}`)).body.state, {
+      timeout: 60_000,
+    })
+    .toBe('solved');
+  await manager.post(`/api/plans/${id}/accept`, {});
+  const { flights } = (
+    await manager.get<{ flights: { flight: string }[] }>('/api/holds/consequence?batch=J27-041')
+  ).body;
+  const [{ flight }] = flights as [{ flight: string }];
+  const { revision } = (await manager.get<{ revision: number }>(`/api/flights/${flight}`)).body;
+  const headers = { 'If-Match': `"${revision}"` };
+  expect((await manager.post(`/api/flights/${flight}/approve`, {}, { headers })).status).toBe(200);
+  return flight;
+};
+
+/** Fuel quality has one person in the demo, and two are needed. */
+const addSecondOfFuelQuality = async (): Promise<void> => {
+  const manager: Client = await office.api('operations manager');
+  const person = { name: 'q.second', fullName: 'Q. Second', roles: ['fuel quality'] };
+  const { body } = await manager.make<{ oneTimePassword: string }>(`/api/people/${randomUUID()}`, person);
+  const page = await office.stranger();
+  await page.getByLabel('Name').fill('q.second');
+  await page.getByLabel('Password').fill(body.oneTimePassword);
+  await page.keyboard.press('Enter');
+  await page.getByLabel('One-time password').fill(body.oneTimePassword);
+  await page.getByLabel('New password', { exact: true }).fill('a password for tests');
+  await page.getByLabel('New password again').fill('a password for tests');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Q. Second, fuel quality' }).waitFor();
+};
+
+const row = (page: Page, place: string) =>
+  page.getByRole('table', { name: 'Usable by place with the hold' }).getByRole('row', { name: place });
+const cellsOf = (page: Page, place: string) => row(page, place).getByRole('cell').allInnerTexts();
+
+describe('a drum', () => {
+  it('is found by its last digits, and is three facts and sentences with their source', async () => {
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await find(page, '0514');
+    const drum = page.getByRole('article', { name: 'Drum 0514' });
+    await drum
+      .getByText('Into the book at XLOR: filled sealed, batch J27-041, 200 L, 180.5 kg gross')
+      .waitFor();
+    await drum.getByText('opening of the ledger, from paper, entered').waitFor();
+    const facts = await drum.locator('dd').allInnerTexts();
+    expect(facts).toEqual(['XLOR', 'filled sealed, 200 L', 'fit retest due Wed 19 April 2028']);
+    await expectAccessible(page);
+  });
+
+  it('nothing ends in these digits: it is said, with what to do', async () => {
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await page.keyboard.press('/');
+    await page.keyboard.type('9999');
+    await page.getByText('A number that cannot be read gets a provisional one').waitFor();
+  });
+
+  it('is filled: the difference from what it should weigh is shown while it is typed', async () => {
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await page.keyboard.press('f');
+    const form = page.getByRole('form', { name: 'Fill a drum' });
+    await form.getByLabel('Number on the drum').fill('0901');
+    await form.getByLabel('Batch').selectOption('J27-041');
+    await form.getByLabel('Filled').fill('200');
+    await form.getByLabel('Temperature of the fuel').fill('15');
+    await form.getByLabel('Tare').fill('19.7');
+    await form.getByLabel('Gross, by the scale').fill('190.5');
+    // 200 L x 0.804 kg/L + 19.7 kg tare = 180.5 kg.
+    await form.getByText('10.0 kg heavier than expected').waitFor();
+    await form.getByText('Suspect: outside 0.775 to 0.840 kg/L of jet fuel.').waitFor();
+    await form.getByLabel('Gross, by the scale').fill('180.5');
+    await form.getByText('as expected, 0.0 kg').waitFor();
+    await expectAccessible(page);
+    await form.getByRole('button', { name: 'Enter the drum as filled' }).click();
+    await form.getByText('In the ledger').waitFor();
+    await page.keyboard.press('Escape');
+    await find(page, '0901');
+    await page
+      .getByText('Filled at XALD, batch J27-041, 200 L, 160.8 kg net, 180.5 kg gross, tare 19.7 kg.')
+      .waitFor();
+  });
+
+  it('that was entered wrongly is corrected by another entry, and both show', async () => {
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await find(page, '0901');
+    await page.getByRole('button', { name: /^Correct this entry: Filled at XALD/ }).click();
+    const form = page.getByRole('form', { name: 'Correct an entry' });
+    await form.getByLabel('What was wrong').fill('it was drum 0910');
+    await form.getByRole('button', { name: 'Reverse this entry' }).click();
+    await page.getByText('Reversed by a later entry: it was drum 0910.').waitFor();
+    await page.getByText('Filled at XALD, batch J27-041').first().waitFor();
+  });
+
+  it('that nobody had heard of is raised, and marked as seen with words', async () => {
+    const pilot = await office.api('pilot');
+    const now = '2027-06-14T05:58Z';
+    const entry = {
+      kind: 'opened',
+      drum: '7777',
+      place: 'XLOR',
+      happenedAt: now,
+      writtenAt: now,
+      means: 'phone',
+    };
+    expect((await pilot.put(`/api/movements/${randomUUID()}`, entry)).status).toBe(200);
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await page.getByRole('button', { name: /^Raised/ }).click();
+    const thing = page.getByRole('article').filter({ hasText: '7777' }).first();
+    await thing.getByRole('button', { name: 'Mark as seen' }).click();
+    await thing.getByLabel('What it was').fill('Misread: it was 0517.');
+    await thing.getByRole('button', { name: 'Mark as seen' }).click();
+    await thing.waitFor({ state: 'detached' });
+    await page.getByLabel('Those that were seen, too').check();
+    await page.getByText('Misread: it was 0517.').waitFor();
+  });
+
+  it('has a tag to print, with its number and what it is', async () => {
+    const page = await office.signIn('storekeeper');
+    await page.goto('/drums/0514');
+    await page.getByRole('article', { name: 'Drum 0514' }).waitFor();
+    await page.getByText('Print tag').waitFor();
+    await page.evaluate(() => {
+      window.print = () => {};
+    });
+    await page.getByRole('button', { name: 'Print tag' }).click();
+    await page.emulateMedia({ media: 'print' });
+    const tag = page.getByRole('region', { name: 'Tag of drum 0514' });
+    await tag.getByText('Jet A-1').waitFor();
+    expect(await tag.textContent()).toMatch(
+      /^0514FuelJet A-1BatchJ27-041FilledMon 19 April 2027Retest dueWed 19 April 2028/,
+    );
+    expect(await page.getByRole('heading', { level: 1 }).isVisible()).toBe(false);
+  });
+});
+
+describe('lists', () => {
+  it('retest coming: J26-118 is not burned by then, 12 drums at four caches', async () => {
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await page.getByRole('button', { name: /^Retest coming/ }).click();
+    await page
+      .getByText(
+        'J26-118, due Tue 22 June 2027: 12 drums not burned by then, XBIR 6, XDUN 2, XHAS 1, XJUN 3.',
+      )
+      .waitFor();
+    await expectAccessible(page);
+  });
+
+  it('the ledger is leafed through by place', async () => {
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await page.getByRole('button', { name: 'Ledger' }).click();
+    await page.getByLabel('Place').selectOption('XMAR');
+    await page
+      .getByRole('cell', { name: /^Into the book at XMAR/ })
+      .first()
+      .waitFor();
+    await expect.poll(() => page.getByRole('cell', { name: /^Into the book at/ }).count()).toBe(3);
+    await expectAccessible(page);
+  });
+});
+
+describe('a batch is recalled', () => {
+  it('what follows is shown first; one press holds 44 drums; two people release them', {
+    timeout: 240_000,
+  }, async () => {
+    await office.api('pilot');
+    await office.api('helicopter crew');
+    const flight = await approveAFlightWithTheBatch();
+    await addSecondOfFuelQuality();
+
+    // From the first key to the result.
+    const page = await office.signIn('dispatcher');
+    await openDrums(page);
+    await page.keyboard.press('h');
+    await page.getByRole('combobox', { name: 'Batch to hold' }).fill('J27-041');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    await page.getByText('44 drums, 8,800 L, in 7 places.').waitFor();
+    await page.getByText('With it 4 caches are below minimum, 2 of them below critical.').waitFor();
+    await row(page, 'XLOR').getByText('2,200 L').first().waitFor();
+    // Place, drums, book, usable now, usable then, minimum, then: the figures of product.md, moment of truth 4.
+    expect(await cellsOf(page, 'XESK')).toEqual([
+      '6 drums',
+      '2,400 L',
+      '2,400 L',
+      '1,200 L',
+      '1,200 L',
+      'At minimum',
+    ]);
+    expect(await cellsOf(page, 'XLOR')).toEqual([
+      '6 drums',
+      '2,200 L',
+      '2,200 L',
+      '1,000 L',
+      '1,200 L',
+      'Below minimum',
+    ]);
+    expect((await cellsOf(page, 'XFAL')).slice(3)).toEqual(['800 L', '1,000 L', 'Below minimum']);
+    expect((await cellsOf(page, 'XKNA')).slice(3)).toEqual(['120 L', '800 L', 'Below critical']);
+    expect((await cellsOf(page, 'XMAR')).slice(3)).toEqual(['0 L', '400 L', 'Below critical']);
+    const drumsAt = await Promise.all(
+      ['XALD', 'XMER', 'XESK', 'XLOR', 'XKNA', 'XMAR', 'XFAL'].map(
+        async (place) => (await cellsOf(page, place))[0],
+      ),
+    );
+    expect(drumsAt).toEqual(['14', '10', '6', '6', '3', '3', '2'].map((count) => `${count} drums`));
+    const toHear = page.getByRole('region', { name: 'Who has to hear of it' });
+    await toHear.getByText('Demo pilot').waitFor();
+    await toHear.getByText('Demo helicopter crew').waitFor();
+    await page.getByRole('region', { name: 'Flights touched' }).getByText(flight, { exact: true }).waitFor();
+    await page.getByLabel('Radio script for').selectOption('XLOR');
+    await page
+      .getByText('XLOR: Batch J27-041 is held. Do not use or load 6 drums: 0514, 0515')
+      .first()
+      .waitFor();
+    await expectAccessible(page);
+    expect(await page.getByRole('button', { name: 'Hold 44 drums' }).isEnabled()).toBe(false);
+    await page.getByText('Write the reason: it goes to everybody.').waitFor();
+    await page.getByLabel('Reason').fill("Supplier's notice of 14 June, water");
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: /^Batch J27-041 is held/ }).waitFor();
+
+    // The result: who has not heard, the flight that needs a decision, the book as before, drums that say HOLD.
+    const notHeard = page.getByRole('region', { name: 'Who has not heard' });
+    await notHeard.getByText('Demo pilot').waitFor();
+    await notHeard.getByText('Demo helicopter crew').waitFor();
+    const touched = page.getByRole('region', { name: 'Flights touched' }).getByRole('listitem');
+    await touched.filter({ hasText: flight }).getByText('Needs a decision').waitFor();
+    expect((await cellsOf(page, 'XLOR')).slice(0, 3)).toEqual(['6 drums', '2,200 L', '1,000 L']);
+    await page.getByText('Two people of fuel quality release it.').waitFor();
+    await expectAccessible(page);
+    await page.getByRole('button', { name: /^Held/ }).getByText('44').waitFor();
+    await find(page, '0514');
+    const drum = page.getByRole('article', { name: 'Drum 0514' });
+    await drum.getByText("Batch J27-041 held: Supplier's notice of 14 June, water.").waitFor();
+    await drum.getByText('HOLD', { exact: true }).waitFor();
+
+    // Released by two of fuel quality, each at their own sign-in.
+    const first = await office.signIn('fuel quality');
+    await openDrums(first);
+    await first.getByRole('button', { name: /^Held/ }).click();
+    await first.getByRole('button', { name: 'Open batch J27-041' }).click();
+    await first.getByLabel('What was found').fill('Samples clear, certificate L-2027-041');
+    await first.getByRole('button', { name: 'Propose to release 44 drums' }).click();
+    await first.getByText('Your name is the first. Somebody else of fuel quality has to agree.').waitFor();
+    await drum.getByText('HOLD', { exact: true }).waitFor();
+    const second = await office.stranger();
+    await signInAt(second, 'q.second');
+    await openDrums(second);
+    await second.getByRole('button', { name: /^Held/ }).click();
+    await second.getByRole('button', { name: 'Open batch J27-041' }).click();
+    await second.getByText('Found: Samples clear, certificate L-2027-041.').waitFor();
+    await expectAccessible(second);
+    await second.getByRole('button', { name: 'Agree: release 44 drums' }).click();
+    await second.getByRole('heading', { name: /^Hold batch J27-041/ }).waitFor();
+    await drum
+      .getByText('Batch J27-041 released: Samples clear, certificate L-2027-041. Second person: Q. Second.')
+      .waitFor();
+    await drum.getByText(/^fit/).waitFor();
+  });
+});
