@@ -41,19 +41,19 @@ const sql = `
       case when kind in ('left at', 'drawn', 'slung', 'filled') then '' else id::text end
 
     union all
-    select 'flight', at, null, person, null,
-      jsonb_build_object('flight', flight_id, 'act', act, 'state', state, 'reason', reason,
-        'mark', data ->> 'needsDecision')
-    from flight_history where at >= $1 and act not in ('offer', 'replan')
+    select 'flight', at, null, coalesce(full_name, person), null,
+      jsonb_build_object('flight', flight_id, 'act', act, 'state', state, 'reason', reason)
+    from flight_history left join accounts on accounts.id = account_id
+    where at >= $1 and act not in ('offer', 'replan')
 
     union all
     select 'plan', accepted_at + ${ahead}, null, accepted_by_name, null, '{}'::jsonb
     from plan_acceptances where accepted_at + ${ahead} >= $1
 
     union all
-    select 'territory', at + ${ahead}, null, person, null,
+    select 'territory', at + ${ahead}, null, coalesce(full_name, person), null,
       jsonb_build_object('did', did, 'subject', subject)
-    from audit_entries
+    from audit_entries left join accounts on accounts.id = account_id
     where at + ${ahead} >= $1 and account_id is not null
       and did in ('added', 'changed', 'removed', 'brought in', 'proposed', 'agreed to')
   )

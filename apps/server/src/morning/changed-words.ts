@@ -81,15 +81,16 @@ const ofWords = (of: unknown): string => {
   return batch === undefined ? `Drum ${text(drum)}` : `Batch ${text(batch)}`;
 };
 
-const flightWords = ({ flight, act, state, reason, mark }: Facts): string => {
-  if (act === 'mark') return `${text(flight)} needs a decision: ${text(mark)}`;
-  const why = text(reason) === '' ? '' : `: ${text(reason)}`;
+const flightWords = ({ flight, act, state, reason }: Facts): string => {
+  // Why it needs a decision stands with the decision.
+  const why = text(reason) === '' || act === 'mark' ? '' : `: ${text(reason)}`;
   return `${text(flight)} ${actWords[text(act)] ?? text(state)}${why}`;
 };
 
 /** Acts that the state does not tell. */
 const actWords: Readonly<Record<string, string>> = {
   amend: 'amended',
+  mark: 'needs a decision',
   'let go': 'let go',
   keep: 'held in place',
   unmark: 'needs no decision any more',

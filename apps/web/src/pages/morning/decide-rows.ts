@@ -55,10 +55,22 @@ const flightRow = (flight: Flight, calendar: Calendar): DecideRow => {
     head: `${id}, ${aircraft} ${route.slice(0, -1).join('-')}${day}`,
     state: state.charAt(0).toUpperCase() + state.slice(1),
     needsDecision: needsDecision !== null,
-    words: `${withoutName(needsDecision, id) ?? load} If declined: ${ifDeclined}`,
+    words: `${withoutName(needsDecision, id) ?? load} If declined: ${inShort(ifDeclined)}`,
     act: { kind: 'open', label: 'Open flight', path: `/week/${id}` },
     canReplan: needsDecision !== null,
   };
+};
+
+/** The worst cache; the card of the flight has them all. */
+const inShort = (ifDeclined: string): string => {
+  const [worst = '', ...others] = ifDeclined.split(/ (?=Without it )/);
+  const more =
+    others.length === 0
+      ? ''
+      : others.length === 1
+        ? ' And one cache more.'
+        : ` And ${others.length} caches more.`;
+  return worst.replace(/^Without it /, '') + more;
 };
 
 /** A mark names its flight, day and leg first; they stand in the head already. */

@@ -1,5 +1,6 @@
+import { useState } from 'react';
 import { useCalendar } from '../../api/index.js';
-import { EmptyLine, figure, inWords, Lines } from '../../ui/index.js';
+import { Button, EmptyLine, figure, inWords, Lines } from '../../ui/index.js';
 import type { Morning } from './morning-read.js';
 import type { WordsRow } from './not-heard-rows.js';
 
@@ -32,40 +33,51 @@ export const changedRows = ({ changed }: Morning, when: (at: string) => string):
 /** Flights of today by what they are worth when only one gets away. */
 export const OneWindow = ({ flights }: { readonly flights: Morning['oneWindow'] }) => {
   const { day, today } = useCalendar();
+  const [showsAll, setShowsAll] = useState(false);
   if (flights.length === 0) return <EmptyLine>No flight of today is still to go.</EmptyLine>;
   return (
-    <Lines
-      caption="If only one window opens today, most harm avoided per hour first"
-      captionUnseen
-      numbered
-      rows={flights}
-      keyOf={({ flight }) => flight}
-      columns={[
-        {
-          head: 'Flight',
-          heads: true,
-          cell: ({ flight, drums }) => (
-            <>
-              <b>{flight}</b>, {inWords(drums, 'drums')}
-            </>
-          ),
-        },
-        {
-          head: 'Helps',
-          cell: ({ protects }) =>
-            protects === null
-              ? 'nothing falls short'
-              : `${protects.place}, short ${protects.date === today ? 'today' : day(protects.date)}`,
-        },
-        {
-          head: 'Harm avoided',
-          figures: true,
-          wide: true,
-          cell: ({ harmAvoided }) => `${figure(harmAvoided)} L days`,
-        },
-        { head: 'Block', figures: true, cell: ({ blockHours }) => inWords(blockHours, 'h', 2) },
-        { head: 'Weather', figures: true, cell: ({ chance }) => `goes ${Math.round(chance * 100)} in 100` },
-      ]}
-    />
+    <>
+      <Lines
+        caption="If only one window opens today, most harm avoided per hour first"
+        captionUnseen
+        numbered
+        rows={showsAll ? flights : flights.slice(0, first)}
+        keyOf={({ flight }) => flight}
+        columns={[
+          {
+            head: 'Flight',
+            heads: true,
+            cell: ({ flight, drums }) => (
+              <>
+                <b>{flight}</b>, {inWords(drums, 'drums')}
+              </>
+            ),
+          },
+          {
+            head: 'Helps',
+            cell: ({ protects }) =>
+              protects === null
+                ? 'nothing falls short'
+                : `${protects.place}, short ${protects.date === today ? 'today' : day(protects.date)}`,
+          },
+          {
+            head: 'Harm avoided',
+            figures: true,
+            wide: true,
+            cell: ({ harmAvoided }) => `${figure(harmAvoided)} L days`,
+          },
+          { head: 'Block', figures: true, cell: ({ blockHours }) => inWords(blockHours, 'h', 2) },
+          { head: 'Weather', figures: true, cell: ({ chance }) => `goes ${Math.round(chance * 100)} in 100` },
+        ]}
+      />
+      {flights.length > first && (
+        <Button small onPress={() => setShowsAll(!showsAll)}>
+          {showsAll ? `The first ${first}` : `All ${flights.length}`}
+        </Button>
+      )}
+    </>
   );
 };
+
+/** As many as a window lets away, more or less. */
+const first = 3;

@@ -42,7 +42,9 @@ export const MorningPage = (_: PageProps) => {
                 <h2>
                   Decide now <small>first due first</small>
                 </h2>
-                <DecideList rows={rows} empty={nothingToDecide(morning, calendar)} />
+                <div className="morning-decide">
+                  <DecideList rows={rows} empty={nothingToDecide(morning, calendar)} />
+                </div>
                 <h2>
                   If only one window opens today <small>most harm avoided per hour first</small>
                 </h2>

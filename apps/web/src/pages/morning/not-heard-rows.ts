@@ -22,13 +22,28 @@ export const notHeardRows = (morning: Morning, calendar: Calendar): readonly Wor
     head: `Phone of ${person}`,
     words: 'It may hold reports that nobody here knows of.',
   })),
-  ...morning.notHeard.caches.map(({ place, countedAt, why }) => ({
-    key: `count ${place}`,
-    time: countedAt === null ? 'never' : ageWords(countedAt, morning.asOf),
-    head: countedAt === null ? `${place}, never counted` : `${place}, last count ${calendar.day(countedAt)}`,
-    words: `${why.join(' ')} Ask the next crew there for a count.`,
-  })),
+  ...oldCounts(morning, calendar),
 ];
+
+/** Each old count by itself, the oldest first; places that were never counted in one line. */
+const oldCounts = ({ notHeard: { caches }, asOf }: Morning, calendar: Calendar): readonly WordsRow[] => {
+  const never = caches.filter(({ countedAt }) => countedAt === null).map(({ place }) => place);
+  const counted = caches.flatMap(({ place, countedAt, why }) =>
+    countedAt === null
+      ? []
+      : [
+          {
+            key: `count ${place}`,
+            time: ageWords(countedAt, asOf),
+            head: `${place}, last count ${calendar.date(countedAt).slice(0, -5)}`,
+            words: `${why.join(' ')} Ask the next crew there for a count.`,
+          },
+        ],
+  );
+  if (never.length === 0) return counted;
+  const words = `${never.join(', ')}. The book alone is used; ask the next crew there for a count.`;
+  return [...counted, { key: 'never counted', time: 'never', head: 'Not counted yet', words }];
+};
 
 const dueWords = {
   'not loaded': 'it should be off; not reported loaded',

@@ -36,7 +36,7 @@ const flight = (id: string, date: string, by: string, needsDecision: string | nu
   pilot: 'FW3',
   route: ['XALD', 'XLOR', 'XALD'],
   drums: 6,
-  ifDeclined: 'XLOR falls below minimum today.',
+  ifDeclined: 'Without it XLOR falls below minimum today. Without it XFAL falls below minimum on Thu.',
 });
 
 describe('decide now', () => {
@@ -53,7 +53,9 @@ describe('decide now', () => {
       ['Fri 17:00', 'F11, B1 XALD-XLOR, Sat 19', true],
       ['Thu 17:00', '2 flights to approve for Fri 18', false],
     ]);
-    expect(rows[0]!.words).toBe('XLOR is soft. If declined: XLOR falls below minimum today.');
+    expect(rows[0]!.words).toBe(
+      'XLOR is soft. If declined: XLOR falls below minimum today. And one cache more.',
+    );
   });
 
   // product.md, T5: CIN 2,150 L against a book of 2,400 L, 48 L tolerance.
@@ -104,6 +106,20 @@ describe('not heard from', () => {
         words: 'Mon 07:02: damp, survey camp. The plan counts on dry.',
       },
     ]);
+  });
+
+  it('old counts each by themselves, places that were never counted in one line', () => {
+    const caches = [
+      { place: 'XKNA', countedAt: '2027-06-03T16:00:00Z', why: ['The last count is more than 7 days old.'] },
+      { place: 'XBIR', countedAt: null, why: [] },
+      { place: 'XFAL', countedAt: null, why: [] },
+    ];
+    const rows = notHeardRows({ ...bare, notHeard: { ...bare.notHeard, caches } }, calendar);
+    expect(rows.map(({ time, head }) => [time, head])).toEqual([
+      ['11 days', 'XKNA, last count Thu 3 June'],
+      ['never', 'Not counted yet'],
+    ]);
+    expect(rows[1]!.words).toContain('XBIR, XFAL.');
   });
 
   it.each([
