@@ -1,10 +1,11 @@
-import { memo } from 'react';
+import { memo, useRef } from 'react';
 import { figure, inWords, LevelMark } from '../../ui/index.js';
 import { CacheGraph } from './cache-graph.js';
 import type { NamedCache } from './cache-list.js';
 import { dayNames, finding, levelAhead, lowestOf } from './cache-words.js';
 import type { Cache } from './caches-read.js';
 import type { GridSize } from './grid-size.js';
+import { useWasNear } from './near.js';
 
 /** What all the cells of a picture have in common. */
 export interface Shared {
@@ -28,11 +29,13 @@ interface CacheCellProps {
 export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect }: CacheCellProps) => {
   const { cache, name } = named;
   const { dates, size } = shared;
+  const cell = useRef<HTMLLIElement>(null);
+  const isDrawn = useWasNear(cell);
   const dayName = dayNames(dates, shared.day);
   const ahead = levelAhead(cache, dayName);
   const lowest = lowestOf(cache.projections.offered);
   return (
-    <li className="cache-cell">
+    <li ref={cell} className="cache-cell">
       <button
         type="button"
         data-place={cache.place}
@@ -45,15 +48,21 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
           <span className="name">{name}</span>
           <LevelMark level={ahead.level} words={ahead.words} />
         </span>
-        <CacheGraph
-          cache={cache}
-          dates={dates}
-          fillLitres={shared.fillLitres}
-          now={shared.now}
-          width={size.graphWidth}
-          height={size.graphHeight}
-          label={finding(cache, dayName)}
-        />
+        {isDrawn ? (
+          <CacheGraph
+            cache={cache}
+            dates={dates}
+            fillLitres={shared.fillLitres}
+            now={shared.now}
+            width={size.graphWidth}
+            height={size.graphHeight}
+            label={finding(cache, dayName)}
+          />
+        ) : (
+          <span className="not-drawn" style={{ height: size.graphHeight }}>
+            <span className="unseen">{finding(cache, dayName)}</span>
+          </span>
+        )}
         <span className="foot">
           <span>
             lowest <b>{figure(lowest.litres)} L</b> {dayName(lowest.day)}

@@ -30,12 +30,16 @@ interface Typed {
 /** A helicopter task or a sling of this cache: another day, other hours. What it does to the caches is shown first. */
 export const ProgrammeForm = ({ cache, dates, onClose }: ProgrammeFormProps) => {
   const { day } = useCalendar();
-  const tasks = useList('/api/helicopter-tasks', taskSchema).value ?? [];
-  const slings = useList('/api/slings', slingSchema).value ?? [];
-  const lines = linesOf(cache.place, dates, tasks, slings);
   // As it was when it was chosen: somebody else's change meanwhile is told, not overwritten.
   const [line, setLine] = useState<Line>();
   const [typed, setTyped] = useState<Typed>();
+  const tasks = useList('/api/helicopter-tasks', taskSchema).value ?? [];
+  const slings = useList('/api/slings', slingSchema).value ?? [];
+  const helicopters = useList('/api/helicopters', helicopterSchema).value;
+  // Not before it is known what the helicopters burn: hours typed sooner would leave the litres as they are.
+  const lines = helicopters === undefined ? [] : linesOf(cache.place, dates, tasks, slings);
+  const perHour = helicopters?.find(({ data }) => data.id === line?.kept.data.helicopter)?.data
+    .fuelLitresPerHour;
   const choose = (id: string) => {
     const found = lines.find(({ kept }) => kept.id === id);
     setLine(found);
@@ -71,7 +75,7 @@ export const ProgrammeForm = ({ cache, dates, onClose }: ProgrammeFormProps) => 
         onChange={choose}
       />
       {line !== undefined && typed !== undefined && (
-        <LineFields line={line} typed={typed} dates={dates} onChange={setTyped} />
+        <LineFields line={line} typed={typed} dates={dates} perHour={perHour} onChange={setTyped} />
       )}
       <TouchedCaches asked={asked} />
       <ProblemLine problem={send.problem} />
@@ -83,14 +87,13 @@ interface LineFieldsProps {
   readonly line: Line;
   readonly typed: Typed;
   readonly dates: readonly string[];
+  /** What the helicopter of the line burns, L an hour. */
+  readonly perHour: number | undefined;
   readonly onChange: (typed: Typed) => void;
 }
 
-const LineFields = ({ line, typed, dates, onChange }: LineFieldsProps) => {
+const LineFields = ({ line, typed, dates, perHour, onChange }: LineFieldsProps) => {
   const { day } = useCalendar();
-  const helicopters = useList('/api/helicopters', helicopterSchema).value ?? [];
-  const perHour = helicopters.find(({ data }) => data.id === line.kept.data.helicopter)?.data
-    .fuelLitresPerHour;
   const setHours = (hours: string) => {
     const isNumber =
       hoursTyped(hours) !== undefined && line.kind === 'helicopter-tasks' && perHour !== undefined;
