@@ -37,9 +37,11 @@ export const GapRuler = ({ plan, currency }: { readonly plan: StandingPlan; read
       <text x={floor} y="46" fontSize="12" textAnchor="middle">
         no plan costs less: {figure(total - gap)} {currency}
       </text>
-      <text x={here} y="46" fontSize="12" textAnchor="middle">
-        plan {number}
-      </text>
+      {gap > 0 && (
+        <text x={here} y="46" fontSize="12" textAnchor="middle">
+          plan {number}
+        </text>
+      )}
     </svg>
   );
 };

@@ -7,7 +7,7 @@ export interface GapScale {
 
 /** Both in units of money, `floor` at most `plan`. */
 export const gapScale = (floor: number, plan: number): GapScale => {
-  const span = Math.max(plan - floor, plan / 1000, 1);
+  const span = Math.max(plan - floor, 1);
   const from = floor - span * 0.6;
   const length = span * 2.2;
   const at = (amount: number): number => (amount - from) / length;
@@ -18,7 +18,8 @@ export const gapScale = (floor: number, plan: number): GapScale => {
     floor: at(floor),
     plan: at(plan),
     ticks: Array.from({ length: count }, (_, index) => ({
-      at: at((first + index) * step),
+      // A tick at the very end is not past it for want of a last digit.
+      at: Math.min(1, Math.max(0, at((first + index) * step))),
       long: (first + index) % 5 === 0,
     })),
   };
