@@ -50,7 +50,7 @@ export const EntryForm = (props: EntryFormProps) => {
   return (
     <form
       ref={form}
-      className="drums-form"
+      className={`drums-form ${titleUnseen ? 'drums-one-line' : ''}`}
       aria-label={title}
       onSubmit={(event) => {
         event.preventDefault();
