@@ -10,15 +10,7 @@ const words = (longest: number, description: string, example: string) =>
     .regex(kept, 'leave out the character that cannot be stored')
     .meta({ description, examples: [example] });
 
-export const handoverKinds = [
-  'open decision',
-  'flight away',
-  'not heard from',
-  'dispute',
-  'strip',
-  'from paper',
-  'said',
-] as const;
+const kinds = ['open decision', 'flight away', 'not heard from', 'dispute', 'from paper', 'said'] as const;
 
 /** As the outgoing person hands it over: the list as it read then, and what they add. */
 export const handoverSchema = z
@@ -27,7 +19,7 @@ export const handoverSchema = z
       .array(
         z
           .strictObject({
-            kind: z.enum(handoverKinds).meta({ description: 'What sort of thing it is' }),
+            kind: z.enum(kinds).meta({ description: 'What sort of thing it is' }),
             words: words(500, 'The item as it is read out', 'F05 needs a decision: XLOR is soft.'),
           })
           .meta({ id: 'HandoverItem', description: 'One thing that goes over to the next person' }),

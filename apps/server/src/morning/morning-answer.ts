@@ -33,6 +33,7 @@ export interface MorningAnswer {
     readonly afternoonCancel: number;
   } | null;
   readonly fuel: readonly FuelAt[];
+  readonly bases: readonly { readonly place: string; readonly bulkLitres: number }[];
 }
 
 /** A flight that waits for somebody: offered, or marked. */

@@ -81,6 +81,7 @@ export class MorningService {
           .filter(({ place }) => stripCodes.has(place))
           .toSorted((one, other) => other.morningCancel - one.morningCancel)[0] ?? null,
       fuel: projections.items.map(fuelAt).toSorted((one, other) => other.usableLitres - one.usableLitres),
+      bases: scenario.bases.map(({ place, bulkLitres }) => ({ place, bulkLitres })),
     };
   }
 }

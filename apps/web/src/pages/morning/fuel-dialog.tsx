@@ -1,15 +1,15 @@
 import { useCalendar } from '../../api/index.js';
-import { Dialog, figure, inWords, Lines } from '../../ui/index.js';
+import { Dialog, inWords, Lines } from '../../ui/index.js';
 import type { Morning } from './morning-read.js';
 
-/** For a medevac call: where fuel can be drawn now, the locked reserve told apart. */
-export const FuelDialog = ({
-  fuel,
-  onClose,
-}: {
-  readonly fuel: Morning['fuel'];
+interface FuelDialogProps {
+  readonly morning: Pick<Morning, 'fuel' | 'bases'>;
   readonly onClose: () => void;
-}) => {
+}
+
+/** For a medevac call: where fuel can be drawn now, the locked reserve told apart. */
+export const FuelDialog = ({ morning: { fuel, bases }, onClose }: FuelDialogProps) => {
+  const none = fuel.filter(({ usableLitres }) => usableLitres <= 0);
   const { when, day } = useCalendar();
   const counted = (at: string | null) => (at === null ? 'never' : `${day(at)} ${when(at).split(' ').at(-1)}`);
   return (
@@ -32,13 +32,10 @@ export const FuelDialog = ({
           { head: 'Confidence', cell: ({ confidence }) => confidence },
         ]}
       />
+      {none.length > 0 && <p>No fuel by the book: {none.map(({ place }) => place).join(', ')}.</p>}
       <p>
-        {figure(fuel.filter(({ usableLitres }) => usableLitres <= 0).length)} places have none:{' '}
-        {fuel
-          .filter(({ usableLitres }) => usableLitres <= 0)
-          .map(({ place }) => place)
-          .join(', ') || 'no place'}
-        .
+        In bulk at the bases, as last kept:{' '}
+        {bases.map(({ place, bulkLitres }) => `${place} ${inWords(bulkLitres, 'L')}`).join(', ')}.
       </p>
     </Dialog>
   );

@@ -127,7 +127,7 @@ const PageActs = ({ morning }: { readonly morning: Morning | undefined }) => {
           Enter radio report
         </Button>
       )}
-      {open === 'fuel' && morning !== undefined && <FuelDialog fuel={morning.fuel} onClose={close} />}
+      {open === 'fuel' && morning !== undefined && <FuelDialog morning={morning} onClose={close} />}
       {open === 'handover' && morning !== undefined && <HandoverDialog morning={morning} onClose={close} />}
     </>
   );

@@ -124,6 +124,7 @@ export const morningSchema = z.object({
     .object({ place: z.string(), morningCancel: z.number(), afternoonCancel: z.number() })
     .nullable(),
   fuel: z.array(fuel),
+  bases: z.array(z.object({ place: z.string(), bulkLitres: z.number() })),
 });
 
 export type Morning = z.output<typeof morningSchema>;

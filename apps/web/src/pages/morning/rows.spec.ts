@@ -24,6 +24,7 @@ const bare: Morning = {
   firstTakeOff: null,
   worstOdds: null,
   fuel: [],
+  bases: [],
 };
 const flight = (id: string, date: string, by: string, needsDecision: string | null = null) => ({
   id,
