@@ -291,3 +291,44 @@ describe('a batch is recalled', () => {
     await drum.getByText(/^fit/).waitFor();
   });
 });
+
+describe('what is heard', () => {
+  it('the number of a drum that could not be read is brought together with the real one', async () => {
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await find(page, '7777');
+    await page.getByRole('button', { name: 'Bring together' }).click();
+    const form = page.getByRole('form', { name: 'Bring two numbers together' });
+    await form.getByLabel('The number it has').fill('0517');
+    await form.getByText('0517: XLOR, filled sealed, 200 L').waitFor();
+    await form.getByRole('button', { name: '7777 is drum 0517' }).click();
+    await form.getByText('In the ledger').waitFor();
+    await page.keyboard.press('Escape');
+    await find(page, '0517');
+    await page.getByText('also known as 7777').waitFor();
+  });
+
+  it('a count by radio is kept with who counted and when; the book is shown once it is typed', async () => {
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await page.keyboard.press('c');
+    const form = page.getByRole('form', { name: 'Count a place' });
+    await form.getByLabel('Place').selectOption('XLOR');
+    expect(await form.getByText('The book has').count()).toBe(0);
+    await form.getByLabel('Fuel').fill('2200');
+    await form.getByLabel('Sealed').fill('10');
+    await form.getByLabel('Open').fill('1');
+    await form.getByLabel('Empty').fill('0');
+    await form.getByText('The book has 2,200 L').waitFor();
+    await form.getByLabel('How it came').selectOption('radio');
+    await form.getByLabel('Who says so, if not you').fill('strip helper');
+    await form.getByLabel('Time today, if not now').fill('05:55');
+    await form.getByRole('button', { name: 'Enter the count' }).click();
+    await form.getByText('In the ledger').waitFor();
+    await page.getByRole('button', { name: 'Ledger' }).click();
+    const entry = page
+      .getByRole('row')
+      .filter({ hasText: 'XLOR counted by drums seen, from the ground: 2,200 L, 10 sealed' });
+    await entry.getByText(/strip helper, by radio, written \d\d:\d\d, entered/).waitFor();
+  });
+});

@@ -32,7 +32,7 @@ const pages = [
   { name: 'caches', path: '/caches', as: 'dispatcher', print: 'portrait' },
   { name: 'drums', path: '/drums/0514', as: 'storekeeper' },
   { name: 'drums-hold', path: '/drums?act=hold&batch=J27-041', as: 'dispatcher' },
-  { name: 'drums-to-pick', path: '/drums?view=pick', as: 'storekeeper', print: 'portrait' },
+  { name: 'drums-retest', path: '/drums?view=retest', as: 'storekeeper', print: 'portrait' },
   { name: 'load', path: '/load', as: 'dispatcher' },
   { name: 'map', path: '/map', as: 'dispatcher', print: 'portrait' },
   { name: 'set-up', path: '/set-up', as: 'set-up' },
