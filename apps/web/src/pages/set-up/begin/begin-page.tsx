@@ -1,0 +1,93 @@
+import { Link, useLocation } from 'wouter';
+import { z } from 'zod';
+import { useAct, useMay, useNow, useRead } from '../../../api/index.js';
+import { Button, ProblemLine } from '../../../ui/index.js';
+import { KeptList } from '../kept/kept-list.js';
+import { type Section, sectionAt } from '../sections.js';
+import { bringIn } from './bring-in.js';
+import { exampleLines, linesIn, missingIn, scenarioOf } from './draft.js';
+import { keepDraft, useDraft, useDraftKeeper } from './draft-store.js';
+import { MissingList } from './missing-list.js';
+
+/** In the order in which each can speak of those before it; the last ones a first plan can do without. */
+const steps: readonly Section[] = [
+  'settings',
+  'policy',
+  'places',
+  'bases',
+  'caches',
+  'aircraftTypes',
+  'stripLimits',
+  'aircraft',
+  'pilots',
+  'programmes',
+  'helicopters',
+  'helicopterTasks',
+].map(sectionAt);
+
+/** The smallest territory, by forms: nothing is written before it is whole, and one act brings it in. */
+export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }) => {
+  const draft = useDraft();
+  const now = useNow();
+  const missing = missingIn(draft, now);
+  const section = steps.find((step) => step.name === name) ?? steps[0]!;
+  const [, go] = useLocation();
+  const bring = useAct(() => bringIn(scenarioOf(draft, now), 'time of day'), '/api/');
+  const mayBring = useMay()('import and export', 'enter');
+  const off = !mayBring
+    ? 'The operations manager or set-up does this.'
+    : missing.length > 0
+      ? 'Something is missing still: see the list.'
+      : undefined;
+  const submit = async () => {
+    if ((await bring.run()) === undefined) return;
+    keepDraft({});
+    go('/set-up');
+  };
+  return (
+    <div className="set-up-begin">
+      <ol className="set-up-steps" aria-label="Steps">
+        {steps.map((step) => (
+          <li key={step.name}>
+            <Link href={`/set-up/begin/${step.name}`} aria-current={step === section ? 'step' : undefined}>
+              {step.title}
+            </Link>{' '}
+            <small>{linesIn(draft, step).length > 0 ? `${linesIn(draft, step).length}` : 'none yet'}</small>
+          </li>
+        ))}
+      </ol>
+      <Step key={section.name} section={section} at={id} />
+      <aside className="set-up-missing">
+        <MissingList missing={missing} to={(list) => `/set-up/begin/${list}`} />
+        <p>
+          <small>What you fill in stays in this browser until it is brought in.</small>
+        </p>
+        <Button kind="main" busy={bring.isSending} offBecause={off} onPress={() => void submit()}>
+          Bring the territory in
+        </Button>
+        <ProblemLine problem={bring.problem} />
+      </aside>
+    </div>
+  );
+};
+
+const exampleSchema = z.record(z.string(), z.unknown());
+
+const Step = ({ section, at }: { readonly section: Section; readonly at: string | undefined }) => {
+  const keeper = useDraftKeeper(section);
+  const [, go] = useLocation();
+  const example = useRead('/api/demo/example', exampleSchema).value;
+  const currency = String((useDraft().settings as { currency?: string } | undefined)?.currency ?? 'cr');
+  return (
+    <KeptList
+      section={section}
+      keeper={keeper}
+      at={at}
+      open={(id) =>
+        go(`/set-up/begin/${section.name}${id === undefined ? '' : `/${encodeURIComponent(id)}`}`)
+      }
+      currency={currency}
+      examples={example === undefined ? [] : exampleLines(example, section)}
+    />
+  );
+};

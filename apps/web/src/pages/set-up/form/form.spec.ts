@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import { nameIn, sectionAt, sections, specOf } from '../sections.js';
+import type { FieldSpec } from './field-spec.js';
+import { documentOf, type TypedGroup, typedOf } from './typed.js';
+
+const specFor = (list: string) => specOf(sectionAt(list), 'cr');
+const fieldOf = (list: string, key: string): FieldSpec => {
+  const spec = specFor(list);
+  return spec.kind === 'group' ? spec.fields.find((field) => field.key === key)! : spec;
+};
+const through = (list: string, document: unknown) => {
+  const spec = specFor(list);
+  return documentOf(spec, typedOf(spec, document));
+};
+
+describe('a form read from the schema', () => {
+  it('has the meaning as label and its unit beside the figure', () => {
+    expect(fieldOf('stripLimits', 'takeoffLb')).toMatchObject({
+      label: 'Take-off limit, dry or damp',
+      unit: 'lb',
+    });
+    expect(fieldOf('places', 'latitudeDeg')).toMatchObject({
+      label: 'Latitude, WGS84',
+      note: 'north is plus',
+    });
+  });
+
+  it('offers the names of things listed elsewhere', () => {
+    expect(fieldOf('aircraft', 'type')).toMatchObject({ kind: 'text', offered: 'aircraftTypes' });
+  });
+
+  it('is made for every kind of thing, without a field that it cannot show', () => {
+    for (const section of sections)
+      expect([section.name, specFor(section.list).kind]).toEqual([section.name, 'group']);
+  });
+
+  it('takes money in the currency and keeps it in hundredths', () => {
+    const price = fieldOf('bases', 'pricePerLitre');
+    expect([price.unit, typedOf(price, 245), documentOf(price, '2.45')]).toEqual(['cr/L', '2.45', 245]);
+  });
+});
+
+describe('what was typed', () => {
+  it.each([
+    [
+      'places',
+      {
+        code: 'XPAD',
+        name: 'Pad',
+        kind: 'pad',
+        latitudeDeg: 61.2,
+        longitudeDeg: -10,
+        elevationFt: 1300,
+        stripClass: null,
+        runway: null,
+        landingCapacityDrumsPerDay: null,
+        surface: { staleAfterHours: 12, expected: 'dry' },
+      },
+    ],
+    [
+      'stripLimits',
+      { place: 'XLOR', type: 'C', takeoffLb: 11_600, landingLb: 11_500, whenSoft: 'closed', reference: 'r' },
+    ],
+    [
+      'stripLimits',
+      {
+        place: 'XLOR',
+        type: 'A',
+        takeoffLb: 6900,
+        landingLb: 6900,
+        whenSoft: { takeoffLessLb: 500, landingLessLb: 450 },
+        reference: 'r',
+      },
+    ],
+    ['programmes', { code: 'P1', name: 'survey', recharge: { kind: 'delivered cost', marginPercent: 8 } }],
+    ['distances', { between: ['XMER', 'XLOR'], distanceNm: 89 }],
+    [
+      'pilots',
+      { id: 'FW1', types: ['A'], stripClasses: [1, 2], lastLandings: [], daysOff: ['2027-06-19'], flown: [] },
+    ],
+  ])('of %s comes back as the document that it was', (list, document) => {
+    expect(through(list, document)).toEqual(document);
+  });
+
+  it('and is no figure stays as typed, so that the server says what is wrong', () => {
+    expect(documentOf(fieldOf('caches', 'minimumLitres'), '0.8k')).toBe('0.8k');
+    expect(documentOf(fieldOf('caches', 'minimumLitres'), '1,200')).toBe(1200);
+  });
+
+  it('and is empty is left out, null or missing, as the field says', () => {
+    const spec = specFor('caches');
+    const typed = { ...(typedOf(spec, {}) as TypedGroup), place: 'XLOR' };
+    expect(documentOf(spec, typed)).toEqual({ place: 'XLOR' });
+  });
+});
+
+describe('the name of a thing', () => {
+  it('is made of its own fields, and there is none without them', () => {
+    expect(nameIn(sectionAt('stripLimits'), { place: 'XLOR', type: 'B' })).toBe('XLOR-B');
+    expect(nameIn(sectionAt('distances'), { between: ['XMER', 'XALD'] })).toBe('XALD-XMER');
+    expect(nameIn(sectionAt('places'), { name: 'no code yet' })).toBeNull();
+  });
+});

@@ -1,0 +1,141 @@
+import { useContext, useId } from 'react';
+import { Choice, Entry, Tick } from '../../../ui/index.js';
+import type { FieldSpec } from './field-spec.js';
+import { FaultLine, type FieldProps, FormAround } from './form-around.js';
+import { GroupField, LinesField } from './parts.js';
+import { type Chosen, documentOf, type Typed, typedOf } from './typed.js';
+
+/** A form written from the schema of the document: a new field of the format needs nothing here. */
+export const SchemaField = ({ spec, typed, path, onChange }: FieldProps) => {
+  const { faultAt } = useContext(FormAround);
+  switch (spec.kind) {
+    case 'fixed':
+      return null;
+    case 'yes or no':
+      return <Tick label={spec.label} checked={typed === true} onChange={onChange} />;
+    case 'choice':
+      return (
+        <div>
+          <Choice
+            label={labelOf(spec)}
+            value={typed as string}
+            options={[
+              ...(typed === '' || spec.whenEmpty !== 'missing' ? [['', ''] as const] : []),
+              ...spec.values.map((value) => [String(value), String(value)] as const),
+            ]}
+            onChange={onChange}
+          />
+          <FaultLine words={faultAt(path)} />
+        </div>
+      );
+    case 'either':
+      return <EitherField spec={spec} typed={typed} path={path} onChange={onChange} />;
+    case 'pair':
+      return (
+        <>
+          {spec.items.map((item, at) => (
+            <SchemaField
+              key={item.label}
+              spec={item}
+              typed={(typed as readonly Typed[])[at]}
+              path={`${path}[${at}]`}
+              onChange={(value) =>
+                onChange((typed as readonly Typed[]).map((old, index) => (index === at ? value : old)))
+              }
+            />
+          ))}
+        </>
+      );
+    case 'group':
+      return <GroupField Inner={FormFields} spec={spec} typed={typed} path={path} onChange={onChange} />;
+    case 'lines':
+      return <LinesField Inner={FormFields} spec={spec} typed={typed} path={path} onChange={onChange} />;
+    default:
+      return <TextField spec={spec} typed={typed} path={path} onChange={onChange} />;
+  }
+};
+
+const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
+  const { faultAt, offered } = useContext(FormAround);
+  const names = useId();
+  const inner = spec.kind === 'words' ? spec.of : spec;
+  const list = inner.kind === 'text' && inner.offered !== null ? offered(inner.offered) : [];
+  const notes = [spec.note, spec.kind === 'words' ? 'with commas between' : ''].filter(Boolean).join('; ');
+  return (
+    <>
+      <Entry
+        label={labelOf(spec)}
+        value={typed as string}
+        onChange={onChange}
+        fault={faultAt(path)}
+        {...(spec.unit === '' ? {} : { unit: spec.unit })}
+        {...(notes === '' ? {} : { note: notes })}
+        input={{
+          inputMode: spec.kind === 'number' ? 'decimal' : 'text',
+          type: spec.kind === 'text' && spec.holds === 'day' ? 'date' : 'text',
+          autoComplete: 'off',
+          ...(list.length === 0 ? {} : { list: names }),
+        }}
+      />
+      {list.length > 0 && (
+        <datalist id={names}>
+          {list.map((name) => (
+            <option key={name} value={name} />
+          ))}
+        </datalist>
+      )}
+    </>
+  );
+};
+
+const EitherField = ({ spec, typed, path, onChange }: FieldProps<FieldSpec & { kind: 'either' }>) => {
+  const { option, value } = typed as Chosen;
+  const choose = (at: number) => {
+    const chosen = spec.options[at]!;
+    onChange({ option: at, value: typedOf(chosen, documentOf(chosen, typedOf(chosen, {}))) });
+  };
+  return (
+    <fieldset className="set-up-group">
+      <legend>{spec.label}</legend>
+      <Choice
+        label="Which"
+        value={String(option)}
+        options={spec.options.map((each, at) => [String(at), optionWords(each)] as const)}
+        onChange={(at) => choose(Number(at))}
+      />
+      <FormFields
+        spec={spec.options[option]!}
+        typed={value}
+        path={path}
+        onChange={(inner) => onChange({ option, value: inner })}
+      />
+    </fieldset>
+  );
+};
+
+/** The fields of a group without a frame around them. */
+export const FormFields = ({ spec, typed, path, onChange }: FieldProps) =>
+  spec.kind !== 'group' ? (
+    <SchemaField spec={spec} typed={typed} path={path} onChange={onChange} />
+  ) : (
+    <div className="set-up-fields">
+      {spec.fields.map((field) => (
+        <SchemaField
+          key={field.key}
+          spec={field}
+          typed={(typed as Readonly<Record<string, Typed>>)[field.key]}
+          path={path === '' ? field.key : `${path}.${field.key}`}
+          onChange={(value) => onChange({ ...(typed as object), [field.key]: value })}
+        />
+      ))}
+    </div>
+  );
+
+const optionWords = (spec: FieldSpec): string => {
+  if (spec.kind === 'fixed') return String(spec.value);
+  const word = spec.kind === 'group' ? spec.fields.find(({ kind }) => kind === 'fixed') : undefined;
+  return word?.kind === 'fixed' ? String(word.value) : spec.label;
+};
+
+const labelOf = ({ label, whenEmpty }: FieldSpec): string =>
+  whenEmpty === 'missing' ? label : `${label}, may be empty`;

@@ -1,0 +1,114 @@
+import { type ReactNode, useMemo, useState } from 'react';
+import { useCalendar } from '../../../api/index.js';
+import { Button, MessageLine, ProblemLine } from '../../../ui/index.js';
+import { FormAround } from '../form/form-around.js';
+import { FormFields } from '../form/schema-form.js';
+import { documentOf, typedOf } from '../form/typed.js';
+import { isTheOne, type Section, specOf } from '../sections.js';
+import type { Keeper, KeptLine } from './kept.js';
+
+export interface KeptFormProps {
+  readonly section: Section;
+  readonly keeper: Keeper;
+  /** Null: a new one. */
+  readonly line: KeptLine | null;
+  /** What a new one begins as. */
+  readonly begin?: unknown;
+  readonly currency: string;
+  readonly offBecause?: string | undefined;
+  readonly onDone: (words: string) => void;
+  /** What a change would do, shown before it is made. */
+  readonly consequence?: ((data: unknown, line: KeptLine | null) => ReactNode) | undefined;
+}
+
+/** One thing, every field of it, with what is wrong by field. */
+export const KeptForm = (props: KeptFormProps) => {
+  const { section, keeper, line, begin, currency, offBecause, onDone, consequence } = props;
+  const spec = useMemo(() => specOf(section, currency), [section, currency]);
+  const [typed, setTyped] = useState(() => typedOf(spec, line?.data ?? begin ?? {}));
+  // What is saved is a change of what was opened: somebody else's change meanwhile is told, not laid over.
+  const [opened] = useState(line);
+  const data = documentOf(spec, typed);
+  const save = async () => {
+    const done = await keeper.save(data, opened);
+    if (done !== undefined) onDone(doneWords(section.one, done));
+  };
+  const takeOut = async () => {
+    const done = await keeper.takeOut(opened!);
+    if (done !== undefined)
+      onDone(
+        done === 'saved'
+          ? `The ${section.one} is taken out; its history stays.`
+          : doneWords(section.one, done),
+      );
+  };
+  const same =
+    line !== null && JSON.stringify(documentOf(spec, typedOf(spec, line.data))) === JSON.stringify(data);
+  const off = offBecause ?? (same ? 'Nothing is changed yet.' : undefined);
+  return (
+    <form
+      className="set-up-form"
+      aria-label={line === null ? `New ${section.one}` : `${section.title}: ${line.id}`}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (off === undefined && !keeper.isSending) void save();
+      }}
+    >
+      <h2>{headOf(section, line)}</h2>
+      <ChangedLine line={line} opened={opened} />
+      <FormAround value={{ faultAt: (path) => faultWords(keeper, path), offered: keeper.offered }}>
+        <FormFields spec={spec} typed={typed} path="" onChange={setTyped} />
+      </FormAround>
+      {consequence?.(data, line)}
+      <ProblemLine problem={keeper.problem} />
+      <div className="set-up-acts">
+        <Button kind="main" type="submit" busy={keeper.isSending} offBecause={off}>
+          Save
+        </Button>
+        {line !== null && !isTheOne(section) && (
+          <Button kind="grave" busy={keeper.isSending} offBecause={offBecause} onPress={() => void takeOut()}>
+            Take out
+          </Button>
+        )}
+      </div>
+    </form>
+  );
+};
+
+const headOf = ({ one, title, named }: Section, line: KeptLine | null): string => {
+  if (named?.length === 0) return title;
+  if (line === null) return `New ${one}`;
+  return named === null ? `This ${one}` : `${one[0]!.toUpperCase()}${one.slice(1)} ${line.id}`;
+};
+
+const doneWords = (one: string, done: 'saved' | 'waits for a second person'): string =>
+  done === 'saved'
+    ? `Saved: ${one}.`
+    : `Not in force yet: the ${one} waits for a second person, under "Waiting for signatures".`;
+
+const faultWords = ({ problem }: Keeper, path: string): string | undefined => {
+  const found = problem?.faults.find((fault) => fault.path === path);
+  return found === undefined ? undefined : `${found.problem} ${found.remedy}`;
+};
+
+const ChangedLine = ({ line, opened }: Record<'line' | 'opened', KeptLine | null>) => {
+  const { date, time } = useCalendar();
+  if (line?.version === undefined) return null;
+  const { version, changedBy, changedAt = '' } = line;
+  const who = `${changedBy ?? 'the program, at import'}, ${date(changedAt)} ${time(changedAt)}`;
+  if (version !== opened?.version)
+    return (
+      <MessageLine
+        what="Changed by somebody else meanwhile"
+        why={`Version ${version} by ${who}.`}
+        next="What you see here began before it: open it again."
+      />
+    );
+  return (
+    <p>
+      <small>
+        Version {version}, by {who}
+      </small>
+    </p>
+  );
+};

@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { cellsOf, columnOf, limitOf, limitRows, references } from './limit-cells.js';
+
+const limit = (type: string, whenSoft: unknown) => ({
+  id: `XLOR-${type}`,
+  data: {
+    place: 'XLOR',
+    type,
+    takeoffLb: 8300,
+    landingLb: 8300,
+    whenSoft,
+    reference: 'strip table, revision 12',
+  },
+});
+const row = { id: 'XLOR-B', place: 'XLOR', type: 'B', line: null };
+
+describe('the table of strip limits', () => {
+  it('has every type at every strip, approved or not, and no pad', () => {
+    const places = [
+      { id: 'XLOR', data: { kind: 'strip' } },
+      { id: 'XPAD', data: { kind: 'pad' } },
+    ];
+    const types = [
+      { id: 'A', data: {} },
+      { id: 'B', data: {} },
+    ];
+    expect(
+      limitRows(places, types, [limit('B', 'closed')]).map(({ id, line }) => [id, line !== null]),
+    ).toEqual([
+      ['XLOR-A', false],
+      ['XLOR-B', true],
+    ]);
+  });
+
+  it('reads a limit and gives it back, soft figures or closed', () => {
+    for (const whenSoft of ['closed', { takeoffLessLb: 750, landingLessLb: 700 }]) {
+      const { data } = limit('B', whenSoft);
+      expect(limitOf(row, cellsOf(data), 'strip table, revision 12')).toEqual(data);
+    }
+  });
+
+  it('takes empty cells as not approved, and leaves half a limit to be refused', () => {
+    expect(limitOf(row, cellsOf(undefined), 'r')).toBeNull();
+    expect(limitOf(row, { ...cellsOf(undefined), landingLb: '0.7k' }, 'r')).toMatchObject({
+      landingLb: '0.7k',
+    });
+  });
+
+  it('finds the cell of a fault', () => {
+    expect([columnOf('landingLb'), columnOf('whenSoft.landingLessLb'), columnOf('')]).toEqual([
+      'landingLb',
+      'softLandingLessLb',
+      null,
+    ]);
+  });
+
+  it('names the table in force once', () => {
+    expect(references([limit('A', 'closed'), limit('B', 'closed')])).toBe('strip table, revision 12');
+  });
+});

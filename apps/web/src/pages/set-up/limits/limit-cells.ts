@@ -1,0 +1,82 @@
+import type { KeptLine } from '../kept/kept.js';
+
+export const columns = ['takeoffLb', 'landingLb', 'softTakeoffLessLb', 'softLandingLessLb'] as const;
+export type LimitColumn = (typeof columns)[number];
+/** What is typed in the four cells of a type at a strip; all empty: not approved there. */
+export type LimitCells = Readonly<Record<LimitColumn, string>>;
+
+export interface LimitRow {
+  /** As the server names it: XLOR-B. */
+  readonly id: string;
+  readonly place: string;
+  readonly type: string;
+  readonly line: KeptLine | null;
+}
+
+interface WhenSoft {
+  readonly takeoffLessLb: number;
+  readonly landingLessLb: number;
+}
+
+const none: LimitCells = { takeoffLb: '', landingLb: '', softTakeoffLessLb: '', softLandingLessLb: '' };
+
+export const cellsOf = (data: Readonly<Record<string, unknown>> | undefined): LimitCells => {
+  if (data === undefined) return none;
+  const soft = data.whenSoft as 'closed' | WhenSoft;
+  return {
+    takeoffLb: String(data.takeoffLb),
+    landingLb: String(data.landingLb),
+    softTakeoffLessLb: soft === 'closed' ? soft : String(soft.takeoffLessLb),
+    softLandingLessLb: soft === 'closed' ? soft : String(soft.landingLessLb),
+  };
+};
+
+/** Every type at every place that aeroplanes land on, approved or not. */
+export const limitRows = (
+  places: readonly KeptLine[],
+  types: readonly KeptLine[],
+  limits: readonly KeptLine[],
+): readonly LimitRow[] =>
+  places
+    .filter(({ data }) => data.kind !== 'pad')
+    .flatMap((place) =>
+      types.map((type) => {
+        const id = `${place.id}-${type.id}`;
+        return { id, place: place.id, type: type.id, line: limits.find((limit) => limit.id === id) ?? null };
+      }),
+    );
+
+/** The limit that the cells say; null: not approved. What is no whole number of lb stays as typed and is refused. */
+export const limitOf = ({ place, type }: LimitRow, cells: LimitCells, reference: string): object | null => {
+  if (columns.every((column) => cells[column].trim() === '')) return null;
+  const figure = (column: LimitColumn) => {
+    const text = cells[column].trim().replaceAll(',', '');
+    return text === '' ? undefined : Number.isNaN(Number(text)) ? cells[column] : Number(text);
+  };
+  const isClosed = [cells.softTakeoffLessLb, cells.softLandingLessLb].some(
+    (text) => text.trim() === 'closed',
+  );
+  const given = { takeoffLb: figure('takeoffLb'), landingLb: figure('landingLb') };
+  const whenSoft = { takeoffLessLb: figure('softTakeoffLessLb'), landingLessLb: figure('softLandingLessLb') };
+  return {
+    place,
+    type,
+    ...withoutGaps(given),
+    whenSoft: isClosed ? 'closed' : withoutGaps(whenSoft),
+    reference,
+  };
+};
+
+const withoutGaps = (given: Readonly<Record<string, unknown>>) =>
+  Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
+
+/** The cell that a fault's path speaks of; null: the whole line. */
+export const columnOf = (path: string): LimitColumn | null => {
+  if (path === 'whenSoft.takeoffLessLb' || path === 'whenSoft') return 'softTakeoffLessLb';
+  if (path === 'whenSoft.landingLessLb') return 'softLandingLessLb';
+  return columns.find((column) => column === path) ?? null;
+};
+
+/** "strip table, revision 12": what the limits in force were taken from. */
+export const references = (limits: readonly KeptLine[]): string =>
+  [...new Set(limits.map(({ data }) => String(data.reference)))].join('; ');

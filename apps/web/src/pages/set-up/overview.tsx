@@ -1,0 +1,60 @@
+import type { Missing } from '@drumline/contract';
+import { Link } from 'wouter';
+import { z } from 'zod';
+import { useList, useMay, useRead } from '../../api/index.js';
+import { bothOf, Picture } from '../../ui/index.js';
+import { BringDocument } from './begin/bring-document.js';
+import { type Demo, demoSchema, LoadDemo, PlanLink, RemoveDemo } from './begin/demo-panel.js';
+import { MissingList } from './begin/missing-list.js';
+
+const missingSchema: z.ZodType<Missing> = z.object({
+  at: z.string() as unknown as z.ZodType<Missing['at']>,
+  what: z.string(),
+  next: z.string(),
+});
+
+/** Where set-up stands: on an empty installation the three ways to begin, otherwise what is missing for a plan. */
+export const Overview = () => {
+  const missing = useList('/api/scenario/missing', missingSchema);
+  const demo = useRead('/api/demo', demoSchema);
+  return (
+    <Picture read={bothOf(missing, demo)}>
+      {([lacks, state]) =>
+        state.canLoad && lacks.length > 0 ? <Begin /> : <Standing missing={lacks} demo={state} />
+      }
+    </Picture>
+  );
+};
+
+const Begin = () => {
+  const mayImport = useMay()('import and export', 'enter');
+  const off = mayImport ? undefined : 'The operations manager or set-up does this.';
+  return (
+    <div className="set-up-overview">
+      <p className="read">
+        This installation is empty. Begin in one of three ways; each ends at the first plan. Nothing needs an
+        edited file.
+      </p>
+      <section className="section">
+        <h2>Make your own territory</h2>
+        <p className="read">
+          A base, a strip with its cache, an aeroplane, a pilot and your rules are enough for a first plan.
+          Every step says what is still missing. Invented examples can be copied as a beginning.
+        </p>
+        <p className="read">
+          <Link href="/set-up/begin">Begin, step by step</Link>
+        </p>
+      </section>
+      <BringDocument offBecause={off} />
+      <LoadDemo />
+    </div>
+  );
+};
+
+const Standing = ({ missing, demo }: { readonly missing: readonly Missing[]; readonly demo: Demo }) => (
+  <div className="set-up-overview">
+    <MissingList missing={missing} to={(section) => `/set-up/${section}`} />
+    {missing.length === 0 && <PlanLink />}
+    {demo.loaded !== undefined && <RemoveDemo loaded={demo.loaded} />}
+  </div>
+);
