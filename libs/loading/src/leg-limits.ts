@@ -38,7 +38,7 @@ export function legLimits(
   const bans = legBans(request, leg, rampLb ?? fuel.fuelAtTakeoffLb, limit);
   const places = placeLimits(configuration, freightLb(leg), drumLb, limit);
   const limits = [...weights, ...bans, ...places];
-  if (leg.passengers > 0) limits.push(limit('passengers aboard', null, 0));
+  if (leg.passengers > 0) limits.push(limit('passengers aboard', null, (leg.drumsByApproval ?? 0) * drumLb));
   const balance = balanceLimit(request, configuration, leg, { ...fuelMoments(fuel), rampLb }, limits, limit);
   if (balance.limit) limits.push(balance.limit);
   const overweight = weights.filter(({ roomLb }) => roomLb < -noise).sort(byRoom)[0];

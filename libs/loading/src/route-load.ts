@@ -46,6 +46,8 @@ export interface LegRequest {
   readonly passengers: number;
   readonly passengersKg: Kilograms;
   readonly freightKg: Kilograms;
+  /** Most drums that an approval of the authority lets fly beside the passengers; absent: none. */
+  readonly drumsByApproval?: number;
   /** Planned uplift on arrival at `to`: cuts the ramp fuel up to there and refuels for the rest. */
   readonly upliftOnArrival: boolean;
 }

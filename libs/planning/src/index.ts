@@ -16,6 +16,7 @@ export { readPlan } from './flights/read-plan.js';
 export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';
 export { leftToDraw } from './left-to-draw.js';
 export { alternatesOfFlight } from './load-sheet/alternates-of-flight.js';
+export { approvalsOnFile } from './load-sheet/approvals.js';
 export { crewOfFlight } from './load-sheet/crew-of-flight.js';
 export { type LoadOfFlight, loadOfFlight, type PickedDrum } from './load-sheet/load-of-flight.js';
 export { type SheetSettings, sheetOfFlight } from './load-sheet/sheet-of-flight.js';

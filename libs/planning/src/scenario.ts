@@ -1,4 +1,11 @@
-import type { AircraftType, FuelPolicy, PassengerRule, PlanningDrum, StripLimit } from '@drumline/loading';
+import type {
+  AircraftType,
+  AuthorityApproval,
+  FuelPolicy,
+  PassengerRule,
+  PlanningDrum,
+  StripLimit,
+} from '@drumline/loading';
 import type {
   GivenDistance,
   HazardNotice,
@@ -64,6 +71,8 @@ export interface Scenario {
   readonly slings: readonly SlingMove[];
   readonly plannedUplifts: readonly PlannedUplift[];
   readonly bookedFlights: readonly BookedFlight[];
+  /** Of the authority, on file: by one of them alone passengers and drums may share a leg. */
+  readonly approvals?: readonly KeptApproval[];
   /** Flights that already stand: flown and approved ones are facts, offered ones may move at a price. */
   readonly flights: readonly StandingFlight[];
   /** The plan made by hand for the same days, to compare with and to take end targets from; empty: none. */
@@ -174,6 +183,12 @@ export interface SlingMove {
 /** Fuel an aeroplane is planned to take from a cache, on a flight outside this plan. */
 export type PlannedUplift = Draw;
 
+/** An approval of the authority as it is kept. */
+export interface KeptApproval extends Omit<AuthorityApproval, 'enteredBy' | 'confirmedBy'> {
+  /** The two people who put their names to it; absent: it waits for them, and covers nothing. */
+  readonly agreedBy?: readonly string[];
+}
+
 /** A flight that flies anyway: its aircraft is held, and its spare payload may take drums. */
 export interface BookedFlight {
   readonly id: string;
@@ -182,6 +197,8 @@ export interface BookedFlight {
   readonly configuration: string;
   readonly purpose: string;
   readonly legs: readonly BookedLeg[];
+  /** Number of the approval that is cited for drums beside its passengers. */
+  readonly approval?: string;
   /** Aircraft time taken out of that day, turn-rounds included. */
   readonly heldHours: Hours;
   readonly departs?: ClockTime;

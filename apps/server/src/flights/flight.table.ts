@@ -16,7 +16,8 @@ export interface Flight {
   readonly needsDecision: string | null;
   /** Offered, and not to be moved by a re-plan. */
   readonly heldInPlace: boolean;
-  readonly planId: string;
+  /** Null: a person put drums on a booked flight. */
+  readonly planId: string | null;
   readonly date: IsoDate;
   readonly departs: ClockTime;
   readonly aircraft: string;
@@ -104,7 +105,7 @@ export const flightTable = new EntitySchema<Flight>({
     revision: { type: 'integer' },
     needsDecision: { type: 'text', nullable: true },
     heldInPlace: { type: 'boolean' },
-    planId: { type: 'uuid' },
+    planId: { type: 'uuid', nullable: true },
     date: { type: 'date' },
     departs: { type: 'text' },
     aircraft: { type: 'text' },

@@ -5,6 +5,8 @@ import { ScenariosModule } from '../scenarios/scenarios.module.js';
 import { StockModule } from '../stock/stock.module.js';
 import { SurfaceModule } from '../surface/surface.module.js';
 import { TerritoryModule } from '../territory/territory.module.js';
+import { AddDrumsController } from './add-drums.controller.js';
+import { AddDrumsService } from './add-drums.service.js';
 import { AmendFlightService } from './amend-flight.service.js';
 import { AwayFlightsService } from './away-flights.service.js';
 import { BoardService } from './board.service.js';
@@ -43,10 +45,12 @@ import { TouchedFlightsService } from './touched-flights.service.js';
     FlightsController,
     FlightReportsController,
     FlightCardController,
+    AddDrumsController,
     LoadSheetsController,
     TouchedFlightsController,
   ],
   providers: [
+    AddDrumsService,
     AmendFlightService,
     AwayFlightsService,
     BoardService,

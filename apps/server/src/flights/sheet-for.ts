@@ -1,5 +1,5 @@
 import { type LoadSheet, type NamedLoad, type ParticularsSet, turbineFuelTexts } from '@drumline/loading';
-import { type Scenario, type SheetSettings, sheetOfFlight } from '@drumline/planning';
+import { approvalsOnFile, type Scenario, type SheetSettings, sheetOfFlight } from '@drumline/planning';
 import { pounds } from '@drumline/units';
 import type { Board } from './board.service.js';
 import type { Flight } from './flight.table.js';
@@ -12,20 +12,20 @@ export const sheetFor = ({ scenario }: Board, flight: Flight, load: NamedLoad): 
     scenario,
     { id, aircraft, date, departs, pilot, version, replaces },
     load,
-    sheetSettings(scenario),
+    sheetSettings(scenario, id),
   );
 };
 
 /** What the load sheets of a territory are made with beside the flight. */
-const sheetSettings = ({ policy }: Scenario): SheetSettings => ({
+const sheetSettings = (scenario: Scenario, id: string): SheetSettings => ({
   goods: {
-    set: { ...particularsSet, reference: policy.passengers.reference },
+    set: { ...particularsSet, reference: scenario.policy.passengers.reference },
     others: [],
-    citedApproval: null,
-    approvalsOnFile: [],
+    citedApproval: scenario.bookedFlights.find((booked) => booked.id === id)?.approval ?? null,
+    approvalsOnFile: approvalsOnFile(scenario),
   },
   tieDown: null,
-  toleranceLb: policy.twoTotals?.toleranceLb ?? pounds(0),
+  toleranceLb: scenario.policy.twoTotals?.toleranceLb ?? pounds(0),
 });
 
 /** The usual fields, for as long as the operator keeps no set of its own. */

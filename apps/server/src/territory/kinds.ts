@@ -24,6 +24,7 @@ type KeptList =
   | 'slings'
   | 'plannedUplifts'
   | 'bookedFlights'
+  | 'approvals'
   | 'handPlan';
 
 /** One kind of thing in the territory: what it is called, what it looks like, what names it, who may change it. */
@@ -42,12 +43,16 @@ export interface Kind {
   readonly seenBy: 'the line' | 'the operator';
   /** Pilot or helicopter whose own it is, for those who see their own only. */
   readonly crewOf: (data: unknown) => string | null;
+  /** The thing as it is kept once these people have put their names to it. */
+  readonly withNames: (data: unknown, agreedBy: readonly string[]) => unknown;
 }
 
 interface Rest<Line> {
   readonly idOf?: (line: Line) => string;
   readonly seenBy?: Kind['seenBy'];
   readonly crewOf?: (line: Line) => string;
+  /** As it is sent, where that is not as it is kept. */
+  readonly schema?: z.ZodType;
 }
 
 function list<List extends KeptList>(
@@ -55,19 +60,25 @@ function list<List extends KeptList>(
   name: string,
   singular: string,
   act: PermittedAct,
-  { idOf, seenBy, crewOf }: Rest<Scenario[List][number]>,
+  { idOf, seenBy, crewOf, schema }: Rest<NonNullable<Scenario[List]>[number]>,
 ): Kind {
   return {
     name,
     singular,
-    schema: shape[list].element,
+    schema: schema ?? elementOf(shape[list]),
     list,
     act,
     idOf: (idOf as Kind['idOf'] | undefined) ?? null,
     seenBy: seenBy ?? 'the operator',
     crewOf: (crewOf as Kind['crewOf'] | undefined) ?? (() => null),
+    withNames:
+      list === 'approvals' ? (data, agreedBy) => ({ ...(data as object), agreedBy }) : (data) => data,
   };
 }
+
+/** A list that a document may do without stands in a wrapping. */
+const elementOf = (list: z.ZodArray | z.ZodExactOptional<z.ZodArray>): z.ZodType =>
+  'element' in list ? (list.element as z.ZodType) : (list.unwrap().element as z.ZodType);
 
 /**
  * Kept lists, in the order of the document. What the permission table has no line for is changed by whoever may
@@ -109,6 +120,10 @@ const lists: readonly Kind[] = [
     idOf: ({ id }) => id,
     seenBy: 'the line',
   }),
+  list('approvals', 'authority-approvals', 'approval of the authority', 'passenger approval', {
+    idOf: ({ number }) => number,
+    schema: shape.approvals.unwrap().element.omit({ agreedBy: true }),
+  }),
   list('handPlan', 'hand-plan', 'flight planned by hand', 'run plan', {
     idOf: ({ id }) => id,
     seenBy: 'the line',
@@ -124,6 +139,7 @@ const theOne = (name: string, schema: z.ZodType, act: PermittedAct): Kind => ({
   idOf: () => 'current',
   seenBy: 'the operator',
   crewOf: () => null,
+  withNames: (data) => data,
 });
 
 export const kinds: readonly Kind[] = [

@@ -26,7 +26,11 @@ export const thingsOf = (scenario: Scenario): readonly Thing[] => {
     ...kinds.flatMap(({ name, list, idOf }) =>
       list === null
         ? []
-        : kept[list].map((data) => ({ kind: name, id: idOf === null ? randomUUID() : idOf(data), data })),
+        : (kept[list] ?? []).map((data) => ({
+            kind: name,
+            id: idOf === null ? randomUUID() : idOf(data),
+            data,
+          })),
     ),
   ];
 };

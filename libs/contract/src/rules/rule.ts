@@ -4,7 +4,7 @@ import { type Fault, printPath } from '../faults/fault.js';
 export type ListField = {
   [K in keyof Required<Scenario>]: Required<Scenario>[K] extends readonly unknown[] ? K : never;
 }[keyof Scenario];
-export type Line<L extends ListField> = Scenario[L][number];
+export type Line<L extends ListField> = Required<Scenario>[L][number];
 
 /** A document as far as its form is sound: fields without fault, and the sound lines of every list. */
 export interface SoundParts {

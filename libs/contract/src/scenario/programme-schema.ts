@@ -94,9 +94,39 @@ export const bookedFlightSchema = z
     legs: z.array(bookedLegSchema).min(1).meta({ description: 'Legs, in order' }),
     heldHours: hours('Aircraft time taken out of the day, turn-rounds included', 2.2),
     departs: clockTime('Departure; absent: not fixed', '13:00').exactOptional(),
+    approval: text(
+      'Number of the approval cited for drums beside its passengers; listed in `approvals`',
+      'CA 17/27',
+    ).exactOptional(),
     note: text('Anything else', '3 drums spare outbound').exactOptional(),
   })
   .meta({ id: 'BookedFlight', description: 'A flight that flies anyway; its spare payload may take drums' });
+
+export const approvalSchema = z
+  .strictObject({
+    number: text('Number, as the authority gives it', 'CA 17/27'),
+    authority: text('Who gave it', 'civil aviation authority'),
+    scope: text('What it is for, in its own words', 'fuel drums beside field staff, B1'),
+    legs: z
+      .array(z.tuple([placeCode('One end', 'XALD'), placeCode('The other end', 'XCIN')]))
+      .nullable()
+      .meta({ description: 'Legs it covers, either way; null: every leg', examples: [[['XALD', 'XCIN']]] }),
+    aircraft: z
+      .array(reference('aircraft', 'Tail', 'B1'))
+      .nullable()
+      .meta({ description: 'Aircraft it covers; null: all', examples: [['B1']] }),
+    mostDrums: drums('Most drums; null: no number is given', 2).nullable(),
+    mostPassengers: persons('Most passengers; null: no number is given', 3).nullable(),
+    conditions: text('Its conditions, in its own words', 'drums behind the passengers, door side free'),
+    from: isoDate('First day', '2027-06-01'),
+    until: isoDate('Last day on which it holds', '2027-09-30'),
+    agreedBy: z
+      .array(text('Name', 'K. Aske'))
+      .readonly()
+      .meta({ description: 'The two people who put their names to it; absent: it covers nothing yet' })
+      .exactOptional(),
+  })
+  .meta({ id: 'Approval', description: 'An approval of the authority for passengers and drums on one leg' });
 
 export const standingState = z
   .enum(['offered', 'approved', 'given', 'loaded', 'away', 'home', 'reported', 'closed'])

@@ -11,6 +11,7 @@ import {
 } from './place-schema.js';
 import { policySchema } from './policy-schema.js';
 import {
+  approvalSchema,
   bookedFlightSchema,
   helicopterTaskSchema,
   programmeSchema,
@@ -65,6 +66,7 @@ export const scenarioSchema = z
     slings: list(slingMoveSchema, 'Sling moves ahead'),
     plannedUplifts: list(drawSchema, 'Fuel that aeroplanes will take from caches'),
     bookedFlights: list(bookedFlightSchema, 'Flights that fly anyway'),
+    approvals: list(approvalSchema, 'Approvals of the authority on file').exactOptional(),
     flights: list(standingFlightSchema, 'Positioning flights that already stand'),
     handPlan: list(standingFlightSchema, 'The plan made by hand, to compare with; empty: none'),
   })

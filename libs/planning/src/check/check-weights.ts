@@ -103,9 +103,28 @@ function fuelCapacity(flown: SurveyedFlight): readonly Fault[] {
   ];
 }
 
+/** By the approval that a booked flight cites, where it holds that day, for that leg and aircraft. */
+function drumsBesidePassengers(
+  { approvals = [] }: Survey['scenario'],
+  { flight, booked }: SurveyedFlight,
+  leg: FlownLeg,
+): number {
+  const cited = approvals.find(({ number }) => number === booked?.approval);
+  if (cited === undefined || new Set(cited.agreedBy).size < 2) return 0;
+  const { from, until, legs, aircraft, mostPassengers, mostDrums } = cited;
+  const ends = [leg.from.code, leg.to.code].sort().join();
+  const covers =
+    from <= flight.date &&
+    flight.date <= until &&
+    (aircraft === null || aircraft.includes(flight.aircraft)) &&
+    (legs === null || legs.some((pair) => [...pair].sort().join() === ends)) &&
+    (mostPassengers === null || leg.passengers <= mostPassengers);
+  return covers ? (mostDrums ?? Number.POSITIVE_INFINITY) : 0;
+}
+
 function cabinLimits({ scenario }: Survey, flown: SurveyedFlight, leg: FlownLeg): readonly Fault[] {
   if (leg.drums === 0) return [];
-  if (leg.passengers > 0) {
+  if (leg.passengers > 0 && leg.drums > drumsBesidePassengers(scenario, flown, leg)) {
     const what = `${leg.passengers} passengers and ${drumWords(leg.drums)} are aboard together.`;
     return [flightFault(flown, leg, what, `Take the drums off: ${scenario.policy.passengers.reference}.`)];
   }

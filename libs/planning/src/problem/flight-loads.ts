@@ -1,5 +1,6 @@
 import { type LegRequest, type RouteRequest, routeLoad } from '@drumline/loading';
 import { kilograms, kilogramsFromPounds, type Litres, volumeOf } from '@drumline/units';
+import { withApproval } from '../load-sheet/approvals.js';
 import type { BookedFlight, BookedLeg, Scenario } from '../scenario.js';
 import type { FlightOnDay, LoadOf } from './problem-map.js';
 import type { Territory } from './territory.js';
@@ -30,7 +31,8 @@ export function flightLoads(scenario: Scenario, territory: Territory): FlightLoa
     bookedLoad: (flight, type, day) => {
       const found = booked.get(flight);
       if (found) return found;
-      const request = requestOf(scenario, territory, type, flight.configuration, flight.legs, day);
+      const planned = requestOf(scenario, territory, type, flight.configuration, flight.legs, day);
+      const request = withApproval(planned, scenario, flight);
       const places = [flight.legs[0]!.from, ...flight.legs.map(({ to }) => to)];
       const onDay = onDayOf(scenario, request, closedOn(places, day));
       booked.set(flight, onDay);

@@ -39,7 +39,9 @@ describe('if only one window opens today', () => {
   });
 
   it('where nothing falls short nothing is avoided, and a flight that has left is not asked about', () => {
-    expect(windowOf({ helicopterTasks: [], flights: flights.slice(0, 1) })).toMatchObject([{ harmAvoided: 0, protects: null }]);
+    expect(windowOf({ helicopterTasks: [], flights: flights.slice(0, 1) })).toMatchObject([
+      { harmAvoided: 0, protects: null },
+    ]);
     expect(windowOf({ helicopterTasks, flights: [flight('F1', 'NOR', { state: 'away' })] })).toEqual([]);
   });
 });

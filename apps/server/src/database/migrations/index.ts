@@ -14,6 +14,7 @@ import { RaisedActs1700000000013 } from './0013-raised-acts.js';
 import { LoadPositions1700000000014 } from './0014-load-positions.js';
 import { Handovers1700000000015 } from './0015-handovers.js';
 import { DemoTerritory1700000000016 } from './0016-demo-territory.js';
+import { FlightsWithoutPlan1700000000017 } from './0017-flights-without-plan.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -33,4 +34,5 @@ export const migrations = [
   LoadPositions1700000000014,
   Handovers1700000000015,
   DemoTerritory1700000000016,
+  FlightsWithoutPlan1700000000017,
 ] as const;

@@ -29,7 +29,7 @@ export const bookedSchema = z.object({
     purpose: z.string(),
     approval: z.string().optional(),
     legs: z.array(
-      z.object({ from: z.string(), to: z.string(), passengers: z.number(), freightKg: z.number() }),
+      z.looseObject({ from: z.string(), to: z.string(), passengers: z.number(), freightKg: z.number() }),
     ),
   }),
 });

@@ -15,7 +15,7 @@ export const GoBack = ({ goBack }: { readonly goBack: SheetLeg['goBack'] }) => {
     <section className="section load-go-back">
       <h2>Go back if, {goBack.place}</h2>
       <ol>
-        {goBack.lines.map((line) => (
+        {linesBesideUnload(goBack).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ol>
@@ -35,6 +35,14 @@ export const GoBack = ({ goBack }: { readonly goBack: SheetLeg['goBack'] }) => {
       )}
     </section>
   );
+};
+
+/** Unload or stay has a place of its own. */
+const linesBesideUnload = ({ lines, leaveAgain, leaveAgainSoft }: SheetLeg['goBack']): readonly string[] => {
+  const there = [leaveAgain, leaveAgainSoft].flatMap((each) =>
+    each === null ? [] : [`${each.words}.`, `Unload or stay: ${each.words}.`],
+  );
+  return lines.filter((line) => !there.includes(line));
 };
 
 interface UnloadOrStayProps {

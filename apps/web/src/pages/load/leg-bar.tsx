@@ -18,6 +18,7 @@ export const LegBar = ({ number, leg, bar, scale }: LegProps) => {
       <caption className="unseen">
         Leg {number}, {leg.from}-{leg.to}. Binds: {bindsWords(bar)}
       </caption>
+      <Columns />
       <thead>
         <tr>
           <th scope="col">
@@ -60,6 +61,15 @@ export const LegBar = ({ number, leg, bar, scale }: LegProps) => {
   );
 };
 
+const Columns = () => (
+  <colgroup>
+    <col className="name" />
+    <col />
+    <col className="limit" />
+    <col className="spare" />
+  </colgroup>
+);
+
 interface LimitRowProps {
   readonly limit: Limit;
   readonly scale: Scale;
@@ -96,6 +106,7 @@ export const ShortLegBar = ({ number, leg, bar, scale, onOpen }: ShortLegProps) 
       <caption className="unseen">
         Leg {number}, {leg.from}-{leg.to}. Binds: {bindsWords(bar)}
       </caption>
+      <Columns />
       <tbody>
         <tr>
           <th scope="row">

@@ -99,10 +99,8 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
         <Cabin {...{ flight, load, acts, calendar, leg }} />
         <div className="load-words">
           <GoBack key={goBack.place} goBack={goBack} />
-          <UnloadOrStay flight={flight} goBack={goBack} />
           <TotalsForm flight={flight} totals={totals} onTotals={setTotals} />
           <LoadedForm flight={flight} totals={totals} calendar={calendar} />
-          <Particulars leg={legs[leg]!} />
         </div>
       </div>
     </>
@@ -169,6 +167,7 @@ const Cabin = ({ flight, load, acts, calendar, leg }: CabinProps) => {
           />
         )}
         {may('assign crew', 'decide') && <Commander flight={flight} acts={acts} />}
+        <Particulars leg={load.sheet.legs[leg]!} />
       </div>
       <div className="load-envelope">
         <h2>Balance</h2>
@@ -183,6 +182,7 @@ const Cabin = ({ flight, load, acts, calendar, leg }: CabinProps) => {
           />
         </div>
         <p>{words}</p>
+        <UnloadOrStay flight={flight} goBack={load.sheet.legs[leg]!.goBack} />
         <Reported flight={flight} calendar={calendar} />
       </div>
     </>

@@ -3,8 +3,9 @@ import { Link } from 'wouter';
 import { type Calendar, useCalendar, useList, useMay, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
 import { Button, bothOf, Field, Picture, StateWord, TitleBlock } from '../../ui/index.js';
+import { BookedFlight } from './booked-flight.js';
 import { giveOff } from './commander.js';
-import { bookedSchema, FlightList, flightSchema } from './flight-list.js';
+import { bookedSchema, FlightList, flightSchema, withLoad } from './flight-list.js';
 import { LoadFlight } from './load-flight.js';
 import { answerSchema, type LoadedFlight } from './load-read.js';
 import { type LoadActs, useLoadActs } from './use-load-acts.js';
@@ -22,7 +23,19 @@ export const LoadPage = ({ at: [id] }: PageProps) => {
         </Picture>
       </>
     );
-  return <FlightById id={id} calendar={calendar} />;
+  return (
+    <Picture read={bothOf(flights, booked)}>
+      {([standing, anyway]) => {
+        const one = anyway.find((each) => each.id === id);
+        const carries = withLoad(standing).some((each) => each.id === id);
+        return one === undefined || carries ? (
+          <FlightById id={id} calendar={calendar} />
+        ) : (
+          <BookedFlight key={id} booked={one} calendar={calendar} />
+        );
+      }}
+    </Picture>
+  );
 };
 
 const FlightById = ({ id, calendar }: { readonly id: string; readonly calendar: Calendar }) => {
