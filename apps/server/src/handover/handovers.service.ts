@@ -109,8 +109,8 @@ export class HandoversService {
     readonly after?: string | undefined;
   }): Promise<Page<Handover>> {
     const rows: readonly Handover[] = await this.database.query(
-      `${handoverSql} where $2::uuid is null or (at, id) < (select at, id from handovers where id = $2)
-       order by at desc, id desc limit $1`,
+      `${handoverSql} where $2::uuid is null or (handovers.at, id) < (select at, id from handovers where id = $2)
+       order by handovers.at desc, id desc limit $1`,
       [limit + 1, after ?? null],
     );
     return pageOf(rows, limit, ({ id }) => id);
