@@ -6,6 +6,7 @@ import type { Account } from '../people/account.table.js';
 import { mayDo } from '../people/permission.js';
 import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
 import type { Entry } from './entry.table.js';
+import { isForTwo } from './for-two.js';
 import { kindNamed } from './kinds.js';
 import { type Change, TerritoryService } from './territory.service.js';
 
@@ -38,7 +39,7 @@ export class TerritoryChangesService implements OnModuleInit {
     const { kind, id, data, expected } = change;
     const subject = `${kind.singular} ${id}`;
     const alone = mayDo(by, kind.act, { to: 'enter' });
-    if (alone.kind === 'allowed') {
+    if (alone.kind === 'allowed' && !(await this.isForTwo(change))) {
       const entry = await this.database.transaction((transaction) => this.carryOut(transaction, change, by));
       return { entry };
     }
@@ -52,6 +53,12 @@ export class TerritoryChangesService implements OnModuleInit {
       by,
     );
     return { proposal };
+  }
+
+  /** What the permission table leaves to one, and two have to agree on all the same: see for-two. */
+  private async isForTwo({ kind, id, data }: Change): Promise<boolean> {
+    const there = (await this.territory.all(kind.name)).find((entry) => entry.id === id);
+    return isForTwo(kind.name, there?.data ?? null, data);
   }
 
   private async carryOut(transaction: EntityManager, change: Change, by: Account): Promise<Entry | null> {

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { signInNew } from '../stock/testing/sign-in-new.js';
 import type { Client } from '../testing/client.js';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
 
@@ -101,6 +102,30 @@ describe('the territory', () => {
     const { body } = await manager.get<Shown>('/api/caches/XBIR');
     const { status } = await manager.change('/api/caches/XISK', 1, body.data);
     expect(status).toBe(422);
+  });
+});
+
+describe('a level lowered below critical', () => {
+  it('takes two people; above it one is enough', async () => {
+    const { body } = await manager.get<Shown>('/api/caches/XISK');
+    const levels = async () => (await manager.get<Shown>('/api/caches/XISK')).body.data;
+    const lower = { ...body.data, minimumLitres: 500, criticalLitres: 500 };
+    const proposed = await manager.change<{ proposal: { id: string } }>(
+      '/api/caches/XISK',
+      body.version,
+      lower,
+    );
+    expect(proposed.status).toBe(202);
+    expect(await levels()).toMatchObject({ minimumLitres: 1000, criticalLitres: 600 });
+    const agreement = `/api/proposals/${proposed.body.proposal.id}/agreement`;
+    expect((await (await server.as('dispatcher')).put(agreement, undefined)).status).toBe(403);
+    await manager.put(agreement, undefined);
+    expect(await levels()).toMatchObject({ minimumLitres: 1000 });
+    const second = await signInNew(server, 'n.vale', 'operations manager');
+    expect((await second.put(agreement, undefined)).status).toBe(200);
+    expect(await levels()).toMatchObject({ minimumLitres: 500, criticalLitres: 500 });
+    const raised = { ...lower, minimumLitres: 900 };
+    expect((await manager.change('/api/caches/XISK', body.version + 1, raised)).status).toBe(200);
   });
 });
 
