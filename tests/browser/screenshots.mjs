@@ -29,7 +29,7 @@ const pages = [
       await page.getByRole('table', { name: 'Differences, line by line' }).waitFor();
     },
   },
-  { name: 'caches', path: '/caches', as: 'dispatcher', print: 'portrait' },
+  { name: 'caches', path: '/caches/XLOR', as: 'dispatcher', print: 'landscape' },
   { name: 'drums', path: '/drums/0514', as: 'storekeeper' },
   { name: 'drums-hold', path: '/drums?act=hold&batch=J27-041', as: 'dispatcher' },
   { name: 'drums-retest', path: '/drums?view=retest', as: 'storekeeper', print: 'portrait' },
