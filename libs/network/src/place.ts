@@ -39,6 +39,8 @@ export interface Runway {
   readonly slopePercent: number;
   readonly material: string;
   readonly oneWay: boolean;
+  /** True bearing of the side from which a one-way strip is approached: 180 is from the south. Absent: not said. */
+  readonly approachFromDeg?: number;
   readonly tailwindLimitKt: Knots;
   /** Point on the approach after which landing must be completed; null where there is none. */
   readonly committalPoint: string | null;

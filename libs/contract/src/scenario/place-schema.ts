@@ -37,6 +37,16 @@ const runwaySchema = z
       .meta({ description: 'Slope along the landing direction', unit: '%', examples: [4] }),
     material: text('What it is made of', 'gravel'),
     oneWay: z.boolean().meta({ description: 'Landed on in one direction only', examples: [false] }),
+    approachFromDeg: z
+      .number()
+      .min(0)
+      .lt(360)
+      .meta({
+        description: 'True bearing of the side from which a one-way strip is approached; drawn on the map',
+        unit: 'deg',
+        examples: [180],
+      })
+      .exactOptional(),
     tailwindLimitKt: kt('Most tailwind for landing', 5),
     committalPoint: text(
       'Point on the approach after which landing must be completed',
