@@ -1,0 +1,143 @@
+import { expect, it } from 'vitest';
+import { expectAccessible } from './testing/expect-accessible.js';
+import { openOffice } from './testing/open-office.js';
+
+const office = openOffice({ own: true });
+
+// product.md, M5 and M6: type B from ALD to LOR, 6 drums dry and 4 soft.
+it('a strip limit is drafted by set-up with its drums beside it, and stands when two people have signed', async () => {
+  const page = await office.signIn('set-up');
+  await page.goto('/set-up/strip-limits');
+  const landing = page.getByLabel('XLOR B, Landing, lb');
+  await landing.waitFor();
+  await page.getByLabel('Drums from').selectOption('XALD');
+  await page
+    .getByRole('row', { name: /^XLOR B/ })
+    .getByText('6, 4')
+    .waitFor();
+  await expectAccessible(page);
+
+  await landing.fill('18300');
+  await page.getByRole('heading', { name: 'What the draft would change' }).waitFor();
+  await page.getByRole('table', { name: 'Faults' }).getByText('XLOR-B landingLb').waitFor();
+  await page.getByText('A fault keeps the draft back.').waitFor();
+
+  await landing.fill('7600');
+  await page.getByRole('listitem').filter({ hasText: 'XLOR B from XALD: 6, 4 to' }).waitFor();
+  await page.getByText('Give the table and revision that the figures come from.').waitFor();
+  await page.getByLabel('Reference of what you change: table and revision').fill('demo table, revision 13');
+  await page.getByRole('button', { name: 'Ask for signatures' }).click();
+  await page.getByText('1 limit waits for a second person.').waitFor();
+
+  const inForce = async () => {
+    const { body } = await (await office.api('dispatcher')).get<{
+      data: { landingLb: number; reference: string };
+    }>('/api/strip-limits/XLOR-B');
+    return body.data;
+  };
+  for (const role of ['operations manager', 'fuel quality'] as const) {
+    expect((await inForce()).landingLb).toBe(8300);
+    const second = await office.signIn(role);
+    await second.goto('/set-up/strip-limits');
+    await second.getByText('7600, waits').waitFor();
+    await second
+      .getByRole('row', { name: /strip limit XLOR-B/ })
+      .getByRole('button', { name: 'Sign' })
+      .click();
+    await second
+      .getByText(
+        role === 'fuel quality' ? 'demo table, revision 12; demo table, revision 13' : 'Signed by you.',
+      )
+      .waitFor();
+  }
+  expect(await inForce()).toMatchObject({ landingLb: 7600, reference: 'demo table, revision 13' });
+});
+
+// product.md, T9: the customer adds 3 h at MAR on day 3, 336 L more.
+it('T9: a row of the programme says before it is saved that MAR falls from 375 to 39 L on Wed 16', async () => {
+  const page = await office.signIn('dispatcher');
+  await page.goto('/set-up/helicopter-tasks');
+  await page.getByRole('button', { name: 'New helicopter task' }).click();
+  const form = page.getByRole('form', { name: 'New helicopter task' });
+  await form.getByLabel('Day').fill('2027-06-16');
+  await form.getByLabel('Helicopter').fill('H1');
+  await form.getByLabel('Programme').fill('P1');
+  await form.getByLabel('Cache drawn from').fill('XMAR');
+  await form.getByLabel('Flight hours').fill('3');
+  await form.getByLabel('Fuel drawn').fill('336');
+  const touched = form.getByRole('row', { name: /XMAR Wed 16/ });
+  await touched.waitFor();
+  expect(await touched.innerText()).toMatch(
+    /375 L\s+39 L\s+below critical 200 L; before: below minimum 400 L/,
+  );
+  await expectAccessible(page);
+  await form.getByRole('button', { name: 'Save' }).click();
+  await page.getByText('Saved: helicopter task.').waitFor();
+  const row = page.getByRole('row', { name: /2027-06-16 H1 P1 XMAR 3 h 336 L Demo dispatcher 1/ });
+  await row.waitFor();
+
+  await row.getByRole('button').click();
+  const kept = page.getByRole('form', { name: /Helicopter tasks/ });
+  await kept.getByText('Version 1, by Demo dispatcher').waitFor();
+  await kept.getByLabel('Fuel drawn').fill('a lot');
+  await kept.getByRole('button', { name: 'Save' }).click();
+  await kept.getByText('Fault: "a lot" is not a number.').waitFor();
+});
+
+it('two people at one cache: the later one is told, and nothing is overwritten', async () => {
+  const page = await office.signIn('operations manager');
+  await page.goto('/set-up/caches/XLOR');
+  const form = page.getByRole('form', { name: 'Caches: levels: XLOR' });
+  await form.getByLabel('Empty drums there').fill('3');
+
+  const other = await office.api('operations manager');
+  const { body } = await other.get<{ version: number; data: object }>('/api/caches/XLOR');
+  await other.change('/api/caches/XLOR', body.version, { ...body.data, empties: 11 });
+  await form.getByText('Changed by somebody else meanwhile.').waitFor();
+  await form.getByRole('button', { name: 'Save' }).click();
+  await form.getByText(/is at version 2 by now/).waitFor();
+  expect((await other.get<{ data: object }>('/api/caches/XLOR')).body.data).toMatchObject({ empties: 11 });
+});
+
+it('a CSV of limits is tried first: its fault by line and cell, and nothing saved; put right, it is proposed', async () => {
+  const page = await office.signIn('operations manager');
+  await page.goto('/set-up/strip-limits');
+  const heads = 'place,type,takeoffLb,landingLb,whenSoft,softTakeoffLessLb,softLandingLessLb,reference';
+  const file = (landing: string) => ({
+    name: 'strip-limits-june.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(
+      `${heads}\nXDUN,A,6850,6900,,350,300,revision 13\nXDUN,B,8150,${landing},,450,400,revision 13\n`,
+    ),
+  });
+  await page.getByLabel('Take a CSV').setInputFiles(file('8.9k'));
+  await page.getByRole('heading', { name: 'Dry run of strip-limits-june.csv' }).waitFor();
+  await page.getByText('Nothing has been saved.').waitFor();
+  const fault = page.getByRole('table', { name: 'Faults' }).getByRole('row', { name: /^3 landingLb/ });
+  expect(await fault.innerText()).toContain('8.9k');
+  await page.getByText('A file with faults stays out.').waitFor();
+  await expectAccessible(page);
+
+  await page.getByLabel('Take a CSV').setInputFiles(file('8100'));
+  await page.getByText(/Changed: 2/).waitFor();
+  await page.getByRole('button', { name: 'Propose the limits' }).click();
+  await page.getByText('Proposed: a second person signs.').waitFor();
+});
+
+it('a person is added with a one-time password, and the audit says so', async () => {
+  const page = await office.signIn('operations manager');
+  await page.goto('/set-up/people');
+  await page.getByRole('button', { name: 'New person' }).click();
+  const form = page.getByRole('form', { name: 'New person' });
+  await form.getByLabel('Sign-in name').fill('N Vale');
+  await form.getByLabel('Full name').fill('N. Vale');
+  await form.getByLabel('storekeeper').check();
+  await form.getByRole('button', { name: 'Save' }).click();
+  await form.getByText(/Fault: .*a sign-in name is/).waitFor();
+  await form.getByLabel('Sign-in name').fill('n.vale');
+  await form.getByRole('button', { name: 'Save' }).click();
+  expect(await page.getByLabel('One-time password', { exact: true }).innerText()).toMatch(/\S{8,}/);
+  await expectAccessible(page);
+  await page.goto('/set-up/audit');
+  await page.getByRole('row', { name: /added account n\.vale/ }).waitFor();
+});
