@@ -16,7 +16,7 @@ const sizes = [
 // A page: its path; who looks; whether it is printed too, and how; what is done before the picture is taken.
 const pages = [
   { name: 'sign-in', path: '/' },
-  { name: 'morning', path: '/morning', as: 'dispatcher' },
+  { name: 'morning', path: '/morning', as: 'dispatcher', print: 'landscape' },
   { name: 'week', path: '/week', as: 'operations manager', print: 'landscape' },
   { name: 'plans', path: '/week/plans', as: 'operations manager' },
   {
