@@ -167,6 +167,14 @@ it('a dip of 2,150 L at CIN opens a difference case, the projection goes over to
   await expect.poll(() => said(figureOf(second, 'Usable')), { timeout: 10_000 }).toBe('2,400 L');
 });
 
+it('the closed case stays to be read, with both names', async () => {
+  const page = await office.signIn('dispatcher');
+  await openCache(page, 'XCIN');
+  await side(page)
+    .getByText(/Difference case of 2,150 L closed .* by Demo fuel quality and N\. Vale: missing report/)
+    .waitFor();
+});
+
 it('3 h more at MAR on day 3 leave 39 L; the sling brought forward mends it, and ESK is shown what it gives', async () => {
   const page = await office.signIn('operations manager');
   await openCache(page, 'XMAR');

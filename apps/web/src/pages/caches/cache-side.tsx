@@ -9,6 +9,7 @@ import { caseSchema } from './case-read.js';
 import { CountForm } from './count-form.js';
 import { DayTable } from './day-table.js';
 import { DrawForm } from './draw-form.js';
+import { LastClosedCase } from './last-closed-case.js';
 import { MinimumForm } from './minimum-form.js';
 import { ProgrammeForm } from './programme-form.js';
 
@@ -41,7 +42,11 @@ export const CacheSide = ({ named, caches, onService }: CacheSideProps) => {
       <ThreeFigures cache={cache} />
       <StandsOn cache={cache} />
       <Minimum cache={cache} caches={caches} onService={onService} />
-      {difference !== undefined && <CasePanel difference={difference} />}
+      {difference === undefined ? (
+        <LastClosedCase place={cache.place} />
+      ) : (
+        <CasePanel difference={difference} />
+      )}
       <DayTable cache={cache} caches={caches} />
       <Ahead cache={cache} caches={caches} />
       <p role="status" className="cache-done">

@@ -23,8 +23,6 @@ const lastCountSchema = z.object({
   ageHours: z.number(),
 });
 
-export type LastCount = z.output<typeof lastCountSchema>;
-
 const cacheSchema = z.object({
   place: z.string(),
   minimumLitres: z.number(),

@@ -45,16 +45,18 @@ export const caseSchema = z.object({
 
 export type DifferenceCase = z.output<typeof caseSchema>;
 
-/** One of GET /api/closed-cases. */
-export const closedCaseSchema = z.object({
-  closing: z.object({
-    cause: z.string(),
-    words: z.string(),
-    by: z.string(),
-    second: z.string(),
-    at: z.string(),
-  }),
-  counted: z.object({ place: z.string(), millilitres: z.number(), happenedAt: z.string() }).loose(),
+/** GET /api/closed-cases, the newest first. */
+export const closedCasesSchema = z.object({
+  items: z.array(
+    z.object({
+      closing: z.object({
+        cause: z.string(),
+        words: z.string(),
+        by: z.string(),
+        second: z.string(),
+        at: z.string(),
+      }),
+      counted: z.object({ place: z.string(), millilitres: z.number() }),
+    }),
+  ),
 });
-
-export type ClosedCase = z.output<typeof closedCaseSchema>;
