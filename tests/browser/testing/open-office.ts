@@ -22,6 +22,8 @@ interface Office {
   readonly api: (role: Role) => Promise<Client>;
   /** Where a server of one's own keeps its database. */
   readonly dataDir: string;
+  /** What a server of one's own has printed. */
+  readonly said: () => string;
 }
 
 /** The sign-in name of a role's demo account. */
@@ -34,13 +36,14 @@ export const nameOf = (role: Role): string => role.replace(' ', '-');
 export const openOffice = ({ own = false, demo = 'yes' }: Options = {}): Office => {
   let url = '';
   let dataDir = '';
+  let said = (): string => '';
   let stop = async (): Promise<void> => {};
   let browser: Browser;
   const contexts: BrowserContext[] = [];
   const faults: string[] = [];
 
   beforeAll(async () => {
-    if (own) ({ url, dataDir, stop } = await startOffice({ DEMO: demo }));
+    if (own) ({ url, dataDir, said, stop } = await startOffice({ DEMO: demo }));
     else url = inject('officeUrl');
     browser = await launchChromium();
   });
@@ -72,6 +75,7 @@ export const openOffice = ({ own = false, demo = 'yes' }: Options = {}): Office 
     get url() {
       return url;
     },
+    said: () => said(),
     get dataDir() {
       return dataDir;
     },

@@ -8,6 +8,8 @@ export const password = 'a password for tests';
 interface Started {
   readonly url: string;
   readonly dataDir: string;
+  /** What it has printed: the one-time password of a new installation. */
+  readonly said: () => string;
   readonly stop: () => Promise<void>;
 }
 
@@ -23,6 +25,7 @@ export const startOffice = async (environment: Readonly<Record<string, string>> 
   return {
     url: program.url,
     dataDir,
+    said: program.said,
     stop: async () => {
       program.process.kill('SIGTERM');
       await program.ended;
