@@ -94,7 +94,7 @@ describe('the morning', () => {
     expect(later.changed).toEqual([]);
   });
 
-  it('says whose word is due: a flight that should be off and is not', async () => {
+  it('says which caches were counted too long ago; nobody is late at the start', async () => {
     const before = (await morning()).notHeard;
     expect(before.crews).toEqual([]);
     // XKNA was counted on 3 June: more than a week ago.
