@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { Client } from '../../apps/server/src/testing/client.js';
 import { expectAccessible } from './testing/expect-accessible.js';
 import { type LoadDesk, openLoadDesk } from './testing/load-desk.js';
 import { openOffice } from './testing/open-office.js';
@@ -18,7 +19,10 @@ const openLoad = async (id: string, role: 'dispatcher' = 'dispatcher'): Promise<
   const page = await office.signIn(role);
   await page.goto(`/load/${id}`);
   await page.getByRole('heading', { name: `${id}, load` }).waitFor();
-  await page.getByText('Assumed:').waitFor();
+  await page
+    .getByText(/Assumed:|Add drums/)
+    .first()
+    .waitFor();
   return page;
 };
 const shot = async (page: Page, name: string) => {
@@ -44,5 +48,159 @@ describe('load of a flight', () => {
     await page.getByRole('button', { name: /Take 4: leave 0451, 0452/ }).waitFor();
     await expectAccessible(page);
     await shot(page, 'load-lor');
+    await page.setViewportSize({ width: 1024, height: 768 });
+    await shot(page, 'load-1024');
   });
 });
+
+describe('two drums beside passengers (T6)', () => {
+  it('are refused on X1 with the rule and its reference; the legs that can are offered', async () => {
+    const page = await openLoad('X1');
+    await page.getByRole('button', { name: 'Add 2 drums' }).click();
+    await page
+      .getByText(
+        'XMER-XISK: 4 passengers and 2 drums are refused (demo operations manual, cargo, revision 2).',
+      )
+      .waitFor();
+    await page.getByRole('link', { name: 'X3 XMER-XHAS, 3 drums' }).waitFor();
+    await page.getByRole('link', { name: /^X2 XALD-XCIN, / }).waitFor();
+    await page.getByRole('link', { name: /^X5 XALD-XMER, / }).waitFor();
+    expect(await page.getByRole('button', { name: 'Offer them' }).count()).toBe(0);
+    await expectAccessible(page);
+  });
+
+  it('go by an approval of the authority that two people filed, and its number stands on the sheet', async () => {
+    const manager = await office.api('operations manager');
+    const quality = await office.api('fuel quality');
+    await bookStaffFlight(manager);
+    const page = await openLoad('X9');
+    const citing = async () => {
+      await page.getByLabel('Approval of the authority, if one is cited').fill('CA 17');
+      await page.getByRole('button', { name: 'Add 2 drums' }).click();
+    };
+    await citing();
+    await page.getByText('no approval CA 17 is on file').waitFor();
+    const { status, body } = await manager.put<{ proposal: { id: string } }>(
+      '/api/authority-approvals/CA%2017',
+      approval,
+      { headers: { 'If-None-Match': '*' } },
+    );
+    expect(status).toBe(202);
+    await citing();
+    await page.getByText('no approval CA 17 is on file').waitFor();
+    expect((await quality.put(`/api/proposals/${body.proposal.id}/agreement`, {})).status).toBe(200);
+    await citing();
+    await page.getByRole('button', { name: 'Offer them' }).click();
+    await page.getByText(/by approval CA 17 of civil aviation authority.*door side free/).waitFor();
+  });
+});
+
+describe('the one-way strip (T7)', () => {
+  it('FW2 is not eligible for XGAN; unload or stay is 11 lb over; 5 kt of tailwind is outside the limit, in words', async () => {
+    const page = await openLoad('F06');
+    await page.getByText('XGAN dry: 6,261 lb against 6,250 lb take-off limit, 11 lb over').first().waitFor();
+    await page.getByText('XGAN is one-way: land one direction, take off the other.').waitFor();
+    await page
+      .getByText('Go back if tailwind more than 3 kt. Decide by 1.1 NM final, at the stream fork.')
+      .waitFor();
+    await page
+      .getByText(/XGAN strip landing limit, \d+ lb spare dry/)
+      .last()
+      .waitFor();
+    await page.getByLabel('Pilot').selectOption('FW2');
+    await page.getByText(/^FW2 is not eligible: .*class 4/).waitFor();
+    expect(await page.getByRole('button', { name: 'Name FW2' }).getAttribute('aria-disabled')).toBe('true');
+    await page.getByLabel('Tailwind at XGAN, last call').fill('5');
+    await page.getByText('Tailwind 5 kt: outside the limit of 3 kt, go back.').waitFor();
+    await shot(page, 'load-gan');
+  });
+});
+
+describe('wrong positions (T8)', () => {
+  it('C1 with 4 drums in rows 2 and 3 is refused with the move that mends it; so it is accepted', async () => {
+    const page = await openLoad('F04');
+    const place = (id: string) => page.getByRole('button', { name: new RegExp(`^${id}, `) });
+    await page.getByRole('button', { name: /Swap two drums/ }).click();
+    for (const [from, to] of [
+      ['R1L', 'R3L'],
+      ['R1R', 'R3R'],
+    ]) {
+      await place(from!).click();
+      await place(to!).click();
+    }
+    await page.getByText('Refused: the drums may not stand so').waitFor();
+    await page.getByText('zero fuel 211.9 in against aft 211.0 in').first().waitFor();
+    expect(await page.getByRole('button', { name: 'Keep these places' }).getAttribute('aria-disabled')).toBe(
+      'true',
+    );
+    await shot(page, 'load-moving');
+    await page.getByRole('button', { name: 'Move two drums from row 3 to row 1' }).click();
+    await page.getByText(/^zero fuel 206.8 in, take-off/).waitFor();
+    await place('R1L').click();
+    await place('R2L').click();
+    await page.getByText('The drums may stand so').waitFor();
+    await page.getByRole('button', { name: 'Keep these places' }).click();
+    await page.getByRole('button', { name: /Swap two drums/ }).waitFor();
+  });
+});
+
+describe('two totals (T3)', () => {
+  it('the sheet’s is hidden until the other is typed; 8,258 lb differs by 270 lb and Loaded waits; 8,528 lb agrees', async () => {
+    await desk.act('F05', 'approve');
+    const page = await openLoad('F05');
+    await page.getByRole('button', { name: /Send to FW\d's phone/ }).click();
+    await page.getByText('Given').first().waitFor();
+    expect(await page.getByText(/2,378|8,528/).count()).toBe(0);
+    await page.getByLabel('By hand').fill('2378');
+    await page.getByLabel('By hand').press('Enter');
+    await page.getByText('2,378 lb and 2,378 lb: the same.').waitFor();
+    await page.getByText(/1,078.2 kg is 2,377 lb; the 1 lb apart is rounding/).waitFor();
+    await page.getByLabel('By the aircraft').fill('8258');
+    await page.getByLabel('By the aircraft').press('Enter');
+    await page.getByText('8,528 lb and 8,258 lb: 270 lb apart.').waitFor();
+    await page.getByText('Loaded waits: the two totals differ by 270 lb.').waitFor();
+    await shot(page, 'load-differs');
+    await page.getByLabel('By the aircraft').fill('8528');
+    await page.getByLabel('By the aircraft').press('Enter');
+    await page.getByText('8,528 lb and 8,528 lb: the same.').waitFor();
+    await page.getByRole('textbox', { name: 'Loaded by' }).fill('T. Orrin');
+    await page.getByLabel('Checked by').fill('K. Aske');
+    await expectAccessible(page);
+    await page.getByRole('button', { name: 'Loaded', exact: true }).click();
+    await page.locator('dd', { hasText: 'Loaded' }).first().waitFor();
+  });
+});
+
+const approval = {
+  number: 'CA 17',
+  authority: 'civil aviation authority',
+  scope: 'fuel drums beside field staff',
+  legs: [['XALD', 'XCIN']],
+  aircraft: ['B1'],
+  mostDrums: 2,
+  mostPassengers: 2,
+  conditions: 'drums behind the passengers, door side free',
+  from: '2027-06-01',
+  until: '2027-09-30',
+};
+
+const bookStaffFlight = async (manager: Client): Promise<void> => {
+  const empty = { passengers: 0, passengersKg: 0, freightKg: 0 };
+  const { status, body } = await manager.put(
+    '/api/booked-flights/X9',
+    {
+      id: 'X9',
+      date: '2027-06-16',
+      aircraft: 'B1',
+      configuration: 'drums',
+      purpose: 'field staff',
+      legs: [
+        { from: 'XALD', to: 'XCIN', passengers: 2, passengersKg: 180, freightKg: 0 },
+        { from: 'XCIN', to: 'XALD', ...empty },
+      ],
+      heldHours: 3,
+    },
+    { headers: { 'If-None-Match': '*' } },
+  );
+  expect([status, status === 200 ? null : body]).toEqual([200, null]);
+};

@@ -28,6 +28,8 @@ import { LoadSheetsController } from './load-sheets.controller.js';
 import { LoadSheetsService } from './load-sheets.service.js';
 import { LoadWordsService } from './load-words.service.js';
 import { LookAtReportService } from './look-at-report.service.js';
+import { MyDayController } from './my-day.controller.js';
+import { MyDayService } from './my-day.service.js';
 import { OfferFlightsService } from './offer-flights.service.js';
 import { PositionsService } from './positions.service.js';
 import { RecheckFlightsService } from './recheck-flights.service.js';
@@ -47,6 +49,7 @@ import { TouchedFlightsService } from './touched-flights.service.js';
     FlightCardController,
     AddDrumsController,
     LoadSheetsController,
+    MyDayController,
     TouchedFlightsController,
   ],
   providers: [
@@ -67,6 +70,7 @@ import { TouchedFlightsService } from './touched-flights.service.js';
     LoadSheetsService,
     LoadWordsService,
     LookAtReportService,
+    MyDayService,
     OfferFlightsService,
     PositionsService,
     RecheckFlightsService,

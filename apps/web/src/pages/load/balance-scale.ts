@@ -54,7 +54,7 @@ export const frameOf = ({ envelope }: LoadedFlight['type'], shown: readonly Mark
     arms: steps(left, right, armStep),
     weights: steps(low, high, heavy),
     x: (armIn) => 15 + ((armIn - left) / (right - left)) * 81,
-    y: (weightLb) => 91 - ((weightLb - low) / (high - low)) * 84,
+    y: (weightLb) => 87 - ((weightLb - low) / (high - low)) * 80,
   };
 };
 

@@ -108,7 +108,7 @@ export const BarBlocks = ({ bar, scale, height }: BarBlocksProps) => {
 const BreakLine = ({ height }: { readonly height: number }) => {
   const zigzag = `M0 -2l5 ${height * 0.35}l-8 ${height * 0.25}l5 ${height * 0.4 + 4}`;
   return (
-    <svg x="1.6%" y="0" overflow="visible" aria-hidden="true">
+    <svg x="0.9%" y="0" overflow="visible" aria-hidden="true">
       <path
         d={`${zigzag}h7l-5 ${-(height * 0.4 + 4)}l8 ${-height * 0.25}l-5 ${-height * 0.35}z`}
         fill="var(--paper)"
