@@ -29,9 +29,12 @@ export class TerritoryChangesService implements OnModuleInit {
   ) {}
 
   onModuleInit(): void {
-    this.proposals.register('territory', async (transaction, payload, by) => {
-      const { kind, ...rest } = payload as unknown as Payload;
-      await this.carryOut(transaction, { kind: kindNamed(kind), ...rest }, by);
+    this.proposals.register('territory', async (transaction, payload, by, agreed) => {
+      const { kind: name, data, ...rest } = payload as unknown as Payload;
+      const kind = kindNamed(name);
+      const names = agreed.map(({ fullName }) => fullName);
+      const kept = data === null ? null : kind.withNames(data, names);
+      await this.carryOut(transaction, { kind, data: kept, ...rest }, by);
     });
   }
 
