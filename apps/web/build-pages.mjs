@@ -7,10 +7,15 @@ const root = join(here, '..', '..');
 const madeOf = [
   'apps/web/src',
   'apps/web/index.html',
+  'apps/web/phone.html',
   'apps/web/vite.config.ts',
+  'apps/web/vite.phone.config.ts',
   'libs',
   'package-lock.json',
 ];
+
+/** The office, and the crews' phones. */
+const built = ['index.html', 'phone/phone.html'];
 
 const isPart = (path) => !/(^|\/)(dist|node_modules)(\/|$)|\.spec\.ts$/.test(path);
 
@@ -25,7 +30,7 @@ const changedAt = (path) => {
 
 const builtAt = () => {
   try {
-    return statSync(join(here, 'dist', 'index.html')).mtimeMs;
+    return Math.min(...built.map((path) => statSync(join(here, 'dist', path)).mtimeMs));
   } catch {
     return 0;
   }
@@ -42,5 +47,6 @@ const dropOldParts = () => {
 if (Math.max(...madeOf.map((path) => changedAt(join(root, path)))) > builtAt()) {
   dropOldParts();
   const { build } = await import('vite');
-  await build({ configFile: join(here, 'vite.config.ts'), logLevel: 'warn' });
+  for (const config of ['vite.config.ts', 'vite.phone.config.ts'])
+    await build({ configFile: join(here, config), logLevel: 'warn' });
 }

@@ -22,6 +22,8 @@ export const pageSecurity = {
       imgSrc: ["'self'", 'data:'],
       fontSrc: ["'self'", 'data:'],
       connectSrc: ["'self'"],
+      workerSrc: ["'self'"],
+      manifestSrc: ["'self'"],
       objectSrc: ["'none'"],
       baseUri: ["'none'"],
       formAction: ["'self'"],
@@ -38,7 +40,7 @@ export const pageSecurity = {
 export const servePages = (app: NestExpressApplication, folder: string): void => {
   const index = join(folder, 'index.html');
   // Files only: an answer that holds somebody's token is not compressed beside text of another's choosing.
-  app.use('/assets', compression());
+  app.use(['/assets', '/phone/assets'], compression());
   // A file's name holds the hash of its content.
   app.useStaticAssets(join(folder, 'assets'), {
     prefix: '/assets',
@@ -46,11 +48,28 @@ export const servePages = (app: NestExpressApplication, folder: string): void =>
     maxAge: '1y',
     index: false,
   });
+  servePhone(app, join(folder, 'phone'));
   app.use((request: Request, response: Response, next: NextFunction) => {
     if (!/^(GET|HEAD)$/.test(request.method) || !isPage(request.path)) return next();
     response.set('Cache-Control', 'no-cache');
     if (existsSync(index)) response.sendFile(index, { cacheControl: false });
     else response.status(503).type('text/plain').send('The pages are not built. Run: npm run build-pages\n');
+  });
+};
+
+/** The crews' phones: a program of their own, so that its service worker has a say over nothing but /phone/. */
+const servePhone = (app: NestExpressApplication, folder: string): void => {
+  app.useStaticAssets(join(folder, 'assets'), {
+    prefix: '/phone/assets',
+    immutable: true,
+    maxAge: '1y',
+    index: false,
+  });
+  // Worker, manifest and page keep their names from build to build.
+  app.useStaticAssets(folder, {
+    prefix: '/phone/',
+    index: 'phone.html',
+    setHeaders: (response) => response.setHeader('Cache-Control', 'no-cache'),
   });
 };
 

@@ -1,0 +1,115 @@
+import type { MyDay, PhoneDrum, PhoneFlight, PhonePlace } from '@drumline/contract';
+import { checkLoad } from '@drumline/loading';
+import type { FlightState, Scenario } from '@drumline/planning';
+import { Injectable } from '@nestjs/common';
+import type { Account } from '../people/account.table.js';
+import { ClockService } from '../territory/clock.service.js';
+import { type Board, BoardService } from './board.service.js';
+import type { Flight, Load } from './flight.table.js';
+import { drumsFor, namedFlight } from './named-flight.js';
+import { sheetFor } from './sheet-for.js';
+
+/** With its crew and not closed: what a phone has to know of. */
+const onPhone: ReadonlySet<FlightState> = new Set([
+  'given',
+  'loaded',
+  'away',
+  'home',
+  'turned back',
+  'ended elsewhere',
+  'reported',
+]);
+
+/** A crew's flights with everything that is needed where there is no line. */
+@Injectable()
+export class MyDayService {
+  constructor(
+    private readonly board: BoardService,
+    private readonly clock: ClockService,
+  ) {}
+
+  async of({ crew }: Account): Promise<MyDay> {
+    const board = await this.board.read();
+    const { scenario } = board;
+    const own = board.flights.filter(
+      ({ pilot, state }) => pilot !== null && pilot === crew && onPhone.has(state),
+    );
+    return {
+      format: 'my-day/1',
+      at: (await this.clock.now()).toISOString(),
+      serverAt: new Date().toISOString(),
+      timeZone: scenario.timeZone,
+      today: scenario.firstDay,
+      crew,
+      places: scenario.places.map(placeOf(board.facts.scenario)),
+      surfaceReports: newestByPlace(scenario),
+      drums: board.facts.scenario.drums.map(drumOf(scenario)),
+      flights: own.toSorted(byDeparture).map((flight) => flightOf(board, flight, drumsFor(board, flight))),
+    };
+  }
+}
+
+const byDeparture = (one: Flight, other: Flight): number =>
+  `${one.date} ${one.departs}`.localeCompare(`${other.date} ${other.departs}`);
+
+const placeOf =
+  ({ caches, drums }: Scenario) =>
+  ({
+    latitudeDeg: _latitude,
+    longitudeDeg: _longitude,
+    ...place
+  }: Scenario['places'][number]): PhonePlace => ({
+    ...place,
+    drums: drums.filter((drum) => drum.place === place.code).length,
+    capacityDrums: caches.find((cache) => cache.place === place.code)?.capacityDrums ?? null,
+  });
+
+const newestByPlace = ({ surfaceReports }: Scenario): MyDay['surfaceReports'] => {
+  const ordered = surfaceReports.toSorted((one, other) => Date.parse(one.at) - Date.parse(other.at));
+  return [...new Map(ordered.map((report) => [report.place, report])).values()];
+};
+
+const drumOf =
+  ({ batches }: Scenario) =>
+  ({ number, place, batch, grossKg, tareKg, held }: Scenario['drums'][number]): PhoneDrum => ({
+    number,
+    place,
+    batch,
+    kg: grossKg,
+    tareKg,
+    held: (held ?? batches.find(({ id }) => id === batch)?.held)?.reason ?? null,
+  });
+
+const flightOf = (board: Board, flight: Flight, loads: readonly Load[]): PhoneFlight => {
+  const { id, state, version, needsDecision, date, departs, aircraft, lastAct, changedByName, reason } =
+    flight;
+  const named = namedFlight(board, flight, loads);
+  return {
+    ...{ id, state, version, needsDecision, date, departs, aircraft, lastAct, changedByName, reason },
+    changedAt: flight.changedAt.toISOString(),
+    route: [flight.fromPlace, ...flight.planned.legs.map(({ to }) => to)],
+    stops: flight.stops.map(({ place }, stop) =>
+      stopOf(
+        flight,
+        place,
+        loads.filter((load) => load.stop === stop),
+      ),
+    ),
+    sheet: named.found ? sheetFor(board, flight, named.load) : null,
+    why: named.found ? null : named.why,
+    balance: named.found ? checkLoad(named.load).balance.moments : [],
+  };
+};
+
+const stopOf = ({ planned }: Flight, place: string, loads: readonly Load[]): PhoneFlight['stops'][number] => {
+  const stop = planned.stops.find((each) => each.place === place);
+  return {
+    place,
+    drums: loads.flatMap(({ drum }) => drum ?? []),
+    drumsIfSoft: stop?.drumsIfSoft ?? null,
+    planned:
+      stop === undefined
+        ? null
+        : { arrivalLb: stop.unloadOrStay.printedArrivalLb, overLb: stop.unloadOrStay.printedOverLb },
+  };
+};
