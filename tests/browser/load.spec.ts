@@ -43,7 +43,7 @@ describe('load of a flight', () => {
       .getByText('XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6.')
       .last()
       .waitFor();
-    await page.getByRole('row', { name: /XLOR leave again full, soft.*7,550 lb.*581 lb over/ }).waitFor();
+    await page.getByRole('row', { name: /XLOR leave full, soft.*7,550 lb.*581 lb over/ }).waitFor();
     await page.getByText('leave if soft').first().waitFor();
     await page.getByRole('button', { name: /Take 4: leave 0451, 0452/ }).waitFor();
     await expectAccessible(page);

@@ -54,7 +54,7 @@ export const ticksOf = ({
 /** "XLOR landing, soft": the limit as its line is called. */
 export const limitWords = ({ name, place, surface, moment }: Limit): string => {
   if (place === null) return ofAircraft[moment];
-  const what = name === 'unload or stay' ? 'leave again full' : moment;
+  const what = name === 'unload or stay' ? 'leave full' : moment;
   return `${place} ${what}${surface === null ? '' : `, ${surface}`}`;
 };
 

@@ -22,7 +22,7 @@ type FlightRow = z.output<typeof flightSchema>;
 export const bookedSchema = z.object({
   id: z.string(),
   version: z.number(),
-  data: z.object({
+  data: z.looseObject({
     id: z.string(),
     date: z.string(),
     aircraft: z.string(),

@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { bindsWords, edgesOf, scaleOf, ticksOf } from './bar-scale.js';
+import type { Bar, Totals } from './load-read.js';
+import { loadedOff, poundsTyped, unsigned } from './loaded.js';
+import { exchanged, moveWords } from './standing.js';
+
+const limit = { name: 'strip landing limit', place: 'XLOR', moment: 'landing', binds: false } as const;
+const bar: Bar = {
+  operatingLb: 4980,
+  load: [395, 396, 398, 395, 396, 398].map((lb, at) => ({ name: `044${at}`, kg: 180, lb, isDrum: true })),
+  fuelOnLandingLb: 773,
+  tripLb: 397,
+  limits: [
+    { ...limit, surface: 'dry', limitLb: 8300, spareLb: 169, holds: true, binds: true },
+    { ...limit, surface: 'soft', limitLb: 7600, spareLb: -531, holds: false },
+  ],
+  forbiddenBy: null,
+  forbiddenWhenSoft: null,
+  drums: 6,
+  drumPositions: 6,
+  relax: '',
+};
+
+describe('payload bar', () => {
+  it('adds its blocks up to where each weight ends', () => {
+    expect(edgesOf(bar)).toEqual({ operating: 4980, 'zero fuel': 7358, landing: 8131, 'take-off': 8528 });
+  });
+  it('names the limit that binds with what it leaves dry and soft', () => {
+    expect(bindsWords(bar)).toBe(
+      'XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6.',
+    );
+  });
+  it('has a figure at every 500 lb within its scale', () => {
+    const scale = scaleOf([bar]);
+    const figures = ticksOf(scale).filter(({ figure }) => figure);
+    expect(figures.map(({ lb }) => lb)).toEqual([5000, 5500, 6000, 6500, 7000, 7500, 8000, 8500]);
+  });
+});
+
+describe('drums that change places', () => {
+  const placed = [
+    { drum: '0447', position: 'R1L' },
+    { drum: '0448', position: 'R1R' },
+  ];
+  it('go where the other stood, or to an empty place', () => {
+    expect(moveWords(placed, exchanged(placed, 'R1L', 'R1R'))).toBe('0447 to R1R, 0448 to R1L');
+    expect(moveWords(placed, exchanged(placed, 'R1L', 'R3L'))).toBe('0447 to R3L');
+  });
+});
+
+describe('Loaded', () => {
+  const flight = { state: 'given', toleranceLb: 10 };
+  const agreed = { agrees: true, differenceLb: 0 } as Totals;
+  const apart = { agrees: false, differenceLb: 270 } as Totals;
+  const named = { ...unsigned, loadedBy: 'T. Orrin', checkedBy: 'K. Aske' };
+  it('waits while two totals differ, until the commander signs with a reason', () => {
+    const totals = { load: agreed, takeOff: apart };
+    expect(loadedOff(flight, totals, named)).toContain('differ by 270 lb');
+    const signed = { ...named, signedBy: 'FW3', reason: 'scale is out' };
+    expect(loadedOff(flight, totals, signed)).toBeUndefined();
+  });
+  it('asks for both totals and both names', () => {
+    expect(loadedOff(flight, { load: undefined, takeOff: agreed }, named)).toContain('by hand');
+    expect(loadedOff(flight, { load: agreed, takeOff: agreed }, unsigned)).toContain('who loaded it');
+    expect(loadedOff(flight, { load: agreed, takeOff: agreed }, named)).toBeUndefined();
+  });
+  it('reads whole pounds only', () => {
+    expect([poundsTyped('8,528'), poundsTyped('8528'), poundsTyped('85.2'), poundsTyped('')]).toEqual([
+      8528,
+      8528,
+      undefined,
+      undefined,
+    ]);
+  });
+});
