@@ -33,7 +33,7 @@ const pages = [
   { name: 'drums', path: '/drums/0514', as: 'storekeeper' },
   { name: 'drums-hold', path: '/drums?act=hold&batch=J27-041', as: 'dispatcher' },
   { name: 'drums-retest', path: '/drums?view=retest', as: 'storekeeper', print: 'portrait' },
-  { name: 'load', path: '/load', as: 'dispatcher' },
+  { name: 'load', path: '/load/F001', as: 'dispatcher', print: 'portrait' },
   { name: 'map', path: '/map', as: 'dispatcher', print: 'portrait' },
   { name: 'set-up', path: '/set-up', as: 'set-up' },
 ];
