@@ -171,6 +171,21 @@ describe('a report out of its turn', () => {
   });
 });
 
+describe('a problem that a crew has', () => {
+  it('moves nothing, and is there to be looked at', async () => {
+    const before = await desk.flight('F04');
+    const { status, body } = await desk.report(await desk.crewOf('F04'), 'F04', 'problem', {
+      ...phone,
+      what: 'cannot unload',
+      words: 'drum jammed in R2L',
+    });
+    expect([status, body.flight.state, body.flight.revision]).toEqual([200, before.state, before.revision]);
+    expect(body.report.raised).toEqual([
+      `F04: Crew ${before.pilot} has a problem: cannot unload. "drum jammed in R2L"`,
+    ]);
+  });
+});
+
 describe('who may report what was flown', () => {
   const may: readonly (readonly [Parameters<FlightDesk['server']['as']>[0], number])[] = [
     ['operations manager', 403],

@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { FlightReportBody } from '@drumline/contract';
-import { type Kept, type Moved, type Need, receiveReport } from '@drumline/planning';
+import { type Kept, type Moved, type Need, type Refused, receiveReport } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { AuditService } from '../audit/audit.service.js';
@@ -86,12 +86,7 @@ export class FlightReportsService {
     const flight = await this.store.one(transaction, sent.body.flight);
     const author = await this.authors.authorOf(transaction, flight, sent);
     const looked = await this.look.at(transaction, flight, sent);
-    const answer = receiveReport(flight, {
-      act: sent.body.kind,
-      by: { name: author.name, role: roleFor(sent.by, flight, sent.body.kind) },
-      met: seenTo,
-      ...('reason' in sent.body ? { reason: sent.body.reason } : {}),
-    });
+    const answer = answerTo(flight, sent, author.name);
     if (answer.kind === 'refused') throw new Problem('conflict', answer.words);
     if (answer.kind === 'moved' && looked.faults.length > 0) {
       const detail = `${flight.id}: "${sent.body.kind}" cannot be entered, see faults. Nothing was changed.`;
@@ -164,6 +159,20 @@ interface Received {
   readonly answer: Moved | Kept;
   readonly isFirst: boolean;
 }
+
+/** A problem moves no flight: it is kept, and somebody has to look. */
+const answerTo = (flight: Flight, { body, by }: SentReport, author: string): Moved | Kept | Refused => {
+  if (body.kind === 'problem') {
+    const words = body.words === undefined ? '' : ` "${body.words}"`;
+    return { kind: 'kept', raised: `${flight.id}: ${author} has a problem: ${body.what}.${words}` };
+  }
+  return receiveReport(flight, {
+    act: body.kind,
+    by: { name: author, role: roleFor(by, flight, body.kind) },
+    met: seenTo,
+    ...('reason' in body ? { reason: body.reason } : {}),
+  });
+};
 
 /** What the faults have been looked for: where there is one, a report that moves its flight is refused. */
 const seenTo: readonly Need[] = [

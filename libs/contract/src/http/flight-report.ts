@@ -6,6 +6,16 @@ const flight = shortText('Flight', 'F05');
 const reason = longText('Why', 'cloud on the pass');
 const place = placeCode('Where it landed', 'XMER');
 
+/** What a crew may have that no other report says. */
+export const problemWords = [
+  'wrong drum',
+  'cannot unload',
+  'did not land',
+  'aircraft',
+  'strip not as said',
+  'other',
+] as const;
+
 const kind = <Kind extends string, Fields extends z.ZodRawShape>(name: Kind, fields: Fields) =>
   z.strictObject({ kind: z.literal(name), flight, ...written, ...fields }).meta({ title: name });
 
@@ -62,6 +72,11 @@ export const flightReportSchema = z.discriminatedUnion('kind', [
   kind('end elsewhere', { place }),
   kind('refuse', { reason: reason.exactOptional() }),
   kind('report', {}),
+  // Moves nothing: somebody at base has to look.
+  kind('problem', {
+    what: z.enum(problemWords).meta({ description: 'What it is', examples: ['cannot unload'] }),
+    words: longText('In a few words', 'drum 0575 jammed in R2L').exactOptional(),
+  }),
 ]);
 
 export type FlightReportBody = z.output<typeof flightReportSchema>;
