@@ -8,10 +8,12 @@ import { TerritoryModule } from '../territory/territory.module.js';
 import { ChangedSinceService } from './changed-since.service.js';
 import { MorningController } from './morning.controller.js';
 import { MorningService } from './morning.service.js';
+import { PaperEntriesController } from './paper-entries.controller.js';
+import { PaperEntriesService } from './paper-entries.service.js';
 
 @Module({
   imports: [FlightsModule, HandoverModule, ProjectionsModule, ProposalsModule, StockModule, TerritoryModule],
-  controllers: [MorningController],
-  providers: [ChangedSinceService, MorningService],
+  controllers: [MorningController, PaperEntriesController],
+  providers: [ChangedSinceService, MorningService, PaperEntriesService],
 })
 export class MorningModule {}
