@@ -1,0 +1,48 @@
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import pdfmake from 'pdfmake';
+import { type PaperSize, papers } from './paper-size.js';
+import type { Block } from './parts.js';
+
+/** The font of the pages: it has the accents of every Latin script, figures of one width, and a slashed zero. */
+const fonts = join(
+  dirname(createRequire(import.meta.url).resolve('@ibm/plex-sans-condensed/package.json')),
+  'fonts/complete/woff',
+);
+
+pdfmake.setFonts({
+  Plex: {
+    normal: join(fonts, 'IBMPlexSansCondensed-Medium.woff'),
+    bold: join(fonts, 'IBMPlexSansCondensed-Bold.woff'),
+  },
+});
+// Nothing is fetched, and nothing is read but the font.
+pdfmake.setUrlAccessPolicy(() => false);
+pdfmake.setLocalAccessPolicy((path) => path.startsWith(fonts));
+
+/** Pages in order: each begins on new paper. Black only. */
+export interface PrintedPages {
+  readonly title: string;
+  readonly paper: PaperSize;
+  readonly pages: readonly Block[];
+  /** As text in the file: for tests that read it. */
+  readonly uncompressed?: boolean;
+}
+
+export const makePdf = ({ title, paper, pages, uncompressed = false }: PrintedPages): Promise<Buffer> => {
+  const { pageSize, margins } = papers[paper];
+  return pdfmake
+    .createPdf({
+      info: { title, creator: 'Drumline', producer: 'Drumline' },
+      lang: 'en',
+      compress: !uncompressed,
+      pageSize,
+      pageMargins: [...margins],
+      content: pages.map((page, index) => ({
+        stack: [page],
+        ...(index === 0 ? {} : { pageBreak: 'before' }),
+      })),
+      defaultStyle: { font: 'Plex', fontSize: 10, lineHeight: 0.9, color: '#000', fontFeatures: ['zero'] },
+    } as Parameters<typeof pdfmake.createPdf>[0])
+    .getBuffer();
+};

@@ -1,0 +1,95 @@
+import type { SheetCargo, SheetDrum } from '@drumline/loading';
+import { printNumber } from '@drumline/units';
+import type { SheetPage } from './load-sheet-pages.js';
+import { type Block, blank, type Cell, figure, head, ruled, tick } from './parts.js';
+
+/** So many boxes to tick, each in the middle of its cell. */
+const ticks = (count: number): Cell[] =>
+  Array.from({ length: count }, () => ({
+    columns: [{ text: '' }, { ...tick(), width: 12 }, { text: '' }],
+    margin: [0, 1, 0, 0],
+  }));
+
+/**
+ * Everything aboard the leg, front to back, each with its kilograms and its whole pounds; ticks for tying it and for where
+ * it went. Under the two columns stand the boxes of the hand's own totals: the sheet's are below the fold.
+ */
+export const drumTable = ({ sheet, leg }: SheetPage): Block => {
+  const drums = sheet.drums.filter(({ offAfterLeg }) => leg <= offAfterLeg);
+  const cargo = sheet.cargo.filter(({ firstLeg, lastLeg }) => firstLeg <= leg && leg <= lastLeg);
+  const rows = [...drums.map(drumRow), ...cargo.map((one) => cargoRow(one, sheet.legs[one.lastLeg]!.to))];
+  return {
+    table: {
+      headerRows: 1,
+      widths: [38, 36, 54, 60, 46, 40, 30, 50, 32, 64, 44],
+      body: [
+        [
+          'Place',
+          'Arm, in',
+          'Drum',
+          'Batch',
+          'kg',
+          'lb',
+          'Tied',
+          'Leave at',
+          'Left',
+          'Brought back',
+          'Problem',
+        ].map((title, at) =>
+          head(title, [1, 4, 5].includes(at) ? 'right' : [6, 8, 9, 10].includes(at) ? 'center' : 'left'),
+        ),
+        ...rows,
+        handTotals,
+      ],
+    },
+    layout: ruled({
+      across: (at, count) => (at === 1 || at === count - 1 ? 1.2 : at === 0 || at === count ? 0 : 0.6),
+      upright: (at) => (at === 7 ? 1.4 : 0),
+      pad: [2, 0.6],
+    }),
+  };
+};
+
+const drumRow = ({ position, armIn, number, batch, grossKg, lb, leaveAt }: SheetDrum): Cell[] => [
+  { text: position, fontSize: 12, bold: true },
+  figure(printNumber(armIn)),
+  { text: number, fontSize: 13, bold: true, margin: [8, -1, 0, 0] },
+  { text: batch, fontSize: 12 },
+  figure(printNumber(grossKg, 1)),
+  figure(printNumber(lb)),
+  ...ticks(1),
+  { text: leaveAt, fontSize: 12 },
+  ...ticks(3),
+];
+
+const cargoRow = ({ name, place, kg, lb }: SheetCargo, leaveAt: string): Cell[] => [
+  { text: place ?? 'no place', fontSize: 12, bold: true },
+  '',
+  { text: name, colSpan: 2, fontSize: 12 },
+  '',
+  figure(printNumber(kg, 1)),
+  figure(printNumber(lb)),
+  ...ticks(1),
+  { text: leaveAt, fontSize: 12 },
+  ...ticks(3),
+];
+
+const writeIn = (unit: string, width: number): Block => ({
+  table: { widths: [width], body: [[{ text: unit, alignment: 'right', bold: true, margin: [0, 6, 0, 0] }]] },
+  layout: ruled({ across: () => 1.2, upright: () => 1.2, pad: [2, 1] }),
+  margin: [0, 2, 0, 0],
+});
+
+const handTotals: Cell[] = [
+  { text: 'Add both columns by hand', bold: true, alignment: 'right', colSpan: 3, margin: [0, 8, 0, 0] },
+  '',
+  '',
+  { ...writeIn('kg', 108), colSpan: 2 },
+  '',
+  { ...writeIn('lb', 64), colSpan: 2 },
+  '',
+  { text: `at ${blank(10)} by ${blank(14)}`, colSpan: 4, margin: [2, 10, 0, 0] },
+  '',
+  '',
+  '',
+];

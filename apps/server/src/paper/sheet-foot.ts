@@ -1,0 +1,97 @@
+import type { SheetLeg } from '@drumline/loading';
+import { type Pounds, print, printNumber } from '@drumline/units';
+import type { ContentText } from 'pdfmake/interfaces.js';
+import { codeSquare } from './code-square.js';
+import type { SheetPage } from './load-sheet-pages.js';
+import { papers } from './paper-size.js';
+import { type Block, blank, grid, strong } from './parts.js';
+
+const squareSide = 92;
+
+/** Two pairs of totals: the load by the sheet and by hand, the take-off weight by the sheet and by the aircraft. */
+export const totalsTable = ({ sheet, leg }: SheetPage): Block => {
+  const { totals } = sheet.legs[leg]!;
+  return {
+    stack: [
+      {
+        table: {
+          widths: [84, '*', '*', '*', '*'],
+          body: [
+            ['lb', 'By the sheet', 'By hand', 'By the aircraft', 'Difference, lb'].map((title) =>
+              strong(title),
+            ),
+            [strong('Load', { margin: [0, 2, 0, 2] }), bySheet(totals.loadLb), '', hatched(), ''],
+            [
+              strong('Take-off weight', { margin: [0, 2, 0, 2] }),
+              bySheet(totals.takeoffLb),
+              hatched(),
+              '',
+              '',
+            ],
+          ],
+        },
+        layout: grid(1.8, 0.8, [4, 2]),
+      },
+      { ...toleranceWords(sheet.toleranceLb, totals), margin: [0, 2, 0, 3] },
+    ],
+  };
+};
+
+const bySheet = (lb: number): Block => ({ text: printNumber(lb), fontSize: 15, bold: true });
+
+/** A cell that nobody writes in. Made anew each time: the maker of the PDF writes into what it is given. */
+const hatched = (): Block => ({
+  canvas: Array.from({ length: 10 }, (_, at) => ({
+    type: 'line' as const,
+    x1: at * 9,
+    y1: 16,
+    x2: at * 9 + 16,
+    y2: 0,
+    lineWidth: 0.6,
+  })),
+});
+
+const toleranceWords = (toleranceLb: Pounds, { loadKg, roundingWords }: SheetLeg['totals']): ContentText => ({
+  text: [
+    { text: `More than ${print(toleranceLb, 'lb')} apart: do not sign, find it. `, bold: true },
+    `${roundingWords ?? `${print(loadKg, 'kg', 1)} in all`}.`,
+  ],
+});
+
+/** Code square, signatures, cautions, times. */
+export const sheetFoot = (page: SheetPage): Block => {
+  const { sheet, print: by, leg } = page;
+  const { to } = sheet.legs[leg]!;
+  return {
+    columns: [
+      { ...codeSquare(sheet.square, squareSide), width: squareSide },
+      {
+        stack: [
+          signatures(['Loaded and tied by', 'Checked by', 'Commander'], papers[by.paper].moreToWriteIn),
+          {
+            text: [
+              { text: `${sheet.cautions.join(' ')} `, bold: true },
+              `If ${sheet.checkCode} is not on phone and board too, one of them is old. ${sheet.assumptions}`,
+            ],
+            margin: [0, 3, 0, 0],
+          },
+          {
+            text: `Landed ${to} ${blank(9)} surface ${blank(11)} off ${blank(9)} home ${blank(9)}`,
+            margin: [0, 5, 0, 0],
+          },
+        ],
+        width: '*',
+      },
+    ],
+    columnGap: 10,
+  };
+};
+
+export const signatures = (who: readonly string[], moreHeight: number): Block => ({
+  table: {
+    widths: who.map(() => '*'),
+    heights: 28 + moreHeight,
+    body: [who.map((one) => ({ stack: [strong(one), { text: 'time', margin: [0, 5 + moreHeight, 0, 0] }] }))],
+  },
+  layout: grid(1, 1, [4, 2]),
+});

@@ -1,0 +1,96 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseScenario } from '@drumline/contract';
+import { type LoadSheet, type NamedLoad, type ParticularsSet, turbineFuelTexts } from '@drumline/loading';
+import { loadOfFlight, type Scenario, type StandingFlight, sheetOfFlight } from '@drumline/planning';
+import { pounds } from '@drumline/units';
+import { rootFolder } from '../../config.js';
+import type { SheetPrint } from '../load-sheet-pages.js';
+
+/** The demo territory, for the specs of this folder. */
+export const demo = (): Scenario => {
+  const parsed = parseScenario(readFileSync(join(rootFolder, 'seeds', 'hollowtarn.json'), 'utf8'));
+  if (!parsed.ok) throw new Error('the seed does not read');
+  return parsed.scenario;
+};
+
+/** Six drums on type B: every position of its cabin. */
+export const fullFlight: StandingFlight = {
+  id: 'F05',
+  state: 'given',
+  date: '2027-06-15',
+  departs: '07:10',
+  aircraft: 'B1',
+  pilot: 'FW3',
+  from: 'XALD',
+  to: 'XALD',
+  stops: [{ place: 'XLOR', drums: 6 }],
+};
+
+/** The load sheet of a flight with the first sealed drums of its base, or with these. */
+export const sheetOf = (
+  scenario: Scenario,
+  flight: StandingFlight,
+  numbers?: readonly string[],
+): LoadSheet => {
+  const load = loadOf(scenario, flight, numbers);
+  return sheetOfFlight(
+    scenario,
+    {
+      ...{ id: flight.id, aircraft: flight.aircraft, date: flight.date, departs: flight.departs ?? '07:10' },
+      pilot: flight.pilot ?? null,
+      version: 3,
+      replaces: 2,
+    },
+    load,
+    {
+      goods: {
+        set: { ...particulars, reference: scenario.policy.passengers.reference },
+        others: [],
+        citedApproval: null,
+        approvalsOnFile: [],
+      },
+      tieDown: null,
+      toleranceLb: scenario.policy.twoTotals?.toleranceLb ?? pounds(10),
+    },
+  );
+};
+
+const loadOf = (scenario: Scenario, flight: StandingFlight, numbers?: readonly string[]): NamedLoad => {
+  const there = scenario.drums.filter(
+    ({ place, content }) => place === flight.from && content === 'filled sealed',
+  );
+  const own = numbers ?? there.map(({ number }) => number);
+  const places = flight.stops.flatMap(({ place, drums }) => Array.from({ length: drums }, () => place));
+  const picked = places.map((place, at) => ({ number: own[at]!, place, position: null }));
+  const found = loadOfFlight(scenario, flight, picked);
+  if (!found.found) throw new Error(found.why);
+  return found.load;
+};
+
+/** As on the server. */
+const particulars: Omit<ParticularsSet, 'reference'> = {
+  packaging: 'steel drum',
+  fields: [
+    { label: 'UN number', value: { text: turbineFuelTexts.unNumber } },
+    { label: 'Proper shipping name', value: { text: turbineFuelTexts.shippingName } },
+    { label: 'Class', value: { text: turbineFuelTexts.hazardClass } },
+    { label: 'Packing group', value: { text: turbineFuelTexts.packingGroup } },
+    { label: 'Packages', value: { from: 'number and kind of packages' } },
+    { label: 'Each', value: { from: 'quantity of each package' } },
+    { label: 'Total', value: { from: 'total quantity' } },
+    { label: 'Drums', value: { from: 'drum numbers' } },
+    { label: 'Positions', value: { from: 'positions' } },
+    { label: 'Unload at', value: { from: 'place of unloading' } },
+    { label: 'Empties', value: { from: 'uncleaned empties' } },
+    { label: 'Passengers', value: { from: 'passengers' } },
+    { label: 'Approval', value: { from: 'approval cited' } },
+    { label: 'Date', value: { from: 'date of flight' } },
+  ],
+};
+
+export const printOf = (scenario: Scenario, paper: SheetPrint['paper']): SheetPrint => ({
+  stamp: { at: 'Mon 14 June 2027 17:02', by: 'Demo dispatcher' },
+  paper,
+  names: new Map(scenario.places.map(({ code, name }) => [code, name])),
+});
