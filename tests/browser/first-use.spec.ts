@@ -45,7 +45,7 @@ const copy = async (
 it('the demo is loaded by one act and removed by one, when the word is typed', async () => {
   const page = await office.stranger();
   await signIn(page);
-  await page.goto('/set-up');
+  // Nobody has to look for it: an installation without a territory opens at its set-up.
   await page.getByText('This installation is empty.').waitFor();
   await expectAccessible(page);
   await page.getByRole('button', { name: 'Load the demo' }).click();

@@ -39,7 +39,7 @@ it('a strip limit is drafted by set-up with its drums beside it, and stands when
     expect((await inForce()).landingLb).toBe(8300);
     const second = await office.signIn(role);
     await second.goto('/set-up/strip-limits');
-    await second.getByText('7600, waits').waitFor();
+    await second.getByText('7,600, waits').waitFor();
     await second
       .getByRole('row', { name: /strip limit XLOR-B/ })
       .getByRole('button', { name: 'Sign' })

@@ -98,7 +98,7 @@ export class TerritoryService {
     if (missing.length === 0) return withinHorizon({ ...assemble(things, now), ...horizon });
     throw new Problem(
       'conflict',
-      `The territory has no ${missing.join(' and no ')} yet. Import a scenario, or send them to /api/${missing[0]}/current.`,
+      `The territory has no ${missing.join(' and no ')} yet. Begin on the set-up page: it says what a first plan needs.`,
     );
   }
 

@@ -1,7 +1,7 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { Suspense, useEffect, useRef } from 'react';
 import { Redirect, Route, Switch, useLocation } from 'wouter';
-import { useChanges, useMe } from '../api/index.js';
+import { useChanges, useMe, useSettings } from '../api/index.js';
 import { type Page, pages } from '../pages.js';
 import { RadioLine } from '../radio/radio-line.js';
 import { MessageLine } from '../ui/index.js';
@@ -41,7 +41,7 @@ const Pages = () => (
         </Route>
       ))}
       <Route path="/">
-        <Redirect to={pages[0]!.path} replace />
+        <FirstPage />
       </Route>
       <Route>
         <MessageLine what="There is no such page" next="Choose one from the list." />
@@ -49,6 +49,13 @@ const Pages = () => (
     </Switch>
   </Suspense>
 );
+
+/** An installation without a territory begins at its set-up. */
+const FirstPage = () => {
+  const { value, problem } = useSettings();
+  if (value === undefined && problem === undefined) return null; // for as long as one request takes
+  return <Redirect to={problem?.kind === 'not-found' ? '/set-up' : pages[0]!.path} replace />;
+};
 
 const OpenPage = ({ page, rest }: { readonly page: Page; readonly rest: string }) => {
   useEffect(() => {

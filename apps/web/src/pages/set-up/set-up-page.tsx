@@ -36,8 +36,8 @@ export const SetUpPage = ({ at }: PageProps) => {
   return (
     <>
       <TitleBlock title="Set-up" sub={title} />
-      <div className="set-up">
-        <SectionList current={name} />
+      <div className={name === 'begin' ? 'set-up set-up-alone' : 'set-up'}>
+        {name !== 'begin' && <SectionList current={name} />}
         <div className="set-up-work">
           <Work name={name} rest={rest} />
         </div>

@@ -46,16 +46,19 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
   };
   return (
     <div className="set-up-begin">
-      <ol className="set-up-steps" aria-label="Steps">
-        {steps.map((step) => (
-          <li key={step.name}>
-            <Link href={`/set-up/begin/${step.name}`} aria-current={step === section ? 'step' : undefined}>
-              {step.title}
-            </Link>{' '}
-            <small>{linesIn(draft, step).length > 0 ? `${linesIn(draft, step).length}` : 'none yet'}</small>
-          </li>
-        ))}
-      </ol>
+      <div className="set-up-steps">
+        <Link href="/set-up">Where it stands</Link>
+        <ol aria-label="Steps">
+          {steps.map((step) => (
+            <li key={step.name}>
+              <Link href={`/set-up/begin/${step.name}`} aria-current={step === section ? 'step' : undefined}>
+                {step.title}
+              </Link>{' '}
+              <small>{linesIn(draft, step).length > 0 ? `${linesIn(draft, step).length}` : 'none yet'}</small>
+            </li>
+          ))}
+        </ol>
+      </div>
       <Step key={section.name} section={section} at={id} />
       <aside className="set-up-missing">
         <MissingList missing={missing} to={(list) => `/set-up/begin/${list}`} />

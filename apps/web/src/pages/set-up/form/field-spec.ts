@@ -97,18 +97,18 @@ const fieldsOf = (schema: Schema, around: Around): readonly FieldSpec[] =>
 
 const isMoney = ({ unit }: Schema): boolean => String(unit).startsWith('cent');
 
-/** The meaning is the label; what follows a semicolon is a note. */
+/** The meaning is the label; what follows a semicolon is a note. Words that explain themselves go by the name of the field. */
 const wordsOf = (key: string, schema: Schema, currency: string): Omit<Common, 'whenEmpty'> => {
-  const [label = '', ...rest] = String(schema.description ?? key).split(/[;:] /);
+  const said = String(schema.description ?? key);
+  const explains = schema.enum !== undefined && said.startsWith(`${String(schema.enum[0])}:`);
+  const [label = '', ...rest] = explains ? [nameWords(key), said] : said.split('; ');
   const note = rest
     .filter((part) => !part.startsWith('listed in'))
     .join('; ')
-    .replace(/\b(null|absent)(?=;|$)/, 'empty');
+    .replace(/\b(null|absent):/, 'empty:');
   const unit = String(schema.unit ?? '').replace(/^cent/, currency);
-  return {
-    key,
-    label: label.split(' (')[0]!,
-    note,
-    unit: unit.startsWith('local') || unit === '0 to 1' ? '' : unit,
-  };
+  const isNoUnit = unit.startsWith('local') || unit === '0 to 1';
+  return { key, label: label.split(' (')[0]!, note, unit: isNoUnit ? '' : unit };
 };
+
+const nameWords = (key: string): string => `${key[0]?.toUpperCase() ?? ''}${key.slice(1)}`;

@@ -60,7 +60,14 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
   const names = useId();
   const inner = spec.kind === 'words' ? spec.of : spec;
   const list = inner.kind === 'text' && inner.offered !== null ? offered(inner.offered) : [];
-  const notes = [spec.note, spec.kind === 'words' ? 'with commas between' : ''].filter(Boolean).join('; ');
+  const isDay = inner.kind === 'text' && inner.holds === 'day';
+  const notes = [
+    spec.note,
+    isDay ? 'like 2027-06-14' : '',
+    spec.kind === 'words' ? 'with commas between' : '',
+  ]
+    .filter(Boolean)
+    .join('; ');
   return (
     <>
       <Entry
@@ -72,7 +79,6 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
         {...(notes === '' ? {} : { note: notes })}
         input={{
           inputMode: spec.kind === 'number' ? 'decimal' : 'text',
-          type: spec.kind === 'text' && spec.holds === 'day' ? 'date' : 'text',
           autoComplete: 'off',
           ...(list.length === 0 ? {} : { list: names }),
         }}

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button, Choice, type Column, EmptyLine, Lines, MessageLine } from '../../../ui/index.js';
+import type { FieldSpec } from '../form/field-spec.js';
 import { isTheOne, type Section, specOf } from '../sections.js';
 import { cellWords, fieldsIn } from './cell-words.js';
 import type { Keeper, KeptLine } from './kept.js';
@@ -87,7 +88,9 @@ const LinesOf = ({
     </button>
   );
   const name: readonly Column<KeptLine>[] =
-    section.named === null ? [] : [{ head: 'Name', heads: true, cell: (line) => link(line, line.id) }];
+    section.named === null
+      ? []
+      : [{ head: nameHead(section, spec), heads: true, cell: (line) => link(line, line.id) }];
   const cells = fields.map(
     (field, at): Column<KeptLine> => ({
       head: field.label,
@@ -116,6 +119,9 @@ const LinesOf = ({
     />
   );
 };
+
+const nameHead = ({ named }: Section, spec: FieldSpec): string =>
+  named?.length === 1 ? (fieldsIn(spec).find(({ key }) => key === named[0])?.label ?? 'Name') : 'Name';
 
 /** Dated things by day, the others as they are kept. */
 const inOrder = ({ columns }: Section, lines: readonly KeptLine[]): readonly KeptLine[] =>

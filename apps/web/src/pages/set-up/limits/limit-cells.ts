@@ -1,3 +1,4 @@
+import { figure } from '../../../ui/index.js';
 import type { KeptLine } from '../kept/kept.js';
 
 export const columns = ['takeoffLb', 'landingLb', 'softTakeoffLessLb', 'softLandingLessLb'] as const;
@@ -24,12 +25,15 @@ export const cellsOf = (data: Readonly<Record<string, unknown>> | undefined): Li
   if (data === undefined) return none;
   const soft = data.whenSoft as 'closed' | WhenSoft;
   return {
-    takeoffLb: String(data.takeoffLb),
-    landingLb: String(data.landingLb),
-    softTakeoffLessLb: soft === 'closed' ? soft : String(soft.takeoffLessLb),
-    softLandingLessLb: soft === 'closed' ? soft : String(soft.landingLessLb),
+    takeoffLb: figureOf(data.takeoffLb),
+    landingLb: figureOf(data.landingLb),
+    softTakeoffLessLb: soft === 'closed' ? soft : figureOf(soft.takeoffLessLb),
+    softLandingLessLb: soft === 'closed' ? soft : figureOf(soft.landingLessLb),
   };
 };
+
+const figureOf = (pounds: unknown): string =>
+  typeof pounds === 'number' ? figure(pounds, Number.isInteger(pounds) ? 0 : 1) : '';
 
 /** Every type at every place that aeroplanes land on, approved or not. */
 export const limitRows = (
