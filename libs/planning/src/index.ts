@@ -11,7 +11,7 @@ export { departureWindow, type TimedFlight } from './flights/departure-window.js
 export { type DescribedFlights, describeFlights, describeOneFlight } from './flights/describe-flights.js';
 export { type PlanFindings, planDocument } from './flights/plan-document.js';
 export { plannedTrips } from './flights/planned-trips.js';
-export { projectScenario } from './flights/project.js';
+export { projectScenario, withLandings } from './flights/project.js';
 export { readPlan } from './flights/read-plan.js';
 export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';
 export { leftToDraw } from './left-to-draw.js';
@@ -28,6 +28,7 @@ export { whyNotFit } from './problem/crew-fit.js';
 export { type FlyingWindow, flyingWindow } from './problem/flying-window.js';
 export { planFromFlights } from './problem/plan-from-flights.js';
 export type * from './problem/problem-map.js';
+export { stockOutlook } from './problem/stock-outlook.js';
 export { type FlightQuestion, type WhyNot, whyNot } from './reasons/why-not.js';
 export { oneWindow, type WindowFlight } from './risk/one-window.js';
 export { riskOfFlights } from './risk/risk-of-flights.js';

@@ -1,12 +1,15 @@
 export * from './base-supply.js';
 export * from './confidence.js';
+export { drawsLeft } from './draws-left.js';
 export * from './drum.js';
 export * from './drum-check/index.js';
 export * from './expiry-losses.js';
 export * from './hold.js';
 export * from './ledger/index.js';
 export * from './opening-stock.js';
+export * from './order-of-use.js';
 export * from './pick-drums.js';
 export * from './project-caches.js';
 export * from './projection.js';
+export * from './split-draw.js';
 export type { StandingDrum } from './standing-drum.js';

@@ -5,6 +5,7 @@ export type * from './load-answer.js';
 export * from './load-requests.js';
 export * from './movement-schema.js';
 export type * from './my-day.js';
+export type * from './my-places.js';
 export { type PagePath, pagePaths } from './page-paths.js';
 export type * from './plan-answer.js';
 export * from './plan-request.js';

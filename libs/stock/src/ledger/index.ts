@@ -20,5 +20,6 @@ export { raisedIn } from './raised-in.js';
 export { holdAt, standingHold } from './read-batch.js';
 export { applyMovement, asItWasAt, asKnownAt, replay } from './replay.js';
 export { standingCounts } from './standing-counts.js';
+export { stockAfter } from './stock-after.js';
 export { type Subjects, subjectsOf } from './subjects.js';
 export { carriedCount, toBatches, toCounts, toDrums } from './to-stock.js';
