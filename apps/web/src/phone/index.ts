@@ -1,6 +1,8 @@
-export { fact, type KeptRequest, keepFact, kept, useKept } from './kept.js';
+export { useDraft } from './draft.js';
+export { type KeptClock, type KeptRequest, keepFact, kept, useKept } from './kept.js';
+export { Keypad } from './keypad.js';
 export { spanWords, territoryNow, useLine } from './line.js';
-export { clockNow, isWaiting, keep, type ShownEntry, useEntries } from './outbox.js';
+export { clockNow, keep, type Report, type ShownEntry, useEntries } from './outbox.js';
 export { Page, useTerritoryNow } from './page.js';
 export { Choices, DrumNumber, Main, Notice, Press } from './parts.js';
 export { goRound, readsOf } from './round.js';

@@ -1,0 +1,118 @@
+import type { PhoneFlight } from '@drumline/contract';
+import { Link } from 'wouter';
+import {
+  dateWords,
+  goRound,
+  Main,
+  Notice,
+  Page,
+  type Person,
+  timeWords,
+  usePromised,
+  useTerritoryNow,
+  whenWords,
+} from '../phone/index.js';
+import { useAllOpened, useDay } from './day.js';
+import { legWords } from './leg-words.js';
+import { isNewer } from './newer-version.js';
+
+/** The flights of this crew, with the load as each was opened. */
+export const DayList = ({ person }: { readonly person: Person }) => {
+  const now = useTerritoryNow();
+  const read = useDay();
+  const opened = useAllOpened();
+  const promised = usePromised();
+  if (read === undefined || opened === undefined) return <Page title={dateWords(now)} />;
+  const flights = read?.day.flights ?? [];
+  return (
+    <Page
+      title={dateWords(now)}
+      below={`${person.fullName}${person.crew === null ? '' : ` · ${person.crew}`}`}
+      acts={
+        <>
+          <Link className="btn" href="/sent">
+            What I sent
+          </Link>
+          <Main onPress={() => void goRound()}>Check now</Main>
+        </>
+      }
+    >
+      {promised === 'no' && (
+        <Notice kind="check" word="Not safe alone." title="This browser may clear what it keeps.">
+          <Link href="/storage">What to do before you leave</Link>
+        </Notice>
+      )}
+      {flights.length === 0 && (
+        <div className="said">
+          <p>
+            <b>No flight given to you.</b>
+          </p>
+          <p>
+            {read === null
+              ? 'Base has never been asked: it needs a signal once.'
+              : `Last checked ${whenWords(read.at, now)}.`}
+          </p>
+        </div>
+      )}
+      <ul className="rows">
+        {flights.map((newest) => (
+          <FlightRow key={newest.id} newest={newest} opened={opened.find(({ id }) => id === newest.id)} />
+        ))}
+      </ul>
+      {flights.length > 0 && read !== null && (
+        <p className="foot">
+          Read {timeWords(read.at)}. For use on the ground only. Planning figures: the commander’s approved
+          data decide.
+        </p>
+      )}
+    </Page>
+  );
+};
+
+const FlightRow = ({
+  newest,
+  opened,
+}: {
+  readonly newest: PhoneFlight;
+  readonly opened: PhoneFlight | undefined;
+}) => {
+  const shown = opened ?? newest;
+  const words = legWords(shown, 0);
+  const drums = shown.stops.flatMap((stop) => stop.drums).length;
+  return (
+    <li>
+      <Link className="row" href={`/${shown.id}/1`}>
+        <span className="route small-route">{shown.route.slice(0, -1).join(' to ')}</span>
+        <span className="side">{drums} drums</span>
+        <span className="sub">
+          <b>{shown.id}</b> · {shown.date.slice(8)}. off {shown.departs} · {shown.aircraft} · {shown.state},
+          version {shown.version}
+          {words !== null && (
+            <>
+              <br />
+              <b>Binds:</b> {words.binds.main}, {words.binds.rest}
+            </>
+          )}
+          {words?.leave?.over === true && (
+            <>
+              <br />
+              <b>{words.leave.main}</b>
+            </>
+          )}
+          {shown.needsDecision !== null && (
+            <>
+              <br />
+              <b>Base has to decide:</b> {shown.needsDecision}
+            </>
+          )}
+          {opened !== undefined && isNewer(opened, newest) && (
+            <>
+              <br />
+              <b>Version {newest.version} has come in.</b>
+            </>
+          )}
+        </span>
+      </Link>
+    </li>
+  );
+};

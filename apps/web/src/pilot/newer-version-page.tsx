@@ -1,0 +1,82 @@
+import { Link, useLocation } from 'wouter';
+import { Main, Notice, Page, useTerritoryNow, whenWords } from '../phone/index.js';
+import { open } from './day.js';
+import { differences } from './newer-version.js';
+import { useFlight } from './use-flight.js';
+
+/** What base has instead of the load that is open; the person opens it, or stays. */
+export const NewerVersion = ({ id }: { readonly id: string }) => {
+  const here = useFlight(id);
+  const now = useTerritoryNow();
+  const [, go] = useLocation();
+  if (here === undefined || here === null || here.newer === null || here.newer === 'gone')
+    return (
+      <Page
+        title={id}
+        acts={
+          <Link className="btn" href={`/${id}/1`}>
+            Back to the leg
+          </Link>
+        }
+      />
+    );
+  const { flight, newer, own } = here;
+  return (
+    <Page
+      above={`${id} · ${flight.route.slice(0, -1).join(' to ')}`}
+      title={
+        newer.version === flight.version ? 'The sheet has changed' : `Version ${newer.version} has come in`
+      }
+      acts={
+        <>
+          <Link className="btn" href={`/${id}/1`}>
+            Stay on version {flight.version} for now
+          </Link>
+          <Main onPress={() => void open(newer).then(() => go(`/${id}/1`))}>
+            Open version {newer.version}
+          </Main>
+        </>
+      }
+    >
+      <Notice
+        kind="check"
+        word={`You have version ${flight.version} open.`}
+        title="Nothing has changed on your page yet."
+      >
+        {newer.lastAct} {whenWords(newer.changedAt, now)} by {newer.changedByName}
+        {newer.reason === null ? '.' : `: ${newer.reason}`}
+      </Notice>
+      <table className="cmp">
+        <thead>
+          <tr>
+            <td />
+            <th className="r" scope="col">
+              Open
+            </th>
+            <th className="r" scope="col">
+              Come in
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {differences(flight, newer).map((row) => (
+            <tr key={row.of}>
+              <th scope="row">{row.of}</th>
+              <td className="f">{row.opened}</td>
+              <td className="f">{row.newest}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {own.loadedVersion !== null && (
+        <p className="said">
+          You have reported <b>Loaded</b> on version {own.loadedVersion}. That stays written. Load by the new
+          one, and report it again.
+        </p>
+      )}
+      <p className="said">
+        Any printed sheet of version {flight.version}: <b>throw it away</b>.
+      </p>
+    </Page>
+  );
+};
