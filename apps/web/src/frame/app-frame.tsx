@@ -14,6 +14,7 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
   const [path] = useLocation();
   const word = path.split('/')[1] ?? '';
   useFocusOnNewPage(word);
+  useSetUpFirst();
   const { roles } = useMe();
   const isOfTheOperator = roles.some((role) => role !== 'field leader');
   useChanges(reads, isOfTheOperator);
@@ -41,7 +42,7 @@ const Pages = () => (
         </Route>
       ))}
       <Route path="/">
-        <FirstPage />
+        <Redirect to={pages[0]!.path} replace />
       </Route>
       <Route>
         <MessageLine what="There is no such page" next="Choose one from the list." />
@@ -49,13 +50,6 @@ const Pages = () => (
     </Switch>
   </Suspense>
 );
-
-/** An installation without a territory begins at its set-up. */
-const FirstPage = () => {
-  const { value, problem } = useSettings();
-  if (value === undefined && problem === undefined) return null; // for as long as one request takes
-  return <Redirect to={problem?.kind === 'not-found' ? '/set-up' : pages[0]!.path} replace />;
-};
 
 const OpenPage = ({ page, rest }: { readonly page: Page; readonly rest: string }) => {
   useEffect(() => {
@@ -72,6 +66,18 @@ const useFocusOnNewPage = (word: string): void => {
     if (last.current !== word && last.current !== '') document.getElementById('page')?.focus();
     last.current = word;
   }, [word]);
+};
+
+/** An installation without a territory, opened at no page in particular, begins at its set-up. */
+const useSetUpFirst = (): void => {
+  const [path, go] = useLocation();
+  const isBare = useRef(path === '/');
+  const isEmpty = useSettings().problem?.kind === 'not-found';
+  useEffect(() => {
+    if (!isEmpty || !isBare.current) return;
+    isBare.current = false;
+    go('/set-up', { replace: true });
+  }, [isEmpty, go]);
 };
 
 const NotForCustomers = () => (
