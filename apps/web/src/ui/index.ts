@@ -1,4 +1,5 @@
 export { ActForm } from './act-form.js';
+export { ageInWords, isOldCount } from './age.js';
 export { Button } from './button.js';
 export { Dialog } from './dialog.js';
 export { Choice, Entry, Tick } from './entry.js';

@@ -24,7 +24,7 @@ export const LevelMark = ({ level, words: own }: LevelMarkProps) => (
 
 /** The shape alone, for a drawing that has the words beside it. */
 export const LevelShape = ({ level }: { readonly level: Level }) => (
-  <svg className="mark" viewBox="0 0 12 12" aria-hidden="true">
+  <svg className="mark" viewBox="0 0 12 12" width="12" height="12" aria-hidden="true">
     {shapes[level]}
   </svg>
 );

@@ -1,7 +1,7 @@
 import { useCalendar, useMe } from '../../api/index.js';
-import { figure, inWords } from '../../ui/index.js';
+import { ageInWords, figure, inWords } from '../../ui/index.js';
 import type { NamedCache } from './cache-list.js';
-import { ageInWords, dayNames, whatFails } from './cache-words.js';
+import { dayNames, whatFails } from './cache-words.js';
 import type { Cache, Caches } from './caches-read.js';
 import { dayRows } from './day-rows.js';
 import { LevelCell } from './day-table.js';

@@ -1,6 +1,5 @@
 import { memo } from 'react';
-import { figure } from '../../ui/index.js';
-import { ageInWords } from './cache-words.js';
+import { ageInWords, figure } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
 import {
   type DeliveryMark,

@@ -1,3 +1,4 @@
+import { isOldCount } from '../../ui/index.js';
 import type { Cache, Place } from './caches-read.js';
 
 /** A cache with what its place is called. */
@@ -21,8 +22,6 @@ export interface Choices {
   readonly kind: 'all' | Place['kind'];
 }
 
-const oldCountHours = 7 * 24;
-
 export const named = (caches: readonly Cache[], places: readonly Place[]): readonly NamedCache[] => {
   const byCode = new Map(places.map((place) => [place.code, place]));
   return caches.map((cache) => {
@@ -38,7 +37,7 @@ export const named = (caches: readonly Cache[], places: readonly Place[]): reado
 
 /** Never counted, or longer ago than a week. */
 export const isCountOld = ({ stock: { lastCount } }: Cache): boolean =>
-  lastCount === null || lastCount.ageHours > oldCountHours;
+  lastCount === null || isOldCount(lastCount.ageHours);
 
 /** With every flight that is approved or offered. */
 export const isBelowAhead = ({ projections: { offered } }: Cache): boolean =>

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { useCalendar, useList, useMay } from '../../api/index.js';
-import { Button, Choice, EmptyLine, Field, Fields, figure, inWords } from '../../ui/index.js';
+import { ageInWords, Button, Choice, EmptyLine, Field, Fields, figure, inWords } from '../../ui/index.js';
 import type { NamedCache } from './cache-list.js';
-import { ageInWords, dayNames, minimumGap, whatFails } from './cache-words.js';
+import { dayNames, minimumGap, whatFails } from './cache-words.js';
 import type { Cache, Caches } from './caches-read.js';
 import { CasePanel } from './case-panel.js';
 import { caseSchema } from './case-read.js';

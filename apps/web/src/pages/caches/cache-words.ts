@@ -1,4 +1,4 @@
-import { inWords, type Level } from '../../ui/index.js';
+import { ageInWords, inWords, isOldCount, type Level } from '../../ui/index.js';
 import type { Cache, Levels } from './caches-read.js';
 
 /** Names the day of an index of the figures: 0 is now. */
@@ -21,18 +21,10 @@ export const levelAhead = (cache: Cache, dayName: DayName): LevelFound => {
     return { level: 'critical', words: `Critical, ${dayName(belowCriticalDay)}` };
   if (belowMinimumDay !== null) return { level: 'below', words: `Below, ${dayName(belowMinimumDay)}` };
   const { lastCount } = cache.stock;
-  if (lastCount !== null && lastCount.ageHours > 7 * 24)
+  if (lastCount !== null && isOldCount(lastCount.ageHours))
     return { level: 'unknown', words: `Count ${ageInWords(lastCount.ageHours)} old` };
   return { level: 'above', words: 'Above minimum' };
 };
-
-/** "13 h", and from two days on "12 days". */
-export const ageInWords = (hours: number): string =>
-  hours < 1
-    ? 'under 1 h'
-    : hours < 48
-      ? inWords(Math.floor(hours), 'h')
-      : inWords(Math.floor(hours / 24), 'days');
 
 export interface Lowest {
   readonly litres: number;

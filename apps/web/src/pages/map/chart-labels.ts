@@ -1,0 +1,123 @@
+import type { DrawnLeg } from './chart-legs.js';
+import type { Box, ChartScale, Point } from './chart-scale.js';
+import { type Label, labelSpots, type Obstacle } from './label-spots.js';
+import type { PlaceRow } from './place-rows.js';
+
+export type Side = 'start' | 'middle' | 'end';
+
+export interface PlaceLabel {
+  readonly box: Box;
+  readonly side: Side;
+  readonly name: string;
+  readonly words: string;
+  /** Left edge of the second line, its mark included. */
+  readonly wordsX: number;
+}
+
+export interface ChartLabels {
+  readonly places: ReadonlyMap<string, PlaceLabel>;
+  readonly legs: ReadonlyMap<string, Box>;
+}
+
+export const nameSize = 14;
+export const wordsSize = 12;
+export const lineHeight = 15;
+/** From the middle of a mark to its label. */
+const away = 16;
+/** The level's mark and the space after it. */
+export const levelMarkWidth = 16;
+
+/** About as wide as the condensed face sets it; exact enough to keep labels apart. */
+export const textWidth = (text: string, size: number): number => Math.ceil(text.length * size * 0.48);
+
+interface ToLabel {
+  readonly rows: readonly PlaceRow[];
+  readonly legs: readonly DrawnLeg[];
+  /** Codes and figures alone. */
+  readonly isNarrow: boolean;
+}
+
+/** Where each label stands, so that they cover each other, the marks and the lines as little as may be. */
+export const chartLabels = (scale: ChartScale, { rows, legs, isNarrow }: ToLabel): ChartLabels => {
+  const places = rows.map((row) => placeLabel(row, scale.at(row.place), isNarrow));
+  const captions = legs.filter(({ captions }) => captions.length > 0).map(legLabel);
+  const marks = rows.map(({ place }) => boxAround(scale.at(place), 12));
+  const chosen = labelSpots([...places, ...captions], {
+    frame: scale.frame,
+    obstacles: [
+      ...marks.map((mark) => ({ ...mark, weight: 3 })),
+      ...legs.flatMap(({ points }) => alongLine(points)),
+    ],
+  });
+  return {
+    places: new Map(places.map(({ key, options }) => [key, options[chosen.get(key)!]!])),
+    legs: new Map(captions.map(({ key, spots }) => [key, spots[chosen.get(key)!]!])),
+  };
+};
+
+const placeLabel = (
+  row: PlaceRow,
+  { x, y }: Point,
+  isNarrow: boolean,
+): Label & { readonly options: readonly PlaceLabel[] } => {
+  const name = isNarrow ? row.place.code : `${row.place.code} ${row.place.name}`;
+  const words = isNarrow ? row.short : row.words;
+  const below = words === '' ? 0 : textWidth(words, wordsSize) + (row.level === null ? 0 : levelMarkWidth);
+  const width = Math.max(textWidth(name, nameSize), below);
+  const height = words === '' ? lineHeight : 2 * lineHeight;
+  const starts: readonly (readonly [Side, left: number, top: number])[] = [
+    ['start', x + away, y - height / 2],
+    ['end', x - away - width, y - height / 2],
+    ['start', x + away - 3, y - height - 2],
+    ['start', x + away - 3, y + 4],
+    ['end', x - away + 3 - width, y - height - 2],
+    ['end', x - away + 3 - width, y + 4],
+    ['middle', x - width / 2, y + away + 2],
+    ['middle', x - width / 2, y - away - height],
+  ];
+  const options = starts.map(([side, left, top]) => ({
+    box: { x: left, y: top, width, height },
+    side,
+    name,
+    words,
+    wordsX: side === 'start' ? left : side === 'end' ? left + width - below : left + (width - below) / 2,
+  }));
+  return { key: row.place.code, spots: options.map(({ box }) => box), options };
+};
+
+const shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78] as const;
+
+/** On its line, or beside it. */
+const legLabel = ({ key, points, captions }: DrawnLeg): Label => {
+  const width = Math.max(...captions.map((text) => textWidth(text, wordsSize + 1)));
+  const height = captions.length * lineHeight;
+  const spots = shares.flatMap((share) => {
+    const { x, y } = points[Math.round(share * (points.length - 1))]!;
+    return [0, width / 2 + 6, -width / 2 - 6].map((shift) => ({
+      x: x - width / 2 + shift,
+      y: y - height / 2,
+      width,
+      height,
+    }));
+  });
+  return { key, spots };
+};
+
+const boxAround = ({ x, y }: Point, half: number): Box => ({
+  x: x - half,
+  y: y - half,
+  width: 2 * half,
+  height: 2 * half,
+});
+
+/** A line as small boxes, one every few pixels: to stand on it is a little bad. */
+const alongLine = (points: readonly Point[]): readonly Obstacle[] =>
+  points.slice(1).flatMap((to, index) => {
+    const from = points[index]!;
+    const pieces = Math.max(1, Math.round(Math.hypot(to.x - from.x, to.y - from.y) / 8));
+    return Array.from({ length: pieces }, (_, piece) => {
+      const share = (piece + 0.5) / pieces;
+      const middle = { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
+      return { ...boxAround(middle, 4), weight: 0.6 };
+    });
+  });

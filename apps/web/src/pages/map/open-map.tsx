@@ -1,0 +1,152 @@
+import { useMemo, useRef } from 'react';
+import { useCalendar, useSettings } from '../../api/index.js';
+import { EmptyLine, ProblemLine, StaleLine } from '../../ui/index.js';
+import { ChartKey } from './chart-key.js';
+import { chartLabels } from './chart-labels.js';
+import { drawnLegs } from './chart-legs.js';
+import { chartScale } from './chart-scale.js';
+import { dayInWords, type Moved } from './day-legs.js';
+import { heardOf } from './heard.js';
+import { LegsTable, PlacesTable } from './map-tables.js';
+import { NetworkChart } from './network-chart.js';
+import { PlaceButtons } from './place-buttons.js';
+import { PlaceCard } from './place-card.js';
+import { indexOf, type PlaceRow, placeRows, shortInWords } from './place-rows.js';
+import { distancesOf, type MovedRead, type Network, useMoved } from './use-map.js';
+import { useSize } from './use-size.js';
+
+interface OpenMapProps {
+  readonly network: Network;
+  readonly day: string;
+  readonly levelsOf: string;
+  readonly selected: string | undefined;
+  readonly onOpen: (code: string) => void;
+}
+
+export const OpenMap = ({ network, day, levelsOf, selected, onOpen }: OpenMapProps) => {
+  const calendar = useCalendar();
+  const timeZone = useSettings().value?.data.timeZone ?? 'UTC';
+  const { outlook, filled, places, reports } = network;
+  const rows = useMemo(
+    () => placeRows(places, { outlook, filled, index: indexOf(outlook, day) }),
+    [places, outlook, filled, day],
+  );
+  const distanceNm = useMemo(() => distancesOf(network), [network]);
+  const read = useMoved(day, outlook);
+  const moved = read.value ?? [];
+  const chosen = rows.find(({ place }) => place.code === selected);
+  const heard = heardOf(reports, { at: calendar.now, timeZone });
+  const finding = [dayInWords(moved, calendar.date(day)), shortInWords(rows)].join(' ');
+  return (
+    <div className="work-and-side map">
+      <div className="work">
+        <Chart {...{ rows, moved, distanceNm, selected, onOpen, finding }} />
+      </div>
+      <aside className="side" aria-label="The chosen place, and the chart as tables">
+        {chosen === undefined ? (
+          <EmptyLine>
+            {selected === undefined
+              ? 'Press a place on the chart, or Enter on it: its card opens here.'
+              : `${selected} is not a place of this territory.`}
+          </EmptyLine>
+        ) : (
+          <PlaceCard
+            row={chosen}
+            levelsOf={levelsOf}
+            heard={heard(chosen.place)}
+            calendar={calendar}
+            fromBases={fromBases(chosen, rows, distanceNm)}
+          />
+        )}
+        <DayLegs read={read} day={calendar.day(day)} distanceNm={distanceNm} />
+        <PlacesTable rows={rows} levelsOf={levelsOf} heard={heard} selected={selected} />
+      </aside>
+    </div>
+  );
+};
+
+type DistanceNm = (from: string, to: string) => number;
+
+interface ChartProps {
+  readonly rows: readonly PlaceRow[];
+  readonly moved: readonly Moved[];
+  readonly distanceNm: DistanceNm;
+  readonly selected: string | undefined;
+  readonly onOpen: (code: string) => void;
+  readonly finding: string;
+}
+
+/** Below this width labels are codes and figures alone. */
+const narrow = 720;
+
+const Chart = ({ rows, moved, distanceNm, selected, onOpen, finding }: ChartProps) => {
+  const area = useRef<HTMLDivElement>(null);
+  const size = useSize(area);
+  const scale = useMemo(
+    () =>
+      chartScale(
+        rows.map(({ place }) => place),
+        size,
+      ),
+    [rows, size],
+  );
+  const legs = useMemo(() => {
+    const spotOf = new Map(rows.map(({ place }) => [place.code, place]));
+    return drawnLegs(
+      moved.flatMap((each) => each.legs),
+      { scale, spotOf, distanceNm },
+    );
+  }, [rows, moved, scale, distanceNm]);
+  const labels = useMemo(
+    () => chartLabels(scale, { rows, legs, isNarrow: size.width < narrow }),
+    [scale, rows, legs, size.width],
+  );
+  return (
+    <figure className="map-figure">
+      <div ref={area} className="map-area">
+        <NetworkChart {...{ scale, size, rows, legs, labels, selected, finding }} />
+        <PlaceButtons rows={rows} scale={scale} selected={selected} onOpen={onOpen} />
+      </div>
+      <figcaption>
+        <ChartKey pixelsPerNm={scale.pixelsPerNm} />
+      </figcaption>
+    </figure>
+  );
+};
+
+interface DayLegsProps {
+  readonly read: MovedRead;
+  readonly day: string;
+  readonly distanceNm: DistanceNm;
+}
+
+/** The chart stays when the flights of a day cannot be read. */
+const DayLegs = ({ read, day, distanceNm }: DayLegsProps) => {
+  const { value, problem, readAt, again, isHidden } = read;
+  return (
+    <>
+      {isHidden && <p className="map-hidden">Flights are not shown to this role: sling moves alone.</p>}
+      {problem !== undefined &&
+        (value === undefined ? (
+          <ProblemLine problem={problem} />
+        ) : (
+          <StaleLine problem={problem} of={readAt?.toTimeString().slice(0, 5) ?? ''} again={again} />
+        ))}
+      {value === undefined && problem === undefined && (
+        <p className="checking" role="status">
+          Checking...
+        </p>
+      )}
+      {value !== undefined && <LegsTable moved={value} day={day} distanceNm={distanceNm} />}
+    </>
+  );
+};
+
+const fromBases = (
+  { place }: PlaceRow,
+  rows: readonly PlaceRow[],
+  distanceNm: DistanceNm,
+): readonly string[] =>
+  rows
+    .filter((row) => row.place.kind === 'base' && row.place.code !== place.code)
+    .map((row) => `${row.place.code} ${distanceNm(row.place.code, place.code).toFixed(1)} NM`);

@@ -1,0 +1,101 @@
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, it } from 'vitest';
+import { expectAccessible } from './testing/expect-accessible.js';
+import { acceptHandPlan } from './testing/flown-monday.js';
+import { openOffice } from './testing/open-office.js';
+
+const office = openOffice({ own: true });
+
+beforeAll(async () => {
+  const manager = await office.api('operations manager');
+  await acceptHandPlan({ manager, dataDir: office.dataDir });
+});
+
+const openTuesday = async (path = '/map'): Promise<Page> => {
+  const page = await office.signIn('dispatcher');
+  await page.goto(`${path}?day=2027-06-15`);
+  await legs(page).waitFor();
+  return page;
+};
+
+const legs = (page: Page) => page.getByRole('table', { name: 'Legs of Tue 15' });
+const chart = (page: Page) => page.getByRole('img', { name: /^Tue 15 June 2027: / });
+
+it("Tuesday's flights, their drums and the sling stand on the chart and in the table", async () => {
+  const page = await openTuesday();
+  // Product.md, section 5: F05 6 drums, F06 4, F07 5; X2 flies without drums; LOR to OGR by sling.
+  await page.getByRole('img', { name: 'Tue 15 June 2027: 4 flights, 15 drums; 1 sling move.' }).waitFor();
+  for (const words of [
+    'F05, 6 drums',
+    '150.3 NM',
+    'F06, 4 drums',
+    'F07, 5 drums',
+    'Sling, 4 drums',
+    '13.7 NM',
+  ])
+    await chart(page).getByText(words, { exact: true }).waitFor();
+  expect(
+    (await legs(page).getByRole('row').allInnerTexts()).slice(1).map((row) => row.split(/[\s]/)[0]),
+  ).toEqual(['F05', 'F06', 'F07', 'X2', 'Sling']);
+  expect(await page.getByText('A picture for talking, not for navigation').isVisible()).toBe(true);
+  await expectAccessible(page);
+});
+
+it('a place is found by the arrows, and Enter opens its card', async () => {
+  const page = await openTuesday();
+  const first = page.getByRole('button', { name: /^XOGR Ogre Pad, pad: 1,600 L, above minimum$/ });
+  await first.focus();
+  await page.keyboard.press('ArrowDown');
+  const lor = page.getByRole('button', { name: /^XLOR Lorn Moss, strip, class 2: 2,145 L, above minimum$/ });
+  expect(await lor.evaluate((button) => button === document.activeElement)).toBe(true);
+  await page.keyboard.press('Enter');
+  const card = page.getByRole('region', { name: 'XLOR Lorn Moss' });
+  await card.getByText('1,200 L', { exact: true }).waitFor();
+  await card.getByText('XMER 89.0 NM, XALD 150.3 NM').waitFor();
+  expect(new URL(page.url()).pathname).toBe('/map/XLOR');
+  expect(await lor.getAttribute('aria-pressed')).toBe('true');
+  await page.keyboard.press('End');
+  await page.keyboard.press('Enter');
+  await page.getByRole('region', { name: 'XBIR Birkskar' }).waitFor();
+  await expectAccessible(page);
+});
+
+it('a one-way strip says from which side it is approached', async () => {
+  const page = await openTuesday('/map/XGAN');
+  const card = page.getByRole('region', { name: 'XGAN Gannet Saddle' });
+  await card.getByText('one way, from 200° true').waitFor();
+  await card.getByText('1.1 NM final, at the stream fork').waitFor();
+});
+
+it('another day is one key away, with its own flights and levels', async () => {
+  const page = await openTuesday();
+  await page.keyboard.press(']');
+  await page.getByRole('table', { name: 'Legs of Wed 16' }).waitFor();
+  await page.getByRole('img', { name: /XMAR 375 L, below minimum/ }).waitFor();
+  await page.keyboard.press('[');
+  await legs(page).waitFor();
+});
+
+it('a strip that turns soft puts its flights in question on the chart', async () => {
+  const page = await openTuesday('/map/XLOR');
+  const strip = page.getByRole('region', { name: 'XLOR Lorn Moss' });
+  await strip.getByText('dry', { exact: true }).waitFor();
+  await page.getByRole('button', { name: 'Enter radio report' }).click();
+  await page.keyboard.type('XLOR soft');
+  await page.keyboard.press('Enter');
+  await strip.getByText('soft', { exact: true }).waitFor();
+  await page.keyboard.press('Escape');
+});
+
+it('nothing is cut off at the side, at 1024 and on a phone, in light and dim', async () => {
+  const page = await openTuesday('/map/XLOR');
+  for (const width of [1024, 400]) {
+    await page.setViewportSize({ width, height: 768 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    await expectAccessible(page);
+  }
+  await page.evaluate(() => {
+    document.documentElement.dataset.ground = 'dim';
+  });
+  await expectAccessible(page);
+});
