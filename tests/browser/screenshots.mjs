@@ -35,7 +35,7 @@ const pages = [
   { name: 'drums-retest', path: '/drums?view=retest', as: 'storekeeper', print: 'portrait' },
   { name: 'load', path: '/load/F001', as: 'dispatcher', print: 'portrait' },
   { name: 'map', path: '/map', as: 'dispatcher', print: 'portrait' },
-  { name: 'set-up', path: '/set-up', as: 'set-up' },
+  { name: 'set-up', path: '/set-up/strip-limits', as: 'operations manager', print: 'portrait' },
 ];
 
 const startProgram = (dataDir) =>
