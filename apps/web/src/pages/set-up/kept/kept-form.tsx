@@ -59,7 +59,7 @@ export const KeptForm = (props: KeptFormProps) => {
       <FormAround value={{ faultAt: (path) => faultWords(keeper, path), offered: keeper.offered }}>
         <FormFields spec={spec} typed={typed} path="" onChange={setTyped} />
       </FormAround>
-      {consequence?.(data, line)}
+      {!same && consequence?.(data, line)}
       <ProblemLine problem={keeper.problem} />
       <div className="set-up-acts">
         <Button kind="main" type="submit" busy={keeper.isSending} offBecause={off}>

@@ -21,15 +21,12 @@ interface TouchedProps {
 /** Which caches a change touches, asked of the server before it is made. */
 export const Touched = ({ kind, data, line }: TouchedProps) => {
   const change = { kind, id: line?.id ?? nobody, data };
-  const isSame = line !== null && JSON.stringify(line.data) === JSON.stringify(data);
   const asked = useQuery({
     queryKey: ['consequence', JSON.stringify(change)],
     queryFn: async () => (await post('/api/projections/consequence', change, { schema: answerSchema })).body,
-    enabled: !isSame,
     retry: false,
   });
   const { day } = useCalendar();
-  if (isSame) return null;
   if (asked.error instanceof ApiProblem && asked.error.status >= 500) return <p>{asked.error.why}</p>;
   // Not filled in yet: what is wrong is said when it is saved.
   if (asked.data === undefined) return null;
