@@ -67,6 +67,7 @@ const madeWeek = () => {
     cost: money,
     flightsCosted: flights,
     tally: { belowCritical: enough, belowMinimum: enough, drums: 2_000, expectedDrums: 1_660.5, bases: [] },
+    stripLimitsFrom: ['strip table, revision 12'],
     lastDay: dayOf(days - 1),
     plan: {
       id: 'bench',

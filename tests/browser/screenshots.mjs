@@ -17,6 +17,7 @@ const sizes = [
 const pages = [
   { name: 'sign-in', path: '/' },
   { name: 'morning', path: '/morning', as: 'dispatcher', print: 'landscape' },
+  { name: 'paper', path: '/morning/paper', as: 'dispatcher' },
   { name: 'week', path: '/week', as: 'operations manager', print: 'landscape' },
   { name: 'plans', path: '/week/plans', as: 'operations manager' },
   {
@@ -34,7 +35,7 @@ const pages = [
   { name: 'drums-hold', path: '/drums?act=hold&batch=J27-041', as: 'dispatcher' },
   { name: 'drums-retest', path: '/drums?view=retest', as: 'storekeeper', print: 'portrait' },
   { name: 'load', path: '/load/F001', as: 'dispatcher', print: 'portrait' },
-  { name: 'map', path: '/map', as: 'dispatcher', print: 'portrait' },
+  { name: 'map', path: '/map/XLOR?day=2027-06-15', as: 'dispatcher', print: 'portrait' },
   { name: 'set-up', path: '/set-up/strip-limits', as: 'operations manager', print: 'portrait' },
 ];
 

@@ -250,7 +250,7 @@ describe('the card', () => {
     await form.getByRole('button', { name: `Decline ${flight.id}` }).click();
     const alert = cardOf(page).getByRole('alert');
     await alert.waitFor();
-    await alert.getByText(`${flight.id} was approved by operations-manager at`).waitFor();
+    await alert.getByText(`${flight.id} was approved by Demo operations manager at`).waitFor();
     await alert.getByText('Your Decline was not sent.').waitFor();
     await form.waitFor({ state: 'detached' });
   });

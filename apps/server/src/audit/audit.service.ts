@@ -8,6 +8,8 @@ import { type AuditEntry, auditTable } from './audit.table.js';
 export interface Actor {
   readonly id: string | null;
   readonly name: string;
+  /** What other people know them by. */
+  readonly fullName?: string;
 }
 
 export const theProgram: Actor = { id: null, name: 'drumline' };

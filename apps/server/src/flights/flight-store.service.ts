@@ -72,7 +72,7 @@ export class FlightStoreService {
       reason,
       changedAt: at,
       changedBy: by.id,
-      changedByName: by.name,
+      changedByName: by.fullName ?? by.name,
     };
     await transaction.save(flightTable, flight as never);
     await transaction.delete(legTable, { flightId: flight.id });

@@ -61,7 +61,7 @@ describe('approving', () => {
     expect(answers.map(({ status }) => status).sort()).toEqual([200, 412]);
     const { detail } = answers.find(({ status }) => status === 412)!.body;
     expect(detail).toMatch(
-      /^(dispatcher|operations-manager) was first: approve at 2027-06-14T06:\d\dZ\. F01 is approved now\./,
+      /^(Demo dispatcher|Demo operations manager) was first: approve at 2027-06-14T06:\d\dZ\. F01 is approved now\./,
     );
   });
 

@@ -1,4 +1,5 @@
 import type { WeekBooked, WeekFlight, WeekLanding } from '@drumline/contract';
+import type { StripLimit } from '@drumline/loading';
 import type { Place } from '@drumline/network';
 import type { BookedFlight } from '@drumline/planning';
 import type { Flight } from '../flights/flight.table.js';
@@ -56,4 +57,11 @@ export const landingsOf = (
         sums.set(key, { date, place, drums: before + drums, limitDrums: limits.get(place) ?? null });
     }
   return [...sums.values()];
+};
+
+/** The most used first. */
+export const referencesOf = (limits: readonly Pick<StripLimit, 'reference'>[]): readonly string[] => {
+  const times = new Map<string, number>();
+  for (const { reference } of limits) times.set(reference, (times.get(reference) ?? 0) + 1);
+  return [...times].sort(([, one], [, other]) => other - one).map(([reference]) => reference);
 };

@@ -9,7 +9,7 @@ import { FlightStoreService } from '../flights/flight-store.service.js';
 import { StandingPlanService } from '../plans/standing-plan.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
 import type { WeekQuery } from './week.controller.js';
-import { landingsOf, weekBooked, weekFlight } from './week-rows.js';
+import { landingsOf, referencesOf, weekBooked, weekFlight } from './week-rows.js';
 
 /** The week board in one read. */
 @Injectable()
@@ -44,6 +44,7 @@ export class WeekService {
       cost: totals.cost,
       flightsCosted: standing.length,
       tally: weekTally(scenario),
+      stripLimitsFrom: referencesOf(scenario.stripLimits),
       lastDay: addDays(scenario.firstDay, scenario.offeredDays - 1),
       ...planAndSince(board, standingPlan),
     };

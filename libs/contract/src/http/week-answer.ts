@@ -35,6 +35,8 @@ export interface WeekAnswer {
   readonly lastDay: IsoDate;
   /** The plan that was accepted last; null: none was. */
   readonly plan: StandingPlan | null;
+  /** What the strip limits in force were taken from: table and revision, the most used first. */
+  readonly stripLimitsFrom: readonly string[];
   /** Reports of surfaces that came after the facts of that plan. */
   readonly heardSince: readonly SurfaceReport[];
   /** Stock has moved in the last seconds, and tally and spare drums are not of it yet: worth asking again soon. */

@@ -4,7 +4,7 @@ import { useCallback, useDeferredValue, useMemo } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
 import { type Read, useCalendar, useList, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { Button, bothOf, EmptyLine, Picture, TitleBlock } from '../../ui/index.js';
+import { Button, bothOf, EmptyLine, Picture, TitleBlock, useIsPrinting } from '../../ui/index.js';
 import { AllAsTables } from './all-as-tables.js';
 import { CacheGrid } from './cache-grid.js';
 import { type Choices, chosen, named, onlys, sorts } from './cache-list.js';
@@ -12,7 +12,6 @@ import { CacheSide } from './cache-side.js';
 import { CachesFields } from './caches-fields.js';
 import { type Caches, cachesSchema, type Place, placeSchema } from './caches-read.js';
 import { CachesTools } from './caches-tools.js';
-import { useIsPrinting } from './printing.js';
 
 export const CachesPage = ({ at }: PageProps) => {
   const { day, date } = useCalendar();

@@ -56,6 +56,7 @@ export const LegsTable = ({ moved, day, distanceNm }: LegsTableProps) =>
         {
           head: 'Way',
           figures: true,
+          wide: true,
           cell: ({ route }) =>
             inWords(
               route.slice(1).reduce((sum, to, leg) => sum + distanceNm(route[leg]!, to), 0),

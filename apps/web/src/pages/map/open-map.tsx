@@ -1,6 +1,6 @@
 import { useMemo, useRef } from 'react';
 import { useCalendar, useSettings } from '../../api/index.js';
-import { EmptyLine, ProblemLine, StaleLine } from '../../ui/index.js';
+import { EmptyLine, ProblemLine, StaleLine, useIsPrinting } from '../../ui/index.js';
 import { ChartKey } from './chart-key.js';
 import { chartLabels } from './chart-labels.js';
 import { drawnLegs } from './chart-legs.js';
@@ -76,12 +76,16 @@ interface ChartProps {
   readonly finding: string;
 }
 
+/** As wide as a sheet of A4 or Letter between its margins, so that letters keep their size. */
+const onPaper = { width: 680, height: 560 };
+
 /** Below this width labels are codes and figures alone. */
 const narrow = 720;
 
 const Chart = ({ rows, moved, distanceNm, selected, onOpen, finding }: ChartProps) => {
   const area = useRef<HTMLDivElement>(null);
-  const size = useSize(area);
+  const onScreen = useSize(area);
+  const size = useIsPrinting() ? onPaper : onScreen;
   const scale = useMemo(
     () =>
       chartScale(
@@ -98,8 +102,8 @@ const Chart = ({ rows, moved, distanceNm, selected, onOpen, finding }: ChartProp
     );
   }, [rows, moved, scale, distanceNm]);
   const labels = useMemo(
-    () => chartLabels(scale, { rows, legs, isNarrow: size.width < narrow }),
-    [scale, rows, legs, size.width],
+    () => chartLabels(scale, { rows, legs, isNarrow: size !== onPaper && size.width < narrow }),
+    [scale, rows, legs, size],
   );
   return (
     <figure className="map-figure">

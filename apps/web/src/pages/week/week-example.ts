@@ -52,6 +52,7 @@ export const exampleWeek = (changes: Partial<Week> = {}): Week => ({
   flightsCosted: 0,
   tally: { belowCritical: enough, belowMinimum: enough, drums: 0, expectedDrums: 0, bases: [] },
   lastDay: '2031-03-05',
+  stripLimitsFrom: ['strip table, revision 12'],
   plan: null,
   heardSince: [],
   stockIsBehind: false,

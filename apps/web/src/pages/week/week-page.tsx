@@ -66,7 +66,7 @@ const WeekTitle = ({ week, calendar }: { readonly week: Week | undefined; readon
 };
 
 const PlanFields = ({
-  week: { plan, heardSince },
+  week: { plan, heardSince, stripLimitsFrom },
   calendar,
 }: {
   readonly week: Week;
@@ -79,6 +79,14 @@ const PlanFields = ({
     {plan !== null && (
       <Field label="By the facts of" note={`accepted by ${plan.acceptedByName}`}>
         {calendar.when(plan.asOf)}
+      </Field>
+    )}
+    {stripLimitsFrom.length > 0 && (
+      <Field
+        label="Strip limits"
+        note={stripLimitsFrom.length > 1 ? `and ${stripLimitsFrom.length - 1} more` : undefined}
+      >
+        {stripLimitsFrom[0]}
       </Field>
     )}
     {heardSince.length > 0 && (

@@ -101,6 +101,7 @@ export const weekSchema = z.object({
     ),
   }),
   lastDay: z.string(),
+  stripLimitsFrom: z.array(z.string()),
   plan: planSchema.nullable(),
   heardSince: z.array(z.object({ place: z.string(), state: z.string(), at: z.string(), by: z.string() })),
   stockIsBehind: z.boolean(),
