@@ -34,7 +34,11 @@ export class MyPlacesService {
       helicopter: own === undefined ? null : { id: own.id, name: own.name, drumsPerLift: own.drumsPerLift },
       tasks: scenario.helicopterTasks.filter(isOwn),
       slings: scenario.slings.filter(isOwn),
-      programmes: scenario.programmes.map(({ code, name }) => ({ code, name })),
+      programmes: scenario.programmes.map(({ code, name, recharge }) => ({
+        code,
+        name,
+        isRecharged: recharge.kind !== 'not recharged',
+      })),
       places: scenario.places.map(({ code, name }) => ({ code, name })),
       outlook: withLandings(scenario, stockOutlook(leftToDraw(scenario, drawn)), toCome.filter(isApproved)),
       bookDensityKgPerLitre: scenario.policy.bookDensityKgPerLitre,

@@ -1,5 +1,6 @@
 import { Route, Router, Switch } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
+import { HelicopterPages } from '../helicopter/helicopter-pages.js';
 import { PilotPages } from '../pilot/pilot-pages.js';
 import { useRounds } from './round.js';
 import { SignIn } from './sign-in.js';
@@ -21,7 +22,11 @@ export const PhoneApp = () => {
         <Route path="/you" component={YourPhone} />
         <Route path="/storage" component={StorageNotSafe} />
         <Route>
-          <PilotPages person={now.person} />
+          {now.person.roles.includes('helicopter crew') ? (
+            <HelicopterPages person={now.person} />
+          ) : (
+            <PilotPages person={now.person} />
+          )}
         </Route>
       </Switch>
     </Router>

@@ -20,7 +20,12 @@ export interface MyPlaces {
   /** This helicopter's, from today on. */
   readonly tasks: readonly HelicopterTask[];
   readonly slings: readonly SlingMove[];
-  readonly programmes: readonly { readonly code: string; readonly name: string }[];
+  /** `isRecharged`: to a customer; the operator's own are not. */
+  readonly programmes: readonly {
+    readonly code: string;
+    readonly name: string;
+    readonly isRecharged: boolean;
+  }[];
   readonly places: readonly { readonly code: string; readonly name: string }[];
   /** Every cache, with the flights that somebody has approved, and what is left to draw of each day. */
   readonly outlook: StockOutlook;

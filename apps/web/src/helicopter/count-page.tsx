@@ -1,0 +1,128 @@
+import { litres, print } from '@drumline/units';
+import { useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { Choices, dateWords, Keypad, Main, Page, useDraft } from '../phone/index.js';
+import { cacheView } from './cache-view.js';
+import { FigureBox } from './figure-box.js';
+import { NotKept } from './not-kept.js';
+import { type CountReport, countReport, litresSeen } from './reports.js';
+import { Stepper } from './stepper.js';
+import { useKeeping } from './use-keeping.js';
+import type { AtPlace } from './use-places.js';
+import { daysWords, figure } from './words.js';
+
+interface CountDraft {
+  readonly sealed: number;
+  readonly open: number;
+  readonly empty: number;
+  readonly openLitres: string;
+  readonly seenFrom: 'ground' | 'air';
+}
+
+const nothingYet: CountDraft = { sealed: 0, open: 0, empty: 0, openLitres: '', seenFrom: 'ground' };
+
+/** What stands here, by somebody who sees it. The book stays hidden, so that it cannot lead the eye. */
+export const CountPage = ({ here, place, person }: AtPlace) => {
+  const { name, stock } = cacheView(here, place);
+  const [draft, setDraft] = useDraft<CountDraft>(`count ${place} ${here.today}`, nothingYet);
+  const [isTyping, setIsTyping] = useState(true);
+  const { keepReport, notKept } = useKeeping(person);
+  const [, go] = useLocation();
+  const count = countOf(draft, place, here);
+  const isDipped = draft.seenFrom === 'ground' && draft.open > 0;
+  const waits = isDipped && count.openLitres === null ? 'Litres in the open drums first' : null;
+  const keep = async (): Promise<void> => {
+    if (!(await keepReport((reporter) => countReport(reporter, count)))) return;
+    setDraft(null);
+    go(`/at/${place}/counted`);
+  };
+  const last = stock.lastCount?.count.at;
+  return (
+    <Page
+      above={
+        last === undefined
+          ? 'Never counted'
+          : `Last count ${dateWords(last)}, ${daysWords(last.slice(0, 10), here.today)} old`
+      }
+      title={`Count ${name} ${place}`}
+      acts={
+        <>
+          <NotKept words={notKept} />
+          <Main
+            waits={waits}
+            small={`${print(litresSeen(count), 'L')} seen: ${draft.sealed} sealed, ${draft.open} open, ${draft.empty} empty`}
+            onPress={() => void keep()}
+          >
+            Keep
+          </Main>
+        </>
+      }
+    >
+      <Stepper
+        word="Sealed"
+        how="tell-tale whole"
+        many={draft.sealed}
+        onStep={(sealed) => setDraft({ ...draft, sealed })}
+      />
+      <Stepper
+        word="Open"
+        how="with fuel in"
+        many={draft.open}
+        onStep={(open) => setDraft({ ...draft, open })}
+      />
+      <Stepper
+        word="Empty"
+        how="bung closed"
+        many={draft.empty}
+        onStep={(empty) => setDraft({ ...draft, empty })}
+      />
+      <Choices
+        legend="Seen how?"
+        of={[
+          { value: 'ground', word: 'On the ground' },
+          { value: 'air', word: 'From the air' },
+        ]}
+        chosen={draft.seenFrom}
+        onChoose={(seenFrom) => setDraft({ ...draft, seenFrom })}
+      />
+      {isDipped && (
+        <>
+          <div className="grid">
+            <FigureBox
+              label="In the open drums together, by stick"
+              unit="L"
+              value={draft.openLitres}
+              now={isTyping}
+              onPress={() => setIsTyping(!isTyping)}
+            />
+          </div>
+          {isTyping && (
+            <Keypad value={draft.openLitres} onType={(openLitres) => setDraft({ ...draft, openLitres })} />
+          )}
+        </>
+      )}
+      <p className="foot">
+        {draft.seenFrom === 'air' &&
+          `From the air counts for less.${draft.open > 0 ? ' An open drum counts as nothing until somebody dips it.' : ''} `}
+        The book’s figure is shown after you press Keep, so that it cannot lead your eye.
+      </p>
+      <Link className="btn inset back" href={`/at/${place}`}>
+        Back to {name}
+      </Link>
+    </Page>
+  );
+};
+
+const countOf = (draft: CountDraft, place: string, here: AtPlace['here']): CountReport => {
+  const typed = figure(draft.openLitres);
+  const isDipped = draft.seenFrom === 'ground' && draft.open > 0 && typed !== null;
+  return {
+    place,
+    seenFrom: draft.seenFrom,
+    sealedDrums: draft.sealed,
+    openDrums: draft.open,
+    emptyDrums: draft.empty,
+    openLitres: isDipped ? litres(typed) : null,
+    fillLitres: here.outlook.fillLitres,
+  };
+};

@@ -1,0 +1,29 @@
+import type { IsoDate } from '@drumline/units';
+import type { Level } from './cache-view.js';
+
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** "8 Feb 2028". */
+export const shortDate = (date: IsoDate): string => {
+  const [year, month, day] = date.split('-').map(Number);
+  return `${day} ${months[month! - 1]} ${year}`;
+};
+
+/** "1 day", "12 days". */
+export const daysWords = (from: IsoDate, until: IsoDate): string => {
+  const days = Math.round((Date.parse(until) - Date.parse(from)) / 86_400_000);
+  return days === 1 ? '1 day' : `${days} days`;
+};
+
+export const levelWords: Readonly<Record<Level, string>> = {
+  enough: 'Enough',
+  'below minimum': 'Below minimum',
+  'below critical': 'Below critical',
+};
+
+/** A figure as somebody has typed it; null: none, or no number of nought or more. */
+export const figure = (text: string): number | null => {
+  const typed = text.trim().replace(',', '.');
+  if (!/^\d{1,6}(\.\d{1,3})?$/.test(typed)) return null;
+  return Number(typed);
+};
