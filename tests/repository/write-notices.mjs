@@ -16,17 +16,21 @@ const running = Object.entries(lock.packages)
     license: entry.license ?? olderField(join(root, path)),
   }));
 
-/** Packages older than the field `license` list `licenses`. */
+/** Packages older than the field `license` list `licenses`; some name it in the licence's own text alone. */
 function olderField(folder) {
   const { licenses } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
-  return licenses?.map(({ type }) => type).join(' or ') ?? 'unknown';
+  const written = licenses?.map(({ type }) => type).join(' or ');
+  return written ?? /^(?:The )?(\w+) License/im.exec(licenceText(folder))?.[1] ?? 'unknown';
+}
+
+function licenceText(folder) {
+  const file = readdirSync(folder).find((name) => /^licen[cs]e/i.test(name));
+  return file === undefined ? '' : readFileSync(join(folder, file), 'utf8');
 }
 
 function notice(folder) {
   if (!existsSync(folder)) return 'see the package';
-  const file = readdirSync(folder).find((name) => /^licen[cs]e/i.test(name));
-  if (!file) return 'see the package';
-  const line = readFileSync(join(folder, file), 'utf8')
+  const line = licenceText(folder)
     .split('\n')
     .find((text) => /copyright (\(c\)|©|\d)|\(c\) \d/i.test(text));
   return line ? line.replace(/[|*]/g, '').trim() : 'see the package';
