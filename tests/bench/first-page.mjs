@@ -1,0 +1,100 @@
+// How soon the first page can be used on this machine: `node tests/bench/first-page.mjs`. Build first (`npm run prestart`).
+// The morning, signed in, from the address to the first row of it and a key that works; and its program, compressed.
+import { spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { chromium } from 'playwright-core';
+
+const root = join(import.meta.dirname, '..', '..');
+const password = 'a password for benches';
+const times = 7;
+const limits = { seconds: 2, bytes: 350_000 };
+
+const startProgram = (dataDir) =>
+  new Promise((resolve, reject) => {
+    const program = spawn(process.execPath, [join(root, 'apps/server/dist/start.js')], {
+      env: {
+        PATH: process.env.PATH,
+        PORT: '0',
+        DATA_DIR: dataDir,
+        DEMO_PASSWORD: password,
+        LOG_LEVEL: 'error',
+      },
+    });
+    let said = '';
+    program.stdout.on('data', (text) => {
+      said += text;
+      const url = /Drumline is at (\S+)/.exec(said)?.[1];
+      if (url) resolve({ url, program });
+    });
+    program.stderr.on('data', (text) => {
+      said += text;
+    });
+    program.on('exit', (code) => reject(new Error(`the program ended with ${code}:\n${said}`)));
+  });
+
+const signIn = async (page) => {
+  await page.goto('/');
+  await page.getByLabel('Name').fill('dispatcher');
+  await page.getByLabel('Password').fill(password);
+  await page.getByRole('button', { name: 'Sign in' }).click();
+  await page.getByRole('navigation', { name: 'Pages' }).waitFor();
+};
+
+/** A browser that has never been here, with the session of somebody who is signed in; gives seconds and bytes. */
+const openOnce = async (browser, url, storageState) => {
+  const context = await browser.newContext({
+    baseURL: url,
+    storageState,
+    viewport: { width: 1440, height: 900 },
+  });
+  const page = await context.newPage();
+  const programs = [];
+  page.on('response', (answer) => {
+    if (/\.js$/.test(new URL(answer.url()).pathname))
+      programs.push(answer.body().then((body) => gzipSync(body).length));
+  });
+  const from = performance.now();
+  await page.goto('/morning', { waitUntil: 'commit' });
+  await page.getByRole('table', { name: /strip/i }).getByRole('columnheader').first().waitFor();
+  const seen = performance.now();
+  await page.keyboard.press('?');
+  await page.getByRole('dialog').waitFor();
+  const used = performance.now();
+  const bytes = (await Promise.all(programs)).reduce((sum, size) => sum + size, 0);
+  await context.close();
+  return { seen: (seen - from) / 1000, used: (used - from) / 1000, bytes };
+};
+
+const middle = (figures) => figures.toSorted((one, other) => one - other)[Math.floor(figures.length / 2)];
+
+const dataDir = mkdtempSync(join(tmpdir(), 'drumline-first-page-'));
+const { url, program } = await startProgram(dataDir);
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  args: ['--no-sandbox', '--disable-gpu', '--disable-quic'],
+});
+try {
+  const context = await browser.newContext({ baseURL: url });
+  await signIn(await context.newPage());
+  const storageState = await context.storageState();
+  const opened = [];
+  for (let time = 0; time < times; time++) opened.push(await openOnce(browser, url, storageState));
+  const used = opened.map((each) => each.used);
+  const [bytes] = opened.map((each) => each.bytes);
+  const row = (what, figure, limit) => console.log(`${what.padEnd(62)}${figure.padStart(10)}  ${limit}`);
+  console.log(`First page, Morning, a browser that was never here, ${times} times\n`);
+  row('its first content, middle of all', `${middle(opened.map((each) => each.seen)).toFixed(2)} s`, '');
+  row('it answers a key, middle of all', `${middle(used).toFixed(2)} s`, `at most ${limits.seconds} s`);
+  row('it answers a key, slowest', `${Math.max(...used).toFixed(2)} s`, '');
+  row('its program, gzip', `${(bytes / 1000).toFixed(0)} kB`, `at most ${limits.bytes / 1000} kB`);
+  if (middle(used) > limits.seconds || bytes > limits.bytes) process.exitCode = 1;
+} finally {
+  await browser.close();
+  program.removeAllListeners('exit');
+  program.kill('SIGTERM');
+  await new Promise((resolve) => program.on('exit', resolve));
+  rmSync(dataDir, { recursive: true, force: true });
+}
