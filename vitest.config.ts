@@ -29,7 +29,7 @@ export default defineConfig({
       // Long searches for a counter-example: solvers and bounds against brute force.
       {
         ...resolution,
-        test: { setupFiles, name: 'laws', include: ['libs/**/*.law.spec.ts'], testTimeout: 120_000 },
+        test: { setupFiles, name: 'laws', include: ['{libs,apps}/**/*.law.spec.ts'], testTimeout: 120_000 },
       },
       { ...resolution, test: { setupFiles, name: 'repository', include: ['tests/repository/**/*.spec.ts'] } },
       { ...resolution, test: { setupFiles, name: 'published', include: ['tests/published/**/*.spec.ts'] } },

@@ -9,6 +9,7 @@ import { HandoverModule } from './handover/handover.module.js';
 import { HealthModule } from './health/health.module.js';
 import { MorningModule } from './morning/morning.module.js';
 import { OwnProgrammesModule } from './own-programmes/own-programmes.module.js';
+import { PaperModule } from './paper/paper.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { PlansModule } from './plans/plans.module.js';
 import { type Platform, platformModule } from './platform.module.js';
@@ -36,6 +37,7 @@ import { WeekModule } from './week/week.module.js';
     WeekModule,
     HandoverModule,
     MorningModule,
+    PaperModule,
     ProjectionsModule,
     OwnProgrammesModule,
     CsvModule,

@@ -25,11 +25,19 @@ export interface PrintedPages {
   readonly title: string;
   readonly paper: PaperSize;
   readonly pages: readonly Block[];
+  /** Under every page, before its number of the whole; absent: no line there. */
+  readonly foot?: string;
   /** As text in the file: for tests that read it. */
   readonly uncompressed?: boolean;
 }
 
-export const makePdf = ({ title, paper, pages, uncompressed = false }: PrintedPages): Promise<Buffer> => {
+export const makePdf = ({
+  title,
+  paper,
+  pages,
+  foot,
+  uncompressed = false,
+}: PrintedPages): Promise<Buffer> => {
   const { pageSize, margins } = papers[paper];
   return pdfmake
     .createPdf({
@@ -38,6 +46,7 @@ export const makePdf = ({ title, paper, pages, uncompressed = false }: PrintedPa
       compress: !uncompressed,
       pageSize,
       pageMargins: [...margins],
+      ...(foot === undefined ? {} : { footer: footer(foot) }),
       content: pages.map((page, index) => ({
         stack: [page],
         ...(index === 0 ? {} : { pageBreak: 'before' }),
@@ -46,3 +55,8 @@ export const makePdf = ({ title, paper, pages, uncompressed = false }: PrintedPa
     } as Parameters<typeof pdfmake.createPdf>[0])
     .getBuffer();
 };
+
+const footer = (words: string) => (page: number, pages: number) => ({
+  text: `${words} · page ${page} of ${pages}`,
+  alignment: 'center',
+});

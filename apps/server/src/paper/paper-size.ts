@@ -10,6 +10,7 @@ export const bodyWidth = 190 * mm;
 interface Paper {
   readonly pageSize: { readonly width: number; readonly height: number };
   readonly margins: readonly [left: number, top: number, right: number, bottom: number];
+  readonly bodyHeight: number;
   /** What A4 has more than Letter in height: it goes to what is written in by hand, never to type. */
   readonly moreToWriteIn: number;
 }
@@ -18,7 +19,8 @@ const paper = (width: number, height: number, moreToWriteIn: number): Paper => {
   const side = (width * mm - bodyWidth) / 2;
   return {
     pageSize: { width: width * mm, height: height * mm },
-    margins: [side, 8 * mm, side, 8 * mm],
+    margins: [side, 7 * mm, side, 9 * mm],
+    bodyHeight: (height - 16) * mm,
     moreToWriteIn: moreToWriteIn * mm,
   };
 };

@@ -54,6 +54,7 @@ import { StockPagesService } from './stock-pages.service.js';
     HoldsService,
     LedgerService,
     RaisedService,
+    StandingHoldsService,
     StockFiguresService,
     StockService,
   ],

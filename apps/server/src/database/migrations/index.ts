@@ -15,6 +15,7 @@ import { LoadPositions1700000000014 } from './0014-load-positions.js';
 import { Handovers1700000000015 } from './0015-handovers.js';
 import { DemoTerritory1700000000016 } from './0016-demo-territory.js';
 import { FlightsWithoutPlan1700000000017 } from './0017-flights-without-plan.js';
+import { SlipNumbers1700000000018 } from './0018-slip-numbers.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -35,4 +36,5 @@ export const migrations = [
   Handovers1700000000015,
   DemoTerritory1700000000016,
   FlightsWithoutPlan1700000000017,
+  SlipNumbers1700000000018,
 ] as const;

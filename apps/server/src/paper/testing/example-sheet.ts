@@ -28,35 +28,28 @@ export const fullFlight: StandingFlight = {
 };
 
 /** The load sheet of a flight with the first sealed drums of its base, or with these. */
-export const sheetOf = (
+export const sheetOf = (scenario: Scenario, flight: StandingFlight, numbers?: readonly string[]): LoadSheet =>
+  sheetWith(scenario, flight, loadOf(scenario, flight, numbers));
+
+export const sheetWith = (scenario: Scenario, flight: StandingFlight, load: NamedLoad): LoadSheet => {
+  const { id, aircraft, date, departs = '07:10', pilot = null } = flight;
+  return sheetOfFlight(scenario, { id, aircraft, date, departs, pilot, version: 3, replaces: 2 }, load, {
+    goods: {
+      set: { ...particulars, reference: scenario.policy.passengers.reference },
+      others: [],
+      citedApproval: null,
+      approvalsOnFile: [],
+    },
+    tieDown: null,
+    toleranceLb: scenario.policy.twoTotals?.toleranceLb ?? pounds(10),
+  });
+};
+
+export const loadOf = (
   scenario: Scenario,
   flight: StandingFlight,
   numbers?: readonly string[],
-): LoadSheet => {
-  const load = loadOf(scenario, flight, numbers);
-  return sheetOfFlight(
-    scenario,
-    {
-      ...{ id: flight.id, aircraft: flight.aircraft, date: flight.date, departs: flight.departs ?? '07:10' },
-      pilot: flight.pilot ?? null,
-      version: 3,
-      replaces: 2,
-    },
-    load,
-    {
-      goods: {
-        set: { ...particulars, reference: scenario.policy.passengers.reference },
-        others: [],
-        citedApproval: null,
-        approvalsOnFile: [],
-      },
-      tieDown: null,
-      toleranceLb: scenario.policy.twoTotals?.toleranceLb ?? pounds(10),
-    },
-  );
-};
-
-const loadOf = (scenario: Scenario, flight: StandingFlight, numbers?: readonly string[]): NamedLoad => {
+): NamedLoad => {
   const there = scenario.drums.filter(
     ({ place, content }) => place === flight.from && content === 'filled sealed',
   );

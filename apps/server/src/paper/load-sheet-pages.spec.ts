@@ -1,0 +1,137 @@
+import { parseSquare } from '@drumline/loading';
+import jsQR from 'jsqr';
+import { describe, expect, it } from 'vitest';
+import { squareModules } from './code-square.js';
+import { loadSheetPages } from './load-sheet-pages.js';
+import { makePdf } from './make-pdf.js';
+import { type PaperSize, paperSizes } from './paper-size.js';
+import { demo, fullFlight, loadOf, printOf, sheetOf, sheetWith } from './testing/example-sheet.js';
+import { printedTexts } from './testing/printed-texts.js';
+import { drawn, pageCount } from './testing/read-pdf.js';
+
+const scenario = demo();
+const sheet = sheetOf(scenario, fullFlight);
+const pdfOf = (paper: PaperSize, of = sheet) =>
+  makePdf({ title: 'Load sheet', paper, pages: loadSheetPages(of, printOf(scenario, paper)) });
+const wordsOf = (of = sheet) =>
+  loadSheetPages(of, printOf(scenario, 'a4')).flatMap((page) => printedTexts(page));
+
+// A PDF is made in about a second, and a loaded machine takes several.
+describe('the load sheet of a full flight', { timeout: 60_000 }, () => {
+  it.each(paperSizes)('fits one page of %s, every position of the cabin taken', async (paper) => {
+    expect(sheet.drums).toHaveLength(6);
+    expect(pageCount(await pdfOf(paper))).toBe(1);
+  });
+
+  it.each(paperSizes)('fits one page of %s to a one-way strip, with a committal point', async (paper) => {
+    const stops = [{ place: 'XJUN', drums: 6 }];
+    const oneWay = sheetOf(scenario, { ...fullFlight, stops });
+    expect(oneWay.legs[0]!.goBack.lines).toHaveLength(8);
+    expect(pageCount(await pdfOf(paper, oneWay))).toBe(1);
+  });
+
+  it('is printed in black only', async () => {
+    const operators = drawn(await pdfOf('a4'));
+    expect(operators.length).toBeGreaterThan(10_000);
+    // Every colour that is set, for lines and for what is filled; 0 0 0 is black.
+    const colours = new Set(operators.match(/^[\d. ]+ (?:scn?|SCN?|rg|RG|g|G|k|K)$/gm));
+    expect([...colours].map((each) => each.replace(/ \w+$/, ''))).toEqual([...colours].map(() => '0 0 0'));
+  });
+
+  it('has no text under 10 pt and no figure of a table under 12 pt', () => {
+    const texts = wordsOf();
+    expect(Math.min(...texts.map(({ size }) => size))).toBe(10);
+    const figures = texts.filter(({ text }) => /^[−\d,.]+$/.test(text));
+    expect(figures.length).toBeGreaterThan(40);
+    expect(Math.min(...figures.map(({ size }) => size))).toBe(12);
+  });
+
+  it('tells none of its totals above the fold line', () => {
+    const texts = wordsOf().map(({ text }) => text);
+    const fold = texts.findIndex((text) => text.startsWith('fold back here'));
+    const { loadLb, takeoffLb } = sheet.legs[0]!.totals;
+    expect([loadLb, takeoffLb]).toEqual([2378, 8528]);
+    const [above, below] = [texts.slice(0, fold).join(' '), texts.slice(fold).join(' ')];
+    for (const total of ['2,378', '8,528', '1,078.2']) {
+      expect(above).not.toContain(total);
+      expect(below).toContain(total);
+    }
+  });
+
+  it('says which version to throw away, its check code, and that the commander decides', () => {
+    const words = wordsOf()
+      .map(({ text }) => text)
+      .join(' ');
+    expect(words).toContain('Version 3 replaces version 2: throw version 2 away.');
+    expect(words).toContain(sheet.checkCode);
+    expect(words).toContain('The commander’s approved data decide.');
+  });
+
+  it('has every fact of the sheet on it: drums, go-back lines, particulars, centre of gravity', () => {
+    const words = wordsOf()
+      .map(({ text }) => text)
+      .join(' ')
+      .replace(/ {2,}/g, ' ');
+    const [leg] = sheet.legs;
+    for (const { number, position, batch } of sheet.drums)
+      for (const fact of [number, position, batch]) expect(words).toContain(fact);
+    for (const line of leg!.goBack.lines)
+      expect(words.replaceAll(' ', '')).toContain(line.replaceAll(' ', ''));
+    for (const { label, value } of leg!.particulars) expect(words).toContain(`${label} ${value}`);
+    for (const { cg } of leg!.rows) if (cg !== null) expect(words).toContain(cg.armIn.toFixed(1));
+  });
+});
+
+it('a second stop gets a page of its own, with the same version and check code', () => {
+  const stops = [
+    { place: 'XBIR', drums: 2 },
+    { place: 'XDUN', drums: 2 },
+  ];
+  const pages = loadSheetPages(sheetOf(scenario, { ...fullFlight, stops }), printOf(scenario, 'a4'));
+  expect(pages).toHaveLength(2);
+  for (const page of pages) {
+    const words = printedTexts(page)
+      .map(({ text }) => text)
+      .join(' ');
+    expect(words).toContain('Version 3 replaces version 2');
+    expect(words).toMatch(/page [12] of 2/);
+  }
+});
+
+it('a load that does not hold is printed with what is wrong at its head', () => {
+  const load = loadOf(scenario, fullFlight);
+  const heavy = {
+    ...load,
+    drums: load.drums.map((drum) => ({ ...drum, grossKg: 260 as typeof drum.grossKg })),
+  };
+  const [first] = wordsOf(sheetWith(scenario, fullFlight, heavy)).filter(({ text }) =>
+    text.startsWith('This load does not hold'),
+  );
+  expect(first).toBeDefined();
+});
+
+describe('the code square', () => {
+  /** Read by another program than the one that made it. */
+  const readSquare = (text: string): string | undefined => {
+    const modules = squareModules(text);
+    const [scale, quiet] = [4, 4];
+    const side = (modules.length + 2 * quiet) * scale;
+    const pixels = new Uint8ClampedArray(side * side * 4).fill(255);
+    for (let y = 0; y < side; y++)
+      for (let x = 0; x < side; x++)
+        if (modules[Math.floor(y / scale) - quiet]?.[Math.floor(x / scale) - quiet])
+          pixels.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3);
+    return jsQR.default(pixels, side, side)?.data;
+  };
+
+  it('gives the whole leg back to another program', () => {
+    const read = readSquare(sheet.square);
+    expect(read).toBe(sheet.square);
+    const parsed = parseSquare(read!);
+    expect(parsed).toMatchObject({ ok: true, checkCode: sheet.checkCode });
+    if (parsed.ok)
+      expect(parsed.square.drums.map(({ number }) => number)).toEqual(
+        sheet.drums.map(({ number }) => number),
+      );
+  });
+});

@@ -1,0 +1,98 @@
+import type { DayPack, PackPlace } from './day-pack.js';
+import { type Block, blank, type Cell, ruled, strong, tickWith } from './parts.js';
+import { longDay } from './print-stamp.js';
+import { topOfPage } from './sheet-head.js';
+import { spoken, spokenNumbers } from './spoken.js';
+
+/** What is read out to each place at its call, and where what it answers is written down. */
+export const radioScriptPage = (pack: DayPack): Block => {
+  const called = pack.places
+    .filter(({ radioTime }) => radioTime !== null)
+    .toSorted((one, other) => (one.radioTime! < other.radioTime! ? -1 : 1));
+  const silent = pack.places.filter(({ radioTime }) => radioTime === null);
+  return {
+    stack: [
+      topOfPage({
+        title: 'Radio script',
+        first: longDay(pack.date),
+        second: `Printed ${pack.stamp.at} by ${pack.stamp.by} · spoken by ${blank(14)}`,
+        code: null,
+      }),
+      {
+        text: [
+          'Say the place, then "base", then the line. Ask: ',
+          { text: '"Say surface, wind, hands. Read back." ', bold: true },
+          'Tick a box only when you hear it back.',
+        ],
+        margin: [0, 0, 0, 3],
+      },
+      callTable(called, pack),
+      ...(silent.length === 0
+        ? []
+        : [
+            {
+              text: `No radio call: ${silent.map(({ name, code }) => `${name} ${code}`).join(', ')}.`,
+              margin: [0, 4, 0, 0],
+            } as Block,
+          ]),
+      ...pack.held.map(holdScript),
+    ],
+  };
+};
+
+const callTable = (called: readonly PackPlace[], pack: DayPack): Block => ({
+  table: {
+    headerRows: 1,
+    dontBreakRows: true,
+    widths: [34, '*', 52, 92, 44, 64],
+    body: [
+      ['Call', 'Place and line', 'Heard back', 'Surface', 'Wind, kt', 'Who, time'].map((title) =>
+        strong(title),
+      ),
+      ...called.map((place): Cell[] => [
+        { text: place.radioTime!, fontSize: 12, bold: true },
+        {
+          stack: [
+            { text: place.name, fontSize: 12, bold: true },
+            { text: lineFor(place, pack), fontSize: 12 },
+          ],
+        },
+        tickWith('heard'),
+        {
+          stack: [
+            { columns: [tickWith('dry'), tickWith('damp')] },
+            { columns: [tickWith('soft'), tickWith('closed')], margin: [0, 2, 0, 0] },
+          ],
+        },
+        '',
+        '',
+      ]),
+    ],
+  },
+  layout: ruled({
+    across: (at) => (at === 1 ? 1.2 : at === 0 ? 0 : 0.6),
+    upright: (at) => (at === 4 || at === 5 ? 0.8 : 0),
+    pad: [3, 5],
+  }),
+});
+
+/** "Foxtrot zero five, aircraft Bravo one, six drums: zero four four seven to ...; off zero seven one zero." */
+const lineFor = ({ code }: PackPlace, { flights }: DayPack): string => {
+  const lines = flights.flatMap(({ id, aircraft, departs, stops }) =>
+    stops
+      .filter(({ place }) => place === code)
+      .map(({ drums, numbers }) => {
+        const named = numbers.length === 0 ? '' : `: ${spokenNumbers(numbers)}`;
+        return `${spoken(id)}, aircraft ${spoken(aircraft)}, ${spoken(`${drums}`)} ${drums === 1 ? 'drum' : 'drums'}${named}; off ${spoken(departs)}.`;
+      }),
+  );
+  return lines.length === 0 ? 'Nothing for you today.' : lines.join(' ');
+};
+
+const holdScript = ({ what, where }: DayPack['held'][number]): Block => ({
+  text: [
+    { text: `"Hold, hold, hold. ${what}. Do not open, do not load." `, bold: true },
+    `Stands at ${where}. Read back the numbers.`,
+  ],
+  margin: [0, 5, 0, 0],
+});
