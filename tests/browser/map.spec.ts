@@ -76,15 +76,22 @@ it('another day is one key away, with its own flights and levels', async () => {
   await legs(page).waitFor();
 });
 
-it('a strip that turns soft puts its flights in question on the chart', async () => {
+it('a strip that turns soft puts its flights in question on the chart that is open', async () => {
   const page = await openTuesday('/map/XLOR');
   const strip = page.getByRole('region', { name: 'XLOR Lorn Moss' });
   await strip.getByText('dry', { exact: true }).waitFor();
-  await page.getByRole('button', { name: 'Enter radio report' }).click();
-  await page.keyboard.type('XLOR soft');
-  await page.keyboard.press('Enter');
+  const dispatcher = await office.api('dispatcher');
+  const answer = await dispatcher.put(`/api/surface-reports/${crypto.randomUUID()}`, {
+    place: 'XLOR',
+    state: 'soft',
+    at: '2027-06-14T05:59Z',
+    by: 'strip helper',
+    untilDate: '2027-06-15',
+  });
+  expect(answer.status).toBeLessThan(300);
   await strip.getByText('soft', { exact: true }).waitFor();
-  await page.keyboard.press('Escape');
+  await chart(page).getByText('F05, 6 drums, needs a decision').waitFor();
+  await legs(page).getByRole('row', { name: /^F05/ }).getByText('Needs a decision').waitFor();
 });
 
 it('nothing is cut off at the side, at 1024 and on a phone, in light and dim', async () => {

@@ -76,8 +76,8 @@ interface ChartProps {
   readonly finding: string;
 }
 
-/** As wide as a sheet of A4 or Letter between its margins, so that letters keep their size. */
-const onPaper = { width: 680, height: 560 };
+/** Within the margins of A4 and Letter, so that neither letters nor the scale bar are made smaller. */
+const onPaper = { width: 620, height: 540 };
 
 /** Below this width labels are codes and figures alone. */
 const narrow = 720;
