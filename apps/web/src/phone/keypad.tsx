@@ -7,7 +7,7 @@ interface KeypadProps {
 
 /** Its own keys, so that gloves never meet the phone's. */
 export const Keypad = ({ value, onType, longest = 6 }: KeypadProps) => (
-  <div className="pad" role="group" aria-label="Figures">
+  <div className="pad">
     {['1', '2', '3', '4', '5', '6', '7', '8', '9'].map((digit) => (
       <Key key={digit} does={digit} onPress={() => onType(`${value}${digit}`.slice(0, longest))} />
     ))}

@@ -52,17 +52,18 @@ export const aboveLoaded = ({ id, aircraft, route, version }: PhoneFlight) => (
   </Link>
 );
 
+const order: readonly LoadedDraft['step'][] = ['positions', 'totals', 'compare'];
 const steps = { positions: '1 Positions', totals: '2 Two totals', compare: '3 Compare' } as const;
 
 export const Steps = ({ now }: { readonly now: LoadedDraft['step'] }) => (
   <ol className="steps">
-    {Object.entries(steps).map(([step, words]) => (
+    {order.map((step) => (
       <li
         key={step}
-        className={step === now ? 'now' : ''}
+        className={step === now ? 'now' : order.indexOf(step) < order.indexOf(now) ? 'done' : ''}
         {...(step === now ? { 'aria-current': 'step' } : {})}
       >
-        {words}
+        {steps[step]}
       </li>
     ))}
   </ol>
