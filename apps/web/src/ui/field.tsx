@@ -6,11 +6,13 @@ export interface FieldProps {
   /** Source, age: small, after the value. */
   readonly note?: ReactNode;
   readonly state?: 'plain' | 'grave' | 'stale';
+  /** Leaves first where the page is narrow: it must stand somewhere else too. */
+  readonly wide?: boolean;
 }
 
 /** A field of a printed form: label small at the top left, the answer below it. For reading. */
-export const Field = ({ label, children, note, state = 'plain' }: FieldProps) => (
-  <div className={`field ${state}`}>
+export const Field = ({ label, children, note, state = 'plain', wide = false }: FieldProps) => (
+  <div className={`field ${state} ${wide ? 'wide' : ''}`}>
     <dt>{label}</dt>
     <dd>
       {children}

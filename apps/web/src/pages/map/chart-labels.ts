@@ -19,8 +19,8 @@ export interface ChartLabels {
   readonly legs: ReadonlyMap<string, Box>;
 }
 
-export const nameSize = 14;
-export const wordsSize = 12;
+const nameSize = 14;
+const captionSize = 13;
 export const lineHeight = 15;
 /** From the middle of a mark to its label. */
 const away = 16;
@@ -28,18 +28,20 @@ const away = 16;
 export const levelMarkWidth = 16;
 
 /** About as wide as the condensed face sets it; exact enough to keep labels apart. */
-export const textWidth = (text: string, size: number): number => Math.ceil(text.length * size * 0.48);
+const textWidth = (text: string, size: number): number => Math.ceil(text.length * size * 0.48);
 
 interface ToLabel {
   readonly rows: readonly PlaceRow[];
   readonly legs: readonly DrawnLeg[];
   /** Codes and figures alone. */
   readonly isNarrow: boolean;
+  /** Of the second line, in pixels. */
+  readonly wordsSize: number;
 }
 
 /** Where each label stands, so that they cover each other, the marks and the lines as little as may be. */
-export const chartLabels = (scale: ChartScale, { rows, legs, isNarrow }: ToLabel): ChartLabels => {
-  const places = rows.map((row) => placeLabel(row, scale.at(row.place), isNarrow));
+export const chartLabels = (scale: ChartScale, { rows, legs, ...letters }: ToLabel): ChartLabels => {
+  const places = rows.map((row) => placeLabel(row, scale.at(row.place), letters));
   const captions = legs.filter(({ captions }) => captions.length > 0).map(legLabel);
   const marks = rows.map(({ place }) => boxAround(scale.at(place), 12));
   const chosen = labelSpots([...places, ...captions], {
@@ -58,7 +60,7 @@ export const chartLabels = (scale: ChartScale, { rows, legs, isNarrow }: ToLabel
 const placeLabel = (
   row: PlaceRow,
   { x, y }: Point,
-  isNarrow: boolean,
+  { isNarrow, wordsSize }: Pick<ToLabel, 'isNarrow' | 'wordsSize'>,
 ): Label & { readonly options: readonly PlaceLabel[] } => {
   const name = isNarrow ? row.place.code : `${row.place.code} ${row.place.name}`;
   const words = isNarrow ? row.short : row.words;
@@ -89,7 +91,7 @@ const shares = [0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78] as const;
 
 /** On its line, or beside it. */
 const legLabel = ({ key, points, captions }: DrawnLeg): Label => {
-  const width = Math.max(...captions.map((text) => textWidth(text, wordsSize + 1)));
+  const width = Math.max(...captions.map((text) => textWidth(text, captionSize)));
   const height = captions.length * lineHeight;
   const spots = shares.flatMap((share) => {
     const { x, y } = points[Math.round(share * (points.length - 1))]!;

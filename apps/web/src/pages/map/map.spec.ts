@@ -140,7 +140,9 @@ describe('labels', () => {
       rows.map((row) => row.place),
       size,
     );
-    const draw = () => [...chartLabels(scale, { rows, legs: [], isNarrow: false }).places.values()];
+    const draw = () => [
+      ...chartLabels(scale, { rows, legs: [], isNarrow: false, wordsSize: 12 }).places.values(),
+    ];
     expect(draw()).toEqual(draw());
   });
 });

@@ -82,6 +82,10 @@ const onPaper = { width: 620, height: 540 };
 /** Below this width labels are codes and figures alone. */
 const narrow = 720;
 
+/** On paper every letter has 10 points. */
+const lettersOf = (size: { readonly width: number }) =>
+  size === onPaper ? { isNarrow: false, wordsSize: 13.4 } : { isNarrow: size.width < narrow, wordsSize: 12 };
+
 const Chart = ({ rows, moved, distanceNm, selected, onOpen, finding }: ChartProps) => {
   const area = useRef<HTMLDivElement>(null);
   const onScreen = useSize(area);
@@ -102,7 +106,7 @@ const Chart = ({ rows, moved, distanceNm, selected, onOpen, finding }: ChartProp
     );
   }, [rows, moved, scale, distanceNm]);
   const labels = useMemo(
-    () => chartLabels(scale, { rows, legs, isNarrow: size !== onPaper && size.width < narrow }),
+    () => chartLabels(scale, { rows, legs, ...lettersOf(size) }),
     [scale, rows, legs, size],
   );
   return (
