@@ -20,7 +20,7 @@ const page = (path: PagePath, name: string, load: () => Promise<ComponentType<Pa
 
 /** Every page, in the order of the list at the left: Alt and its figure opens it. */
 export const pages: readonly Page[] = [
-  page('/morning', 'Morning', async () => (await import('./pages/morning/morning-page.js')).MorningPage),
+  page('/morning', 'Morning', async () => (await import('./pages/morning/morning-pages.js')).MorningPages),
   page('/week', 'Week', async () => (await import('./pages/week/week-pages.js')).WeekPages),
   page('/caches', 'Caches', async () => (await import('./pages/caches/caches-page.js')).CachesPage),
   page('/drums', 'Drums', async () => (await import('./pages/drums/drums-page.js')).DrumsPage),

@@ -4,6 +4,7 @@ const watched: Readonly<Record<string, readonly string[]>> = {
   week: ['flights', 'plans', 'stock', 'surfaceReports', 'territory'],
   plans: ['plans'],
   morning: ['flights', 'plans', 'proposals', 'stock', 'surfaceReports', 'territory'],
+  'paper-entries': ['stock', 'flights', 'surfaceReports'],
   handovers: [],
   'surface-reports': ['surfaceReports'],
   proposals: ['proposals'],

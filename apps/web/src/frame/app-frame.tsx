@@ -3,6 +3,7 @@ import { Suspense, useEffect, useRef } from 'react';
 import { Redirect, Route, Switch, useLocation } from 'wouter';
 import { useChanges, useMe, useSettings } from '../api/index.js';
 import { type Page, pages } from '../pages.js';
+import { useSendLines } from '../paper/send-lines.js';
 import { RadioLine } from '../radio/radio-line.js';
 import { MessageLine } from '../ui/index.js';
 import { PageList } from './page-list.js';
@@ -15,7 +16,8 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
   const word = path.split('/')[1] ?? '';
   useFocusOnNewPage(word);
   useSetUpFirst();
-  const { roles } = useMe();
+  const { id, roles } = useMe();
+  useSendLines(id);
   const isOfTheOperator = roles.some((role) => role !== 'field leader');
   useChanges(reads, isOfTheOperator);
   return (

@@ -1,4 +1,5 @@
 import { type Link, useCalendar, useEntriesWaiting, useLink, useMe, useSettings } from '../api/index.js';
+import { isWaiting, useLines } from '../paper/kept-lines.js';
 import { inWords } from '../ui/index.js';
 import { Person } from './person.js';
 
@@ -6,7 +7,9 @@ import { Person } from './person.js';
 export const TopLine = () => {
   const { date, today } = useCalendar();
   const settings = useSettings().value;
-  const waiting = useEntriesWaiting();
+  const onTheWay = useEntriesWaiting();
+  const kept = useLines().filter(isWaiting).length;
+  const waiting = Math.max(onTheWay, kept);
   const me = useMe();
   return (
     <header className="top">

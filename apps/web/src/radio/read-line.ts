@@ -1,5 +1,6 @@
 import type { SurfaceState } from '@drumline/network';
 import { addDays, epochMinutes, type IsoDate, type IsoInstant, instantOf, localDate } from '@drumline/units';
+import { placesMeant } from './places-meant.js';
 
 /** By what a line is read: the places of the territory, and the time there. */
 export interface LineSetting {
@@ -63,16 +64,12 @@ const notAState = (code: string, word: string | undefined): string =>
 const speakerWords = (who: string): string =>
   who === '' ? 'not said who' : who.toLowerCase() === 'helper' ? 'strip helper' : who;
 
-/** By its code, or by the end of it that people say: LOR for XLOR. */
 const placeOf = (word: string, { places }: LineSetting): { code: string } | { fault: string } => {
+  const meant = placesMeant(word, places);
+  const [only] = meant;
+  if (only !== undefined && meant.length === 1) return { code: only };
   const said = word.toUpperCase();
-  const exact = places.find(({ code }) => code === said);
-  const ends = said.length < 2 ? [] : places.filter(({ code }) => code.endsWith(said));
-  const [only] = ends;
-  if (exact !== undefined) return { code: exact.code };
-  if (only !== undefined && ends.length === 1) return { code: only.code };
-  if (ends.length > 1)
-    return { fault: `${said} may be ${ends.map(({ code }) => code).join(' or ')}: write the whole code.` };
+  if (meant.length > 1) return { fault: `${said} may be ${meant.join(' or ')}: write the whole code.` };
   return { fault: `${said} is no strip, pad or base. The line begins with one: LOR soft 0652 helper.` };
 };
 

@@ -4,6 +4,7 @@ import { newId, post, put, useAct, useCalendar, useMe, useRead } from '../../api
 import { Button, Dialog, EmptyLine, Entry, Picture, ProblemLine } from '../../ui/index.js';
 import { handoverLines } from './handover-words.js';
 import type { Morning } from './morning-read.js';
+import { type PaperEntries, paperEntriesSchema } from './paper/paper-read.js';
 
 const signed = z.object({ by: z.string(), at: z.string(), note: z.string().nullable() });
 
@@ -50,10 +51,21 @@ export const HandoverDialog = ({ morning, onClose }: HandoverDialogProps) => {
 };
 
 const NewHandover = ({ morning }: { readonly morning: Morning }) => {
+  const since = morning.handedOverAt ?? morning.since;
+  const read = useRead(`/api/paper-entries?since=${since}`, paperEntriesSchema);
+  return <Picture read={read}>{(entries) => <HandoverNow morning={morning} entries={entries} />}</Picture>;
+};
+
+interface HandoverNowProps {
+  readonly morning: Morning;
+  readonly entries: PaperEntries;
+}
+
+const HandoverNow = ({ morning, entries }: HandoverNowProps) => {
   const calendar = useCalendar();
   const [id] = useState(newId);
   const [said, setSaid] = useState('');
-  const lines = handoverLines(morning, calendar, said.trim() === '' ? [] : [said.trim()]);
+  const lines = handoverLines({ morning, entries, said: said.trim() === '' ? [] : [said.trim()] }, calendar);
   const start = useAct(() => put(`/api/handovers/${id}`, { items: lines }), '/api/handovers');
   return (
     <>

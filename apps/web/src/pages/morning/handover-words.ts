@@ -2,17 +2,25 @@ import type { Calendar } from '../../api/index.js';
 import { decideRows } from './decide-rows.js';
 import type { Morning } from './morning-read.js';
 import { awayRows, notHeardRows, type WordsRow } from './not-heard-rows.js';
+import type { PaperEntries } from './paper/paper-read.js';
+import { silenceWords } from './paper/silence-words.js';
 
 export interface HandoverLine {
   readonly kind: 'open decision' | 'flight away' | 'not heard from' | 'dispute' | 'from paper' | 'said';
   readonly words: string;
 }
 
-/** What goes over to the next person, as it reads now; `said`: what the outgoing person adds. */
+interface HandedOver {
+  readonly morning: Morning;
+  readonly entries: PaperEntries;
+  /** What the outgoing person adds. */
+  readonly said: readonly string[];
+}
+
+/** What goes over to the next person, as it reads now. */
 export const handoverLines = (
-  morning: Morning,
+  { morning, entries, said }: HandedOver,
   calendar: Calendar,
-  said: readonly string[],
 ): readonly HandoverLine[] => {
   const disputes = new Set(morning.cases.map(({ count }) => count));
   const of = (kind: HandoverLine['kind'], rows: readonly WordsRow[]): readonly HandoverLine[] =>
@@ -30,15 +38,49 @@ export const handoverLines = (
       ),
     ),
     ...of('not heard from', notHeardRows(morning, calendar)),
-    ...morning.changed
-      .filter(({ source }) => source.includes('from paper'))
-      .map(({ at, writtenAt, what, source }) =>
-        line(
-          'from paper',
-          `${what}, ${source}, entered ${calendar.when(at)}${writtenAt === null ? '' : `, written ${calendar.when(writtenAt)}`}.`,
-        ),
-      ),
+    ...paperLines(entries, calendar),
   ];
+};
+
+/** The outage, then what was entered for each flight and each cache, as many of them on one line as it holds. */
+const paperLines = (entries: PaperEntries, calendar: Calendar): readonly HandoverLine[] => {
+  const silence = silenceWords(entries, calendar);
+  const late = entries.items.filter(isLate);
+  const subjects = [...new Set(late.map(({ flight }) => flight))];
+  return [
+    ...(silence === null ? [] : [line('from paper', silence)]),
+    ...subjects
+      .flatMap((flight) =>
+        packed(
+          flight ?? 'Caches and strips',
+          late.filter((entry) => entry.flight === flight).map((entry) => entryWords(entry, calendar)),
+        ),
+      )
+      .map((words) => line('from paper', words)),
+  ];
+};
+
+type PaperEntry = PaperEntries['items'][number];
+
+/** What came by radio and was entered at once is no news of an outage. */
+const isLate = ({ means, writtenAt, enteredAt }: PaperEntry): boolean =>
+  means === 'paper' || Date.parse(enteredAt) - Date.parse(writtenAt) > 30 * 60_000;
+
+const entryWords = (
+  { what, writtenAt, enteredAt, by, enteredBy, means }: PaperEntry,
+  { when }: Calendar,
+): string =>
+  `${what} (${means}, ${by} ${when(writtenAt)}; entered ${when(enteredAt)} by ${enteredBy ?? 'the program'})`;
+
+/** Nothing is cut off: what does not fit stands on the next line. */
+const packed = (subject: string, entries: readonly string[]): readonly string[] => {
+  const lines: string[] = [];
+  for (const entry of entries) {
+    const longer = `${lines.at(-1) ?? `${subject}:`}${lines.length === 0 ? ' ' : '; '}${entry}`;
+    if (longer.length > longest && lines.length > 0) lines.push(`${subject}: ${entry}`);
+    else lines.splice(-1, 1, longer);
+  }
+  return lines;
 };
 
 const longest = 500;

@@ -1,7 +1,7 @@
 import './morning.css';
 import { type ReactNode, useEffect, useState } from 'react';
+import { useLocation } from 'wouter';
 import { type Calendar, type Read, useCalendar, useMay, useRead } from '../../api/index.js';
-import type { PageProps } from '../../pages.js';
 import { openRadioLine } from '../../radio/radio-open.js';
 import { Button, Choice, Field, inWords, Picture, TitleBlock } from '../../ui/index.js';
 import { DecideList } from './decide-list.js';
@@ -15,7 +15,7 @@ import { StripTable } from './strip-table.js';
 
 type Since = 'evening' | 'handover';
 
-export const MorningPage = (_: PageProps) => {
+export const MorningPage = () => {
   const calendar = useCalendar();
   const [since, setSince] = useState<Since>('evening');
   const [from, setFrom] = useState<string | null>(null);
@@ -110,6 +110,7 @@ const useEveryMinute = (read: Read<Morning>): Read<Morning> => {
 
 const PageActs = ({ morning }: { readonly morning: Morning | undefined }) => {
   const may = useMay();
+  const [, go] = useLocation();
   const [open, setOpen] = useState<'handover' | 'fuel'>();
   const close = () => setOpen(undefined);
   return (
@@ -120,6 +121,11 @@ const PageActs = ({ morning }: { readonly morning: Morning | undefined }) => {
       {may('hand over', 'enter') && (
         <Button press="h" onPress={() => setOpen('handover')}>
           Handover
+        </Button>
+      )}
+      {may('count', 'enter') && (
+        <Button press="p" onPress={() => go('/morning/paper')}>
+          Radio and paper
         </Button>
       )}
       {may('report surface', 'enter') && (

@@ -1,0 +1,128 @@
+import { readLeft } from './delivery-line.js';
+import { drumDoubts, isDrumNumber, isPlace, placeIn } from './find.js';
+import { type LineEntry, LineFault, type Sheet, type SheetFlight } from './sheet.js';
+import { type Parted, toldBy } from './tail.js';
+
+/** "F06 off 08:02", "F06 home 09:36": what a crew reports of its flight. */
+export const readFlight = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntry => {
+  const verb = (parted.rest[1] ?? '').toLowerCase();
+  if (verb === 'loaded') return readLoaded(parted, sheet, flight);
+  if (verb === 'left' || verb === 'back') return readLeft(parted, sheet, flight);
+  const act = acts[verb];
+  if (act === undefined)
+    throw new LineFault(
+      `${flight.id} what? loaded, off, left, back, home, turned back, ended, refused or reported.`,
+    );
+  const word = parted.rest.slice(2).find((each) => isPlace(each, sheet));
+  const place = word === undefined ? flight.toPlace : placeIn(word, sheet);
+  if (verb === 'ended' && word === undefined)
+    throw new LineFault(`Where did it end? ${flight.id} ended ALD.`);
+  const told = toldBy(parted, sheet, flight.pilot);
+  const { kind, words, at } = act;
+  return {
+    kind: 'entry',
+    ...told,
+    words: `${flight.id} ${words}${at ? ` ${place}` : ''}`,
+    flight: flight.id,
+    wanted: [
+      {
+        to: 'flight-reports',
+        body: {
+          ...{ kind, flight: flight.id, ...told },
+          ...(at ? { place } : {}),
+          ...(kind === 'refuse' && parted.because !== null ? { reason: parted.because } : {}),
+        },
+      },
+    ],
+    doubts: [],
+  };
+};
+
+interface Act {
+  readonly kind: string;
+  readonly words: string;
+  /** It says where. */
+  readonly at?: boolean;
+}
+
+const home: Act = { kind: 'land', words: 'down at', at: true };
+const acts: Readonly<Record<string, Act>> = {
+  off: { kind: 'take off', words: 'off' },
+  home,
+  down: home,
+  landed: home,
+  turned: { kind: 'turn back', words: 'turned back, down at', at: true },
+  ended: { kind: 'end elsewhere', words: 'ended elsewhere, down at', at: true },
+  refused: { kind: 'refuse', words: 'refused by its crew' },
+  reported: { kind: 'report', words: 'reported: every drum accounted for' },
+};
+
+/** "F06 loaded 06:50 load 2378/2378 take-off 8528/8528 0572 0574": no drum named, those that were set aside. */
+const readLoaded = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntry => {
+  const told = toldBy(parted, sheet, flight.pilot);
+  const words = parted.rest.slice(2);
+  const load = pairAfter(words, ['load']);
+  const takeOff = pairAfter(words, ['take-off', 'takeoff']);
+  const drums = drumsAboard(words, sheet, flight);
+  const version = Number(
+    /^v(\d+)$/i.exec(words.find((each) => /^v\d+$/i.test(each)) ?? '')?.[1] ?? flight.version,
+  );
+  const isApart = load[0] !== load[1] || takeOff[0] !== takeOff[1];
+  const bySoftFigures = words.some((each) => each.toLowerCase() === 'soft');
+  return {
+    kind: 'entry',
+    ...told,
+    words: `${flight.id} loaded by version ${version} with ${drums.map(({ drum }) => drum).join(', ')}; load ${load[0]} lb by the sheet, ${load[1]} lb by hand; take-off ${takeOff[0]} lb by the sheet, ${takeOff[1]} lb by the aircraft${bySoftFigures ? '; by the soft figures' : ''}`,
+    flight: flight.id,
+    wanted: [
+      {
+        to: 'flight-reports',
+        body: {
+          ...{ kind: 'load', flight: flight.id, ...told, version, drums, bySoftFigures },
+          totals: {
+            load: { bySheetLb: load[0], byHandLb: load[1] },
+            takeOff: { bySheetLb: takeOff[0], byAircraftLb: takeOff[1] },
+          },
+          ...(isApart && parted.because !== null ? { signed: { by: told.by, reason: parted.because } } : {}),
+        },
+      },
+    ],
+    doubts: [
+      ...(isApart && parted.because === null
+        ? ['Two totals differ: over the tolerance, the commander signs: end with because and the reason.']
+        : []),
+      ...drumDoubts(
+        drums.map(({ drum }) => drum),
+        sheet,
+        flight,
+      ),
+    ],
+  };
+};
+
+/** Both figures of a pair, in lb: by the sheet, and by the other hand. */
+const pairAfter = (words: readonly string[], names: readonly string[]): readonly [number, number] => {
+  const at = words.findIndex((word) => names.includes(word.toLowerCase()));
+  const read = /^(\d{2,6})\/(\d{2,6})$/.exec(words[at + 1] ?? '');
+  if (at >= 0 && read !== null) return [Number(read[1]), Number(read[2])];
+  const other = names[0] === 'load' ? 'by hand: load 2378/2378' : 'by the aircraft: take-off 8528/8528';
+  throw new LineFault(`Write both totals in lb, by the sheet and ${other}.`);
+};
+
+const drumsAboard = (words: readonly string[], sheet: Sheet, { id, stops, loads }: SheetFlight) => {
+  const named: { drum: string; to: string }[] = [];
+  let to = stops.length === 1 ? stops[0]!.place : null;
+  words.forEach((word, at) => {
+    if (word.toLowerCase() === 'to') to = placeIn(words[at + 1], sheet);
+    const isFigure = ['load', 'take-off', 'takeoff', 'to'].includes(words[at - 1]?.toLowerCase() ?? '');
+    if (isFigure || !isDrumNumber(word) || /^v\d+$/i.test(word)) return;
+    const planned = loads.find(({ drum }) => drum === word)?.place ?? to;
+    if (planned === null)
+      throw new LineFault(`To which stop of ${id} does ${word} go? Write to GAN before it.`);
+    named.push({ drum: word, to: planned });
+  });
+  if (named.length > 0) return named;
+  const aside = loads.flatMap(({ drum, place }) => (drum === null ? [] : [{ drum, to: place }]));
+  if (aside.length > 0) return aside;
+  throw new LineFault(`No drum was set aside for ${id}: write the numbers of those aboard.`);
+};

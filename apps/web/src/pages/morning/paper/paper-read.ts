@@ -1,0 +1,55 @@
+import { z } from 'zod';
+
+// Other pages read the same paths, and what is read is shared: nothing is taken out or turned round here.
+
+/** Of a list, which does not say what is aboard. */
+export const listedFlightSchema = z.looseObject({ id: z.string(), state: z.string() });
+
+export const flightSchema = z.looseObject({
+  id: z.string(),
+  state: z.string(),
+  version: z.number(),
+  date: z.string(),
+  departs: z.string(),
+  pilot: z.string().nullable(),
+  fromPlace: z.string(),
+  toPlace: z.string(),
+  stops: z.array(z.looseObject({ place: z.string() })),
+  loads: z.array(z.looseObject({ place: z.string(), drum: z.string().nullable() })),
+});
+
+export const drumSchema = z.looseObject({
+  number: z.string(),
+  litres: z.number(),
+  where: z.looseObject({ kind: z.string(), place: z.string().optional() }),
+});
+
+export const placeSchema = z.looseObject({ data: z.looseObject({ code: z.string(), name: z.string() }) });
+
+export const programmeSchema = z.looseObject({ data: z.looseObject({ code: z.string(), name: z.string() }) });
+
+export const policySchema = z.looseObject({
+  data: z.looseObject({ drum: z.looseObject({ fillLitres: z.number() }).optional() }),
+});
+
+/** GET /api/paper-entries. */
+export const paperEntriesSchema = z.object({
+  since: z.string(),
+  items: z.array(
+    z.object({
+      id: z.string(),
+      source: z.string(),
+      means: z.enum(['radio', 'paper']),
+      flight: z.string().nullable(),
+      what: z.string(),
+      happenedAt: z.string(),
+      writtenAt: z.string(),
+      enteredAt: z.string(),
+      by: z.string(),
+      enteredBy: z.string().nullable(),
+    }),
+  ),
+  silence: z.object({ from: z.string().nullable(), until: z.string().nullable() }).nullable(),
+});
+
+export type PaperEntries = z.output<typeof paperEntriesSchema>;

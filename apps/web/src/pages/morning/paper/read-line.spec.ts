@@ -1,0 +1,214 @@
+import { describe, expect, it } from 'vitest';
+import { keptLine } from './keep.js';
+import { readLine } from './read-line.js';
+import type { LineEntry, Sheet } from './sheet.js';
+import { startsOf } from './starts.js';
+
+const sheet: Sheet = {
+  day: '2027-06-16',
+  means: 'paper',
+  by: '',
+  now: '2027-06-16T14:00:00Z',
+  timeZone: 'Etc/GMT',
+  places: ['XLOR', 'XESK', 'XMAR', 'XGAN', 'XALD', 'XMER', 'YGAN'].map((code) => ({ code, name: code })),
+  flights: [
+    {
+      id: 'F08',
+      ...{ state: 'given', version: 2, date: '2027-06-16', departs: '08:00', pilot: 'FW3' },
+      ...{ fromPlace: 'XALD', toPlace: 'XALD', stops: [{ place: 'XLOR' }] },
+      loads: ['0490', '0491', '0492'].map((drum) => ({ place: 'XLOR', drum })),
+    },
+  ],
+  drums: [
+    { number: '0447', litres: 200, place: 'XESK' },
+    { number: '0448', litres: 80, place: 'XESK' },
+    ...['0490', '0491', '0492'].map((number) => ({ number, litres: 200, place: 'XALD' })),
+  ],
+  programmes: ['P1', 'P3'],
+  fillLitres: 200,
+};
+const entryOf = (line: string, on: Partial<Sheet> = {}): LineEntry => {
+  const read = readLine(line, { ...sheet, ...on });
+  if (read?.kind !== 'entry') throw new Error(read?.words ?? 'nothing');
+  return read;
+};
+const faultOf = (line: string): string => {
+  const read = readLine(line, sheet);
+  return read?.kind === 'fault' ? read.words : 'no fault';
+};
+
+describe('a flight on paper, line by line', () => {
+  it('loaded: the drums set aside, and both totals from two hands', () => {
+    const { wanted, words, by } = entryOf('F08 loaded 07:40 load 1205/1205 take-off 7355/7355');
+    expect(by).toBe('FW3');
+    expect(words).toContain('with 0490, 0491, 0492; load 1205 lb by the sheet, 1205 lb by hand');
+    expect(wanted).toEqual([
+      {
+        to: 'flight-reports',
+        body: {
+          ...{ kind: 'load', flight: 'F08', version: 2, bySoftFigures: false, by: 'FW3', means: 'paper' },
+          ...{ happenedAt: '2027-06-16T07:40Z', writtenAt: '2027-06-16T07:40Z' },
+          totals: {
+            load: { bySheetLb: 1205, byHandLb: 1205 },
+            takeOff: { bySheetLb: 7355, byAircraftLb: 7355 },
+          },
+          drums: ['0490', '0491', '0492'].map((drum) => ({ drum, to: 'XLOR' })),
+        },
+      },
+    ]);
+  });
+
+  it('totals that differ are asked about; the commander signs with a reason', () => {
+    const line = 'F08 loaded 07:40 load 1205/1295 take-off 7355/7355';
+    expect(entryOf(line).doubts).toEqual([expect.stringMatching(/^Two totals differ/)]);
+    const signed = entryOf(`${line} because scale read again`);
+    expect(signed.doubts).toEqual([]);
+    expect(signed.wanted[0]!.body).toMatchObject({ signed: { by: 'FW3', reason: 'scale read again' } });
+  });
+
+  it('off, home, turned back, ended elsewhere, reported, refused', () => {
+    const said = (line: string) => {
+      const { words, wanted } = entryOf(line);
+      return [words, wanted[0]!.body.kind];
+    };
+    expect(said('F08 off at 802')).toEqual(['F08 off', 'take off']);
+    expect(said('f08 home 09:40')).toEqual(['F08 down at XALD', 'land']);
+    expect(said('F08 turned back MER 08:31')).toEqual(['F08 turned back, down at XMER', 'turn back']);
+    expect(said('F08 ended ESK 08:31')).toEqual(['F08 ended elsewhere, down at XESK', 'end elsewhere']);
+    expect(said('F08 reported 09:50')).toEqual(['F08 reported: every drum accounted for', 'report']);
+    expect(said('F08 refused 07:00 because fog')).toEqual(['F08 refused by its crew', 'refuse']);
+  });
+
+  it('left and brought back, drum by drum, with when it was written', () => {
+    const { wanted, writtenAt, words } = entryOf('F08 left LOR 0490 0491 damaged at 0849 written 0900');
+    expect(writtenAt).toBe('2027-06-16T09:00Z');
+    expect(words).toBe('F08, 2 left at XLOR: 0490, 0491 damaged');
+    expect(wanted.map(({ body }) => [body.kind, body.drum, body.condition, body.leg])).toEqual([
+      ['left at', '0490', 'sound', 1],
+      ['left at', '0491', 'damaged', 1],
+    ]);
+    const back = entryOf('F08 back 0492 seal at 09:40');
+    expect(back.words).toBe('F08, 1 brought home to XALD: 0492 seal broken');
+    expect(back.wanted[0]!.body).toMatchObject({
+      kind: 'brought home',
+      place: 'XALD',
+      condition: 'seal broken',
+    });
+    expect(entryOf('F08 left LOR all at 0849').wanted).toHaveLength(3);
+  });
+
+  it('a number that is not on the load is asked about, with what it may be; it is kept as written', () => {
+    const { doubts, wanted } = entryOf('F08 left LOR 0409 at 0849');
+    expect(doubts).toEqual(['0409 is not on the load of F08: 0490?']);
+    expect(wanted[0]!.body.drum).toBe('0409');
+  });
+
+  it('a delivery as it came in a message, by its own day', () => {
+    const { wanted, words, by } = entryOf(
+      'F08/1 LOR 2027-06-16 0849 LEFT 0490 0491 BACK 0492 SEAL SURFACE DAMP BY FW3',
+      { means: 'radio' },
+    );
+    expect([by, words]).toEqual([
+      'FW3',
+      'F08, 2 left at XLOR: 0490, 0491; 1 brought home to XALD: 0492 seal broken; XLOR damp',
+    ]);
+    expect(wanted.at(-1)).toEqual({
+      to: 'surface-reports',
+      body: { place: 'XLOR', state: 'damp', at: '2027-06-16T08:49Z', by: 'FW3, by radio' },
+    });
+  });
+});
+
+describe('stock on paper', () => {
+  it('uplifts: drum after drum, with what the book says otherwise', () => {
+    const { wanted, doubts, words } = entryOf(
+      'drawn ESK 0447 200 L 0448 120L into H1 P1 at 0610 by RW1 radio',
+    );
+    expect(words).toBe('200 L from 0447, 120 L from 0448 drawn at XESK into H1 for P1');
+    expect(doubts).toEqual(['0448 holds 80 L by the book.']);
+    expect(wanted.map(({ body }) => [body.millilitres, body.by, body.means])).toEqual([
+      [200_000, 'RW1', 'radio'],
+      [120_000, 'RW1', 'radio'],
+    ]);
+    expect(entryOf('drawn LOR 0447 2000 L into H1 P1 at 0610 by RW1').doubts).toEqual([
+      '2000 L is more than a drum holds, 200 L.',
+    ]);
+  });
+
+  it('a count, a sling move, a fill, a surface', () => {
+    expect(
+      entryOf('counted LOR 2150 L 10 sealed 1 open 3 empty 09:00 by helper').wanted[0]!.body,
+    ).toMatchObject({
+      ...{ kind: 'counted', place: 'XLOR', method: 'dip', seenFrom: 'ground', millilitres: 2_150_000 },
+      ...{ sealedDrums: 10, openDrums: 1, emptyDrums: 3 },
+    });
+    expect(entryOf('slung ESK MAR H1 0447 0448 at 1010 by RW1').words).toBe(
+      '2 slung by H1 from XESK to XMAR: 0447, 0448',
+    );
+    const filled = 'filled ALD 0777 J27-041 200 L tare 19.7 gross 280.1 at 1130 by SK';
+    expect(entryOf(filled).doubts).toEqual(['260.4 kg in 200 L is 1.302 kg/L: weigh or measure again.']);
+    const { wanted, by } = entryOf('LOR soft 0652 helper until Fri');
+    expect([by, wanted[0]!.body]).toEqual([
+      'strip helper',
+      {
+        ...{ place: 'XLOR', state: 'soft', at: '2027-06-16T06:52Z' },
+        ...{ by: 'strip helper, from paper', untilDate: '2027-06-18' },
+      },
+    ]);
+  });
+
+  it('another day than that of the sheet', () => {
+    expect(entryOf('F08 off at 1802 on Tue').happenedAt).toBe('2027-06-15T18:02Z');
+  });
+});
+
+describe('what is wrong with a line, and what to write', () => {
+  it.each([
+    ['F08 off', 'When? Write the time with a colon, 08:05, or as at 0805.'],
+    ['F08 off at 2575', '2575 is no time of day: write 0805.'],
+    [
+      'F08 off at 1802',
+      '18:02 of 2027-06-16 is still to come: put the day of the sheet right, or write on Tue.',
+    ],
+    ['F08 sunk at 0802', 'F08 what? loaded, off, left, back, home, turned back, ended, refused or reported.'],
+    ['F08 loaded 07:40 load 1205', 'Write both totals in lb, by the sheet and by hand: load 2378/2378.'],
+    ['F08 left GAN 0490 at 0849', 'GAN may be XGAN or YGAN: write the whole code.'],
+    ['F08 left LOR at 0849', 'No drum is named: write LEFT or BACK and the drum numbers.'],
+    ['drawn ESK 0447 200 L into H1 at 0610 by RW1', 'For which programme? P1, P3.'],
+    [
+      'drawn ESK 0447 200 L into H1 P1 at 0610',
+      'Who wrote or said it? Write by RW1, or fill in the field above.',
+    ],
+    ['counted LOR 2150 L 10 sealed 1 open 09:00 by RW1', 'How many empty drums? Write 0 empty for none.'],
+    ['hello', expect.stringMatching(/^"hello" begins no line/)],
+  ])('%s', (line, words) => {
+    expect(faultOf(line)).toEqual(words);
+  });
+
+  it('nothing is written yet', () => {
+    expect(readLine('  ', sheet)).toBeNull();
+  });
+});
+
+it('what is likely next stands ready, and goes on as lines are kept', () => {
+  expect(startsOf(sheet, [])).toEqual(['F08 loaded load ']);
+  const kept = ['F08 loaded 07:40 load 1205/1205 take-off 7355/7355', 'F08 off at 0802'].map((line) => ({
+    requests: entryOf(line).wanted,
+  }));
+  expect(startsOf(sheet, kept)).toEqual(['F08 left XLOR all at ']);
+  const message = { requests: entryOf('F08/1 LOR 2027-06-16 0849 LEFT 0490 0491 0492 BY FW3').wanted };
+  expect(startsOf(sheet, [...kept, message])).toEqual(['F08 home at ']);
+});
+
+it('a kept line has an id for everything it says', () => {
+  let made = 0;
+  const line = keptLine(entryOf('F08 loaded 07:40 load 1205/1205 take-off 7355/7355'), {
+    ...{ text: 'as typed', enteredAt: sheet.now, enteredBy: 'A. Dispatcher' },
+    newId: () => {
+      made += 1;
+      return `id-${made}`;
+    },
+  });
+  expect(line.requests[0]!.path).toBe('/api/flight-reports/id-2');
+  expect(line.requests[0]!.body).toMatchObject({ drums: [{ movement: 'id-3' }, { movement: 'id-4' }, {}] });
+});

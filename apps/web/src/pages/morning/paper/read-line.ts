@@ -1,0 +1,64 @@
+import { readLine as readSurfaceLine } from '../../../radio/read-line.js';
+import { readDelivery, speaker } from './delivery-line.js';
+import { readFlight } from './flight-line.js';
+import { type LineEntry, LineFault, type ReadLine, type Sheet } from './sheet.js';
+import { stockLines } from './stock-lines.js';
+import { partLine, toldBy } from './tail.js';
+
+/** One line of a day sheet, or a delivery as it came in a message; null: nothing is written yet. */
+export const readLine = (line: string, sheet: Sheet): ReadLine | null => {
+  const text = line.trim();
+  if (text === '') return null;
+  try {
+    return readText(text, sheet);
+  } catch (fault) {
+    if (!(fault instanceof LineFault)) throw fault;
+    return { kind: 'fault', words: fault.message };
+  }
+};
+
+const readText = (text: string, sheet: Sheet): LineEntry => {
+  const [first = '', second = ''] = text.split(/\s+/);
+  if (/^[A-Z0-9-]+\/\d+$/i.test(first)) return readDelivery(text, sheet);
+  if (isSurface(second)) return readSurface(text, sheet);
+  const parted = partLine(text, sheet);
+  const flight = sheet.flights.find(({ id }) => id === first.toUpperCase());
+  if (flight !== undefined) return readFlight(parted, sheet, flight);
+  const stockLine = stockLines[first.toLowerCase()];
+  if (stockLine !== undefined) return stockLine(parted, sheet);
+  throw new LineFault(
+    `"${first}" begins no line: a flight (F06), drawn, counted, slung, filled, or a place with its surface.`,
+  );
+};
+
+const isSurface = (word: string): boolean => ['dry', 'damp', 'soft', 'closed'].includes(word.toLowerCase());
+
+/** "LOR soft 0652 helper until Wed", as on the radio; the day is that of the sheet. */
+const readSurface = (text: string, sheet: Sheet): LineEntry => {
+  const parted = partLine(text.replace(/\s(\d{4})(?=\s|$)/, ' at $1').replace('at at', 'at'), sheet);
+  const [place, state, ...more] = parted.rest;
+  const until = more.findIndex((word) => word.toLowerCase() === 'until');
+  const who = (until < 0 ? more : [...more.slice(0, until), ...more.slice(until + 2)]).join(' ');
+  const told = toldBy(
+    parted,
+    sheet,
+    who === '' ? null : who.toLowerCase() === 'helper' ? 'strip helper' : who,
+  );
+  const by =
+    who === '' || parted.by !== null ? told.by : who.toLowerCase() === 'helper' ? 'strip helper' : who;
+  const untilWords = until < 0 ? '' : more.slice(until, until + 2).join(' ');
+  const [said] = readSurfaceLine(`${place} ${state} ${untilWords}`, {
+    ...{ places: sheet.places, timeZone: sheet.timeZone },
+    now: told.happenedAt,
+  });
+  if (said === undefined || said.kind === 'fault') throw new LineFault(said?.words ?? 'Which strip?');
+  const { report } = said;
+  return {
+    kind: 'entry',
+    ...{ ...told, by },
+    words: `${report.place} ${report.state}${report.untilDate === undefined ? '' : `, to the end of ${report.untilDate}`}`,
+    flight: null,
+    wanted: [{ to: 'surface-reports', body: { ...report, by: speaker(by, told.means) } }],
+    doubts: [],
+  };
+};

@@ -1,0 +1,64 @@
+import type { IsoDate, IsoInstant } from '@drumline/units';
+
+export interface SheetFlight {
+  readonly id: string;
+  readonly state: string;
+  readonly version: number;
+  readonly date: IsoDate;
+  readonly departs: string;
+  readonly pilot: string | null;
+  readonly fromPlace: string;
+  readonly toPlace: string;
+  readonly stops: readonly { readonly place: string }[];
+  readonly loads: readonly { readonly place: string; readonly drum: string | null }[];
+}
+
+export interface SheetDrum {
+  readonly number: string;
+  readonly litres: number;
+  /** Null: aboard, or nobody knows. */
+  readonly place: string | null;
+}
+
+/** What a line is read by: what the sheet says of all its lines, and what base knows. */
+export interface Sheet {
+  readonly day: IsoDate;
+  readonly means: 'paper' | 'radio';
+  /** Who wrote or said it; empty: the crew of the flight, or the line says so. */
+  readonly by: string;
+  readonly now: IsoInstant;
+  readonly timeZone: string;
+  readonly places: readonly { readonly code: string; readonly name: string }[];
+  readonly flights: readonly SheetFlight[];
+  readonly drums: readonly SheetDrum[];
+  readonly programmes: readonly string[];
+  readonly fillLitres: number;
+}
+
+/** A request of an entry, without the id that is made when the line is kept. */
+export interface Wanted {
+  readonly to: 'movements' | 'flight-reports' | 'surface-reports';
+  readonly body: Readonly<Record<string, unknown>>;
+}
+
+/** Who, when, how: the same of everything on one line. */
+export interface Told {
+  readonly happenedAt: IsoInstant;
+  readonly writtenAt: IsoInstant;
+  readonly means: 'paper' | 'radio';
+  readonly by: string;
+}
+
+/** What a line says, before it is kept. */
+export interface LineEntry extends Told {
+  readonly kind: 'entry';
+  readonly words: string;
+  readonly flight: string | null;
+  readonly wanted: readonly Wanted[];
+  readonly doubts: readonly string[];
+}
+
+export type ReadLine = LineEntry | { readonly kind: 'fault'; readonly words: string };
+
+/** Stops the reading of a line: what is wrong, and what to write. */
+export class LineFault extends Error {}

@@ -1,0 +1,59 @@
+import type { Sheet, SheetFlight, Wanted } from './sheet.js';
+
+/** What a kept line says, as it goes to base. */
+interface Said {
+  readonly requests: readonly { readonly body: object }[];
+}
+
+/** Beginnings of the lines that are likely next, from what stands in the plan and in the lines before: the rest is typed. */
+export const startsOf = (sheet: Sheet, lines: readonly Said[]): readonly string[] => {
+  const said = lines.flatMap(({ requests }) => requests.map(({ body }) => body as Wanted['body']));
+  return sheet.flights
+    .filter(({ date, state }) => date === sheet.day && underWay.includes(state))
+    .toSorted((one, other) => (one.departs < other.departs ? -1 : 1))
+    .flatMap((flight) => nextOf(flight, said, sheet) ?? []);
+};
+
+const underWay = ['given', 'loaded', 'away', 'home', 'turned back', 'ended elsewhere'];
+
+const nextOf = (
+  flight: SheetFlight,
+  said: readonly Wanted['body'][],
+  { drums }: Sheet,
+): string | undefined => {
+  const { id, state, stops, loads } = flight;
+  const has = (kinds: readonly string[], place?: string) =>
+    said.some(
+      (body) =>
+        body.flight === id &&
+        kinds.includes(String(body.kind)) &&
+        (place === undefined || body.place === place),
+    );
+  const isDown = !['given', 'loaded', 'away'].includes(state);
+  const isThere = (place: string) =>
+    loads.every(
+      (load) => load.place !== place || drums.find(({ number }) => number === load.drum)?.place === place,
+    );
+  if (state === 'given' && !has(['load', 'take off'])) return `${id} loaded load `;
+  if (!isDown && state !== 'away' && !has(['take off'])) return `${id} off at `;
+  const left = stops.find(({ place }) => !isThere(place) && !has(['left at'], place));
+  if (left !== undefined) return `${id} left ${left.place} all at `;
+  if (!isDown && !has(['land', 'turn back', 'end elsewhere'])) return `${id} home at `;
+  return has(['report']) ? undefined : `${id} reported at `;
+};
+
+/** How each kind of line is written: read beside the field, and pressed to begin with it. */
+export const examples: readonly (readonly [line: string, what: string])[] = [
+  [
+    'F06 loaded 06:50 load 2378/2378 take-off 8528/8528',
+    'with the drums set aside, or their numbers; lb by the sheet / by the other hand',
+  ],
+  ['F06 off 07:02', 'home, turned back MER, ended ALD, refused, reported likewise'],
+  ['F06 left GAN 0573 0574 0575 at 0805', 'a drum with SEAL, DAMAGED or LEAKING behind it; all: as loaded'],
+  ['F06 back 0576 seal at 0936', 'brought home'],
+  ['drawn ESK 0447 200 L into H1 P1 at 0915', 'left 80 L: what is still in it'],
+  ['counted LOR 2150 L 10 sealed 1 open 3 empty 09:00', 'air, seen'],
+  ['slung ESK MAR H1 0447 0448 at 1010', 'strip, pad, helicopter, drums'],
+  ['filled ALD 0491 J27-041 200 L tare 19.7 gross 180.1 at 1130', 'kg'],
+  ['LOR soft 0652 helper until Wed', 'a surface'],
+];

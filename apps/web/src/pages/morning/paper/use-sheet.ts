@@ -1,0 +1,41 @@
+import { addDays } from '@drumline/units';
+import { useList, useNow, useRead, useReads, useSettings } from '../../../api/index.js';
+import {
+  drumSchema,
+  flightSchema,
+  listedFlightSchema,
+  placeSchema,
+  policySchema,
+  programmeSchema,
+} from './paper-read.js';
+import type { Sheet } from './sheet.js';
+
+/** What the person says of every line of the sheet. */
+export type Head = Pick<Sheet, 'day' | 'means' | 'by'>;
+
+/** The rest of it: what base knows, by which lines are read. */
+export const useSheet = (head: Head): Sheet => ({
+  ...head,
+  now: useNow().toISOString(),
+  timeZone: useSettings().value?.data.timeZone ?? 'UTC',
+  flights: useFlights(head.day),
+  drums: (useList('/api/drums', drumSchema).value ?? []).map(({ number, litres, where }) => ({
+    ...{ number, litres },
+    place: where.kind === 'at' ? (where.place ?? null) : null,
+  })),
+  places: (useList('/api/places', placeSchema).value ?? []).map(({ data }) => data),
+  programmes: (useList('/api/programmes', programmeSchema).value ?? []).map(({ data }) => data.code),
+  fillLitres: useRead('/api/policy/current', policySchema).value?.data.drum?.fillLitres ?? 200,
+});
+
+/** Those that a crew may have something to say of, from the days around that of the sheet. */
+const useFlights = (day: string): Sheet['flights'] => {
+  const around = `from=${addDays(day, -2)}&until=${addDays(day, 1)}`;
+  const listed = useList(`/api/flights?${around}`, listedFlightSchema).value ?? [];
+  const paths = listed
+    .filter(({ state }) => !unsaid.includes(state))
+    .map(({ id }) => `/api/flights/${encodeURIComponent(id)}`);
+  return useReads(paths, flightSchema).flatMap(({ value }) => value ?? []);
+};
+
+const unsaid = ['offered', 'declined', 'called off', 'closed'];
