@@ -1,5 +1,6 @@
 import type { NamedLoad } from '@drumline/loading';
 import { loadOfFlight, type StandingFlight } from '@drumline/planning';
+import { dayIndex } from '@drumline/units';
 import { assignDrums } from './assign-drums.js';
 import { asStanding, type Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
@@ -31,6 +32,8 @@ export const namedFlight = (
   if (standing === null) return { found: false, why: `${flight.id} is ${flight.state}: it carries nothing.` };
   if (flight.date < scenario.firstDay)
     return { found: false, why: `The day of ${flight.id} is over. What it carried stands with its drums.` };
+  if (dayIndex(scenario.firstDay, flight.date) >= scenario.days)
+    return { found: false, why: `${flight.id} is after the last day of the plan: there is no sheet yet.` };
   const toFill = loads.filter(({ drum }) => drum === null).length;
   if (toFill > 0)
     return {

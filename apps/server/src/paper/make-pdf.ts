@@ -1,8 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import pdfmake from 'pdfmake';
 import { type PaperSize, papers } from './paper-size.js';
 import type { Block } from './parts.js';
+import { unpackWoff } from './unpack-woff.js';
 
 /** The font of the pages: it has the accents of every Latin script, figures of one width, and a slashed zero. */
 const fonts = join(
@@ -10,15 +12,22 @@ const fonts = join(
   'fonts/complete/woff',
 );
 
-pdfmake.setFonts({
-  Plex: {
-    normal: join(fonts, 'IBMPlexSansCondensed-Medium.woff'),
-    bold: join(fonts, 'IBMPlexSansCondensed-Bold.woff'),
-  },
-});
-// Nothing is fetched, and nothing is read but the font.
+/** Files in memory, which its types do not list. */
+const { virtualfs } = pdfmake as unknown as {
+  readonly virtualfs: { writeFileSync: (name: string, content: Buffer) => void };
+};
+
+/** The name under which that weight of the font is kept in memory. */
+const keptFont = (weight: string): string => {
+  const name = `${weight}.ttf`;
+  virtualfs.writeFileSync(name, unpackWoff(readFileSync(join(fonts, `IBMPlexSansCondensed-${weight}.woff`))));
+  return name;
+};
+
+pdfmake.setFonts({ Plex: { normal: keptFont('Medium'), bold: keptFont('Bold') } });
+// Nothing is fetched, and no file is read.
 pdfmake.setUrlAccessPolicy(() => false);
-pdfmake.setLocalAccessPolicy((path) => path.startsWith(fonts));
+pdfmake.setLocalAccessPolicy(() => false);
 
 /** Pages in order: each begins on new paper. Black only. */
 export interface PrintedPages {

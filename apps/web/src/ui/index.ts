@@ -8,6 +8,7 @@ export { type Key, keysOfThePage, listenForKeys, singleKeys, useKeys, useSingleK
 export { type Level, LevelMark, LevelShape, Lock, StateWord, SurfaceWord } from './marks.js';
 export { EmptyLine, MessageLine, ProblemLine, StaleLine } from './message.js';
 export { bothOf, Picture } from './picture.js';
+export { PrintLink } from './print-link.js';
 export { useIsPrinting } from './printing.js';
 export { figure, inWords, Qty, type Unit } from './qty.js';
 export { type Column, Lines } from './table.js';

@@ -2,7 +2,7 @@ import './load.css';
 import { Link } from 'wouter';
 import { type Calendar, useCalendar, useList, useMay, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { Button, bothOf, Field, Picture, StateWord, TitleBlock } from '../../ui/index.js';
+import { Button, bothOf, Field, Picture, PrintLink, StateWord, TitleBlock } from '../../ui/index.js';
 import { BookedFlight } from './booked-flight.js';
 import { giveOff } from './commander.js';
 import { bookedSchema, FlightList, flightSchema, withLoad } from './flight-list.js';
@@ -81,7 +81,7 @@ const LoadTitle = ({ flight, acts, calendar }: LoadTitleProps) => {
       acts={
         <>
           <AllFlights />
-          <Button onPress={() => window.print()}>Print</Button>
+          <PrintLink href={`/api/flights/${encodeURIComponent(id)}/sheet.pdf`}>Print load sheet</PrintLink>
           {mayGive && state !== 'given' && (
             <Button
               kind="main"

@@ -2,14 +2,14 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { z } from 'zod';
 import { useMay, useRead } from '../../../api/index.js';
-import { Button } from '../../../ui/index.js';
+import { Button, PrintLink } from '../../../ui/index.js';
 import { PlanDialog } from './plan-dialog.js';
 import { isUnderWay, listedPlanSchema } from './plan-read.js';
 
 /** A run that is under way is among the latest. */
 const latestSchema = z.object({ items: z.array(listedPlanSchema) });
 
-/** Of the week: plan again, and the plans before. */
+/** Of the week: plan again, the plans before, the day on paper. */
 export const PlanActs = () => {
   const [, navigate] = useLocation();
   return (
@@ -18,6 +18,7 @@ export const PlanActs = () => {
       <Button press="e" onPress={() => navigate('/week/plans')}>
         Compare
       </Button>
+      <PrintLink href="/api/day-pack.pdf">Print day pack</PrintLink>
     </>
   );
 };

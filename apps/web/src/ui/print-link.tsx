@@ -1,0 +1,12 @@
+interface PrintLinkProps {
+  /** Address of the PDF. */
+  readonly href: string;
+  readonly children: string;
+}
+
+/** Opens what the server prints beside the page, from where it goes to the printer. */
+export const PrintLink = ({ href, children }: PrintLinkProps) => (
+  <a className="button plain" href={href} target="_blank" rel="noreferrer">
+    {children}
+  </a>
+);
