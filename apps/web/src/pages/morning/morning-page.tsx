@@ -3,7 +3,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { type Calendar, type Read, useCalendar, useMay, useRead } from '../../api/index.js';
 import { openRadioLine } from '../../radio/radio-open.js';
-import { Button, Choice, Field, inWords, Picture, TitleBlock } from '../../ui/index.js';
+import { Button, Choice, Field, inWords, Picture, PrintLink, TitleBlock } from '../../ui/index.js';
 import { DecideList } from './decide-list.js';
 import { type DecideRow, decideRows } from './decide-rows.js';
 import { FuelDialog } from './fuel-dialog.js';
@@ -128,6 +128,7 @@ const PageActs = ({ morning }: { readonly morning: Morning | undefined }) => {
           Radio and paper
         </Button>
       )}
+      <PrintLink href="/api/day-pack.pdf">Print day pack</PrintLink>
       {may('report surface', 'enter') && (
         <Button kind="main" onPress={openRadioLine}>
           Enter radio report
