@@ -33,8 +33,10 @@ const textWidth = (text: string, size: number): number => Math.ceil(text.length 
 interface ToLabel {
   readonly rows: readonly PlaceRow[];
   readonly legs: readonly DrawnLeg[];
-  /** Codes and figures alone. */
-  readonly isNarrow: boolean;
+  /** The name beside the code. */
+  readonly hasNames: boolean;
+  /** The word of a level above its minimum, too; its mark is always there. */
+  readonly hasWords: boolean;
   /** Of the second line, in pixels. */
   readonly wordsSize: number;
 }
@@ -60,10 +62,10 @@ export const chartLabels = (scale: ChartScale, { rows, legs, ...letters }: ToLab
 const placeLabel = (
   row: PlaceRow,
   { x, y }: Point,
-  { isNarrow, wordsSize }: Pick<ToLabel, 'isNarrow' | 'wordsSize'>,
+  { hasNames, hasWords, wordsSize }: Omit<ToLabel, 'rows' | 'legs'>,
 ): Label & { readonly options: readonly PlaceLabel[] } => {
-  const name = isNarrow ? row.place.code : `${row.place.code} ${row.place.name}`;
-  const words = isNarrow ? row.short : row.words;
+  const name = hasNames ? `${row.place.code} ${row.place.name}` : row.place.code;
+  const words = hasWords ? row.words : row.short;
   const below = words === '' ? 0 : textWidth(words, wordsSize) + (row.level === null ? 0 : levelMarkWidth);
   const width = Math.max(textWidth(name, nameSize), below);
   const height = words === '' ? lineHeight : 2 * lineHeight;

@@ -141,7 +141,13 @@ describe('labels', () => {
       size,
     );
     const draw = () => [
-      ...chartLabels(scale, { rows, legs: [], isNarrow: false, wordsSize: 12 }).places.values(),
+      ...chartLabels(scale, {
+        rows,
+        legs: [],
+        hasNames: true,
+        hasWords: true,
+        wordsSize: 12,
+      }).places.values(),
     ];
     expect(draw()).toEqual(draw());
   });

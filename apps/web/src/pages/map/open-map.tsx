@@ -84,7 +84,9 @@ const narrow = 720;
 
 /** On paper every letter has 10 points. */
 const lettersOf = (size: { readonly width: number }) =>
-  size === onPaper ? { isNarrow: false, wordsSize: 13.4 } : { isNarrow: size.width < narrow, wordsSize: 12 };
+  size === onPaper
+    ? { hasNames: true, hasWords: false, wordsSize: 13.4 }
+    : { hasNames: size.width >= narrow, hasWords: size.width >= narrow, wordsSize: 12 };
 
 const Chart = ({ rows, moved, distanceNm, selected, onOpen, finding }: ChartProps) => {
   const area = useRef<HTMLDivElement>(null);
