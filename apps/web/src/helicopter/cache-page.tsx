@@ -71,7 +71,9 @@ const Figures = ({ view }: { readonly view: CacheView }) => {
   return (
     <div className="figures">
       <p>
-        {level !== null && <LevelMark level={level} />} <b>usable {print(stock.usableLitres, 'L')}</b>
+        {level !== null && <LevelMark level={level} />}
+        {level !== null && ' · '}
+        <b>usable {print(stock.usableLitres, 'L')}</b>
         {reserve > 0 && `, ${reserve} L of it reserve`}
       </p>
       <p className="soft">
