@@ -4,6 +4,7 @@ import './phone.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { showGround } from './ground.js';
+import { Mistake } from './mistake.js';
 import { PhoneApp } from './phone-app.js';
 import { askToKeep } from './storage.js';
 import { readWho } from './who.js';
@@ -17,6 +18,8 @@ if ('serviceWorker' in navigator && import.meta.env.PROD)
 
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
-    <PhoneApp />
+    <Mistake>
+      <PhoneApp />
+    </Mistake>
   </StrictMode>,
 );

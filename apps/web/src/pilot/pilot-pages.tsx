@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { Route, Switch } from 'wouter';
+import { Route, Switch, useLocation } from 'wouter';
 import { type Person, readsOf } from '../phone/index.js';
 import { dayPath } from './day.js';
 import { DayList } from './day-list.js';
@@ -15,7 +15,11 @@ readsOf([dayPath]);
 
 /** The pilot's phone: the day, its legs, and five reports. */
 export const PilotPages = ({ person }: { readonly person: Person }) => {
-  useEffect(() => window.scrollTo(0, 0));
+  const [at] = useLocation();
+  // In a block: newer browsers give a promise back, which is no way to undo an effect.
+  useEffect(() => {
+    window.scrollTo(0, 0);
+  }, [at]);
   return (
     <Switch>
       <Route path="/:flight/loaded">{({ flight }) => <Loaded id={flight} person={person} />}</Route>
