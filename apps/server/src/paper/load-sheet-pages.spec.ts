@@ -1,10 +1,12 @@
 import { parseSquare } from '@drumline/loading';
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
+import { blankSheetPage } from './blank-sheet.js';
 import { squareModules } from './code-square.js';
 import { loadSheetPages } from './load-sheet-pages.js';
 import { makePdf } from './make-pdf.js';
 import { type PaperSize, paperSizes } from './paper-size.js';
+import { slipsPage } from './slips.js';
 import { demo, fullFlight, loadOf, printOf, sheetOf, sheetWith } from './testing/example-sheet.js';
 import { printedTexts } from './testing/printed-texts.js';
 import { drawn, pageCount } from './testing/read-pdf.js';
@@ -96,6 +98,21 @@ it('a second stop gets a page of its own, with the same version and check code',
     expect(words).toContain('Version 3 replaces version 2');
     expect(words).toMatch(/page [12] of 2/);
   }
+});
+
+it('no part of a page is used in another: the maker of the PDF would print it once', () => {
+  const partsOf = (part: unknown): object[] =>
+    typeof part !== 'object' || part === null ? [] : [part, ...Object.values(part).flatMap(partsOf)];
+  const make = () => [
+    ...loadSheetPages(sheet, printOf(scenario, 'a4')),
+    slipsPage({ kind: 'draw', numbers: ['D-1', 'D-2', 'D-3', 'D-4'], paper: 'a4', programmes: ['P1'] }),
+    slipsPage({ kind: 'count', numbers: ['C-1', 'C-2', 'C-3', 'C-4'], paper: 'a4', programmes: [] }),
+    blankSheetPage('a4'),
+  ];
+  const first = make().flatMap(partsOf);
+  const both = [...first, ...make().flatMap(partsOf)];
+  expect(first.length).toBeGreaterThan(500);
+  expect(new Set(both).size).toBe(both.length);
 });
 
 it('a load that does not hold is printed with what is wrong at its head', () => {

@@ -39,7 +39,7 @@ export const drumTable = ({ sheet, leg }: SheetPage): Block => {
           head(title, [1, 4, 5].includes(at) ? 'right' : [6, 8, 9, 10].includes(at) ? 'center' : 'left'),
         ),
         ...rows,
-        handTotals,
+        handTotals(),
       ],
     },
     layout: ruled({
@@ -80,7 +80,8 @@ const writeIn = (unit: string, width: number): Block => ({
   margin: [0, 2, 0, 0],
 });
 
-const handTotals: Cell[] = [
+/** Made anew each time: the maker of the PDF writes into what it is given. */
+const handTotals = (): Cell[] => [
   { text: 'Add both columns by hand', bold: true, alignment: 'right', colSpan: 3, margin: [0, 8, 0, 0] },
   '',
   '',
