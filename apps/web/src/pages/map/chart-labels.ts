@@ -49,7 +49,7 @@ export const chartLabels = (scale: ChartScale, { rows, legs, ...letters }: ToLab
   const chosen = labelSpots([...places, ...captions], {
     frame: scale.frame,
     obstacles: [
-      ...marks.map((mark) => ({ ...mark, weight: 3 })),
+      ...marks.map((mark) => ({ ...mark, weight: 8 })),
       ...legs.flatMap(({ points }) => alongLine(points)),
     ],
   });
@@ -97,9 +97,17 @@ const legLabel = ({ key, points, captions }: DrawnLeg): Label => {
   const height = captions.length * lineHeight;
   const spots = shares.flatMap((share) => {
     const { x, y } = points[Math.round(share * (points.length - 1))]!;
-    return [0, width / 2 + 6, -width / 2 - 6].map((shift) => ({
-      x: x - width / 2 + shift,
-      y: y - height / 2,
+    const [aside, over] = [width / 2 + 6, height / 2 + 8];
+    const shifts = [
+      [0, 0],
+      [aside, 0],
+      [-aside, 0],
+      [0, -over],
+      [0, over],
+    ] as const;
+    return shifts.map(([right, down]) => ({
+      x: x - width / 2 + right,
+      y: y - height / 2 + down,
       width,
       height,
     }));
