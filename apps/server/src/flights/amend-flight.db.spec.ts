@@ -40,6 +40,24 @@ describe('amending', () => {
     expect(history.items[0]?.data.loads).toHaveLength(6);
   });
 
+  it('sent again is answered like the first; another one on the same version is told who was first', async () => {
+    const { revision } = await desk.flight('F12');
+    const amend = (drums: number) =>
+      desk.dispatcher.post<ShownFlight & Refusal>(
+        '/api/flights/F12/amend',
+        { stops: [{ place: 'XLOR', drums }] },
+        { headers: { 'If-Match': `"${revision}"` } },
+      );
+    const first = await amend(3);
+    expect([first.status, first.body.planned.drums]).toEqual([200, 3]);
+    const again = await amend(3);
+    expect([again.status, again.body.revision]).toEqual([200, first.body.revision]);
+    const other = await amend(2);
+    expect(other.status).toBe(412);
+    expect(other.body.detail).toContain('Read it again');
+    expect((await desk.flight('F12')).planned.drums).toBe(3);
+  });
+
   it('refuses a drum that another flight carries, and names that flight', async () => {
     const [taken] = (await desk.flight('F01')).loads;
     const { status, body } = await desk.act(desk.dispatcher, 'F06', 'amend', {

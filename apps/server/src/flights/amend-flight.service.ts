@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import type { Amendment } from '@drumline/contract';
 import { describeFlights, type Fault, nextState } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
@@ -38,8 +39,10 @@ export class AmendFlightService {
   amend(id: string, amendment: Amendment, expected: Expected, by: Account): Promise<WithLoads> {
     return this.board.change(async (board, transaction) => {
       const before = await this.store.one(transaction, id);
-      if (isRepeat(before, { act: 'amend', expected }, by))
-        return { flight: before, loads: loadsOf(board, before), raised: null };
+      const own = loadsOf(board, before);
+      const { reason } = amendment;
+      if (isRepeat(before, { act: 'amend', expected, reason }, by) && isAsAmended(before, own, amendment))
+        return { flight: before, loads: own, raised: null };
       refuseStale(before, expected);
       if (amendment.pilot !== undefined && amendment.pilot !== before.pilot)
         refuseUnlessMay(by, 'assign crew', { to: 'decide' });
@@ -54,7 +57,7 @@ export class AmendFlightService {
       if (faults.length > 0) throw breaks(before, 'amend', faults);
       const { state, version, needsDecision } = answer.flight;
       const next = described(board, { ...flight, state, version, needsDecision }, amendment);
-      const stamp = { act: 'amend', by, at: board.now, reason: amendment.reason ?? null };
+      const stamp = { act: 'amend', by, at: board.now, reason: reason ?? null };
       return { flight: await this.store.write(transaction, next, loads, stamp), loads, raised: null };
     });
   }
@@ -73,6 +76,27 @@ const amended = (board: Board, before: Flight, amendment: Amendment): Amended =>
   const loads = amendedLoads(board, before, flight, amendment);
   return { flight, loads, faults: faultsOfAmending(board, flight, loads) };
 };
+
+/** Whether the flight is already what the amendment makes of it. */
+const isAsAmended = (flight: Flight, loads: readonly Load[], amendment: Amendment): boolean => {
+  const { date, aircraft, departs, pilot, stops } = amendment;
+  const asked = {
+    date,
+    aircraft,
+    departs,
+    pilot,
+    stops: stops?.map(({ place, drums }) => ({ place, drums })),
+  };
+  const isThere = (index: number, drum: string): boolean =>
+    loads.some((load) => load.stop === index && load.drum === drum);
+  return (
+    isDeepStrictEqual({ ...flight, ...withoutUnsaid(asked) }, { ...flight }) &&
+    (stops ?? []).every(({ numbers }, index) => (numbers ?? []).every((drum) => isThere(index, drum)))
+  );
+};
+
+const withoutUnsaid = (asked: Readonly<Record<string, unknown>>) =>
+  Object.fromEntries(Object.entries(asked).filter(([, value]) => value !== undefined));
 
 /** Named drums stay where the amendment names none and they are still fit; the oldest fit ones fill the gaps. */
 const amendedLoads = (

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import type { Closing } from '@drumline/contract';
 import { nextState } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
@@ -25,7 +26,9 @@ export class CloseFlightService {
       await takeFlightTurn(transaction);
       const flight = await this.store.one(transaction, id);
       const loads = await this.store.loadsOf(transaction, id);
-      if (isRepeat(flight, { act: 'close', expected }, by)) return { flight, loads, raised: null };
+      const isSame = isDeepStrictEqual(flight.closing, closing);
+      if (isSame && isRepeat(flight, { act: 'close', expected, reason: closing.note }, by))
+        return { flight, loads, raised: null };
       refuseStale(flight, expected);
       const person = { name: by.fullName, role: roleFor(by, flight, 'close') };
       const answer = nextState(flight, { act: 'close', by: person, met: ['costs and hours'] });

@@ -120,11 +120,21 @@ export class FlightActsService {
 export const loadsOf = ({ loads }: Board, { id }: Flight): readonly Load[] =>
   loads.filter(({ flightId }) => flightId === id);
 
-/** Sent again by the same person because the answer got lost: answered like the first. */
-export const isRepeat = (flight: Flight, { act, expected }: Omit<Wanted, 'id'>, by: Account): boolean =>
+interface Sent {
+  readonly act: string;
+  readonly expected: Expected;
+  readonly reason?: string | undefined;
+}
+
+/**
+ * Sent again by the same person because the answer got lost: answered like the first. Whoever sends more than a
+ * reason compares the rest as well.
+ */
+export const isRepeat = (flight: Flight, { act, expected, reason }: Sent, by: Account): boolean =>
   expected !== 'none yet' &&
   flight.revision === expected.version + 1 &&
   flight.lastAct === act &&
+  flight.reason === (reason ?? null) &&
   flight.changedBy === by.id;
 
 /** Two people at once: the second is told who was first, when, and what was done. */

@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import type { Positions } from '@drumline/contract';
 import { checkLoad } from '@drumline/loading';
 import { Injectable } from '@nestjs/common';
@@ -27,12 +28,13 @@ export class PositionsService {
       refuseUnlessMay(by, 'load', { to: 'enter', own, within: own ? ['as commander'] : [] });
       const loads = loadsOf(board, before);
       // No act of the state machine: nothing of the flight moves but its drums within the cabin.
-      if (isRepeat(before, { act, expected } as never, by)) return { flight: before, loads, raised: null };
+      const places = new Map(positions.map(({ drum, position }) => [drum, position]));
+      const next = loads.map((load) => ({ ...load, position: places.get(load.drum ?? '') ?? null }));
+      if (isRepeat(before, { act, expected }, by) && isDeepStrictEqual(next, loads))
+        return { flight: before, loads, raised: null };
       refuseStale(before, expected);
       refuseUnlessBeforeLoading(before);
       refuseOtherDrums(before, loads, positions);
-      const places = new Map(positions.map(({ drum, position }) => [drum, position]));
-      const next = loads.map((load) => ({ ...load, position: places.get(load.drum ?? '') ?? null }));
       const named = namedFlight(board, before, next);
       if (!named.found) throw new Problem('conflict', named.why);
       const { holds, faults, mend } = checkLoad(named.load);
