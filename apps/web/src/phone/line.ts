@@ -56,7 +56,7 @@ const oddClockMs = 5 * 60_000;
 export const clockWords = (heard: Heard | null): string | null => {
   if (heard === null || Math.abs(heard.serverAheadMs) <= oddClockMs) return null;
   const way = heard.serverAheadMs > 0 ? 'slow' : 'fast';
-  return `This phone's clock is ${spanWords(Math.abs(heard.serverAheadMs))} ${way}. Base's time is used.`;
+  return `This phone's clock is ${spanWords(Math.abs(heard.serverAheadMs) + 30_000)} ${way}. Base's time is used.`;
 };
 
 /** "1 h 22", "5 min". */
