@@ -1,5 +1,5 @@
 import type { Scenario } from '@drumline/planning';
-import { parseScenario } from './parse-scenario.js';
+import { type DrumsFrom, parseScenario } from './parse-scenario.js';
 import { type Settings, settingsSchema } from './scenario/settings-schema.js';
 
 /** Something without which no plan can be made. */
@@ -16,10 +16,13 @@ export interface Missing {
  * What a scenario document still needs before a plan can be made from it: first what is not there at all, then the faults
  * that parseScenario finds. Empty: a plan can be asked for; whether it brings a drum anywhere is the plan's own answer.
  */
-export const missingForPlan = (document: Readonly<Record<string, unknown>>): readonly Missing[] => {
+export const missingForPlan = (
+  document: Readonly<Record<string, unknown>>,
+  drumsFrom: DrumsFrom = 'document',
+): readonly Missing[] => {
   const absent = absentParts(document);
   const told = new Set(absent.map(({ at }) => at));
-  const parsed = parseScenario(document);
+  const parsed = parseScenario(document, drumsFrom);
   const faults = parsed.ok ? [] : parsed.faults;
   const wrong = faults.flatMap(({ path, problem, remedy }): readonly Missing[] => {
     const at = partOf(path);

@@ -5,6 +5,18 @@ import { parseScenario } from './parse-scenario.js';
 import { afterSpoiling, tinyDocument } from './tiny-document.js';
 
 describe('a sound document', () => {
+  it('drums that were reported so are a doubt, not a fault: the operation goes on', () => {
+    const document = tinyDocument();
+    const [first, ...others] = document.drums;
+    const odd = { ...document, drums: [{ ...first!, litres: 300, grossKg: 0 }, ...others] };
+    expect(parseScenario(odd).ok).toBe(false);
+    const reported = parseScenario(odd, 'ledger');
+    expect(reported.ok).toBe(true);
+    expect(reported.doubts.map(({ path }) => path)).toEqual(
+      expect.arrayContaining(['drums[0].litres', 'drums[0].grossKg']),
+    );
+  });
+
   it('is read without fault or doubt, from text or value', () => {
     const fromValue = parseScenario(tinyDocument());
     expect(fromValue).toEqual({ ok: true, scenario: tinyDocument(), doubts: [] });

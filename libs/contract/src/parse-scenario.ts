@@ -4,7 +4,8 @@ import type { Fault } from './faults/fault.js';
 import { readJson } from './faults/read-json.js';
 import { shapeFaults } from './faults/shape-faults.js';
 import { doubtRules } from './rules/doubts/doubt-rules.js';
-import type { NumberedLine, SoundParts } from './rules/rule.js';
+import { drumRules } from './rules/drums.js';
+import type { NumberedLine, Rule, SoundParts } from './rules/rule.js';
 import { scenarioRules } from './rules/scenario-rules.js';
 import { scenarioSchema } from './scenario/scenario-schema.js';
 
@@ -13,22 +14,29 @@ export type ParsedScenario =
   | { readonly ok: true; readonly scenario: Scenario; readonly doubts: readonly Fault[] }
   | { readonly ok: false; readonly faults: readonly Fault[]; readonly doubts: readonly Fault[] };
 
+/** `ledger`: what is in the drums was reported; however odd, people look at it and the operation goes on. */
+export type DrumsFrom = 'document' | 'ledger';
+
 /**
  * Reads a scenario document, given as JSON text or as the value read from it. Returns the scenario, or every
  * fault at once. A check across the document is left out only where a part that it needs has a fault of form.
  */
-export const parseScenario = (document: unknown): ParsedScenario => {
+export const parseScenario = (document: unknown, drumsFrom: DrumsFrom = 'document'): ParsedScenario => {
   const read = typeof document === 'string' ? readJson(document) : { ok: true as const, value: document };
   if (!read.ok) return { ok: false, faults: [read.fault], doubts: [] };
 
   const other = otherDocument(read.value);
   if (other) return { ok: false, faults: [other], doubts: [] };
   const parts = soundParts(read.value);
+  const found = (rules: readonly Rule[]) => rules.flatMap((rule) => rule(parts));
+  const ofDrums = found(drumRules);
+  const asReported = drumsFrom === 'ledger';
   const faults = [
     ...shapeFaults(scenarioSchema, read.value),
-    ...scenarioRules.flatMap((rule) => rule(parts)),
+    ...found(scenarioRules),
+    ...(asReported ? [] : ofDrums),
   ];
-  const doubts = doubtRules.flatMap((rule) => rule(parts));
+  const doubts = [...found(doubtRules), ...(asReported ? ofDrums : [])];
   // The rules have seen that every field is there and sound.
   return faults.length === 0
     ? { ok: true, scenario: parts.whole as Scenario, doubts }

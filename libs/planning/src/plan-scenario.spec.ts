@@ -42,6 +42,19 @@ describe('planning a scenario', () => {
     expect(plan.shortages.map(({ place, level }) => `${place} ${level}`)).toContain('SOU below minimum');
   });
 
+  it('an overfull cache gets no drum until it has been drawn down below its capacity', async () => {
+    // NOR holds 4 drums on a site for 3; 500 L drawn on Tuesday leave room for one drum and a half from Wednesday on.
+    const caches = [
+      tinyCache('NOR', { capacityDrums: 3, minimumLitres: litres(500), criticalLitres: litres(100) }),
+      tinyCache('SOU'),
+    ];
+    const plan = await planOf({ caches });
+    const landed = plan.flights.flatMap(({ date, stops }) =>
+      stops.filter(({ place }) => place === 'NOR').map(({ drums }) => ({ date, drums })),
+    );
+    expect(landed).toEqual([{ date: expect.stringMatching(/^2031-03-0[5-7]$/), drums: 1 }]);
+  });
+
   it('frozen flights: one that can no longer be flown is marked, listed, and its consequence told', async () => {
     const approved = {
       id: 'A01',

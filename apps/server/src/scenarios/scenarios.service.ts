@@ -50,7 +50,7 @@ export class ScenariosService {
     const drawn = await this.drawnToday(kept);
     const stock = await this.stock.picture(kept);
     const surfaceReports = await this.surface.all();
-    const parsed = parseScenario({ ...kept, ...stock, surfaceReports });
+    const parsed = parseScenario({ ...kept, ...stock, surfaceReports }, 'ledger');
     if (parsed.ok) return { scenario: parsed.scenario, drawn };
     throw new Problem('conflict', 'The territory is not complete: see faults.', parsed.faults);
   }
@@ -59,7 +59,7 @@ export class ScenariosService {
     const kept = await this.territory.asFarAsItGoes(await this.clock.now());
     const isWhole = kept.policy !== undefined && kept.title !== undefined;
     const stock = isWhole ? await this.stock.picture(kept) : {};
-    return missingForPlan({ ...kept, ...stock });
+    return missingForPlan({ ...kept, ...stock }, 'ledger');
   }
 
   private drawnToday({ helicopterTasks, firstDay, timeZone }: Scenario): Promise<readonly DrawnLitres[]> {

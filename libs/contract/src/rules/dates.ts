@@ -20,7 +20,12 @@ const inHorizon = (
       ];
   });
 
-const ordered = (earlier: string, later: string, path: readonly PropertyKey[], words: string): Finding[] =>
+export const ordered = (
+  earlier: string,
+  later: string,
+  path: readonly PropertyKey[],
+  words: string,
+): Finding[] =>
   later < earlier ? [[path, `${later} is before ${earlier}, ${words}.`, 'Correct one of the two.']] : [];
 
 /** Days and times come in an order that can be, and inside the days looked ahead. */
@@ -45,12 +50,6 @@ export const dateRules: readonly Rule[] = [
       ? []
       : ordered(report.at.slice(0, 10), report.untilDate, ['untilDate'], 'the day of the report'),
   ),
-  each('drums', ['batches'], (drum, { batches }) => {
-    const batch = batches.find(({ id }) => id === drum.batch);
-    return batch === undefined || drum.openedOn === undefined
-      ? []
-      : ordered(batch.filledOn, drum.openedOn, ['openedOn'], 'the day its batch was filled');
-  }),
   across(['policy'], ({ policy: { flyingDay } }) =>
     ordered(
       flyingDay.firstDeparture,

@@ -428,15 +428,6 @@ describe('drums and caches hold what they can', () => {
       'drums[0].litres: drum 001 is filled sealed with 0 L in it. Give its litres, or call it empty.',
     ],
     [
-      'a drum where none is kept',
-      (d) => {
-        d.caches.pop();
-        d.slings = [];
-        d.drums[1].place = 'XPAD';
-      },
-      'drums[1].place: drum 002 is at XPAD, which keeps no drums. Add XPAD to caches.',
-    ],
-    [
       'critical above the minimum',
       (d) => {
         d.caches[0].criticalLitres = 300;
@@ -449,13 +440,6 @@ describe('drums and caches hold what they can', () => {
         d.caches[0].medevacReserveLitres = 400;
       },
       'caches[0].medevacReserveLitres: 400 L is above the minimum, 200 L, of which it is the bottom slice. Raise the minimum, or lower the reserve.',
-    ],
-    [
-      'more drums than the site holds',
-      (d) => {
-        d.caches[0].capacityDrums = 1;
-      },
-      'caches[0].capacityDrums: XNOR holds 300 L, 1.5 drums, on a site for 1. Correct the capacity, or where the drums are.',
     ],
     [
       'a minimum that does not fit',

@@ -280,6 +280,14 @@ describe('caches', () => {
     );
   });
 
+  it('capacity: a cache that is overfull already is no fault of the plan; one more drum is', () => {
+    const caches = [tinyCache('NOR', { capacityDrums: 3 }), tinyCache('SOU')];
+    expect(found({ caches }, flight({ stops: [{ place: 'SOU', drums: 1 }] }))).toEqual([]);
+    expect(found({ caches }, flight({ stops: [{ place: 'NOR', drums: 1 }] }))[0]).toContain(
+      '5 drums would stand there after the landings; the site holds 3.',
+    );
+  });
+
   it('order of a day: slings out leave after the landings have had to fit', () => {
     const caches = [tinyCache('NOR', { capacityDrums: 7 }), tinyCache('SOU')];
     const slings = [

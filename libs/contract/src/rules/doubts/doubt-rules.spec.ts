@@ -93,6 +93,25 @@ describe('what looks wrong is said and does not keep the document out', () => {
       },
       'places[1].stripClass: no pilot is cleared for class 2, so that nobody lands at XNOR. Look at the classes of the pilots.',
     ],
+    [
+      'a drum where none is kept: it was landed where it had to be',
+      (d) => {
+        d.caches.pop();
+        d.slings = [];
+        d.drums[1].place = 'XPAD';
+      },
+      'drums[1].place: drum 002 is at XPAD, which keeps no drums. Add XPAD to caches.',
+    ],
+    [
+      'more drums than the site holds',
+      (d) => {
+        d.caches[0].capacityDrums = 1;
+        d.caches[0].minimumLitres = 200;
+        d.caches[0].criticalLitres = 100;
+        d.caches[0].medevacReserveLitres = 0;
+      },
+      'caches[0].capacityDrums: XNOR holds 300 L, 1.5 drums, on a site for 1: no drum is planned to it until there is room. Correct the capacity, or where the drums are.',
+    ],
   ])('%s', (_name, spoil, doubt) => {
     expect(afterSpoiling(spoil)).toEqual({ faults: [], doubts: [doubt] });
   });

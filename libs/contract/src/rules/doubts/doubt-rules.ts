@@ -1,7 +1,8 @@
 import type { Rule } from '../rule.js';
 import { crewDoubts } from './crew-doubts.js';
 import { distanceDoubts } from './distance-doubts.js';
+import { siteDoubts } from './site-doubts.js';
 import { unitDoubts } from './unit-doubts.js';
 
 /** What looks wrong but may be right. */
-export const doubtRules: readonly Rule[] = [...distanceDoubts, ...unitDoubts, ...crewDoubts];
+export const doubtRules: readonly Rule[] = [...distanceDoubts, ...unitDoubts, ...crewDoubts, ...siteDoubts];
