@@ -116,10 +116,9 @@ it('a line is checked as it is typed; what base does not take is written again, 
   await page.reload();
   await page.getByText('Base says no').waitFor();
   await page.getByRole('button', { name: 'Write it again' }).click();
-  await page.keyboard.press('Home');
   await page.keyboard.press('Control+a');
-  await page.keyboard.type('LOR dry 0700 helper');
-  await page.getByText('XLOR dry', { exact: true }).waitFor();
+  await page.keyboard.type('LOR damp 0700 helper');
+  await page.getByText('XLOR damp', { exact: true }).waitFor();
   await page.keyboard.press('Control+a');
   await page.keyboard.type('F05 left LOR 0409 at 0805 by FW3');
   await page.getByText(/^0409 is not on the load of F05/).waitFor();

@@ -27,6 +27,7 @@ export const handoverLines = (
     rows.map(({ time, head, words }) => line(kind, `${head}, ${time}. ${words}`));
   return [
     ...said.map((words) => line('said', words)),
+    ...paperLines(entries, calendar),
     ...of(
       'flight away',
       awayRows({ ...morning, away: morning.away.filter(({ word }) => word !== 'down and well') }, calendar),
@@ -38,7 +39,6 @@ export const handoverLines = (
       ),
     ),
     ...of('not heard from', notHeardRows(morning, calendar)),
-    ...paperLines(entries, calendar),
   ];
 };
 
