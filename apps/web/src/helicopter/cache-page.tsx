@@ -6,7 +6,7 @@ import { type CacheView, cacheView } from './cache-view.js';
 import { LastReport } from './last-report.js';
 import { LevelMark } from './level-mark.js';
 import type { AtPlace } from './use-places.js';
-import { daysWords, shortDate } from './words.js';
+import { begun, daysWords, shortDate } from './words.js';
 
 /** One cache: which drum to open next, and what must not be opened. */
 export const CachePage = ({ here, place }: AtPlace) => {
@@ -139,7 +139,7 @@ const NotFitRow = ({ row, place }: { readonly row: DrumToOpen; readonly place: s
         <span className="side">{print(drum.litres, 'L')}</span>
         <span className="sub">
           {fitness === 'held'
-            ? `${batch.id}. ${hold?.reason ?? 'Held'}. Do not open.`
+            ? `${batch.id}. ${begun(hold?.reason ?? 'held')}. Do not open.`
             : `Past its retest of ${shortDate(batch.retestDue)}, ${batch.id}. Do not open.`}
         </span>
       </Link>

@@ -2,7 +2,7 @@ import { Link } from 'wouter';
 import { DrumNumber, Notice, Page, whenWords } from '../phone/index.js';
 import { cacheView } from './cache-view.js';
 import type { PlacesHere } from './use-places.js';
-import { shortDate } from './words.js';
+import { begun, shortDate } from './words.js';
 
 interface DoNotOpenProps {
   readonly here: PlacesHere;
@@ -35,7 +35,7 @@ export const DoNotOpen = ({ here, place, number }: DoNotOpenProps) => {
       }
     >
       {row?.fitness === 'held' && (
-        <Notice kind="stop" word="HOLD." title={`${row.hold?.reason ?? 'Held'}.`}>
+        <Notice kind="stop" word="HOLD." title={`${begun(row.hold?.reason ?? 'held')}.`}>
           Batch {row.batch.id}
           {row.hold !== null && `, held ${whenWords(row.hold.at, here.at)} by ${row.hold.by}`}. Do not open.
         </Notice>

@@ -1,7 +1,7 @@
 import type { DrumToOpen } from '@drumline/stock';
 import { print } from '@drumline/units';
 import { useState } from 'react';
-import { useLocation } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import { clockNow, Keypad, Main, Page, Press } from '../phone/index.js';
 import { type CacheView, cacheView, programmeOfTheDay } from './cache-view.js';
 import { checkedWords, type JudgedDraw, judgeDraw } from './draw.js';
@@ -68,9 +68,11 @@ export const DrawLitres = (step: LitresStep) => {
     >
       <DrawnDrums rows={rows} judged={judged} />
       {next !== undefined && (
-        <Press onPress={() => setDraft({ ...draft, checking: next.drum.number, ticked: [] })}>
-          Another drum: {next.drum.number}
-        </Press>
+        <div className="grid another">
+          <Press onPress={() => setDraft({ ...draft, checking: next.drum.number, ticked: [] })}>
+            Another drum: {next.drum.number}
+          </Press>
+        </div>
       )}
       <div className="grid">
         <FigureBox label="Drawn" unit="L" {...boxProps('litres')} />
@@ -83,6 +85,9 @@ export const DrawLitres = (step: LitresStep) => {
       {box !== null && <Keypad value={draft[box]} onType={(typed) => setDraft({ ...draft, [box]: typed })} />}
       <DrawDoubts step={step} judged={judged} />
       <ForWhat {...step} />
+      <Link className="btn inset back" href={`/at/${place}`} onClick={() => setDraft(null)}>
+        Draw nothing after all
+      </Link>
     </Page>
   );
 };

@@ -1,3 +1,4 @@
+import { useEffect } from 'react';
 import { Page, useDraft } from '../phone/index.js';
 import { cacheView } from './cache-view.js';
 import { DrawChecks } from './draw-checks.js';
@@ -25,6 +26,8 @@ export const DrawPage = ({ drum: number, ...at }: AtPlace & { readonly drum: str
     `draw ${place} ${number} ${here.today}`,
     draftFor(first, number),
   );
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another step begins at its top
+  useEffect(() => window.scrollTo(0, 0), [draft.checking, draft.isRejecting]);
   const keeping = useKeeping(person);
   const step = { ...at, draft, setDraft, keeping };
   const [checking] = draft.checking === null ? [] : rowsOf(view, [draft.checking]);

@@ -6,8 +6,9 @@ import { type Rejection, rejections } from './draw.js';
 import type { DrawStep } from './draw-page.js';
 import { NotKept } from './not-kept.js';
 import { rejectReport } from './reports.js';
+import { begun } from './words.js';
 
-const of = rejections.map((value) => ({ value, word: `${value[0]!.toUpperCase()}${value.slice(1)}` }));
+const of = rejections.map((value) => ({ value, word: begun(value) }));
 
 /** A drum that failed a check is on hold at once on this phone, and at base when it hears. */
 export const DrawReject = ({

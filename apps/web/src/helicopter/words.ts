@@ -27,3 +27,6 @@ export const figure = (text: string): number | null => {
   if (!/^\d{1,6}(\.\d{1,3})?$/.test(typed)) return null;
   return Number(typed);
 };
+
+/** As the beginning of a sentence. */
+export const begun = (words: string): string => `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
