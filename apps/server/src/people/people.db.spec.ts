@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createTestServer, type TestServer, testPassword } from '../testing/create-test-server.js';
+import { PeopleService } from './people.service.js';
 
 let server: TestServer;
 beforeAll(async () => {
@@ -42,6 +43,29 @@ describe('signing in', () => {
     const { status, headers } = await stranger.signIn('engineering', testPassword);
     expect(status).toBe(429);
     expect(Number(headers.get('Retry-After'))).toBeGreaterThan(0);
+  });
+
+  it('with a new one-time password is open at once to a name that others locked by guessing', async () => {
+    const stranger = server.stranger();
+    for (let attempt = 0; attempt < 8; attempt += 1) await stranger.signIn('dispatcher', `guess ${attempt}`);
+    const locked = await stranger.signIn('dispatcher', testPassword);
+    expect([locked.status, locked.body]).toEqual([
+      429,
+      expect.objectContaining({ detail: expect.stringContaining('by you or by somebody else') }),
+    ]);
+    const setUp = await server.as('set-up');
+    const { body: people } = await setUp.get<{ items: { id: string; name: string }[] }>(
+      '/api/people?limit=100',
+    );
+    const { id } = people.items.find(({ name }) => name === 'dispatcher')!;
+    const given = await setUp.post<{ oneTimePassword: string }>(
+      `/api/people/${id}/one-time-password`,
+      undefined,
+    );
+    const dispatcher = server.stranger();
+    expect((await dispatcher.signIn('dispatcher', given.body.oneTimePassword)).status).toBe(200);
+    const change = { current: given.body.oneTimePassword, next: testPassword };
+    expect((await dispatcher.put('/api/me/password', change)).status).toBe(204);
   });
 
   it('keeps no password and no cookie, in the log or in the database', async () => {
@@ -104,7 +128,10 @@ describe('people', () => {
     const made = await setUp.make<{ oneTimePassword: string }>(`/api/people/${id}`, newPilot);
     expect(made.status).toBe(200);
     const pilot = server.stranger();
+    const overheard = server.stranger();
+    await overheard.signIn('r.lindqvist', made.body.oneTimePassword);
     await pilot.signIn('r.lindqvist', made.body.oneTimePassword);
+    expect((await overheard.get('/api/me')).status).toBe(401); // one session at a time until it is changed
     expect((await pilot.get('/api/surface-reports')).status).toBe(403);
     const change = { current: made.body.oneTimePassword, next: 'a password of my own' };
     expect((await pilot.put('/api/me/password', change)).status).toBe(204);
@@ -156,5 +183,37 @@ describe('people', () => {
     expect((await manager.change(path, 1, { ...person, disabled: true })).status).toBe(200);
     expect((await storekeeper.get('/api/me')).status).toBe(401);
     expect((await manager.change(path, 2, person)).status).toBe(200);
+  });
+
+  it('the last operations manager is neither taken out nor made something else', async () => {
+    const manager = await server.as('operations manager');
+    const { body } = await manager.get<{ id: string }>('/api/me');
+    const path = `/api/people/${body.id}`;
+    const person = {
+      name: 'operations-manager',
+      fullName: 'Demo operations manager',
+      roles: ['operations manager'],
+    };
+    for (const change of [{ disabled: true }, { roles: ['pilot'] }]) {
+      const refused = await manager.change<{ detail: string }>(path, 1, { ...person, ...change });
+      expect([refused.status, refused.body.detail]).toEqual([
+        409,
+        expect.stringContaining('Make another one first'),
+      ]);
+    }
+    expect((await manager.get('/api/me')).status).toBe(200);
+    const second = { ...person, name: 'second', fullName: 'Second manager' };
+    expect((await manager.make(`/api/people/${randomUUID()}`, second)).status).toBe(200);
+    expect((await manager.change(path, 1, { ...person, disabled: true })).status).toBe(200);
+    expect((await manager.get('/api/me')).status).toBe(401);
+  });
+
+  it('that nobody can let in any more are let in from the machine itself', async () => {
+    const password = await server.app.get(PeopleService).letIn('operations-manager');
+    const back = server.stranger();
+    expect((await back.signIn('operations-manager', password!)).body).toMatchObject({
+      mustChangePassword: true,
+    });
+    expect(await server.app.get(PeopleService).letIn('nobody')).toBeNull();
   });
 });

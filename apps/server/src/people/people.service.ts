@@ -1,13 +1,13 @@
 import type { Role } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager, In, MoreThan } from 'typeorm';
-import { AuditService } from '../audit/audit.service.js';
+import { type Actor, AuditService, theProgram } from '../audit/audit.service.js';
 import { type Expected, staleVersion } from '../http/etag.js';
 import { type Page, type PageQuery, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import { type Account, accountTable } from './account.table.js';
 import { hashPassword, oneTimePassword } from './password.js';
-import { refuseUnlessMay } from './permission.js';
+import { hasLevel, refuseUnlessMay } from './permission.js';
 import type { Person } from './person.schema.js';
 import { SessionsService } from './sessions.service.js';
 
@@ -100,6 +100,7 @@ export class PeopleService {
     );
     const account = await transaction.findOneBy(accountTable, { id });
     if (affected !== 1 || account === null) throw staleVersion(`Person ${id}`, account?.version ?? null);
+    await refuseToLockOut(transaction);
     if (person.disabled) await this.sessions.revokeAll(transaction, id, null);
     await this.audit.record(transaction, by, 'changed', `account ${person.name}`, {
       roles: person.roles,
@@ -112,13 +113,28 @@ export class PeopleService {
   async giveOneTimePassword(id: string, by: Account): Promise<string> {
     const account = await this.get(id);
     refuseToMakeManager(by, account.roles);
+    return this.database.transaction((transaction) => this.resetPassword(transaction, account, by));
+  }
+
+  /** From the machine itself: opens the account and makes it operations manager. Null: there is no such account. */
+  async letIn(name: string): Promise<string | null> {
+    const account = await this.database.getRepository(accountTable).findOneBy({ name });
+    if (account === null) return null;
+    return this.database.transaction(async (transaction) => {
+      const { id, version } = account;
+      const roles: Role[] = [...new Set<Role>([...account.roles, 'operations manager'])];
+      await transaction.update(accountTable, id, { roles, disabled: false, version: version + 1 });
+      return this.resetPassword(transaction, account, theProgram);
+    });
+  }
+
+  private async resetPassword(transaction: EntityManager, { id, name }: Account, by: Actor): Promise<string> {
     const password = oneTimePassword();
     const passwordHash = await hashPassword(password);
-    await this.database.transaction(async (transaction) => {
-      await transaction.update(accountTable, id, { passwordHash, oneTimePassword: true });
-      await this.sessions.revokeAll(transaction, id, null);
-      await this.audit.record(transaction, by, 'gave a one-time password', `account ${account.name}`);
-    });
+    await transaction.update(accountTable, id, { passwordHash, oneTimePassword: true });
+    await transaction.query('delete from sign_in_failures where name = $1', [name]);
+    await this.sessions.revokeAll(transaction, id, null);
+    await this.audit.record(transaction, by, 'gave a one-time password', `account ${name}`);
     return password;
   }
 
@@ -143,6 +159,17 @@ export interface Written {
 /** Whoever may only enter people could else make himself operations manager. */
 const refuseToMakeManager = (by: Account, touched: readonly Role[]): void => {
   if (touched.includes('operations manager')) refuseUnlessMay(by, 'people', { to: 'decide' });
+};
+
+/** Who may make an operations manager is made by nobody else: the last one stays. */
+const refuseToLockOut = async (transaction: EntityManager): Promise<void> => {
+  const able = await transaction.findBy(accountTable, { disabled: false });
+  if (able.some((account) => hasLevel(account, 'people', 'decide'))) return;
+  throw new Problem(
+    'conflict',
+    'Nobody would be left who may decide about people: this is the last operations manager who can sign in. ' +
+      'Make another one first. Nothing was changed.',
+  );
 };
 
 const refuseTakenName = async (transaction: EntityManager, id: string, name: string): Promise<void> => {

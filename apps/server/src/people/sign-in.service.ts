@@ -42,6 +42,8 @@ export class SignInService {
     }
     const token = await this.database.transaction(async (transaction) => {
       await transaction.query('delete from sign_in_failures where name = $1', [typed]);
+      // Not used up by the first sign-in: its answer may be lost on a poor line. But only the last one counts.
+      if (account.oneTimePassword) await this.sessions.revokeAll(transaction, account.id, null);
       await this.audit.record(transaction, account, 'signed in', `account ${account.name}`);
       return this.sessions.open(transaction, account, caller.device);
     });
@@ -55,13 +57,13 @@ export class SignInService {
        from sign_in_failures where at > now() - make_interval(mins => $3)`,
       [name, address, windowMinutes],
     );
-    if (failures.name < mostFailures.name && failures.address < mostFailures.address) return;
-    throw new Problem(
-      'too-many-attempts',
-      `Too many wrong passwords. Wait ${windowMinutes} minutes, or ask set-up for a one-time password.`,
-      [],
-      { 'Retry-After': String(windowMinutes * 60) },
-    );
+    if (failures.address >= mostFailures.address)
+      throw tooMany(`from this address. Wait ${windowMinutes} minutes.`);
+    if (failures.name >= mostFailures.name)
+      throw tooMany(
+        `for this name, by you or by somebody else. Wait ${windowMinutes} minutes, or ask set-up for a one-time ` +
+          'password: with that you can sign in at once.',
+      );
   }
 
   /** Every other session of the account ends. */
@@ -88,3 +90,8 @@ export class SignInService {
     });
   }
 }
+
+const tooMany = (words: string): Problem =>
+  new Problem('too-many-attempts', `Too many wrong passwords ${words}`, [], {
+    'Retry-After': String(windowMinutes * 60),
+  });
