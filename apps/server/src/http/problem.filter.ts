@@ -70,11 +70,13 @@ const isUnstorableText = (error: unknown): boolean =>
 /** Refused or broken connections, and the states in which PostgreSQL starts, stops or recovers. */
 const unreachable = /^(ECONNREFUSED|ECONNRESET|EPIPE|ETIMEDOUT|57P0[123]|08\d{3}|53300)$/;
 
+/** What the driver says with no code of its own. */
+const unreachableWords =
+  /^(Connection terminated|timeout exceeded when trying|Client (has encountered a connection error|was closed) and is not queryable)/;
+
 const isUnreachableDatabase = (error: unknown): boolean => {
   const cause: unknown = error instanceof QueryFailedError ? error.driverError : error;
   if (!(cause instanceof Error)) return false;
   const code = (cause as { code?: string }).code ?? '';
-  return (
-    unreachable.test(code) || /^(Connection terminated|timeout exceeded when trying)/.test(cause.message)
-  );
+  return unreachable.test(code) || unreachableWords.test(cause.message);
 };
