@@ -17,6 +17,7 @@ describe('the environment', () => {
   });
 
   it.each([
+    [{ NODE_ENV: 'prod' }, /^NODE_ENV is none known here: write production/],
     [{ PORT: '80a' }, /^PORT is not a port/],
     [{ PORT: '70000' }, /^PORT is above 65535/],
     [{ DATABASE_URL: 'mysql://x' }, /^DATABASE_URL is not an address/],

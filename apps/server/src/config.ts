@@ -24,7 +24,12 @@ const readableFile = z.string().transform((path, context) => {
 });
 
 const environmentSchema = z.object({
-  NODE_ENV: z.string().default('development'),
+  NODE_ENV: z
+    .enum(
+      ['production', 'development', 'test'],
+      'is none known here: write production, development or test, or leave it out',
+    )
+    .default('development'),
   HOST: z.string().min(1, 'is empty: write an address to listen on, or leave it out').default('127.0.0.1'),
   PORT: portNumber.default(8420),
   DATABASE_URL: urlOf('postgres:', 'postgresql:').optional(),
