@@ -9,12 +9,14 @@ const places = [
 ];
 
 /** The machine's own Chromium; CHROMIUM names another. As root it has no sandbox to use. */
-export const launchChromium = (): Promise<Browser> => {
+export const launchChromium = (): Promise<Browser> => chromium.launch(chromiumOptions());
+
+export const chromiumOptions = () => {
   const executablePath = places.find((path) => path !== undefined && existsSync(path));
   if (executablePath === undefined) {
     throw new Error('No Chromium on this machine: apt-get install chromium, or set CHROMIUM to its path.');
   }
-  return chromium.launch({
+  return {
     executablePath,
     args: [
       ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
@@ -25,5 +27,5 @@ export const launchChromium = (): Promise<Browser> => {
       '--disable-component-update',
       '--disable-sync',
     ],
-  });
+  };
 };

@@ -1,0 +1,370 @@
+import { randomUUID } from 'node:crypto';
+import { gzipSync } from 'node:zlib';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { Client } from '../../apps/server/src/testing/client.js';
+import { expectAccessible } from './testing/expect-accessible.js';
+import { openLoadDesk } from './testing/load-desk.js';
+import { openOffice } from './testing/open-office.js';
+import { openPhone, type Phone } from './testing/phone.js';
+import { openShakyLine, type ShakyLine } from './testing/shaky-line.js';
+import { password } from './testing/start-office.js';
+
+const office = openOffice({ own: true });
+let dispatcher: Client;
+let line: ShakyLine;
+const phones: Phone[] = [];
+
+beforeAll(async () => {
+  dispatcher = await office.api('dispatcher');
+  const manager = await office.api('operations manager');
+  const desk = await openLoadDesk({ manager, dispatcher, dataDir: office.dataDir });
+  for (const id of ['F05', 'F06']) {
+    await desk.act(id, 'approve');
+    await desk.act(id, 'give');
+  }
+  line = await openShakyLine(() => office.url);
+}, 180_000);
+afterEach(async () => {
+  line.mood = 'through';
+  await Promise.all(phones.splice(0).map((phone) => phone.close()));
+});
+afterAll(() => line.close());
+
+const phoneOf = async (
+  name: string,
+  options: { clockOffHours?: number; storage?: 'refused' } = {},
+): Promise<Phone> => {
+  const phone = await openPhone({ url: line.url, ...options });
+  phones.push(phone);
+  await phone.signIn(name);
+  return phone;
+};
+const shot = async ({ page }: Phone, name: string) => {
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/${name}.png` });
+};
+
+describe('the phone', () => {
+  it('comes with under 250 kB, and opens afterwards without a line', async () => {
+    const phone = await openPhone({ url: line.url });
+    phones.push(phone);
+    const sizes: Promise<number>[] = [];
+    phone.page.on('response', (answer) =>
+      sizes.push(
+        answer.body().then(
+          (body) => gzipSync(body).length,
+          () => 0,
+        ),
+      ),
+    );
+    await phone.signIn('pilot');
+    const total = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
+    expect(total).toBeGreaterThan(50_000);
+    expect(total).toBeLessThan(250_000);
+    await phone.offline(true);
+    await phone.restart();
+    await phone.page.getByText(/F06/).first().waitFor();
+    await phone.page.getByText(/Not with base/).waitFor();
+  });
+
+  it('shows the essentials of a leg without scrolling, with every figure of T7', async () => {
+    const phone = await phoneOf('pilot');
+    const { page } = phone;
+    await page.getByRole('link', { name: /F06/ }).click();
+    await page.getByText('Stay: 11 lb too heavy').waitFor();
+    await page.getByText('6,261 lb, take-off limit 6,250 lb dry').waitFor();
+    await page.getByText('Tailwind more than 3 kt', { exact: true }).waitFor();
+    await page.getByText('Decide by 1.1 NM final, at the stream fork', { exact: true }).waitFor();
+    await page.getByText('XGAN strip landing limit', { exact: true }).waitFor();
+    const fuel = (await page.getByText('Fuel', { exact: true }).boundingBox())!;
+    const acts = (await page.getByRole('navigation', { name: 'Actions' }).boundingBox())!;
+    expect(fuel.y + fuel.height).toBeLessThan(acts.y);
+    for (const name of ['Left here', 'Bring back', 'Problem', 'Surface'])
+      expect((await page.getByRole('link', { name }).boundingBox())!.height).toBeGreaterThanOrEqual(48);
+    await expectAccessible(page);
+    await shot(phone, 'phone-leg');
+  });
+});
+
+/** Somebody of a crew, with a password of their own. */
+const crewMember = async (name: string, crew: string): Promise<string> => {
+  const setUp = await office.api('set-up');
+  const person = { name, fullName: `Crew ${name}`, roles: ['pilot'], crew, programmes: [] };
+  const { status, body } = await setUp.make<{ oneTimePassword: string }>(
+    `/api/people/${randomUUID()}`,
+    person,
+  );
+  if (status >= 300) throw new Error(JSON.stringify(body));
+  const client = new Client(office.url);
+  await client.signIn(name, body.oneTimePassword);
+  const changed = await client.put('/api/me/password', { current: body.oneTimePassword, next: password });
+  if (changed.status >= 300) throw new Error(JSON.stringify(changed.body));
+  return name;
+};
+
+interface Drum {
+  readonly drum: {
+    readonly where: { readonly kind: string; readonly place: string };
+    readonly held: unknown;
+  };
+}
+
+interface Reported {
+  readonly kind: string;
+  readonly by: string;
+  readonly writtenAt: string;
+  readonly receivedAt: string;
+  readonly note?: string;
+}
+
+const movementsOf = async (drum: string): Promise<readonly Reported[]> => {
+  const path = `/api/movements?drum=${drum}&limit=100`;
+  const { body } = await dispatcher.get<{ items: { movement: Reported }[] }>(path);
+  return body.items.map(({ movement }) => movement);
+};
+
+/** Left here, all of them; the last one is brought back, its seal broken. */
+const threeLeftOneBack = async (phone: Phone): Promise<void> => {
+  const { page } = phone;
+  await page.getByRole('link', { name: /F06/ }).click();
+  await page.getByRole('link', { name: 'Left here' }).click();
+  await page.getByRole('button', { name: 'All 4, good' }).click();
+  await page.getByRole('button', { name: /drum 0 5 7 8/ }).click();
+  await page.getByText('Bring back', { exact: true }).click();
+  await page.getByText('Seal broken', { exact: true }).click();
+  await page.getByText('0578 goes on hold on this phone at Keep.').waitFor();
+  await shot(phone, 'phone-condition');
+  await page.getByRole('button', { name: 'Next drum' }).click();
+};
+
+describe('offline at the strip (T2)', () => {
+  it('3 left and 1 brought back are kept over reload and restart, counted once with a second phone, written and received', async () => {
+    const phone = await phoneOf('pilot');
+    const second = await phoneOf(await crewMember('second', 'FW1'));
+    await phone.offline(true);
+    await threeLeftOneBack(phone);
+    // What is begun is there after a reload.
+    await phone.page.reload();
+    await expectAccessible(phone.page);
+    await shot(phone, 'phone-left');
+    await phone.page.getByRole('button', { name: /Keep.*3 left at XGAN, 1 brought back/ }).click();
+    await phone.page.getByText('3 left, 1 brought back, by this phone').waitFor();
+    await phone.restart();
+    await phone.page.getByRole('link', { name: '1 waiting' }).click();
+    await phone.page.getByText('Kept on this phone').waitFor();
+    await expectAccessible(phone.page);
+    await shot(phone, 'phone-outbox');
+
+    await second.offline(true);
+    await threeLeftOneBack(second);
+    await second.page.getByRole('button', { name: /^Keep/ }).click();
+    await second.page.getByText('3 left, 1 brought back, by this phone').waitFor();
+    expect(await movementsOf('0572')).not.toContainEqual(expect.objectContaining({ kind: 'left at' }));
+
+    for (const each of [phone, second]) {
+      await each.offline(false);
+      await each.page.getByRole('link', { name: '0 waiting' }).click();
+      await each.page
+        .getByText(/With base \d\d:\d\d/)
+        .last()
+        .waitFor();
+    }
+    for (const number of ['0572', '0574', '0575', '0578']) {
+      const isBack = number === '0578';
+      const { body } = await dispatcher.get<Drum>(`/api/drums/${number}`);
+      expect(body.drum.where).toMatchObject({ kind: 'at', place: isBack ? 'XMER' : 'XGAN' });
+      expect(body.drum.held !== null).toBe(isBack);
+      const reports = (await movementsOf(number)).filter(({ kind }) => /left at|brought home/.test(kind));
+      expect(reports.map(({ kind }) => kind)).toEqual(Array(2).fill(isBack ? 'brought home' : 'left at'));
+      expect(new Set(reports.map(({ by }) => by))).toEqual(new Set(['Demo pilot', 'Crew second']));
+      for (const { writtenAt, receivedAt } of reports)
+        expect(Date.parse(receivedAt)).toBeGreaterThanOrEqual(Date.parse(writtenAt));
+    }
+    const gan = (await dispatcher.get<{ drums: { place: string; number: string }[] }>('/api/scenario')).body
+      .drums;
+    expect(
+      gan.filter(({ place, number }) => place === 'XGAN' && ['0572', '0574', '0575'].includes(number)),
+    ).toHaveLength(3);
+  }, 180_000);
+});
+
+const keepSurface = async ({ page }: Phone, code: string, word: string): Promise<void> => {
+  await page.evaluate((to) => (window.location.hash = `#/surface/${to}`), code);
+  await page.getByRole('heading', { name: `Surface at ${code}, now` }).waitFor();
+  await page
+    .getByText(new RegExp(`^${word}`))
+    .first()
+    .click();
+  await page.getByRole('button', { name: /Keep/ }).click();
+  await page.getByRole('heading', { name: 'What I reported' }).waitFor();
+};
+
+const surfaceIds = async (): Promise<readonly string[]> => {
+  const ids: string[] = [];
+  for (let after: string | null = ''; after !== null; ) {
+    const { body }: { body: { items: { id: string }[]; next: string | null } } = await dispatcher.get(
+      `/api/surface-reports?limit=500${after === '' ? '' : `&after=${after}`}`,
+    );
+    ids.push(...body.items.map(({ id }) => id));
+    after = body.next;
+  }
+  return ids;
+};
+
+describe('a full outbox', () => {
+  it('of 200 reports arrives once each, through a server that answers 500, is down, and loses its answers', async () => {
+    const phone = await phoneOf('pilot');
+    const { page } = phone;
+    const before = await surfaceIds();
+    await phone.offline(true);
+    for (let count = 0; count < 200; count += 1)
+      await keepSurface(phone, 'XGAN', count % 2 === 0 ? 'Dry' : 'Damp');
+    await page.getByRole('link', { name: '200 waiting' }).waitFor();
+    line.mood = 'answers 500';
+    line.writes = 0;
+    await phone.offline(false);
+    await expect.poll(() => line.writes, { timeout: 30_000 }).toBeGreaterThan(0);
+    await page.getByRole('link', { name: '200 waiting' }).waitFor();
+    line.mood = 'answer lost';
+    await page.getByRole('button', { name: 'Try now' }).click();
+    await expect
+      .poll(async () => (await surfaceIds()).length, { timeout: 30_000 })
+      .toBeGreaterThan(before.length);
+    line.mood = 'through';
+    await page.getByRole('link', { name: /^1?[0-9]?[0-9] waiting/ }).waitFor({ timeout: 60_000 });
+    line.mood = 'down';
+    await phone.restart();
+    line.mood = 'through';
+    await phone.page.getByRole('link', { name: '0 waiting' }).waitFor({ timeout: 120_000 });
+    const arrived = (await surfaceIds()).filter((id) => !before.includes(id));
+    expect(arrived).toHaveLength(200);
+    expect(new Set(arrived).size).toBe(200);
+  }, 400_000);
+});
+
+describe('signing out', () => {
+  it('is refused while a report waits; a session that ends loses none, and keeps its author', async () => {
+    const name = await crewMember('third', 'FW1');
+    const phone = await phoneOf(name);
+    await phone.offline(true);
+    await keepSurface(phone, 'XGAN', 'Dry');
+    await phone.page.goto('/phone/#/you');
+    await phone.page.getByRole('button', { name: 'Sign out' }).click();
+    await phone.page.getByText('1 entry is only on this phone. Send or show them first.').waitFor();
+    const same = new Client(office.url);
+    await same.signIn(name, password);
+    const sessions = await same.get<{ items: { id: string; thisOne: boolean }[] }>('/api/me/sessions');
+    for (const { id, thisOne } of sessions.body.items)
+      if (!thisOne) await same.delete(`/api/me/sessions/${id}`);
+    await phone.offline(false);
+    await phone.page.getByText('Base does not know this phone any more.').waitFor();
+    await phone.page.getByRole('link', { name: '1 waiting' }).waitFor();
+    await expectAccessible(phone.page);
+    // Somebody else signs in on the phone.
+    await phone.page.getByLabel('Name').fill('pilot');
+    await phone.page.getByLabel('Password').fill(password);
+    await phone.page.getByRole('button', { name: 'Sign in' }).click();
+    await phone.page.getByRole('link', { name: '0 waiting' }).waitFor();
+    const { body } = await dispatcher.get<{ items: { data?: { by: string }; by?: string }[] }>(
+      '/api/surface-reports?limit=500',
+    );
+    expect(JSON.stringify(body)).toContain('Crew third');
+    await phone.page.getByRole('button', { name: 'Sign out' }).click();
+    await phone.page.getByRole('heading', { name: 'Drumline phone' }).waitFor();
+  }, 120_000);
+});
+
+describe('a phone whose clock is 3 h off', () => {
+  it('says so, and reports by base’s time with its own beside it', async () => {
+    const phone = await phoneOf('pilot', { clockOffHours: 3 });
+    const { page } = phone;
+    await page.getByText("This phone's clock is 3 h 00 fast. Base's time is used.").waitFor();
+    await phone.offline(true);
+    await page.getByRole('link', { name: /F06/ }).click();
+    await page.getByRole('link', { name: 'Left here' }).click();
+    await page.getByRole('button', { name: 'Another drum' }).click();
+    for (const digit of '0436') await page.getByRole('button', { name: digit, exact: true }).click();
+    await page.getByRole('button', { name: 'This drum' }).click();
+    await page.getByText('0436 is not on your load. Keep anyway?').waitFor();
+    await expectAccessible(page);
+    await page.getByRole('button', { name: 'Keep 0436' }).click();
+    await page.getByRole('link', { name: /Somewhere else than XGAN/ }).waitFor();
+    await page.getByRole('button', { name: /^Keep/ }).click();
+    await page.getByText(/left, \d brought back, by this phone/).waitFor();
+    await phone.offline(false);
+    await page.getByRole('link', { name: '0 waiting' }).waitFor();
+    const report = (await movementsOf('0436')).find(({ kind }) => kind === 'left at')!;
+    expect(Math.abs(Date.parse(report.writtenAt) - Date.parse(report.receivedAt))).toBeLessThan(5 * 60_000);
+    expect(report).toMatchObject({ note: expect.stringContaining('off by -180 min') });
+  }, 120_000);
+});
+
+describe('two totals on the phone (T3)', () => {
+  it('8,528 agrees; 8,258 is 270 lb apart, Loaded waits, and nothing says which is right', async () => {
+    const { pilot } = (await dispatcher.get<{ pilot: string }>('/api/flights/F05')).body;
+    const phone = await phoneOf(await crewMember('loader', pilot));
+    const { page } = phone;
+    await page.getByRole('link', { name: /F05/ }).click();
+    await phone.offline(true);
+    await page.getByRole('link', { name: 'Loaded' }).click();
+    expect(await page.getByText('2,378').count()).toBe(0);
+    for (const number of ['0447', '0448', '0449', '0450', '0451', '0452'])
+      await page.getByRole('button', { name: new RegExp(`drum ${[...number].join(' ')}`) }).click();
+    await expectAccessible(page);
+    await shot(phone, 'phone-positions');
+    await page.getByRole('button', { name: /Positions right/ }).click();
+    const type = async (figures: string) => {
+      for (const digit of figures) await page.getByRole('button', { name: digit, exact: true }).click();
+    };
+    await type('2378');
+    await page.getByRole('button', { name: /By the aircraft/ }).click();
+    await type('8258');
+    await shot(phone, 'phone-totals');
+    await page.getByRole('button', { name: 'Compare' }).click();
+    await page.getByRole('heading', { name: '270 lb apart' }).waitFor();
+    await page.getByText('Loaded waits.').waitFor();
+    await page.getByText(/with 5 and 2 changed over/).waitFor();
+    await expectAccessible(page);
+    await shot(phone, 'phone-differs');
+    await page.reload();
+    await page.getByRole('button', { name: 'Type again' }).click();
+    await page.getByRole('button', { name: 'Clear' }).click();
+    await type('8528');
+    await page.getByRole('button', { name: 'Compare' }).click();
+    await page.getByRole('heading', { name: 'They agree' }).waitFor();
+    await page.getByText(/1,078.2 kg is 2,377 lb; the 1 lb apart is rounding/).waitFor();
+    await page.getByRole('button', { name: /Loaded/ }).click();
+    await page.getByRole('link', { name: '1 waiting' }).waitFor();
+    await phone.offline(false);
+    await page.getByRole('link', { name: '0 waiting' }).waitFor();
+    await expect
+      .poll(async () => (await dispatcher.get<{ state: string }>('/api/flights/F05')).body.state)
+      .toBe('loaded');
+  }, 120_000);
+});
+
+describe('a newer version of a load', () => {
+  it('is announced, and stays away until the pilot opens it', async () => {
+    const phone = await phoneOf('pilot');
+    const { page } = phone;
+    await page.getByRole('link', { name: /F06/ }).click();
+    await page
+      .getByText(/version 2/)
+      .first()
+      .waitFor();
+    const { revision } = (await dispatcher.get<{ revision: number }>('/api/flights/F06')).body;
+    const amended = await dispatcher.post(
+      '/api/flights/F06/amend',
+      { stops: [{ place: 'XGAN', drums: 3, numbers: ['0572', '0574', '0575'] }] },
+      { headers: { 'If-Match': `"${revision}"` } },
+    );
+    expect([amended.status, amended.body]).toEqual([200, expect.anything()]);
+    await page.reload();
+    await page
+      .getByText(/has come in|Not yours any more/)
+      .first()
+      .waitFor();
+    expect(await page.getByText('4 drums', { exact: true }).count()).toBe(1);
+    await expectAccessible(page);
+    await shot(phone, 'phone-newer');
+  }, 120_000);
+});
