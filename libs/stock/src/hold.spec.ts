@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { exampleCache, examplePicture, partDrum, sealedDrum } from './example-stock.js';
-import { consequenceOfHold } from './hold.js';
+import { consequenceOfHold, withHold, withoutHold } from './hold.js';
 
 const hold = { reason: 'seal broken', by: 'pilot', at: '2027-06-14T05:00Z' };
 const picture = examplePicture([
@@ -34,4 +34,11 @@ it('a drum that is held already keeps its first hold', () => {
   );
   expect(twice.picture).toEqual(once);
   expect(twice.places[0]).toMatchObject({ usableLitresBefore: 200, usableLitresAfter: 200 });
+});
+
+it('a hold that stands already can be taken back to see what it takes out; another hold stays', () => {
+  const other = { ...hold, reason: 'recall' };
+  const one = withHold(picture, { drums: ['1'] }, other);
+  const both = withHold(one, { batch: 'new' }, hold);
+  expect(withoutHold(both, hold)).toEqual(one);
 });

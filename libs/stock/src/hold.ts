@@ -42,6 +42,18 @@ export function withHold(picture: StockPicture, subject: HoldSubject, hold: Hold
       };
 }
 
+/** Takes one hold back wherever it stands: the stock as it was before that hold was set. */
+export function withoutHold(picture: StockPicture, hold: Hold): StockPicture {
+  const lifted = <Row extends { readonly held?: Hold }>(row: Row): Row => {
+    const { held, ...rest } = row;
+    return held && isSameHold(held, hold) ? (rest as Row) : row;
+  };
+  return { ...picture, batches: picture.batches.map(lifted), drums: picture.drums.map(lifted) };
+}
+
+const isSameHold = (one: Hold, other: Hold): boolean =>
+  one.reason === other.reason && one.by === other.by && one.at === other.at;
+
 /** What follows from a hold, with usable stock read on `day`. Places in the order in which their drums are listed. */
 export function consequenceOfHold(
   picture: StockPicture,

@@ -57,7 +57,8 @@ export class HoldsController {
     @Me() me: Account,
   ) {
     const reported = await this.movements.report(movement, { kind: 'held', ...body }, me);
-    return { ...reported, consequence: await this.holds.effect(body.of) };
+    const hold = { by: body.by ?? me.fullName, reason: body.reason, at: body.happenedAt };
+    return { ...reported, consequence: await this.holds.effect(body.of, hold) };
   }
 
   @Act('hold', 'view')

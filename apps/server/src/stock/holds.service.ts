@@ -6,6 +6,7 @@ import {
   type HeldPlace,
   type Hold,
   type HoldSubject,
+  withoutHold,
 } from '@drumline/stock';
 import type { Litres } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
@@ -60,17 +61,18 @@ export class HoldsService {
     private readonly sessions: SessionsService,
   ) {}
 
-  /** What a hold takes out of use, before or after it is set. */
-  async effect(query: HoldQuery): Promise<HoldEffect> {
+  /** What a hold would take out of use; with `standing`, what that hold has taken out since it was set. */
+  async effect(query: HoldQuery, standing?: Hold): Promise<HoldEffect> {
     const { scenario, stock } = await this.figures.current();
     const isNamed = ({ number, batch }: DrumState) =>
       'batch' in query ? batch === query.batch : number === query.drum;
     const places = [...stock.places.values()].filter(({ drums }) => [...drums.values()].some(isNamed));
     const named = stockOf(places, stock.batches, scenario.batches, scenario.timeZone);
     const subject: HoldSubject = 'batch' in query ? query : { drums: [query.drum] };
-    const hold: Hold = { reason: 'asked what would follow', by: 'drumline', at: scenario.asOf };
+    const hold = standing ?? { reason: 'asked what would follow', by: 'drumline', at: scenario.asOf };
+    const picture = { ...named, asOf: scenario.asOf, countTolerance: scenario.policy.countTolerance };
     const found = consequenceOfHold(
-      { ...named, asOf: scenario.asOf, countTolerance: scenario.policy.countTolerance },
+      withoutHold(picture, hold),
       scenario.caches,
       subject,
       hold,
