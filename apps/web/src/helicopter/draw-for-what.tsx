@@ -30,7 +30,13 @@ export const ForWhat = ({ here, place, draft, setDraft }: DrawStep) => {
         <b>
           {chosen.code} {chosen.name}
         </b>
-        <span className="small soft says">{code === ofTheDay ? 'from today’s task' : 'chosen by you'}</span>
+        <span className="small soft says">
+          {draft.programme === null
+            ? 'from today’s task'
+            : draft.medevac === null
+              ? 'chosen by you'
+              : 'medevac'}
+        </span>
       </div>
       <Press onPress={() => setIsChanging(true)}>Change</Press>
       <Press

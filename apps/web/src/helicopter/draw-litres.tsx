@@ -105,18 +105,19 @@ const judgedOf = ({ draft, rows, view, here }: LitresStep): JudgedDraw =>
 const programmeOf = ({ draft, here, place }: LitresStep): string | null =>
   draft.programme ?? programmeOfTheDay(here, place);
 
-const reportOf = (step: LitresStep, { split }: JudgedDraw): DrawReport | null => {
+const reportOf = (step: LitresStep, { split, fromReserveLitres }: JudgedDraw): DrawReport | null => {
   const { here, person, place, draft, rows } = step;
   const programme = programmeOf(step);
   if (split.draws.length === 0 || programme === null) return null;
   const drawn = rows.filter(({ drum }) => split.draws.some(({ number }) => number === drum.number));
+  const isIntoReserve = draft.isDrawnAllTheSame && draft.medevac === null && fromReserveLitres > 0;
   return {
     place,
     helicopter: here.places.helicopter?.id ?? person.crew ?? person.fullName,
     split,
     programme,
     medevac: draft.medevac === null || draft.medevac.trim() === '' ? null : draft.medevac.trim(),
-    note: [checkedWords(drawn), draft.isDrawnAllTheSame ? 'Into the reserve, and for no medevac.' : '']
+    note: [checkedWords(drawn), isIntoReserve ? 'Into the reserve, and for no medevac.' : '']
       .filter((words) => words !== '')
       .join(' '),
   };
