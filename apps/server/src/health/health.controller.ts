@@ -7,6 +7,7 @@ import { Public } from '../people/access.js';
 import { askSolver } from '../plans/run-solve.js';
 import { LOG } from '../platform.module.js';
 import { Queues } from '../queue/queues.js';
+import { withinSeconds } from '../within-seconds.js';
 
 type Word = 'up' | 'down';
 
@@ -43,11 +44,3 @@ export class HealthController {
     }
   }
 }
-
-const withinSeconds = async (seconds: number, answer: Promise<unknown>): Promise<void> => {
-  let timer: NodeJS.Timeout | undefined;
-  const late = new Promise((_, reject) => {
-    timer = setTimeout(() => reject(new Error(`no answer within ${seconds} s`)), seconds * 1000);
-  });
-  await Promise.race([answer, late]).finally(() => clearTimeout(timer));
-};

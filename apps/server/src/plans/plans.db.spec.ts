@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
 import type { ListedPlan, PlanDifferencesAnswer } from '@drumline/contract';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { rootFolder } from '../config.js';
 import type { Client } from '../testing/client.js';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
@@ -221,6 +221,18 @@ describe('a queue that fails', () => {
     expect(run.state).toBe('solved');
     expect(run.attempt).toBe(2);
   }, 120_000);
+
+  it('and does not answer keeps nobody waiting: the plan is in the database and is solved once it answers', async () => {
+    const queue = server.queues.queue(planQueue);
+    const add = vi.spyOn(queue, 'add').mockReturnValue(new Promise(() => {}));
+    const id = randomUUID();
+    const asked = await manager.put<Shown>(`/api/plans/${id}`, ask);
+    expect([asked.status, asked.body.state]).toEqual([202, 'queued']);
+    add.mockRestore();
+    await server.app.get(PlanQueueService).sweep();
+    expect(await queue.getJob(id)).toBeDefined();
+    await manager.post(`/api/plans/${id}/cancel`, undefined);
+  }, 60_000);
 
   it('leaves a worker that was taken for dead no way to overwrite', async () => {
     const id = randomUUID();

@@ -1,6 +1,9 @@
+import { setTimeout as wait } from 'node:timers/promises';
 import { Redis } from 'ioredis';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { createLog } from '../log.js';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
+import { openQueues } from './queues.js';
 
 let server: TestServer;
 beforeAll(async () => {
@@ -24,6 +27,14 @@ const schemasOfQueues = async (): Promise<number> => {
   return rows.length;
 };
 
+/** Of queues and workers, to the database of the server. */
+const connections = async (): Promise<number> => {
+  const rows: readonly unknown[] = await server.database.query(
+    `select from pg_stat_activity where datname = current_database() and application_name <> 'drumline'`,
+  );
+  return rows.length;
+};
+
 describe('the queue', () => {
   it.runIf(redisUrl !== undefined)(
     'lives in Redis where REDIS_URL is set, and not in the database',
@@ -38,5 +49,21 @@ describe('the queue', () => {
     await server.queues.queue('where-jobs-live').add('job', {}, { jobId: 'the-job' });
     expect(await schemasOfQueues()).toBe(1);
     expect(await server.queues.queue('where-jobs-live').getJobCounts('waiting')).toEqual({ waiting: 1 });
+  });
+
+  it.runIf(redisUrl === undefined)('closed as soon as it is opened leaves the database alone', async () => {
+    const before = await connections();
+    for (const afterMs of [0, 1, 2, 4, 8, 12, 16, 24]) {
+      const queues = await openQueues(
+        { databaseUrl: server.databaseUrl, redisUrl },
+        createLog('error', () => {}),
+      );
+      queues.handle('stopped-early', async () => {});
+      queues.startWorkers();
+      await wait(afterMs);
+      await queues.close();
+    }
+    await wait(500); // whatever was under way has come to its end
+    expect(await connections()).toBe(before);
   });
 });

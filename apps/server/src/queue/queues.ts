@@ -9,6 +9,7 @@ import {
 } from 'bullmq';
 import pg from 'pg';
 import { errorFields, type Log } from '../log.js';
+import { withinSeconds } from '../within-seconds.js';
 
 export type Work = (job: Job) => Promise<void>;
 
@@ -62,10 +63,18 @@ export class Queues {
 
   /** Jobs under way are finished first. */
   async close(): Promise<void> {
+    const queues = [...this.queues.values()];
+    await Promise.all([...this.workers, ...queues].map(opened));
     await Promise.all(this.workers.map((worker) => worker.close()));
-    await Promise.all([...this.queues.values()].map((queue) => queue.close()));
+    await Promise.all(queues.map((queue) => queue.close()));
   }
 }
+
+const openSeconds = 2;
+
+/** One that is closed while it is being opened would leave a connection behind. One that cannot open is not waited for. */
+const opened = (one: Queue | Worker): Promise<unknown> =>
+  withinSeconds(openSeconds, one.waitUntilReady()).catch(() => {});
 
 /** The backend is a setting of the whole process: one process, one kind of queue. */
 export const openQueues = async (
