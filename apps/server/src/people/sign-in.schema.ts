@@ -6,12 +6,16 @@ export const signInSchema = z.strictObject({
     .min(1)
     .max(100)
     .meta({ description: 'Sign-in name', examples: ['dispatch'] }),
-  password: z.string().min(1).max(200),
+  password: z.string().min(1).max(200).meta({ format: 'password' }),
 });
 
 export const newPasswordSchema = z.strictObject({
-  current: z.string().min(1).max(200),
-  next: z.string().min(10).max(200).meta({ description: 'At least 10 letters; any kind of them' }),
+  current: z.string().min(1).max(200).meta({ format: 'password' }),
+  next: z
+    .string()
+    .min(10)
+    .max(200)
+    .meta({ format: 'password', description: 'At least 10 letters; any kind of them' }),
 });
 
 export type SignIn = z.output<typeof signInSchema>;

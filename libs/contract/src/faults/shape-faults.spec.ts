@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { afterSpoiling } from '../tiny-document.js';
+import { printFault } from './fault.js';
+import { shapeFaults } from './shape-faults.js';
 
 /** What is said after one field of the tiny document was given another value. */
 const said = (list: string, field: string, value: unknown) =>
@@ -103,5 +106,40 @@ describe('faults of form say what stands there and what belongs there', () => {
     expect(faults.find((fault) => fault.startsWith('colour'))).toMatch(
       /^colour: this field is not known\. Remove it/,
     );
+  });
+});
+
+describe('the words of a body that cannot be read', () => {
+  const reportSchema = z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('left'), means: z.enum(['radio', 'phone']) }),
+    z.strictObject({ kind: z.literal('drawn'), drum: z.string().min(3).max(4) }),
+  ]);
+  const words = (value: unknown) => shapeFaults(reportSchema, value).map(printFault);
+
+  it.each([
+    [{ kind: 'laft' }, 'kind: "laft" is not a word known here. Use "left", or another of "drawn".'],
+    [{}, 'kind: this field is missing. Add it, one of "left", "drawn".'],
+    [{ kind: 'left' }, 'means: this field is missing. Add it, one of "radio", "phone".'],
+    [3, 'document: 3 is not an object. Give an object with the fields kind, means, drum.'],
+    [{ kind: 'drawn', drum: '04' }, 'drum: "04" is too short. Give at least 3 letters.'],
+    [{ kind: 'drawn', drum: '04311' }, 'drum: "04311" is too long. Give at most 4 letters.'],
+  ])('%j', (value, said) => {
+    expect(words(value)).toEqual([said]);
+  });
+
+  it('an id that is none says what one looks like', () => {
+    expect(shapeFaults(z.uuid(), 'F01').map(printFault)).toEqual([
+      'document: "F01" does not fit: an id is a UUID, like 3f0c2b1e-8d54-4c6a-9b7e-2a1d5e6f7081.',
+    ]);
+  });
+
+  it('a password is never repeated', () => {
+    const schema = z.strictObject({ next: z.string().min(10).meta({ format: 'password' }) });
+    expect(shapeFaults(schema, { next: 'secret' }).map(printFault)).toEqual([
+      'next: this password is too short. Give at least 10 letters.',
+    ]);
+    expect(shapeFaults(schema, { next: 7_777_777 }).map(printFault)).toEqual([
+      'next: this password is not text. Correct it.',
+    ]);
   });
 });

@@ -24,7 +24,9 @@ const readIssue = (issue: Issue, schema: z.ZodType, value: unknown, at: readonly
     );
   const given = valueAt(value, issue.path);
   if (given === undefined) return [missing(path, issue)];
-  return [{ path: printPath(path), ...wordsFor(issue, given) }];
+  const shown = isPassword(schema, issue.path) ? 'this password' : show(given);
+  const fields = fieldsAt(schema, issue.path);
+  return [{ path: printPath(path), ...wordsFor(issue, { given, shown, fields }) }];
 };
 
 /** Of a choice of forms, the issues of the one whose outer form is met: only fields inside it are wrong. */
@@ -47,35 +49,64 @@ const unknownField = (key: string, path: readonly PropertyKey[], known: readonly
 const missing = (path: readonly PropertyKey[], issue: Issue): Fault => ({
   path: printPath(path),
   problem: 'this field is missing.',
-  remedy: `Add it${issue.code === 'invalid_type' ? ` (${kindWords[issue.expected] ?? issue.expected})` : ''}.`,
+  remedy: `Add it${whatBelongs(issue)}.`,
 });
 
-const wordsFor = (issue: Issue, given: unknown): Omit<Fault, 'path'> => {
-  const shown = show(given);
+const whatBelongs = (issue: Issue): string => {
+  if (issue.code === 'invalid_type') return ` (${kindWords[issue.expected] ?? issue.expected})`;
+  const words = wordsKnown(issue);
+  if (words === null) return '';
+  return words.length === 1 ? `: ${chooseFrom(words, null)}` : `, one of ${chooseFrom(words, null)}`;
+};
+
+/** The words of which one belongs there; null: not a matter of words. */
+const wordsKnown = (issue: Issue): readonly unknown[] | null => {
+  if (issue.code === 'invalid_value') return issue.values;
+  // Which of several forms is meant, a word in one of the fields says.
+  return issue.code === 'invalid_union' && 'options' in issue && issue.message.startsWith('Invalid')
+    ? (issue.options as readonly unknown[])
+    : null;
+};
+
+interface Given {
+  readonly given: unknown;
+  readonly shown: string;
+  /** The fields that are known there. */
+  readonly fields: readonly string[];
+}
+
+const wordsFor = (issue: Issue, { given, shown, fields }: Given): Omit<Fault, 'path'> => {
   if (issue.code === 'invalid_type')
     return {
       problem: `${shown} is not ${kindWords[issue.expected] ?? issue.expected}.`,
-      remedy:
-        typeof given === 'string' && issue.expected === 'number'
-          ? 'Write the figure without quotes or unit.'
-          : 'Correct it.',
+      remedy: remedyOfKind(issue.expected, given, fields),
     };
-  if (issue.code === 'invalid_value')
-    return {
-      problem: `${shown} is not a word known here.`,
-      remedy: `Use ${chooseFrom(issue.values, given)}.`,
-    };
+  const words = wordsKnown(issue);
+  if (words !== null)
+    return { problem: `${shown} is not a word known here.`, remedy: `Use ${chooseFrom(words, given)}.` };
   if (issue.code === 'too_small')
     return {
       problem: `${shown} is too ${sizeWord(issue.origin, 'small')}.`,
-      remedy: `Give ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}${ofWhat(issue.origin)}.`,
+      remedy: `Give ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}${ofWhat(issue.origin, issue.minimum)}.`,
     };
   if (issue.code === 'too_big')
     return {
       problem: `${shown} is too ${sizeWord(issue.origin, 'large')}.`,
-      remedy: `Give at most ${issue.maximum}${ofWhat(issue.origin)}.`,
+      remedy: `Give at most ${issue.maximum}${ofWhat(issue.origin, issue.maximum)}.`,
+    };
+  if (issue.code === 'invalid_format' && issue.format === 'uuid')
+    return {
+      problem: `${shown} does not fit:`,
+      remedy: 'an id is a UUID, like 3f0c2b1e-8d54-4c6a-9b7e-2a1d5e6f7081.',
     };
   return { problem: `${shown} does not fit:`, remedy: `${issue.message}.` };
+};
+
+const remedyOfKind = (expected: string, given: unknown, fields: readonly string[]): string => {
+  if (typeof given === 'string' && expected === 'number') return 'Write the figure without quotes or unit.';
+  if (expected === 'object' && fields.length > 0)
+    return `Give an object with the fields ${fields.join(', ')}.`;
+  return 'Correct it.';
 };
 
 const kindWords: Readonly<Record<string, string>> = {
@@ -91,8 +122,11 @@ const kindWords: Readonly<Record<string, string>> = {
 const sizeWord = (origin: string, word: 'small' | 'large'): string =>
   origin === 'array' || origin === 'string' ? (word === 'small' ? 'short' : 'long') : word;
 
-const ofWhat = (origin: string): string =>
-  origin === 'array' ? ' of them' : origin === 'string' ? ' letter' : '';
+const ofWhat = (origin: string, count: number | bigint): string => {
+  if (origin === 'array') return ' of them';
+  if (origin !== 'string') return '';
+  return count === 1 ? ' letter' : ' letters';
+};
 
 const chooseFrom = (values: readonly unknown[], given: unknown): string => {
   const words = values.map((value) => JSON.stringify(value));
@@ -126,6 +160,14 @@ const fieldsAt = (schema: z.ZodType, path: readonly PropertyKey[]): readonly str
   }
   if (inner instanceof z.ZodArray && key !== undefined) return fieldsAt(inner.element as z.ZodType, rest);
   return [];
+};
+
+/** A field that its schema notes as a password is never repeated. */
+const isPassword = (schema: z.ZodType, [key, ...rest]: readonly PropertyKey[]): boolean => {
+  if (key === undefined) return schema.meta()?.format === 'password';
+  const inner = plain(schema);
+  const field: unknown = inner instanceof z.ZodObject ? inner.shape[String(key)] : undefined;
+  return field instanceof z.ZodType && isPassword(field, rest);
 };
 
 const plain = (schema: z.ZodType): z.ZodType =>
