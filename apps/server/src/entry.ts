@@ -18,6 +18,8 @@ export const runEntry = async (
   main: (running: Running) => Promise<void>,
   { once = false }: Frame = {},
 ): Promise<void> => {
+  // Whoever read the log has gone (`| head`): the program and its database go on, and stop in order.
+  for (const stream of [process.stdout, process.stderr]) stream.on('error', () => {});
   const closers: (() => Promise<unknown>)[] = [];
   let stopping: Promise<void> | undefined;
   let starting: Promise<unknown> = Promise.resolve();

@@ -114,7 +114,6 @@ const runServer = async (run: Run): Promise<HeldServer> => {
 const tryServer = async (run: Run): Promise<HeldServer> => {
   const { directory, log } = run;
   const left = await findRunningServer(directory.cluster);
-  if (left !== null) log.info('A database left running is taken over.', { pid: left.pid });
   const pid = left?.pid ?? (await spawnServer(run.binaries, directory, run.account, run.port, run.fsync));
   const server = { pid, port: left?.port ?? run.port };
   const owner = await connectWhenReady(server, directory, log);
@@ -126,6 +125,7 @@ const tryServer = async (run: Run): Promise<HeldServer> => {
         'Stop that one first, or set DATA_DIR to another folder.',
     );
   }
+  if (left !== null) log.info('A database left running is taken over.', { pid: left.pid });
   return { server, owner };
 };
 
