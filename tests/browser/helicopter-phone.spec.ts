@@ -29,7 +29,7 @@ beforeAll(async () => {
   await phone.signIn('helicopter-crew');
   await page.getByRole('link', { name: /P1 ridge survey/ }).waitFor();
 }, 90_000);
-afterAll(() => phone.close());
+afterAll(() => phone?.close());
 
 const projectionAt = async (place: string): Promise<ProjectionAnswer> =>
   (await manager.get<ProjectionAnswer>(`/api/projections/${place}`)).body;

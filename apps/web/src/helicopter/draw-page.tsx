@@ -27,7 +27,9 @@ export const DrawPage = ({ drum: number, ...at }: AtPlace & { readonly drum: str
     draftFor(first, number),
   );
   // biome-ignore lint/correctness/useExhaustiveDependencies: another step begins at its top
-  useEffect(() => window.scrollTo(0, 0), [draft.checking, draft.isRejecting]);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+  }, [draft.checking, draft.isRejecting]);
   const keeping = useKeeping(person);
   const step = { ...at, draft, setDraft, keeping };
   const [checking] = draft.checking === null ? [] : rowsOf(view, [draft.checking]);

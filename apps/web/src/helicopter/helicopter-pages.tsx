@@ -16,7 +16,9 @@ export const HelicopterPages = ({ person }: { readonly person: Person }) => {
   useEffect(() => readsOf([placesPath]), []);
   const [path] = useLocation();
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page begins at its top
-  useEffect(() => window.scrollTo(0, 0), [path]);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+  }, [path]);
   const here = usePlaces();
   if (here === undefined) return null; // for as long as the phone needs to read its own notes
   if (here === null) return <NeverTold person={person} />;
