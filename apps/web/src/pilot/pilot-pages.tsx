@@ -18,7 +18,7 @@ export const PilotPages = ({ person }: { readonly person: Person }) => {
   const [at] = useLocation();
   // In a block: newer browsers give a promise back, which is no way to undo an effect.
   useEffect(() => {
-    window.scrollTo(0, 0);
+    if (at !== '') window.scrollTo(0, 0);
   }, [at]);
   return (
     <Switch>
