@@ -79,7 +79,7 @@ it('a count that differs from the book is to be decided, with its figures', asyn
 
 it('a handover is signed item by item, and only then taken over', async () => {
   const outgoing = await office.signIn('dispatcher');
-  await column(outgoing, 'Decide now').getByRole('button', { name: 'Open flight' }).waitFor();
+  await column(outgoing, 'Decide now').getByRole('button', { name: /^Open/ }).waitFor();
   await outgoing.keyboard.press('h');
   const list = outgoing.getByRole('dialog', { name: 'Handover' });
   await list.getByLabel('What else the next person must hear').fill('Generator at XISK is being mended.');
@@ -88,7 +88,7 @@ it('a handover is signed item by item, and only then taken over', async () => {
   await list.getByText(/The incoming person signs each item/).waitFor();
 
   const incoming = await office.signIn('operations manager');
-  await column(incoming, 'Decide now').getByRole('button', { name: 'Open flight' }).waitFor();
+  await column(incoming, 'Decide now').getByRole('button', { name: /^Open/ }).waitFor();
   await incoming.keyboard.press('h');
   const theirs = incoming.getByRole('dialog', { name: 'Handover' });
   await theirs.getByText('Generator at XISK is being mended.').waitFor();
@@ -113,7 +113,7 @@ it('a medevac call: where fuel can be drawn now, the reserve told apart', async 
 
 it('on a phone the lists stand one below the other, and nothing is cut off', async () => {
   const page = await office.signIn('dispatcher', { width: 400, height: 800 });
-  await column(page, 'Decide now').getByRole('button', { name: 'Open flight' }).waitFor();
+  await column(page, 'Decide now').getByRole('button', { name: /^Open/ }).waitFor();
   await expectAccessible(page);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(400);
 });

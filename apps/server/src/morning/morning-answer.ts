@@ -12,6 +12,9 @@ export interface MorningAnswer {
   /** When the last handover was signed for in full; null: none was. */
   readonly handedOverAt: IsoInstant | null;
   readonly flights: readonly DecideFlight[];
+  /** Flights of any state that stand from today on; 0: no plan stands. */
+  readonly flightsStanding: number;
+  readonly belowCritical: readonly CacheBelowCritical[];
   readonly cases: readonly DecideCase[];
   readonly proposals: readonly DecideProposal[];
   readonly raised: readonly { readonly id: string; readonly what: string; readonly whatNext: string }[];
@@ -51,6 +54,16 @@ export interface DecideFlight {
   readonly drums: number;
   readonly ifDeclined: string;
   readonly protects: FlightReason['protects'];
+}
+
+/** A cache that falls below critical in the offered days, whatever is approved and offered. */
+export interface CacheBelowCritical {
+  readonly place: string;
+  /** The first day that ends below critical; null: it is below now. */
+  readonly date: IsoDate | null;
+  /** Usable at the end of that day. */
+  readonly litres: number;
+  readonly criticalLitres: number;
 }
 
 export interface DecideCase {

@@ -12,6 +12,7 @@ import { ProposalsService } from '../proposals/proposals.service.js';
 import { CasePagesService } from '../stock/case-pages.service.js';
 import { RaisedService } from '../stock/raised.service.js';
 import { ClockService } from '../territory/clock.service.js';
+import { cachesBelowCritical } from './caches-below-critical.js';
 import { ChangedSinceService } from './changed-since.service.js';
 import { crewsNotHeard } from './crews-not-heard.js';
 import { decideBy, packTime } from './decide-by.js';
@@ -59,6 +60,8 @@ export class MorningService {
       since: from,
       handedOverAt: await this.handovers.lastClosedAt(),
       flights: toDecide(board),
+      flightsStanding: scenario.flights.length,
+      belowCritical: cachesBelowCritical(projections, scenario.offeredDays),
       cases: (await this.cases.open()).map(decideCase),
       proposals: (await this.proposals.listOpen()).map(decideProposal(me)),
       raised: (await this.raised.list({ limit: 20, state: 'open' })).items.map(({ id, what, whatNext }) => ({

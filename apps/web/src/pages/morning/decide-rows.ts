@@ -22,24 +22,68 @@ export interface DecideRow {
 
 type Flight = Morning['flights'][number];
 
-/** Flights by their latest time, those of days after tomorrow as one line a day; then what has no time: cases, proposals, raised. */
+/** By the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen. */
 export const decideRows = (morning: Morning, calendar: Calendar): readonly DecideRow[] => {
   const soon = morning.flights.filter((flight) => isSoon(flight, morning));
   const later = morning.flights.filter((flight) => !isSoon(flight, morning));
   const days = [...new Set(later.map(({ date }) => date))];
-  return [
-    ...soon.map((flight) => flightRow(flight, calendar)),
-    ...morning.cases.map((each) => caseRow(each, calendar)),
-    ...morning.proposals.map((each) => proposalRow(each, calendar)),
-    ...morning.raised.map(raisedRow),
-    ...days.map((day) =>
-      dayRow(
-        later.filter(({ date }) => date === day),
-        calendar,
-      ),
-    ),
+  const due: readonly (readonly [at: string, row: DecideRow])[] = [
+    ...noPlanRows(morning, calendar),
+    ...soon.map((flight) => [flight.by, flightRow(flight, calendar)] as const),
+    ...morning.cases.map((each) => [each.at, caseRow(each, calendar)] as const),
+    ...morning.proposals.map((each) => [each.proposedAt, proposalRow(each, calendar)] as const),
+    ...criticalRows(morning, calendar),
+    ...days.map((day) => {
+      const ofDay = later.filter(({ date }) => date === day);
+      return [ofDay[0]!.by, dayRow(ofDay, calendar)] as const;
+    }),
   ];
+  const inOrder = due.toSorted(([one], [other]) => Date.parse(one) - Date.parse(other));
+  return [...inOrder.map(([, row]) => row), ...morning.raised.map(raisedRow)];
 };
+
+/** Nothing stands from today on: the next step, and what falls meanwhile. */
+const noPlanRows = ({ flightsStanding, belowCritical, asOf }: Morning, calendar: Calendar) => {
+  if (flightsStanding > 0) return [];
+  const falls = belowCritical.map(({ place, date }) => `${place} ${dayOf(date, calendar)}`).join(', ');
+  const row: DecideRow = {
+    key: 'no plan',
+    time: 'now',
+    head: 'No plan stands',
+    state: '',
+    needsDecision: false,
+    words: falls === '' ? 'No flight is offered or approved.' : `Below critical without flights: ${falls}.`,
+    act: { kind: 'open', label: 'Plan the week', path: '/week' },
+    canReplan: false,
+  };
+  return [[asOf, row]] as const;
+};
+
+/** A line a cache that no approved or offered flight keeps above critical. */
+const criticalRows = ({ flightsStanding, belowCritical, asOf }: Morning, calendar: Calendar) =>
+  flightsStanding === 0
+    ? []
+    : belowCritical.map((cache) => {
+        const { place, date, litres, criticalLitres } = cache;
+        const row: DecideRow = {
+          key: `critical ${place}`,
+          time: dayOf(date, calendar),
+          head: `${place} below critical`,
+          state: '',
+          needsDecision: false,
+          words: `${usableWords(litres)}, critical ${figure(criticalLitres)} L, with every approved and offered flight. Re-plan, or let less be drawn.`,
+          act: { kind: 'open', label: 'Open cache', path: `/caches/${place}` },
+          canReplan: true,
+        };
+        return [date ?? asOf, row] as const;
+      });
+
+const dayOf = (date: string | null, calendar: Calendar): string =>
+  date === null ? 'now' : calendar.day(date);
+
+/** No cache holds less than nothing. */
+const usableWords = (litres: number): string =>
+  litres < 0 ? `Run out, ${figure(-litres)} L short` : `${figure(litres)} L usable`;
 
 /** Marked, or to be decided within a day. */
 const isSoon = ({ needsDecision, by }: Flight, { asOf }: Morning): boolean =>

@@ -17,6 +17,13 @@ const flight = z.object({
   ifDeclined: z.string(),
 });
 
+const belowCritical = z.object({
+  place: z.string(),
+  date: z.string().nullable(),
+  litres: z.number(),
+  criticalLitres: z.number(),
+});
+
 const openCase = z.object({
   count: z.string(),
   place: z.string(),
@@ -102,6 +109,8 @@ export const morningSchema = z.object({
   since: z.string(),
   handedOverAt: z.string().nullable(),
   flights: z.array(flight),
+  flightsStanding: z.number(),
+  belowCritical: z.array(belowCritical),
   cases: z.array(openCase),
   proposals: z.array(proposal),
   raised: z.array(z.object({ id: z.string(), what: z.string(), whatNext: z.string() })),

@@ -12,6 +12,8 @@ const bare: Morning = {
   since: '2027-06-14T17:00:00Z',
   handedOverAt: null,
   flights: [],
+  flightsStanding: 1,
+  belowCritical: [],
   cases: [],
   proposals: [],
   raised: [],
@@ -51,8 +53,8 @@ describe('decide now', () => {
     const rows = decideRows({ ...bare, flights }, calendar);
     expect(rows.map(({ time, head, needsDecision }) => [time, head, needsDecision])).toEqual([
       ['07:30', 'F05, B1 XALD-XLOR', true],
-      ['Fri 17:00', 'F11, B1 XALD-XLOR, Sat 19', true],
       ['Thu 17:00', '2 flights to approve for Fri 18', false],
+      ['Fri 17:00', 'F11, B1 XALD-XLOR, Sat 19', true],
     ]);
     expect(rows[0]!.words).toBe(
       'XLOR is soft. If declined: XLOR falls below minimum today. And one cache more.',
@@ -76,6 +78,54 @@ describe('decide now', () => {
     const [row] = decideRows({ ...bare, cases }, calendar);
     expect(row!.state).toBe('250 L short, 48 L allowed');
     expect(row!.words).toContain('The plan uses 2,150 L.');
+  });
+});
+
+describe('decide now, where fuel runs short', () => {
+  const below = [
+    { place: 'XKNA', date: null, litres: 180, criticalLitres: 200 },
+    { place: 'XLOR', date: '2027-06-16', litres: -1515, criticalLitres: 200 },
+  ];
+
+  it('a cache that no offered flight keeps above critical is a line of its own, by its day', () => {
+    const flights = [flight('F05', '2027-06-16', '2027-06-15T17:00:00Z')];
+    const rows = decideRows({ ...bare, flights, belowCritical: below }, calendar);
+    expect(rows.map(({ time, head }) => [time, head])).toEqual([
+      ['now', 'XKNA below critical'],
+      ['17:00', 'F05, B1 XALD-XLOR, Wed 16'],
+      ['Wed 16', 'XLOR below critical'],
+    ]);
+    expect(rows[0]!.words).toContain('180 L usable, critical 200 L');
+    expect(rows[2]!.words).toContain('Run out, 1,515 L short');
+    expect(rows[2]!.act).toEqual({ kind: 'open', label: 'Open cache', path: '/caches/XLOR' });
+  });
+
+  it('where no plan stands the next step is to plan the week, with what falls', () => {
+    const rows = decideRows({ ...bare, flightsStanding: 0, belowCritical: below }, calendar);
+    expect(rows).toHaveLength(1);
+    expect(rows[0]).toMatchObject({
+      head: 'No plan stands',
+      words: 'Below critical without flights: XKNA now, XLOR Wed 16.',
+      act: { label: 'Plan the week', path: '/week' },
+    });
+  });
+
+  it('a count of this morning waits before a flight that is due tonight', () => {
+    const flights = [flight('F05', '2027-06-16', '2027-06-15T17:00:00Z')];
+    const count = {
+      count: 'c',
+      place: 'XCIN',
+      at: '2027-06-15T06:04:00Z',
+      countedBy: ['RW2'],
+      countedLitres: 2150,
+      bookLitres: 2400,
+      toleranceLitres: 48,
+      proposed: 0,
+    };
+    expect(decideRows({ ...bare, flights, cases: [count] }, calendar).map(({ time }) => time)).toEqual([
+      '06:04',
+      '17:00',
+    ]);
   });
 });
 
