@@ -164,7 +164,7 @@ it('a dip of 2,150 L at CIN opens a difference case, the projection goes over to
       { timeout: 10_000 },
     )
     .toBe(0);
-  await expect.poll(() => said(figureOf(second, 'Usable')), { timeout: 10_000 }).toBe('2,400 L');
+  await expect.poll(() => said(figureOf(second, 'Usable')), { timeout: 10_000 }).toBe('2,150 L');
 });
 
 it('the closed case stays to be read, with both names', async () => {

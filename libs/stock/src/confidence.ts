@@ -6,7 +6,7 @@ export interface Evidence {
   /** Age of the last count; null: never counted. */
   readonly countAgeHours: number | null;
   readonly seenFrom: 'ground' | 'air';
-  /** Count and book differ beyond the tolerance, and nobody has settled it. */
+  /** Count and book differ beyond the tolerance, and no entry explains it. */
   readonly isDisputed: boolean;
   /** Phones of the field that have not been heard from for `silentHours`. */
   readonly silentPhones: number;
@@ -36,7 +36,7 @@ export function stockConfidence({
 }: Evidence): JudgedConfidence {
   if (countAgeHours === null) return { confidence: 'low', why: ['It was never counted.'] };
   const reasons: readonly (readonly [steps: number, why: string, is: boolean])[] = [
-    [2, 'Count and book differ, and nobody has settled it.', isDisputed],
+    [2, 'Count and book differ, and no entry explains it.', isDisputed],
     [2, 'The last count is more than 14 days old.', countAgeHours > oldHours],
     [1, 'The last count is more than 7 days old.', countAgeHours > freshHours && countAgeHours <= oldHours],
     [1, 'The last count was made from the air.', seenFrom === 'air'],

@@ -213,7 +213,7 @@ describe('a count', () => {
     await report(counted('XCIN', 2150));
     const cin = await cacheAt('XCIN');
     expect(cin.stock).toMatchObject({ bookLitres: 2400, usableLitres: 2150, confidence: 'low' });
-    expect(cin.stock.why).toContain('Count and book differ, and nobody has settled it.');
+    expect(cin.stock.why).toContain('Count and book differ, and no entry explains it.');
     expect(cin.projections.noDeliveries.usableLitres[0]).toBe(2150);
   });
 });

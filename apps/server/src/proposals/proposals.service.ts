@@ -41,15 +41,17 @@ export class ProposalsService {
     this.carriers.set(name, carryOut);
   }
 
-  /** Proposing counts as the proposer's agreement. The same proposal again is the one that is open. */
-  propose(proposal: NewProposal, by: Account): Promise<ShownProposal> {
+  /**
+   * Proposing counts as the proposer's agreement. The same proposal again is the one that is open; from a second person
+   * who may agree, it is their agreement to it.
+   */
+  async propose(proposal: NewProposal, by: Account): Promise<ShownProposal> {
+    const open = await this.openOn(this.database.manager, proposal);
+    const ofAnother = open.find((each) => each.proposedBy !== by.id && isSame(each, proposal));
+    if (ofAnother !== undefined && mayBeOneOfTwo(by, proposal.act)) return this.agree(ofAnother.id, by);
     return this.database.transaction(async (transaction) => {
-      const open = await transaction.findBy(proposalTable, {
-        state: 'open',
-        subject: proposal.subject,
-        proposedBy: by.id,
-      });
-      const same = open.find(({ payload }) => isDeepStrictEqual(payload, proposal.payload));
+      const stillOpen = await this.openOn(transaction, proposal);
+      const same = stillOpen.find((each) => each.proposedBy === by.id && isSame(each, proposal));
       if (same !== undefined) return this.shown(transaction, same);
       const [inserted] = (
         await transaction.insert(proposalTable, {
@@ -63,6 +65,25 @@ export class ProposalsService {
       await this.audit.record(transaction, by, 'proposed', written.subject, { proposal: written.id });
       return this.shown(transaction, written);
     });
+  }
+
+  /** In the transaction that settles a thing: whatever else was proposed on it falls away. */
+  async dropOthers(
+    transaction: EntityManager,
+    on: Pick<Proposal, 'carriedOutBy' | 'subject'>,
+    isOnIt: (payload: Proposal['payload']) => boolean,
+  ): Promise<void> {
+    const open = await this.openOn(transaction, on);
+    const ids = open.filter(({ payload }) => isOnIt(payload)).map(({ id }) => id);
+    if (ids.length > 0)
+      await transaction.update(proposalTable, ids, { state: 'withdrawn', settledAt: new Date() });
+  }
+
+  private openOn(
+    manager: EntityManager,
+    { carriedOutBy, subject }: Pick<Proposal, 'carriedOutBy' | 'subject'>,
+  ): Promise<Proposal[]> {
+    return manager.findBy(proposalTable, { state: 'open', carriedOutBy, subject });
   }
 
   async listOpen(): Promise<readonly ShownProposal[]> {
@@ -148,6 +169,9 @@ const found = async (transaction: EntityManager, id: string, lock?: 'locked'): P
   if (proposal !== null) return proposal;
   throw new Problem('not-found', `There is no proposal ${id}. List the open ones at /api/proposals.`);
 };
+
+const isSame = (open: Proposal, { payload }: NewProposal): boolean =>
+  isDeepStrictEqual(open.payload, payload);
 
 const refuseNonSecond = (by: Account, act: PermittedAct): void => {
   if (!mayBeOneOfTwo(by, act)) refuseUnlessMay(by, act, { to: 'decide' });

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ShownProposal } from '../proposals/proposals.service.js';
-import { createTestServer, type TestServer } from '../testing/create-test-server.js';
+import { createTestServer, type TestServer, testPassword } from '../testing/create-test-server.js';
 import type { OpenCase } from './cases.service.js';
 import type { PlaceFigures } from './place-figures.js';
 import { counted, drawn } from './testing/movement-bodies.js';
@@ -77,15 +77,36 @@ describe('a dip against the book', () => {
     expect((await cases()).map(({ count }) => count)).toContain(dip);
   });
 
-  it('is closed by two others: the book stands again', async () => {
+  it('is closed as a spill by two others: what was not found stays off usable stock', async () => {
     const second = await signInNew(server, 'second-manager', 'operations manager');
     const quality = await server.as('fuel quality');
     const closing = { cause: 'spill', words: 'bung of 0552 found open' };
-    const { body } = await quality.put<ShownProposal>(`/api/cases/${dip}/closing`, closing);
-    const { status } = await second.put(`/api/proposals/${body.id}/agreement`, {});
-    expect(status).toBe(200);
+    const first = await quality.put<ShownProposal>(`/api/cases/${dip}/closing`, closing);
+    const other = { cause: 'recount', words: 'counted again' };
+    const waiting = await quality.put<ShownProposal>(`/api/cases/${dip}/closing`, other);
+    const { body } = await second.put<ShownProposal>(`/api/cases/${dip}/closing`, closing);
+    expect(body).toMatchObject({ id: first.body.id, state: 'in force' });
     expect((await cases()).map(({ count }) => count)).not.toContain(dip);
-    expect((await stockAt('XCIN')).usableLitres).toBe(2400);
+    expect(await stockAt('XCIN')).toMatchObject({ bookLitres: 2400, usableLitres: 2150 });
+    const left = await second.get<ShownProposal>(`/api/proposals/${waiting.body.id}`);
+    expect(left.body.state).toBe('withdrawn');
+  });
+
+  it('closed because counting again showed the count wrong: the book stands again', async () => {
+    const manager = await server.as('operations manager');
+    const wrong = randomUUID();
+    await manager.put(`/api/movements/${wrong}`, counted('XBIR', 1000));
+    expect((await stockAt('XBIR')).usableLitres).toBe(1000);
+    const closing = { cause: 'recount', words: 'two rows were missed' };
+    const quality = await server.as('fuel quality');
+    await quality.put(`/api/cases/${wrong}/closing`, closing);
+    const second = server.stranger();
+    await second.signIn('second-manager', testPassword);
+    expect((await second.put(`/api/cases/${wrong}/closing`, closing)).body).toMatchObject({
+      state: 'in force',
+    });
+    const { bookLitres, usableLitres } = await stockAt('XBIR');
+    expect(usableLitres).toBe(bookLitres);
   });
 
   it('a late report that explains the difference takes the case away', async () => {

@@ -84,7 +84,7 @@ export class CasesService implements OnModuleInit {
       {
         carriedOutBy: 'difference case',
         act,
-        subject: `difference case ${open.place}`,
+        subject: subjectOf(open),
         payload: { count, ...request },
       },
       me,
@@ -111,8 +111,14 @@ export class CasesService implements OnModuleInit {
       open.place,
       JSON.stringify(answer.closing),
     ]);
+    // The one that is being carried out is put in force after this.
+    await this.proposals.dropOthers(
+      transaction,
+      { carriedOutBy: 'difference case', subject: subjectOf(open) },
+      (payload) => payload.count === count,
+    );
     await transaction.query('update place_balances set version = version + 1 where place = $1', [open.place]);
-    await this.audit.record(transaction, by, 'closed', `difference case ${open.place}`, { count, cause });
+    await this.audit.record(transaction, by, 'closed', subjectOf(open), { count, cause });
   }
 
   private async openOf(count: string): Promise<OpenCase> {
@@ -166,14 +172,16 @@ export class CasesService implements OnModuleInit {
   }
 }
 
+const subjectOf = ({ place }: { readonly place: string }): string => `difference case ${place}`;
+
 interface Payload extends CaseClosingRequest {
   readonly count: string;
 }
 
 const isBeyond = (
-  { counted, bookMillilitres, isClosed }: StandingCount,
+  { counted, bookMillilitres, closedAs }: StandingCount,
   tolerance: Parameters<typeof toleranceOfCount>[2],
 ): boolean => {
   const litres = toleranceOfCount(litresOf(bookMillilitres), counted.openDrums, tolerance);
-  return !isClosed && Math.abs(counted.millilitres - bookMillilitres) > litres * 1000;
+  return closedAs === null && Math.abs(counted.millilitres - bookMillilitres) > litres * 1000;
 };

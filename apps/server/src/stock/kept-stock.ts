@@ -1,4 +1,4 @@
-import type { BatchState, Counted, DrumState, PlaceBalance } from '@drumline/stock';
+import type { BatchState, Counted, DifferenceCause, DrumState, PlaceBalance } from '@drumline/stock';
 import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
@@ -18,8 +18,8 @@ export interface StandingCount {
   readonly counted: Counted;
   /** The book at the moment of the count, with everything known now. */
   readonly bookMillilitres: PlaceBalance['bookMillilitres'];
-  /** Its difference case was closed: the book stands. */
-  readonly isClosed: boolean;
+  /** As what its difference case was closed; null: it has none, or an open one. */
+  readonly closedAs: DifferenceCause | null;
 }
 
 /** The stock of every place at one moment. */
@@ -149,7 +149,7 @@ const versionsSql = prepared(`
     (select coalesce(sum(version), 0)::float8 from place_balances) as places`);
 
 const lastCounts = `
-  select place, data as counted, exists (select from case_closings where count = counts.id) as "isClosed",
+  select place, data as counted, (select data ->> 'cause' from case_closings where count = counts.id) as "closedAs",
     (select coalesce(sum(millilitres), 0)::float8 from drum_steps
      where drum_steps.place = counts.place and from_at <= counts.happened_at
        and (until_at is null or until_at > counts.happened_at)) as "bookMillilitres"

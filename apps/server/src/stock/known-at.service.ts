@@ -1,6 +1,7 @@
 import { leftToDraw } from '@drumline/planning';
 import {
   asKnownAt,
+  bookStandsAfter,
   type CaseClosing,
   drawnOn,
   litresOf,
@@ -41,7 +42,7 @@ export class KnownAtService {
       asOf: at,
       drums: toDrums(state, territory.timeZone),
       batches: toBatches(state, territory.batches),
-      counts: toCounts(state, await this.closedBy(at)),
+      counts: toCounts(state, await this.wrongCounts(at)),
     };
     const places = [
       ...new Set([...scenario.caches.map(({ place }) => place), ...state.balances.keys()]),
@@ -58,12 +59,14 @@ export class KnownAtService {
     );
   }
 
-  private async closedBy(at: IsoInstant): Promise<ReadonlySet<string>> {
+  private async wrongCounts(at: IsoInstant): Promise<ReadonlySet<string>> {
     const rows: readonly { readonly data: CaseClosing }[] = await this.database.query(
       'select data from case_closings',
     );
     return new Set(
-      rows.filter(({ data }) => Date.parse(data.at) <= Date.parse(at)).map(({ data }) => data.count),
+      rows
+        .filter(({ data }) => Date.parse(data.at) <= Date.parse(at) && bookStandsAfter(data.cause))
+        .map(({ data }) => data.count),
     );
   }
 }

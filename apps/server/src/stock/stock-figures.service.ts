@@ -7,7 +7,7 @@ import { TerritoryService } from '../territory/territory.service.js';
 import { DrawnService } from './drawn.service.js';
 import { KeptStock, lastCountAt, type PlaceStock, type StockNow } from './kept-stock.js';
 import { bare, type PlaceFigures, placeFigures, type StandingAt } from './place-figures.js';
-import { stockOf } from './stock-of.js';
+import { isInForce, stockOf } from './stock-of.js';
 
 /** The figures of every place, and what they were made from. */
 export interface FiguresNow {
@@ -166,6 +166,6 @@ const standingAt = (place: string, there: PlaceStock | undefined, at: IsoInstant
   const last = lastCountAt(there, at);
   return {
     balance: there?.balance ?? bare(place),
-    countedLitres: last && !last.isClosed ? litresOf(last.counted.millilitres) : null,
+    countedLitres: last && isInForce(last) ? litresOf(last.counted.millilitres) : null,
   };
 };

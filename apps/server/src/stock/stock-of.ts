@@ -1,6 +1,17 @@
-import { type Batch, type BatchState, carriedCount, toBatches, toDrums } from '@drumline/stock';
-import type { PlaceStock } from './kept-stock.js';
+import {
+  type Batch,
+  type BatchState,
+  bookStandsAfter,
+  carriedCount,
+  toBatches,
+  toDrums,
+} from '@drumline/stock';
+import type { PlaceStock, StandingCount } from './kept-stock.js';
 import type { CurrentStock } from './stock.service.js';
+
+/** A count that its case has shown to be wrong says nothing of the stock. */
+export const isInForce = ({ closedAs }: StandingCount): boolean =>
+  closedAs === null || !bookStandsAfter(closedAs);
 
 /** The stock of some places as the stock figures and a scenario read it, empty drums included. */
 export const stockOf = (
@@ -15,7 +26,7 @@ export const stockOf = (
     batches: toBatches({ drums, batches }, registered),
     counts: places.flatMap(({ counts, balance }) =>
       counts
-        .filter(({ isClosed }) => !isClosed)
+        .filter(isInForce)
         .map(({ counted, bookMillilitres }) =>
           carriedCount(counted, bookMillilitres, balance.bookMillilitres),
         ),

@@ -40,6 +40,12 @@ export interface CaseClosing {
   readonly at: IsoInstant;
 }
 
+/**
+ * Whether the book counts again in full after a case was closed: only where counting again has shown the count to be
+ * wrong. After any other cause what was not found stays off usable stock, until entries or a new count say otherwise.
+ */
+export const bookStandsAfter = (cause: DifferenceCause): boolean => cause === 'recount';
+
 export type ClosingAnswer =
   | { readonly kind: 'closed'; readonly closing: CaseClosing }
   | { readonly kind: 'refused'; readonly words: string };

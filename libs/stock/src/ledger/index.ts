@@ -1,5 +1,6 @@
 export { bookAt, stepAt } from './book-at.js';
 export {
+  bookStandsAfter,
   type CaseClosing,
   type ClosingAnswer,
   closeCase,

@@ -90,13 +90,13 @@ const unknown = (id: string): Batch => ({
 
 /**
  * The last count of each place as the stock figures read it, carried forward by what the book has changed since: what
- * it did not find stays missing. Counts in `agreed` (their case is closed) are left out.
+ * it did not find stays missing. Counts in `wrong` (their case was closed by counting again) are left out.
  */
-export function toCounts(state: LedgerState, agreed: ReadonlySet<string> = new Set()): readonly Count[] {
+export function toCounts(state: LedgerState, wrong: ReadonlySet<string> = new Set()): readonly Count[] {
   const ever = drumsEverAt(state);
   return [...state.counts.keys()].sort().flatMap((place) => {
     const last = standingCounts(state, place).at(-1);
-    if (!last || agreed.has(last.id)) return [];
+    if (!last || wrong.has(last.id)) return [];
     const bookNow = state.balances.get(place)?.bookMillilitres ?? 0;
     const bookThen = bookOf(ever.get(place) ?? [], place, last.happenedAt);
     return [carriedCount(last, bookThen, bookNow as Millilitres)];

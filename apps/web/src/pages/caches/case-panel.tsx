@@ -140,8 +140,10 @@ const ClosingForm = ({
       }
     >
       <p>
-        The book of {litresOf(difference.bookMillilitres)} counts again once a second person, who did not
-        count, agrees.
+        {cause === 'recount' || difference.differenceMillilitres > 0
+          ? `The book of ${litresOf(difference.bookMillilitres)} counts again`
+          : `The ${litresOf(-difference.differenceMillilitres)} not found stay off usable stock, until entries or a new count say otherwise,`}{' '}
+        once a second person, who did not count, agrees.
       </p>
       <Choice
         label="What was found"
