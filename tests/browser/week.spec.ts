@@ -45,6 +45,35 @@ const openWeek = async (at?: { width: number; height: number }, flight = ''): Pr
   return page;
 };
 
+/** The week as it stands, its first flight on every aircraft so many times in the morning and in the afternoon of a day. */
+const openCrowded = async (
+  at?: { width: number; height: number },
+  { perHalf = 3, days = 7 } = {},
+): Promise<Page> => {
+  const page = await office.signIn('dispatcher', at);
+  const times = [
+    ...['07:00', '08:30', '10:00'].slice(0, perHalf),
+    ...['12:30', '14:00', '15:30'].slice(0, perHalf),
+  ];
+  await page.route('**/api/week?*', async (route) => {
+    const response = await route.fetch();
+    const answer = (await response.json()) as WeekAnswer;
+    const [like] = answer.flights.filter(({ binding }) => binding !== null);
+    const flights = answer.aircraft.flatMap(({ tail }) =>
+      times.map((departs, nth) => ({
+        ...like!,
+        id: `${tail}-${nth}`,
+        aircraft: tail,
+        departs,
+      })),
+    );
+    await route.fulfill({ response, json: { ...answer, flights } });
+  });
+  await page.goto(`/week?days=${days}`);
+  await page.getByRole('grid').waitFor();
+  return page;
+};
+
 const cardOf = (page: Page) => page.getByRole('complementary', { name: 'Decision card' });
 const boxOf = (page: Page, id: string) =>
   page.getByRole('grid').getByRole('button', { name: new RegExp(`\\b${id}\\b`) });
@@ -130,9 +159,28 @@ describe('the board', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(400);
   });
 
-  it('is printed on one landscape page', async () => {
-    const page = await openWeek();
-    await cardOf(page).getByText('Cost in three parts').waitFor();
+  it('of three flights in every half day says of each what binds, and every landing limit at 1024', async () => {
+    const page = await openCrowded({ width: 1024, height: 768 });
+    const { landings, aircraft } = await week();
+    expect(await page.locator('.flight-box .binds:visible').count()).toBe(6 * aircraft.length);
+    for (const { place, drums, limitDrums } of landings)
+      if (limitDrums !== null && drums <= limitDrums)
+        await page
+          .locator('.week-landings')
+          .getByText(`${drums} of ${limitDrums}`, { exact: false })
+          .locator('visible=true')
+          .first()
+          .waitFor({ timeout: 5_000 })
+          .catch(() => expect.fail(`${place} has lost its limit`));
+  });
+
+  it.each([
+    [1, 7],
+    [2, 7],
+    [3, 7],
+    [3, 14],
+  ])('is printed on one landscape page, %i flights in every half day, %i days', async (perHalf, days) => {
+    const page = await openCrowded(undefined, { perHalf, days });
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
     expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     expect(pdf).toMatch(/\/MediaBox \[0 0 84[12](\.\d+)? 59[45](\.\d+)?\]/);

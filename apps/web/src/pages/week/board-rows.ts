@@ -74,13 +74,16 @@ export const firstToDecide = ({ flights, today }: Week): string | undefined => {
 
 const isOffered = ({ state }: WeekFlight): boolean => state === 'offered';
 
-/** Boxes one above the other that one landscape page takes at full size. */
-const boxesDownAPage = 8;
+/** Boxes one above the other that one landscape page takes at full size: measured, title, cost and foot taken off. */
+const boxesDownAPage = 7.2;
+
+/** The day heads and the landings, which are made smaller with the board: as high as this many boxes. */
+const headAndLandings = 1.8;
 
 /** By how much the board is made smaller to stand on one page. What is declined or called off is not printed. */
 export const printScale = (rows: readonly BoardRow[]): number => {
   const boxesDown = rows.reduce((sum, { cells }) => sum + Math.max(1.2, ...cells.map(printedBoxes)), 0);
-  return Math.min(1, boxesDownAPage / boxesDown);
+  return Math.min(1, boxesDownAPage / (headAndLandings + boxesDown));
 };
 
 const printedBoxes = ({ morning, afternoon }: Cell): number =>

@@ -44,10 +44,16 @@ const Landed = ({ drums, limit }: { readonly drums: number; readonly limit: numb
         {drums - limit} over {limit}
       </b>
     );
+  if (drums === limit)
+    return (
+      <b>
+        <span className="roomy">full </span>
+        {drums} of {limit}
+      </b>
+    );
   return (
     <span>
-      {drums === limit && <b>full </b>}
-      <b>{drums}</b> <span className={drums === limit ? 'roomy' : undefined}>of {limit}</span>
+      <b>{drums}</b> of {limit}
     </span>
   );
 };
