@@ -1,4 +1,5 @@
 export { type Fault, printFault } from './faults/fault.js';
+export { nearestName } from './faults/nearest-name.js';
 export { shapeFaults } from './faults/shape-faults.js';
 export * from './http/index.js';
 export { type Missing, missingForPlan } from './missing-for-plan.js';

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
+import { type FlightDesk, openFlightDesk, type Refusal } from '../testing/flight-desk.js';
 import type { HoldEffect } from './holds.service.js';
 import type { StandingHold } from './standing-holds.service.js';
 import { leftAt, loaded, written } from './testing/movement-bodies.js';
@@ -49,6 +49,29 @@ describe('before a hold is set', () => {
     expect(message).toMatch(/^HOLD\. Batch J27-041 is held, 8\d00 L: /);
     for (const there of ['XALD', 'XESK 6', 'XLOR 6', 'XKNA 3', 'XMAR 3', 'XFAL 2'])
       expect(message).toContain(there);
+  });
+});
+
+describe('a slip in the number of a recall', () => {
+  const hold = (of: object, means: 'screen' | 'radio' = 'screen') =>
+    desk.dispatcher.put<Refusal>(`/api/holds/${randomUUID()}`, {
+      ...written('2027-06-14T06:00Z', means),
+      of,
+      reason: 'water found',
+    });
+
+  it('the letter O for a nought is asked back, with the batch that is meant; nothing is held', async () => {
+    const { status, body } = await hold({ batch: 'J27-O41' });
+    expect(status).toBe(422);
+    expect(body.faults).toEqual([
+      { path: 'of.batch', problem: 'there is no batch J27-O41.', remedy: 'Did you mean J27-041?' },
+    ]);
+    expect((await hold({ drum: '99999' })).status).toBe(422);
+    expect(await standing()).toEqual([]);
+  });
+
+  it('said by radio it is kept: the drum may be one that the book has not seen', async () => {
+    expect((await hold({ drum: '99999' }, 'radio')).status).toBe(200);
   });
 });
 

@@ -9,6 +9,7 @@ import type { Account } from '../people/account.table.js';
 import { mayBeOneOfTwo, refuseUnlessMay } from '../people/permission.js';
 import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
 import { ClockService } from '../territory/clock.service.js';
+import { KnownSubjectService } from './known-subject.service.js';
 import { LedgerService } from './ledger.service.js';
 import { isForTwo, reportRight } from './report-right.js';
 import { correctedBy } from './slice.js';
@@ -32,6 +33,7 @@ export class MovementsService implements OnModuleInit {
     private readonly figures: StockFiguresService,
     private readonly proposals: ProposalsService,
     private readonly clock: ClockService,
+    private readonly knownSubject: KnownSubjectService,
   ) {}
 
   onModuleInit(): void {
@@ -52,6 +54,8 @@ export class MovementsService implements OnModuleInit {
     if (isForTwo(root) && (movement.kind === 'corrected' || act === 'release hold'))
       return this.propose(movement, me);
     refuseUnlessMay(me, act, intent);
+    if (movement.kind === 'held' && movement.means === 'screen')
+      await this.knownSubject.refuseUnknown(movement.of);
     return this.append(movement, me);
   }
 

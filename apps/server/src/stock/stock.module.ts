@@ -12,6 +12,7 @@ import { HoldsController } from './holds.controller.js';
 import { HoldsService } from './holds.service.js';
 import { KeptStock } from './kept-stock.js';
 import { KnownAtService } from './known-at.service.js';
+import { KnownSubjectService } from './known-subject.service.js';
 import { LedgerService } from './ledger.service.js';
 import { LedgerPagesService } from './ledger-pages.service.js';
 import { MovementsController } from './movements.controller.js';
@@ -36,6 +37,7 @@ import { StockPagesService } from './stock-pages.service.js';
     HoldsService,
     KeptStock,
     KnownAtService,
+    KnownSubjectService,
     LedgerPagesService,
     LedgerService,
     MovementsService,
