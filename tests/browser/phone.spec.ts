@@ -148,7 +148,7 @@ describe('offline at the strip (T2)', () => {
     await phone.page.getByRole('button', { name: /Keep.*3 left at XGAN, 1 brought back/ }).click();
     await phone.page.getByText('3 left, 1 brought back, by this phone').waitFor();
     await phone.restart();
-    await phone.page.getByRole('link', { name: '1 waiting' }).click();
+    await phone.page.getByRole('link', { name: '1 waiting', exact: true }).click();
     await phone.page.getByText('Kept on this phone').waitFor();
     await expectAccessible(phone.page);
     await shot(phone, 'phone-outbox');
@@ -161,7 +161,7 @@ describe('offline at the strip (T2)', () => {
 
     for (const each of [phone, second]) {
       await each.offline(false);
-      await each.page.getByRole('link', { name: '0 waiting' }).click();
+      await each.page.getByRole('link', { name: '0 waiting', exact: true }).click();
       await each.page
         .getByText(/With base \d\d:\d\d/)
         .last()
@@ -217,12 +217,12 @@ describe('a full outbox', () => {
     await phone.offline(true);
     for (let count = 0; count < 200; count += 1)
       await keepSurface(phone, 'XGAN', count % 2 === 0 ? 'Dry' : 'Damp');
-    await page.getByRole('link', { name: '200 waiting' }).waitFor();
+    await page.getByRole('link', { name: '200 waiting', exact: true }).waitFor();
     line.mood = 'answers 500';
     line.writes = 0;
     await phone.offline(false);
     await expect.poll(() => line.writes, { timeout: 30_000 }).toBeGreaterThan(0);
-    await page.getByRole('link', { name: '200 waiting' }).waitFor();
+    await page.getByRole('link', { name: '200 waiting', exact: true }).waitFor();
     line.mood = 'answer lost';
     await page.getByRole('button', { name: 'Try now' }).click();
     await expect
@@ -233,7 +233,7 @@ describe('a full outbox', () => {
     line.mood = 'down';
     await phone.restart();
     line.mood = 'through';
-    await phone.page.getByRole('link', { name: '0 waiting' }).waitFor({ timeout: 120_000 });
+    await phone.page.getByRole('link', { name: '0 waiting', exact: true }).waitFor({ timeout: 120_000 });
     const arrived = (await surfaceIds()).filter((id) => !before.includes(id));
     expect(arrived).toHaveLength(200);
     expect(new Set(arrived).size).toBe(200);
@@ -256,13 +256,13 @@ describe('signing out', () => {
       if (!thisOne) await same.delete(`/api/me/sessions/${id}`);
     await phone.offline(false);
     await phone.page.getByText('Base does not know this phone any more.').waitFor();
-    await phone.page.getByRole('link', { name: '1 waiting' }).waitFor();
+    await phone.page.getByRole('link', { name: '1 waiting', exact: true }).waitFor();
     await expectAccessible(phone.page);
     // Somebody else signs in on the phone.
     await phone.page.getByLabel('Name').fill('pilot');
     await phone.page.getByLabel('Password').fill(password);
     await phone.page.getByRole('button', { name: 'Sign in' }).click();
-    await phone.page.getByRole('link', { name: '0 waiting' }).waitFor();
+    await phone.page.getByRole('link', { name: '0 waiting', exact: true }).waitFor();
     const { body } = await dispatcher.get<{ items: { data?: { by: string }; by?: string }[] }>(
       '/api/surface-reports?limit=500',
     );
@@ -290,7 +290,7 @@ describe('a phone whose clock is 3 h off', () => {
     await page.getByRole('button', { name: /^Keep/ }).click();
     await page.getByText(/left, \d brought back, by this phone/).waitFor();
     await phone.offline(false);
-    await page.getByRole('link', { name: '0 waiting' }).waitFor();
+    await page.getByRole('link', { name: '0 waiting', exact: true }).waitFor();
     const report = (await movementsOf('0436')).find(({ kind }) => kind === 'left at')!;
     expect(Math.abs(Date.parse(report.writtenAt) - Date.parse(report.receivedAt))).toBeLessThan(5 * 60_000);
     expect(report).toMatchObject({ note: expect.stringContaining('off by -180 min') });
@@ -332,9 +332,9 @@ describe('two totals on the phone (T3)', () => {
     await page.getByRole('heading', { name: 'They agree' }).waitFor();
     await page.getByText(/1,078.2 kg is 2,377 lb; the 1 lb apart is rounding/).waitFor();
     await page.getByRole('button', { name: /Loaded/ }).click();
-    await page.getByRole('link', { name: '1 waiting' }).waitFor();
+    await page.getByRole('link', { name: '1 waiting', exact: true }).waitFor();
     await phone.offline(false);
-    await page.getByRole('link', { name: '0 waiting' }).waitFor();
+    await page.getByRole('link', { name: '0 waiting', exact: true }).waitFor();
     await expect
       .poll(async () => (await dispatcher.get<{ state: string }>('/api/flights/F05')).body.state)
       .toBe('loaded');
