@@ -10,7 +10,7 @@ export { asStandingFlight } from './flights/as-standing-flight.js';
 export { departureWindow, type TimedFlight } from './flights/departure-window.js';
 export { type DescribedFlights, describeFlights, describeOneFlight } from './flights/describe-flights.js';
 export { type PlanFindings, planDocument } from './flights/plan-document.js';
-export { plannedTrips } from './flights/planned-trips.js';
+export { isPlannersNumber, plannedTrips } from './flights/planned-trips.js';
 export { projectScenario, withLandings } from './flights/project.js';
 export { readPlan } from './flights/read-plan.js';
 export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';

@@ -2,6 +2,7 @@ import {
   checkFlights,
   type Fault,
   type FlightPlan,
+  isPlannersNumber,
   nextState,
   type PlannedFlight,
   replanFreedom,
@@ -120,7 +121,7 @@ export class OfferFlightsService {
 }
 
 /** Flights that the planner numbered itself; the others keep the number they have. */
-const isNew = ({ id, kind }: PlannedFlight): boolean => kind === 'positioning' && /^P\d+$/.test(id);
+const isNew = ({ id, kind }: PlannedFlight): boolean => kind === 'positioning' && isPlannersNumber(id);
 
 const bare = (planned: PlannedFlight) => {
   const { id, kind, date, departs, aircraft, pilot, from, to, stops } = planned;

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { PlanDifferencesAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PlanAcceptance } from '../plans/plan-run.table.js';
 import { type FlightDesk, openFlightDesk, type Refusal } from '../testing/flight-desk.js';
@@ -19,6 +20,18 @@ beforeAll(async () => {
 });
 afterAll(() => desk.server.close());
 
+/** The differences and the acceptance of a plan tell one story: what is the same keeps its number, and none is told twice. */
+const saysWhatWasDone = async (plan: string, { flights, calledOff }: PlanAcceptance) => {
+  const { body } = await desk.manager.get<PlanDifferencesAnswer>(`/api/plans/${plan}/differences`);
+  const { removed, added, same, moved, drumsChanged } = body;
+  const numbers = new Map(flights.map(({ planned, flight }) => [planned, flight]));
+  expect(same.length).toBeGreaterThan(0);
+  for (const { before, after } of same) expect(numbers.get(after.id) ?? after.id).toBe(before.id);
+  const told = [...[...same, ...moved, ...drumsChanged].map(({ before }) => before), ...removed, ...added];
+  expect(new Set(told.map(({ id }) => id)).size).toBe(told.length);
+  expect(removed.map(({ id }) => id)).toEqual(expect.arrayContaining([...calledOff]));
+};
+
 describe('a re-plan', () => {
   it('leaves approved flights byte for byte, and calls off what was offered and is not in it', async () => {
     await desk.act(desk.dispatcher, 'F04', 'approve');
@@ -31,6 +44,7 @@ describe('a re-plan', () => {
     const { status, body } = await desk.manager.post<PlanAcceptance>(`/api/plans/${again}/accept`, {});
     expect(status).toBe(200);
     expect(body.calledOff).toEqual(['F10']);
+    await saysWhatWasDone(again, body);
     expect(flown).toMatchObject([{ state: 'home' }]);
     expect(held).toMatchObject([{ state: 'offered', held_in_place: true }]);
     expect(await Promise.all([rowOf('F04'), rowOf('F01'), rowOf('F03')])).toEqual([approved, flown, held]);

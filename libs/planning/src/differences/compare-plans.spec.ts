@@ -66,6 +66,25 @@ describe('the differences of two plans', () => {
     expect(pairs(comparePlans(before, after).moved)).toContain('F1>F1');
   });
 
+  it('no flight is told twice: one that keeps its number is not the same and added at once', () => {
+    const three = { stops: [{ place: 'NOR', drums: 3 }] };
+    const difference = comparePlans(
+      plan(to('F12', 'NOR', 1)),
+      plan(to('F12', 'NOR', 1, three), to('P08', 'NOR', 1)),
+    );
+    expect(pairs(difference.drumsChanged)).toEqual(['F12>F12']);
+    expect(ids(difference.added)).toEqual(['P08']);
+    expect(difference.same).toEqual([]);
+  });
+
+  it('an idea and a new flight with the same number of the planner are not taken for one flight', () => {
+    const difference = comparePlans(
+      plan(to('P01', 'NOR', 4), to('P02', 'NOR', 1)),
+      plan(to('P01', 'NOR', 1), to('P02', 'NOR', 4)),
+    );
+    expect(pairs(difference.same).sort()).toEqual(['P01>P02', 'P02>P01']);
+  });
+
   it('another pilot on the same flight is told, and the flight stays the same', () => {
     const before = plan(to('F1', 'NOR', 1, { pilot: 'P1' }), to('F2', 'SOU', 2, { pilot: 'P1' }));
     const after = plan(to('F1', 'NOR', 1, { pilot: 'P2' }), to('F2', 'SOU', 2, { pilot: 'P1' }));

@@ -1,6 +1,7 @@
 import type { CacheProjection } from '@drumline/stock';
 import { type Litres, litres } from '@drumline/units';
 import type { FlightChange, PlanDifference, PlannedFlight } from '../flight-plan.js';
+import { isPlannersNumber } from '../flights/planned-trips.js';
 import { groupBy } from '../group-by.js';
 import { planTotals } from './plan-totals.js';
 
@@ -11,8 +12,8 @@ export interface ComparedPlan {
 }
 
 /**
- * What changed between two plans for the same days. Frozen and booked flights are matched by id; the others by
- * route (base, stops, base), then by the nearest day, the same aircraft and the same drums. A flight on another
+ * What changed between two plans for the same days. Flights that have a number of their own are matched by it; those
+ * that the planner numbered by route (base, stops, base), then by the nearest day, the same aircraft and the same drums. A flight on another
  * day or aircraft is moved, whatever its drums. Booked flights without drums in both plans are left out. The
  * lowest level of a cache is over the ends of days, the opening not counted.
  */
@@ -38,7 +39,8 @@ const drumsByStop = (flight: PlannedFlight): string => flight.stops.map((stop) =
 const otherDrums = ({ before, after }: FlightChange): boolean => drumsByStop(before) !== drumsByStop(after);
 const routeOf = (flight: PlannedFlight): string =>
   [flight.kind, flight.from, ...flight.stops.map((stop) => stop.place), flight.to].join('-');
-const keepsId = (flight: PlannedFlight): boolean => flight.state !== 'offered' || flight.kind === 'booked';
+const keepsId = (flight: PlannedFlight): boolean =>
+  flight.state !== 'offered' || flight.kind === 'booked' || !isPlannersNumber(flight.id);
 
 interface Matching {
   readonly pairs: readonly FlightChange[];

@@ -60,6 +60,14 @@ describe('the flights of a routing plan', () => {
     ]);
   });
 
+  it('of two flights alike on one day the unchanged one keeps its number, the other gets a new one', () => {
+    const flights = planned({ flights: [toNor({ id: 'F12' })] }, { drops: [3] }, { drops: [2] });
+    expect(flights.map(({ id, stops }) => [id, stops[0]!.drums]).sort()).toEqual([
+      ['F12', 2],
+      ['P01', 3],
+    ]);
+  });
+
   it('a new number is never that of a flight that stands', () => {
     const flights = planned({ flights: [toNor({ id: 'P01', state: 'approved', pilot: 'P1' })] }, { day: 1 });
     expect(flights.map(({ id }) => id)).toEqual(['P01', 'P02']);

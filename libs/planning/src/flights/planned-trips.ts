@@ -5,7 +5,8 @@ import type { StandingFlight } from '../scenario.js';
 /**
  * The flights of a routing plan by name: frozen ones as they stand, booked ones (with the drums put on them), and the
  * new ones. Frozen and booked flights keep their ids, and so does an offered flight that is found again on its day,
- * aircraft and route; the others are numbered "P01" on, by day, aircraft and order.
+ * aircraft and route (of several alike, the one with the same drums); the others are numbered "P01" on, by day, aircraft
+ * and order.
  */
 export function plannedTrips(built: BuiltProblem, plan: Plan): readonly StandingFlight[] {
   return [...fixedFlights(built, plan), ...numbered(built, tripFlights(built, plan))];
@@ -61,7 +62,6 @@ export function tripFlights({ problem, map }: BuiltProblem, plan: Plan): readonl
 }
 
 function numbered({ map }: BuiltProblem, flights: readonly Unnamed[]): readonly StandingFlight[] {
-  const standing = [...map.standing];
   const used = new Set(
     [...map.standing, ...map.frozen.map((entry) => entry.flight)].map((flight) => flight.id),
   );
@@ -71,16 +71,37 @@ function numbered({ map }: BuiltProblem, flights: readonly Unnamed[]): readonly 
     const id = `P${String(++number).padStart(2, '0')}`;
     return used.has(id) ? nextId() : id;
   };
+  const kept = keptNumbers(map.standing, flights);
   return flights
     .toSorted((one, other) => order(one).localeCompare(order(other)))
-    .map((flight) => {
-      const again = standing.findIndex((offered) => sameTrip(offered, flight));
-      const id = again < 0 ? nextId() : standing.splice(again, 1)[0]!.id;
-      return { id, ...flight };
-    });
+    .map((flight) => ({ id: kept.get(flight) ?? nextId(), ...flight }));
+}
+
+/** A number that the planner gave: the flight is known to nobody yet, and another plan may give the same to another. */
+export const isPlannersNumber = (id: string): boolean => /^P\d+$/.test(id);
+
+/** An unchanged flight has its number before another of the same trip with other drums gets it. */
+function keptNumbers(
+  offered: readonly StandingFlight[],
+  flights: readonly Unnamed[],
+): ReadonlyMap<Unnamed, string> {
+  const kept = new Map<Unnamed, string>();
+  const free = new Set(offered);
+  for (const isAgain of [sameTripAndDrums, sameTrip]) {
+    for (const flight of flights) {
+      const again = kept.has(flight) ? undefined : [...free].find((each) => isAgain(each, flight));
+      if (again === undefined) continue;
+      kept.set(flight, again.id);
+      free.delete(again);
+    }
+  }
+  return kept;
 }
 
 const tripKey = (flight: Unnamed): string =>
   [flight.date, flight.aircraft, flight.from, ...flight.stops.map((stop) => stop.place), flight.to].join(' ');
 
 const sameTrip = (one: Unnamed, other: Unnamed): boolean => tripKey(one) === tripKey(other);
+
+const sameTripAndDrums = (one: Unnamed, other: Unnamed): boolean =>
+  sameTrip(one, other) && one.stops.every((stop, index) => stop.drums === other.stops[index]?.drums);

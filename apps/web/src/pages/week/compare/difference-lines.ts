@@ -64,11 +64,12 @@ export const differenceGroups = (
 const telling = ({ faults, lastOfferedDay }: Differences, day: DayWords, numbers: Numbers) => {
   const faultOf = (flight: ComparedFlight) => faults.find((fault) => fault.flight === flight.id)?.text;
   const isIdea = (flight: ComparedFlight) => flight.date > lastOfferedDay;
-  const numberOf = (flight: ComparedFlight) =>
-    numbers.get(flight.id) ?? (/^P\d+$/.test(flight.id) ? null : flight.id);
+  // An idea of the plan before may have the planner's number of another flight in this one.
+  const stoodAs = ({ id }: ComparedFlight) => (/^P\d+$/.test(id) ? null : id);
+  const numberOf = (flight: ComparedFlight) => numbers.get(flight.id) ?? stoodAs(flight);
   return {
     removed: (flight: ComparedFlight): Unnumbered => ({
-      flight: numberOf(flight),
+      flight: stoodAs(flight),
       was: flightWords(flight, day),
       wouldBe: [{ text: 'Removed', isNew: true }],
       why: faultOf(flight) ?? 'The plan does without it.',
@@ -92,7 +93,7 @@ const telling = ({ faults, lastOfferedDay }: Differences, day: DayWords, numbers
       isIdea: isIdea(flight),
     }),
     changed: ({ before, after }: FlightChange): Unnumbered => ({
-      flight: numberOf(before),
+      flight: stoodAs(before) ?? numberOf(after),
       was: flightWords(before, day),
       wouldBe: changeWords({ before, after }, day),
       why: faultOf(before) ?? `${purposeWords(after, day)}${bindsWords(after)}`,
