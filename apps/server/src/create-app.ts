@@ -3,6 +3,7 @@ import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import helmet from 'helmet';
 import { appOn } from './app.module.js';
+import { refuseOtherTypes } from './http/content-type.js';
 import { serveOpenApi } from './http/openapi.js';
 import { ParsePipe } from './http/parse.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
@@ -32,6 +33,7 @@ export const createApp = async (
   servePages(app, pages);
   app.useBodyParser('json', { limit: '5mb' });
   app.useBodyParser('text', { type: 'text/csv', limit: '5mb' });
+  app.use(refuseOtherTypes);
   app.useGlobalPipes(new ParsePipe());
   app.useGlobalFilters(new ProblemFilter(log));
   serveOpenApi(app);

@@ -70,7 +70,7 @@ export class CsvTerritoryService implements OnModuleInit {
     const puts = lines.map(({ thing }) => ({ id: `${thing.place}-${thing.type}`, data: thing }));
     const absent = notAmong(puts, await this.territory.all(limitKind));
     const all: Puts = { kind: limitKind, lines: puts, gone: remove ? absent.map(({ id }) => id) : [] };
-    const tried = await this.tryOut(lines, (transaction) => this.territory.putAll(transaction, all, by));
+    const tried = await this.tryOut(lines, all, by);
     refuseFaulty([
       ...faults,
       ...sameTwice(lines, ({ place, type }) => `${type} at ${place}`),
@@ -106,7 +106,7 @@ export class CsvTerritoryService implements OnModuleInit {
     const absent = notAmong(puts, there);
     const all: Puts = { kind: taskKind, lines: puts, gone: remove ? absent.map(({ id }) => id) : [] };
     const write = (transaction: EntityManager) => this.territory.putAll(transaction, all, by);
-    const tried = await this.tryOut(lines, write);
+    const tried = await this.tryOut(lines, all, by);
     const twice = sameTwice(lines, (_, { id }) => (id === undefined ? null : `task ${id}`));
     refuseFaulty([
       ...faults,
@@ -122,15 +122,20 @@ export class CsvTerritoryService implements OnModuleInit {
   /** What it would do, and what would be wrong with the territory then; nothing is written. */
   private async tryOut(
     lines: readonly Line<unknown>[],
-    write: (transaction: EntityManager) => Promise<PutCounts>,
+    all: Puts,
+    by: Account,
   ): Promise<{ readonly counts: PutCounts; readonly faults: readonly Fault[] }> {
+    // A line about what an earlier one is about is a fault of its own, and said once.
+    const isFirst = all.lines.map(({ id }, index) => all.lines.findIndex((put) => put.id === id) === index);
+    const once = { ...all, lines: all.lines.filter((_, index) => isFirst[index]) };
+    const linesOnce = lines.filter((_, index) => isFirst[index]);
     const runner = this.database.createQueryRunner();
     try {
       await runner.startTransaction();
-      return { counts: await write(runner.manager), faults: [] };
+      return { counts: await this.territory.putAll(runner.manager, once, by), faults: [] };
     } catch (error) {
       if (!(error instanceof Problem) || error.kind !== 'faults') throw error;
-      return { counts: nothing, faults: error.faults.map((fault) => byLine(fault, lines)) };
+      return { counts: nothing, faults: error.faults.map((fault) => byLine(fault, linesOnce)) };
     } finally {
       await runner.rollbackTransaction();
       await runner.release();

@@ -91,6 +91,26 @@ describe('a CSV file', () => {
       expect.stringMatching(/^line 2: the line cannot be taken apart/),
     ]);
     expect(await faultsOf('strip-limits', '\n')).toEqual(['line 1: the file is empty.']);
+    const lines = [
+      'XLOR,A,heavy,1,closed,,,T',
+      '',
+      'XESK,"A,1',
+      'XLOR,B,1,1,closed,,,T',
+      'XESK,C,light,1,closed,,,T',
+    ];
+    expect(await faultsOf('strip-limits', [limitHeadings, ...lines].join('\n'))).toEqual([
+      expect.stringMatching(/^line 2, takeoffLb: /),
+      expect.stringMatching(/^line 6, takeoffLb: /),
+      expect.stringMatching(/^line 4: the line cannot be taken apart/),
+    ]);
+  });
+
+  it('with the same line twice says so once, at the second one', async () => {
+    const [, first = ''] = (await fileOf('strip-limits')).split('\n');
+    const [place, type] = first.split(',');
+    expect(await faultsOf('strip-limits', [limitHeadings, first, first].join('\n'))).toEqual([
+      `line 3: ${type} at ${place} stands in line 2 already.`,
+    ]);
   });
 
   it('may have semicolons, another order of columns, and a mark of its encoding', async () => {

@@ -17,20 +17,21 @@ export interface ReadCsv<Thing> {
 }
 
 const mostLines = 5000;
+/** The rest is read anew behind each. */
+const mostBroken = 20;
 
 /** Reads a file of one kind: commas or semicolons, headings first, in any order. */
 export const readCsv = <Thing>(text: string, kind: CsvKind): ReadCsv<Thing> => {
-  const records = split(text);
-  if ('problem' in records) return { lines: [], faults: [records] };
+  const { records, faults: broken } = split(text);
   const [headings, ...rows] = records;
-  if (headings === undefined) return { lines: [], faults: [empty] };
-  const faults = headingFaults(headings.record, kind);
-  if (faults.length > 0) return { lines: [], faults };
+  if (headings === undefined) return { lines: [], faults: broken.length > 0 ? broken : [empty] };
+  const faults = [...headingFaults(headings.record, kind)];
+  if (faults.length > 0) return { lines: [], faults: [...faults, ...broken] };
   if (rows.length > mostLines) return { lines: [], faults: [tooMany] };
   const read = rows.map((row) => readRow<Thing>(row, headings.record, kind));
   return {
     lines: read.flatMap(({ line }) => (line === null ? [] : [line])),
-    faults: read.flatMap((each) => each.faults),
+    faults: [...read.flatMap((each) => each.faults), ...broken],
   };
 };
 
@@ -39,27 +40,63 @@ interface Row {
   readonly info: { readonly lines: number };
 }
 
-const split = (text: string): readonly Row[] | Fault => {
+interface Split {
+  readonly records: readonly Row[];
+  readonly faults: readonly Fault[];
+}
+
+/** Up to a quotation mark that is open or stands inside a cell; what comes behind its line is read as well. */
+const split = (text: string): Split => {
   const [first = ''] = text.split('\n', 1);
   const delimiter = first.split(';').length > first.split(',').length ? ';' : ',';
+  const records: Row[] = [];
+  const faults: Fault[] = [];
+  for (let from = 1; ; ) {
+    const read = parseFrom(text, from, delimiter);
+    records.push(...read.records);
+    if (read.brokenAt === null) return { records, faults };
+    faults.push(broken(read.brokenAt));
+    if (faults.length === mostBroken) return { records, faults };
+    from = read.brokenAt + 1;
+  }
+};
+
+/** Lines from a number on, numbered as in the file, up to the first that cannot be taken apart. */
+const parseFrom = (
+  text: string,
+  from: number,
+  delimiter: string,
+): { readonly records: readonly Row[]; readonly brokenAt: number | null } => {
+  const records: Row[] = [];
+  const rest = text.split('\n').slice(from - 1);
   try {
-    return parse(text, {
+    parse(rest.join('\n'), {
       bom: true,
       delimiter,
       info: true,
       relax_column_count: true,
       skip_empty_lines: true,
       trim: true,
-    }) as unknown as readonly Row[];
+      onRecord: (row: unknown) => {
+        const { record, info } = row as Row;
+        records.push({ record, info: { lines: info.lines + from - 1 } });
+      },
+    });
+    return { records, brokenAt: null };
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
-    return {
-      path: `line ${String(error.lines)}`,
-      problem: 'the line cannot be taken apart: a quotation mark is open, or stands inside a cell.',
-      remedy: 'Put quotation marks around the whole cell, and write those inside it twice.',
-    };
+    // A mark that is left open runs on to the end of the file: it was opened behind the last line that was read.
+    const read = (records.at(-1)?.info.lines ?? from - 1) - (from - 1);
+    const opened = rest.findIndex((line, index) => index >= read && line.trim() !== '');
+    return { records, brokenAt: from + opened };
   }
 };
+
+const broken = (line: number): Fault => ({
+  path: `line ${line}`,
+  problem: 'the line cannot be taken apart: a quotation mark is open, or stands inside a cell.',
+  remedy: 'Put quotation marks around the whole cell, and write those inside it twice.',
+});
 
 const headingFaults = (headings: readonly string[], { columns }: CsvKind): readonly Fault[] => {
   const known = columns.map(({ heading }) => heading);

@@ -91,6 +91,23 @@ describe('every route', () => {
     expect(tooLarge.status).toBe(413);
   });
 
+  it('says of a body of another kind that it is not read, and of none that nothing was sent', async () => {
+    const manager = await server.as('operations manager');
+    const send = (body: string, type: string) =>
+      manager.send('PUT', '/api/caches/XLOR', body, { headers: { ...versions, 'Content-Type': type } });
+    expect((await send('place=XLOR', 'application/x-www-form-urlencoded')).status).toBe(415);
+    expect((await send('place\nXLOR', 'text/csv')).status).toBe(415);
+    const nothing = await manager.send('PUT', '/api/caches/XLOR', undefined, { headers: versions });
+    expect(nothing.body).toMatchObject({
+      status: 422,
+      faults: [{ path: 'body', problem: 'nothing was sent.' }],
+    });
+    const file = (body: string, type: string) =>
+      manager.send('POST', '/api/csv/helicopter-tasks', body, { headers: { 'Content-Type': type } });
+    expect((await file('{}', 'application/json')).status).toBe(415);
+    expect((await file('', 'text/csv')).body).toMatchObject({ status: 422, faults: [{ path: 'body' }] });
+  });
+
   it('answers a wrong id and a wrong query with what to do, never with a 500', async () => {
     const manager = await server.as('operations manager');
     for (const { method, path } of routes) {

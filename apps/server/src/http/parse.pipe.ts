@@ -10,15 +10,27 @@ import { Problem } from './problem.js';
 export class ParsePipe implements PipeTransform {
   transform(value: unknown, { schema, type, data }: ArgumentMetadata): unknown {
     if (type === 'custom') return value;
+    if (type === 'body') refuseOtherKind(schema, value);
     if (!(schema instanceof z.ZodType)) throw new Error(`an argument of kind ${type} has no schema`);
     const read = schema.safeParse(value);
     if (read.success) return read.data;
     const faults = shapeFaults(schema, value, data === undefined ? [] : [data]);
-    if (type === 'body') {
-      const detail =
-        value === undefined ? 'The body is missing: send JSON.' : 'See faults: each says what to do.';
-      throw new Problem('faults', detail, faults);
-    }
+    if (type === 'body' && (value === undefined || value === '')) throw nothingSent(schema);
+    if (type === 'body') throw new Problem('faults', 'See faults: each says what to do.', faults);
     throw new Problem('bad-request', `The address is not right: see faults.`, faults);
   }
 }
+
+const wantedFor = (schema: unknown): string =>
+  schema instanceof z.ZodString ? 'text/csv' : 'application/json';
+
+/** JSON where a file is asked for, or a file where JSON is: nothing can be said of its fields. */
+const refuseOtherKind = (schema: unknown, value: unknown): void => {
+  if (value === undefined || (typeof value === 'string') === schema instanceof z.ZodString) return;
+  throw new Problem('wrong-content-type', `Send ${wantedFor(schema)}, with that Content-Type.`);
+};
+
+const nothingSent = (schema: unknown): Problem =>
+  new Problem('faults', 'The body is empty.', [
+    { path: 'body', problem: 'nothing was sent.', remedy: `Send ${wantedFor(schema)}.` },
+  ]);

@@ -16,6 +16,7 @@ export type ProblemKind =
   | 'too-many-attempts'
   | 'unavailable'
   | 'version-needed'
+  | 'wrong-content-type'
   | 'conflict';
 
 const titles: Readonly<Record<ProblemKind, readonly [status: number, title: string]>> = {
@@ -29,12 +30,21 @@ const titles: Readonly<Record<ProblemKind, readonly [status: number, title: stri
   conflict: [409, 'At odds with what is there'],
   'stale-version': [412, 'Changed by somebody else meanwhile'],
   'body-too-large': [413, 'The body is too large'],
+  'wrong-content-type': [415, 'The body is of a kind that is not read here'],
   faults: [422, 'Some fields have to be put right'],
   'version-needed': [428, 'Say which version you changed'],
   'too-many-attempts': [429, 'Too many attempts'],
   'gone-wrong': [500, 'Something went wrong on the server'],
   unavailable: [503, 'Not available at the moment'],
 };
+
+/** Each status a problem may have, with its titles. */
+export const problemTitles: ReadonlyMap<number, readonly string[]> = new Map(
+  Object.values(titles).map(([status]) => [
+    status,
+    Object.values(titles).flatMap(([other, title]) => (other === status ? [title] : [])),
+  ]),
+);
 
 /** An error that is answered as RFC 9457 says. `detail` says what happened and what to do. */
 export class Problem extends Error {
