@@ -7,11 +7,8 @@ export const etagOf = (version: number): string => `"${version}"`;
 /** What the sender says it changes: a thing not there yet, or the version it read. */
 export type Expected = { readonly version: number } | 'none yet';
 
-/**
- * `If-None-Match: *` makes a thing, `If-Match: "3"` changes version 3 of it. Asked for wherever two people may
- * edit one thing, so that nobody overwrites what they have not seen.
- */
-export const ExpectedVersion = createParamDecorator((_: unknown, context: ExecutionContext): Expected => {
+/** Reads the header of the request. The OpenAPI document knows by it which routes ask for a version. */
+export const readExpected = (_: unknown, context: ExecutionContext): Expected => {
   const { headers } = context.switchToHttp().getRequest<Request>();
   if (headers['if-none-match'] === '*') return 'none yet';
   const version = /^(?:W\/)?"(\d{1,9})"$/.exec(headers['if-match'] ?? '')?.[1];
@@ -20,7 +17,13 @@ export const ExpectedVersion = createParamDecorator((_: unknown, context: Execut
     'version-needed',
     'Send If-Match with the ETag that you read, or If-None-Match: * to make a new one.',
   );
-});
+};
+
+/**
+ * `If-None-Match: *` makes a thing, `If-Match: "3"` changes version 3 of it. Asked for wherever two people may
+ * edit one thing, so that nobody overwrites what they have not seen.
+ */
+export const ExpectedVersion = createParamDecorator(readExpected);
 
 export const staleVersion = (what: string, current: number | null): Problem =>
   new Problem(
