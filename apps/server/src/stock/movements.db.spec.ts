@@ -142,6 +142,22 @@ describe('a correction', () => {
     expect(await blind()).toBe(0);
   });
 
+  it('of a draw that a crew sent by phone: base enters it as the crew says it by radio, not on its own', async () => {
+    const crew = await server.as('helicopter crew');
+    const dispatcher = await server.as('dispatcher');
+    const id = randomUUID();
+    await crew.put(`/api/movements/${id}`, drawn('0447', 'XLOR', 20));
+    const correct = (means: 'screen' | 'radio') =>
+      dispatcher.put(`/api/movements/${randomUUID()}`, {
+        kind: 'corrected',
+        ...written('2027-06-14T06:10Z', means),
+        corrects: id,
+        reason: 'reported twice',
+      });
+    expect((await correct('screen')).status).toBe(403);
+    expect((await correct('radio')).status).toBe(200);
+  });
+
   it('of a hold takes two people of fuel quality, as a release does', async () => {
     const pilot = await server.as('pilot');
     const quality = await server.as('fuel quality');

@@ -50,7 +50,11 @@ export class MovementsService implements OnModuleInit {
     const movement = { by: me.fullName, ...body, id, receivedAt: await this.receivedAt() } as Movement;
     const root = await this.rootOf(movement);
     const bases = deliveries.has(root.kind) ? (await this.figures.scenario()).bases : [];
-    const { act, intent } = reportRight(root, (place) => bases.some((base) => base.place === place));
+    const { act, intent } = reportRight(
+      root,
+      (place) => bases.some((base) => base.place === place),
+      movement.means,
+    );
     if (isForTwo(root) && (movement.kind === 'corrected' || act === 'release hold'))
       return this.propose(movement, me);
     refuseUnlessMay(me, act, intent);

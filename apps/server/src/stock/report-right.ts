@@ -1,5 +1,5 @@
 import type { Intent, Limit, PermittedAct } from '@drumline/contract';
-import type { Movement, MovementKind } from '@drumline/stock';
+import type { Means, Movement, MovementKind } from '@drumline/stock';
 
 /** The line of the permission table that a report falls under, and how far it has to go. */
 export interface ReportRight {
@@ -40,18 +40,26 @@ export const isForTwo = (root: Movement): boolean =>
 
 /**
  * What somebody needs to report this. `root` is the movement itself, or the one that a correction is about in the
- * end: taking a report back asks for the same right as making it. Whose flight it is, is not asked of a report.
+ * end: taking a report back asks for the same right as making it, with `means` that of the correction: what a crew sent by
+ * phone, base may put right as the crew says it by radio. Whose flight it is, is not asked of a report.
  */
-export const reportRight = (root: Movement, isBase: (place: string) => boolean): ReportRight => {
+export const reportRight = (
+  root: Movement,
+  isBase: (place: string) => boolean,
+  means: Means = root.means,
+): ReportRight => {
   const within: readonly (Limit | false)[] = [
     'as commander',
-    (root.means === 'radio' || root.means === 'paper') && 'by radio',
+    [root.means, means].some(isTakenDown) && 'by radio',
     placesOf(root).every(isBase) && 'at base',
     isOfOneDrum(root) && 'one drum',
   ];
   const to = root.kind === 'held' && !isOfOneDrum(root) ? 'decide' : 'enter';
   return { act: actOf(root), intent: { to, own: true, within: within.filter((limit) => limit !== false) } };
 };
+
+/** Written down by base as somebody in the field says it, or from their paper. */
+const isTakenDown = (means: Means): boolean => means === 'radio' || means === 'paper';
 
 /** A correction of what has not arrived is somebody's own slip, known to their phone only. */
 const actOf = (root: Movement): PermittedAct => {
