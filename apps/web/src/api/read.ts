@@ -1,4 +1,5 @@
-import { type QueryClient, useQueries, useQuery } from '@tanstack/react-query';
+import { type QueryClient, type UseQueryResult, useQueries, useQuery } from '@tanstack/react-query';
+import { useMemo } from 'react';
 import { z } from 'zod';
 import { type ApiProblem, asProblem } from './problem.js';
 import { parseAnswer, send } from './send.js';
@@ -36,13 +37,15 @@ export const readOnce = async <T>(path: string, schema: z.ZodType<T>): Promise<T
 
 /**
  * Reads a path, and reads it again when /api/changes says that something it shows has changed (see watched.ts).
- * `null` for a path: nothing to read yet.
+ * `null` for a path: nothing to read yet. What is kept is the answer as it came: pages that share a path each read it by
+ * their own schema.
  */
 export const useRead = <T>(path: string | null, schema: z.ZodType<T>): Read<T> =>
   readOf(
     useQuery({
       queryKey: [path],
-      queryFn: () => readOnce(path!, schema),
+      queryFn: () => rawAnswer(path!),
+      select: useMemo(() => (raw: unknown) => parseAnswer(schema, path!, raw), [schema, path]),
       enabled: path !== null,
     }),
   );
@@ -52,7 +55,8 @@ export const useList = <T>(path: string | null, item: z.ZodType<T>): Read<readon
   readOf(
     useQuery({
       queryKey: [path, 'all pages'],
-      queryFn: () => readAllPages(path!, item),
+      queryFn: () => rawPages(path!),
+      select: useMemo(() => (raw: unknown) => parseAnswer(z.array(item), path!, raw), [item, path]),
       enabled: path !== null,
     }),
   );
@@ -60,17 +64,26 @@ export const useList = <T>(path: string | null, item: z.ZodType<T>): Read<readon
 /** Several things of one kind at once, in the order of their paths. */
 export const useReads = <T>(paths: readonly string[], schema: z.ZodType<T>): readonly Read<T>[] =>
   useQueries({
-    queries: paths.map((path) => ({ queryKey: [path], queryFn: () => readOnce(path, schema) })),
-  }).map(readOf);
+    queries: paths.map((path) => ({
+      queryKey: [path],
+      queryFn: () => rawAnswer(path),
+      select: (raw: unknown) => parseAnswer(schema, path, raw),
+    })),
+  })
+    // The library's type for a list of queries cannot carry a T that is open.
+    .map((one) => readOf(one as UseQueryResult<T>));
 
-const readAllPages = async <T>(path: string, item: z.ZodType<T>): Promise<readonly T[]> => {
-  const page = z.object({ items: z.array(item), next: z.string().nullable() });
-  const all: T[] = [];
+const rawAnswer = async (path: string): Promise<unknown> => (await send('GET', path)).body;
+
+const rawPage = z.object({ items: z.array(z.unknown()), next: z.string().nullable() });
+
+const rawPages = async (path: string): Promise<readonly unknown[]> => {
+  const all: unknown[] = [];
   for (let next: string | null = ''; next !== null; ) {
     const url = new URL(path, window.location.origin);
     url.searchParams.set('limit', '500');
     if (next !== '') url.searchParams.set('after', next);
-    const read: z.output<typeof page> = await readOnce(url.pathname + url.search, page);
+    const read: z.output<typeof rawPage> = await readOnce(url.pathname + url.search, rawPage);
     all.push(...read.items);
     next = read.next;
   }
