@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { Role } from '@drumline/contract';
 import type { MovementKind, Raised } from '@drumline/stock';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
@@ -93,6 +94,25 @@ describe('a report that the book contradicts', () => {
     expect(status).toBe(200);
     expect(body.raised.map(({ kind }) => kind)).toContain('not in the book');
     expect((await raised()).filter((each) => each.drum === '9999')).not.toEqual([]);
+  });
+
+  it.each<readonly [string, Role, string, object]>([
+    ['300 L dipped in a drum', 'operations manager', 'millilitres', { kind: 'dipped', millilitres: 300_000 }],
+    ['a drum of 0 kg', 'storekeeper', 'grossKg', { kind: 'weighed', grossKg: 0 }],
+  ])('%s: asked back on screen, kept by radio', async (_name, role, path, report) => {
+    const who = await server.as(role);
+    const manager = await server.as('operations manager');
+    const send = (means: 'screen' | 'radio') =>
+      who.put<{ faults: { path: string }[] }>(`/api/movements/${randomUUID()}`, {
+        ...written('2027-06-14T06:00Z', means),
+        drum: '0552',
+        place: 'XCIN',
+        ...report,
+      });
+    const { status, body } = await send('screen');
+    expect([status, body.faults.map((fault) => fault.path)]).toEqual([422, [path]]);
+    expect((await send('radio')).status).toBe(200);
+    expect((await manager.get('/api/week')).status).toBe(200);
   });
 
   it('a batch that nobody has entered stands in the book and is not usable', async () => {

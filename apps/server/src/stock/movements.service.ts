@@ -11,6 +11,7 @@ import { ProposalsService, type ShownProposal } from '../proposals/proposals.ser
 import { ClockService } from '../territory/clock.service.js';
 import { KnownSubjectService } from './known-subject.service.js';
 import { LedgerService } from './ledger.service.js';
+import { refuseImpossible } from './refuse-impossible.js';
 import { isForTwo, reportRight } from './report-right.js';
 import { correctedBy } from './slice.js';
 import { StockFiguresService } from './stock-figures.service.js';
@@ -58,6 +59,8 @@ export class MovementsService implements OnModuleInit {
     if (isForTwo(root) && (movement.kind === 'corrected' || act === 'release hold'))
       return this.propose(movement, me);
     refuseUnlessMay(me, act, intent);
+    if (ofWhatIsInIt.has(body.kind))
+      refuseImpossible(body, (await this.figures.scenario()).policy.drum.brimLitres);
     if (movement.kind === 'held' && movement.means === 'screen')
       await this.knownSubject.refuseUnknown(movement.of);
     return this.append(movement, me);
@@ -123,6 +126,9 @@ export class MovementsService implements OnModuleInit {
 
   private receivedAt = async () => (await this.clock.now()).toISOString();
 }
+
+/** Reports of what is in a drum, or of what it weighs. */
+const ofWhatIsInIt: ReadonlySet<Movement['kind']> = new Set(['filled', 'dipped', 'weighed']);
 
 /** Reports that a storekeeper makes at a base only. */
 const deliveries: ReadonlySet<Movement['kind']> = new Set(['left at', 'brought home', 'slung']);
