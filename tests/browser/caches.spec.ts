@@ -37,15 +37,16 @@ beforeAll(async () => {
   await page.context().close();
 });
 
-it('fourteen caches, least cover first, each with its finding; one is chosen by key, found by name, and has its days', async () => {
+it('fourteen caches, the first to fall below critical first, each with its finding; one is chosen by key, found by name, and has its days', async () => {
   const page = await office.signIn('dispatcher');
   await page.keyboard.press('Alt+3');
   const cells = page.getByRole('list', { name: /^Caches/ }).getByRole('button');
   await cells.first().waitFor();
   expect(await cells.count()).toBe(14);
+  expect(await cells.first().textContent()).toMatch(/Critical, /);
   await page
     .getByRole('img', {
-      name: 'XLOR: lowest −1,515 L Fri 18, minimum 1,200 L. Without deliveries: below minimum Tue 15, below critical Tue 15, run out Tue 15.',
+      name: 'XLOR: runs out Tue 15, 1,515 L short, minimum 1,200 L. Without deliveries: below minimum Tue 15, below critical Tue 15, run out Tue 15.',
     })
     .waitFor();
   await expectAccessible(page);

@@ -31,7 +31,7 @@ export const AllAsTables = ({ caches, shown }: AllAsTablesProps) => {
                 {day(each)}
               </th>
             ))}
-            {['Minimum', 'Suggested', 'Critical', 'Cover', 'Count'].map((head) => (
+            {['Minimum', 'Suggested', 'Critical', 'Cover at mean use', 'Count'].map((head) => (
               <th key={head} scope="col" className="n">
                 {head}
               </th>

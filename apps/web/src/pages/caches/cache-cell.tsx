@@ -1,8 +1,8 @@
 import { memo, useRef } from 'react';
-import { figure, inWords, LevelMark } from '../../ui/index.js';
+import { inWords, LevelMark } from '../../ui/index.js';
 import { CacheGraph } from './cache-graph.js';
 import type { NamedCache } from './cache-list.js';
-import { dayNames, finding, levelAhead, lowestOf } from './cache-words.js';
+import { dayNames, finding, levelAhead, lowestWords } from './cache-words.js';
 import type { Cache } from './caches-read.js';
 import type { GridSize } from './grid-size.js';
 import { useWasNear } from './near.js';
@@ -33,7 +33,6 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
   const isDrawn = useWasNear(cell);
   const dayName = dayNames(dates, shared.day);
   const ahead = levelAhead(cache, dayName);
-  const lowest = lowestOf(cache.projections.offered);
   return (
     <li ref={cell} className="cache-cell">
       <button
@@ -64,9 +63,7 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
           </span>
         )}
         <span className="foot">
-          <span>
-            lowest <b>{figure(lowest.litres)} L</b> {dayName(lowest.day)}
-          </span>
+          <span>{lowestWords(cache.projections.offered, dayName)}</span>
           <span className="more">{coverOf(cache)}</span>
         </span>
       </button>
@@ -75,4 +72,4 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
 });
 
 const coverOf = ({ daysOfCover }: Cache): string =>
-  daysOfCover === null ? 'no draws' : `cover ${inWords(daysOfCover, 'days', 1)}`;
+  daysOfCover === null ? 'no draws' : `cover ${inWords(daysOfCover, 'days', 1)} at mean use`;

@@ -9,7 +9,7 @@ export interface NamedCache {
   readonly stripClass: number | null;
 }
 
-export const sorts = ['cover', 'name', 'room', 'count'] as const;
+export const sorts = ['first', 'cover', 'name', 'room', 'count'] as const;
 export type Sort = (typeof sorts)[number];
 
 export const onlys = ['all', 'below', 'old'] as const;
@@ -55,14 +55,28 @@ export const chosen = (caches: readonly NamedCache[], choices: Choices): readonl
   );
   if (choices.sort === 'name')
     return found.toSorted((one, other) => one.cache.place.localeCompare(other.cache.place));
-  const measure = measures[choices.sort];
-  return found.toSorted((one, other) => measure(one.cache) - measure(other.cache));
+  const order = orders[choices.sort];
+  return found.toSorted((one, other) => byFirst(order(one.cache), order(other.cache)));
 };
 
+/** By the first figure that differs. */
+const byFirst = (one: readonly number[], other: readonly number[]): number => {
+  const at = one.findIndex((figure, index) => figure !== other[index]);
+  return at < 0 ? 0 : one[at]! - other[at]!;
+};
+
+const never = Number.MAX_VALUE;
+
 /** What nothing is drawn from comes last, what was never counted first. */
-const measures = {
-  cover: ({ daysOfCover }: Cache) => daysOfCover ?? Number.MAX_VALUE,
-  room: ({ projections, minimumLitres }: Cache) =>
+const orders = {
+  first: ({ projections: { offered }, daysOfCover }: Cache) => [
+    offered.belowCriticalDay ?? never,
+    offered.belowMinimumDay ?? never,
+    daysOfCover ?? never,
+  ],
+  cover: ({ daysOfCover }: Cache) => [daysOfCover ?? never],
+  room: ({ projections, minimumLitres }: Cache) => [
     Math.min(...projections.offered.usableLitres) - minimumLitres,
-  count: ({ stock: { lastCount } }: Cache) => (lastCount === null ? -Number.MAX_VALUE : -lastCount.ageHours),
+  ],
+  count: ({ stock: { lastCount } }: Cache) => [lastCount === null ? -never : -lastCount.ageHours],
 } as const;

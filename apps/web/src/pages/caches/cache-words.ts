@@ -37,6 +37,13 @@ export const lowestOf = ({ usableLitres }: Levels): Lowest => {
   return { litres, day: usableLitres.indexOf(litres) };
 };
 
+/** "lowest 375 L Wed 16"; where it runs out: "runs out Tue 15, 1,515 L short", as no cache holds less than nothing. */
+export const lowestWords = (levels: Levels, dayName: DayName): string => {
+  const { litres, day } = lowestOf(levels);
+  if (levels.runOutDay === null || litres >= 0) return `lowest ${inWords(litres, 'L')} ${dayName(day)}`;
+  return `runs out ${dayName(levels.runOutDay)}, ${inWords(-litres, 'L')} short`;
+};
+
 /** "Below minimum Tue 15, below critical Tue 15, run out Thu 17." Empty: it stays above its minimum. */
 export const whatFails = (
   { belowMinimumDay, belowCriticalDay, runOutDay }: Levels,
@@ -53,10 +60,9 @@ export const whatFails = (
 /** What a graph shows, for whoever hears it. */
 export const finding = (cache: Cache, dayName: DayName): string => {
   const { offered, noDeliveries } = cache.projections;
-  const { litres, day } = lowestOf(offered);
   const without = whatFails(noDeliveries, dayName);
   return [
-    `${cache.place}: lowest ${inWords(litres, 'L')} ${dayName(day)}, minimum ${inWords(cache.minimumLitres, 'L')}.`,
+    `${cache.place}: ${lowestWords(offered, dayName)}, minimum ${inWords(cache.minimumLitres, 'L')}.`,
     without === '' ? 'Without deliveries it stays above its minimum.' : `Without deliveries: ${without}.`,
   ].join(' ');
 };

@@ -130,7 +130,7 @@ const OpenCaches = ({ caches, places, isTables, at, onChange }: OpenCachesProps)
 
 const choicesOf = (search: URLSearchParams): Choices => ({
   text: search.get('text') ?? '',
-  sort: oneOf(sorts, search.get('sort')) ?? 'cover',
+  sort: oneOf(sorts, search.get('sort')) ?? 'first',
   only: oneOf(onlys, search.get('only')) ?? 'all',
   kind: oneOf(['strip', 'pad', 'base'] as const, search.get('kind')) ?? 'all',
 });
@@ -139,4 +139,4 @@ const oneOf = <Value extends string>(values: readonly Value[], value: string | n
   values.find((each) => each === value);
 
 const isUsual = (name: string, value: string): boolean =>
-  value === '' || (name === 'sort' ? value === 'cover' : value === 'all');
+  value === '' || (name === 'sort' ? value === 'first' : value === 'all');

@@ -21,7 +21,8 @@ export const CachesTools = ({ choices, shown, all, onChange }: CachesToolsProps)
       label="Order"
       value={choices.sort}
       options={[
-        ['cover', 'days of cover'],
+        ['first', 'first day below critical'],
+        ['cover', 'cover at mean use'],
         ['room', 'room above minimum'],
         ['count', 'age of count'],
         ['name', 'code'],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Choices, chosen, named } from './cache-list.js';
-import { countAgainstBook, dayNames, finding, levelAhead, lowestOf } from './cache-words.js';
+import { countAgainstBook, dayNames, finding, levelAhead, lowestOf, lowestWords } from './cache-words.js';
 import type { Cache } from './caches-read.js';
 import { touchedRows } from './consequence-rows.js';
 import { dayRows, sumOf } from './day-rows.js';
@@ -80,6 +80,15 @@ describe('which caches, in which order', () => {
     cacheAt('XLOR', { daysOfCover: 3, stock: countOf(254) }),
   ];
 
+  it('the first day below critical first, then below minimum, then cover: cover for 15 days does not hide a fall', () => {
+    const critical = {
+      ...falling,
+      offered: levels([600, 600, 100, 100], { belowCriticalDay: 2, belowMinimumDay: 2 }),
+    };
+    const all = [...caches, cacheAt('XKNA', { daysOfCover: 20, projections: critical })];
+    expect(placesIn(all, { sort: 'first' })).toEqual(['XKNA', 'XMAR', 'XLOR', 'XBIR']);
+  });
+
   it('least cover first, and last what nothing is drawn from', () =>
     expect(placesIn(caches, {})).toEqual(['XLOR', 'XMAR', 'XBIR']));
 
@@ -116,6 +125,13 @@ describe('what is said of a cache', () => {
     expect(finding(cache, dayName)).toBe(
       'XMAR: lowest 375 L day 16, minimum 400 L. Without deliveries it stays above its minimum.',
     );
+  });
+
+  it('no cache holds less than nothing: it runs out, and is so much short', () => {
+    const short = levels([600, -40, -1515], { belowMinimumDay: 1, belowCriticalDay: 1, runOutDay: 1 });
+    expect(lowestWords(short, dayName)).toBe('runs out day 14, 1,515 L short');
+    expect(lowestWords(levels([600, -40], { runOutDay: 1 }), dayName)).toBe('runs out day 14, 40 L short');
+    expect(lowestWords(levels([600, 0], { runOutDay: 1 }), dayName)).toBe('lowest 0 L day 14');
   });
 
   it('a dip outside the tolerance opens a case before it is sent; one inside agrees', () => {
