@@ -27,7 +27,9 @@ export interface OpeningStock {
   /** Drums with fuel that stand there, held and past-retest ones included. */
   readonly drums: readonly StandingDrum[];
   readonly partUsed: readonly StandingDrum[];
-  /** Facts that were not used, and differences to look at, in plain sentences. */
+  /** Later than the picture. */
+  readonly countsNotUsed: readonly Count[];
+  /** Differences to look at, in plain sentences. */
   readonly remarks: readonly string[];
 }
 
@@ -81,10 +83,8 @@ function stockOf(
     lastCount,
     drums,
     partUsed: drums.filter((drum) => !drum.sealed),
-    remarks: [
-      ...counts.filter((count) => hoursBetween(count.at, picture.asOf) < 0).map(notKnownYet),
-      ...(lastCount ? difference(lastCount, book) : []),
-    ],
+    countsNotUsed: counts.filter((count) => hoursBetween(count.at, picture.asOf) < 0),
+    remarks: lastCount ? difference(lastCount, book) : [],
   };
 }
 
@@ -110,10 +110,6 @@ function judge(count: Count | undefined, book: Litres, picture: StockPicture): J
 
 function hoursBetween(from: IsoInstant, until: IsoInstant): Hours {
   return hours((Date.parse(until) - Date.parse(from)) / 3_600_000);
-}
-
-function notKnownYet(count: Count): string {
-  return `${count.place}: the count of ${count.litres} L at ${count.at} is later than the picture and was not used.`;
 }
 
 function difference({ count, toleranceLitres, verdict }: JudgedCount, book: Litres): readonly string[] {

@@ -134,9 +134,7 @@ describe('the counts of Monday morning', () => {
   it('usable stock: at six o’clock the counts are not known yet, and that is said', () => {
     const early = openingStock(['CIN'], mondayMorning.picture, dateOf(1)).get('CIN')!;
     expect(early).toMatchObject({ usableLitres: 2400, lastCount: null });
-    expect(early.remarks).toEqual([
-      'CIN: the count of 2150 L at 2027-06-14T07:30Z is later than the picture and was not used.',
-    ]);
+    expect(early.countsNotUsed).toMatchObject([{ place: 'CIN', litres: 2150, at: '2027-06-14T07:30Z' }]);
   });
 });
 

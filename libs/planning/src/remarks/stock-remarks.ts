@@ -3,7 +3,7 @@ import type { DescribedFlights } from '../flights/describe-flights.js';
 import { groupBy } from '../group-by.js';
 import { stockOutlook } from '../problem/stock-outlook.js';
 import type { Scenario } from '../scenario.js';
-import { dayWords, drumWords, litreWords } from '../wording.js';
+import { dayWords, drumWords, litreWords, momentWords } from '../wording.js';
 
 /** Drums that are not usable and why, drums that pass their retest date unburnt, counts beside the book. */
 export function stockRemarks(scenario: Scenario, { caches }: DescribedFlights): readonly string[] {
@@ -17,7 +17,13 @@ export function stockRemarks(scenario: Scenario, { caches }: DescribedFlights): 
       const { place, retestDue } = drums[0]!;
       return `${place}: ${drumWords(drums.length)} with ${litreWords(litresOf(drums))} left, last day of use ${dayWords(retestDue)} (retest date).`;
     }),
-    ...counts.flatMap(({ remarks }) => remarks),
+    ...counts.flatMap(({ countsNotUsed, remarks }) => [
+      ...countsNotUsed.map(
+        ({ place, litres, at }) =>
+          `${place}: the count of ${litreWords(litres)} of ${momentWords(at, scenario.timeZone)} is later than the picture and was not used.`,
+      ),
+      ...remarks,
+    ]),
   ];
 }
 

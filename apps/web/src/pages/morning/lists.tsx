@@ -64,7 +64,7 @@ export const OneWindow = ({ flights }: { readonly flights: Morning['oneWindow'] 
             head: 'Harm avoided',
             figures: true,
             wide: true,
-            cell: ({ harmAvoided }) => `${figure(harmAvoided)} L-days`,
+            cell: ({ harmAvoided }) => `${figure(harmAvoided)} litre-days`,
           },
           { head: 'Block', figures: true, cell: ({ blockHours }) => inWords(blockHours, 'h', 2) },
           { head: 'Weather', figures: true, cell: ({ chance }) => `goes ${Math.round(chance * 100)} in 100` },

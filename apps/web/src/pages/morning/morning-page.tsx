@@ -180,7 +180,7 @@ const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) => {
       </Field>
       {worstOdds !== null && (
         <Field
-          label="Cancelled, worst strip"
+          label="Forecast: cancelled, worst strip"
           note={`morning, ${Math.round(worstOdds.afternoonCancel * 100)} % afternoon`}
         >
           {worstOdds.place} {Math.round(worstOdds.morningCancel * 100)} %

@@ -38,7 +38,7 @@ interface ShortProps {
 
 const Short = ({ name, by: { litreDays, first }, day }: ShortProps) => (
   <span className={first === null ? '' : 'ochre'}>
-    {name} <b>{figure(litreDays)} L-days</b>
+    {name} <b>{figure(litreDays)} litre-days</b>
     {first !== null && `, ${first.place} ${day(first.date)}`}
   </span>
 );
