@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { CardAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
 import type { MorningAnswer } from './morning-answer.js';
@@ -112,5 +113,20 @@ describe('the morning', () => {
     const pilot = await desk.server.as('pilot');
     expect((await pilot.get('/api/morning')).status).toBe(403);
     expect((await desk.dispatcher.get('/api/morning?since=yesterday')).status).toBe(400);
+  });
+});
+
+describe('if declined', () => {
+  it('is what follows by the facts of now, as on the card, not what followed when it was planned', async () => {
+    for (const id of ['F02', 'F08']) await desk.act(desk.dispatcher, id, 'decline', { reason: 'weather' });
+    const { flights } = await morning();
+    const cards = await Promise.all(
+      flights.map(async ({ id }) => (await desk.dispatcher.get<CardAnswer>(`/api/flights/${id}/card`)).body),
+    );
+    expect(flights.map(({ ifDeclined }) => ifDeclined)).toEqual(
+      cards.map(({ ifDeclined }) => ifDeclined?.ifDeclined),
+    );
+    const f05 = cards.find(({ id }) => id === 'F05')!;
+    expect(f05.ifDeclined?.ifDeclined).not.toBe(f05.planned.reason.ifDeclined);
   });
 });

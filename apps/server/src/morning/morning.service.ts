@@ -16,6 +16,7 @@ import { cachesBelowCritical } from './caches-below-critical.js';
 import { ChangedSinceService } from './changed-since.service.js';
 import { crewsNotHeard } from './crews-not-heard.js';
 import { decideBy, packTime } from './decide-by.js';
+import { ifDeclinedToday } from './if-declined.js';
 import type {
   DecideCase,
   DecideFlight,
@@ -90,8 +91,9 @@ export class MorningService {
 }
 
 /** Marked flights, and those that are offered; first due first. */
-const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] =>
-  flights
+const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] => {
+  const today = ifDeclinedToday(scenario);
+  return flights
     .filter(
       ({ state, needsDecision }) =>
         state === 'offered' || (needsDecision !== null && markableStates.includes(state)),
@@ -107,12 +109,13 @@ const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] =>
       pilot: flight.pilot,
       route: [flight.fromPlace, ...flight.stops.map(({ place }) => place), flight.toPlace],
       drums: flight.stops.reduce((sum, { drums }) => sum + drums, 0),
-      ifDeclined: flight.planned.reason.ifDeclined,
-      protects: flight.planned.reason.protects,
+      ifDeclined: today(flight.id).ifDeclined,
+      protects: today(flight.id).protects,
     }))
     .toSorted(
       (one, other) => epochMinutes(one.by) - epochMinutes(other.by) || (one.departs < other.departs ? -1 : 1),
     );
+};
 
 const decideCase = (open: Awaited<ReturnType<CasePagesService['open']>>[number]): DecideCase => ({
   count: open.count,
