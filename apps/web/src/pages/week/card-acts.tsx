@@ -4,7 +4,7 @@ import { Button, MessageLine, ProblemLine } from '../../ui/index.js';
 import { AmendForm } from './amend-form.js';
 import type { Card } from './card-read.js';
 import { lastActWords } from './card-words.js';
-import { canBeLetGo, type FormName, isFormOpen, openActs } from './flight-acts.js';
+import { approveOff, canBeLetGo, type FormName, isFormOpen, openActs } from './flight-acts.js';
 import { KeepForm } from './keep-form.js';
 import { LetGoForm } from './let-go-form.js';
 import { ReasonForm } from './reason-form.js';
@@ -27,7 +27,9 @@ export const CardActs = ({ flight, card, week, calendar }: CardActsProps) => {
   if (!may('approve flight', 'decide')) return null;
   const run = async (name: string, work: Promise<unknown>) => {
     setTried(name);
-    if ((await work) !== undefined) setForm(undefined);
+    if ((await work) === undefined) return;
+    setForm(undefined);
+    focusBox(flight.id);
   };
   const open = (name: FormName) => {
     acts.clear();
@@ -51,6 +53,10 @@ export const CardActs = ({ flight, card, week, calendar }: CardActsProps) => {
     </div>
   );
 };
+
+/** The press is gone with what it did: the keyboard goes on from the flight's box. */
+const focusBox = (id: string): void =>
+  document.querySelector<HTMLElement>(`.week-board [data-flight="${CSS.escape(id)}"]`)?.focus();
 
 type Run = (name: string, work: Promise<unknown>) => Promise<void>;
 
@@ -82,7 +88,7 @@ const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => {
           kind={takesFewer ? 'plain' : 'main'}
           press="a"
           busy={busy}
-          offBecause={fault && `Approve is off: ${fault.problem}`}
+          offBecause={approveOff(flight, fault)}
           onPress={() => void run('Approve', acts.approve.run(flight))}
         >
           Approve

@@ -28,6 +28,16 @@ export const openActs = ({
   keep: needsDecision !== null && ['offered', 'approved', 'given'].includes(state),
 });
 
+/** Why Approve cannot be pressed; undefined: it can. */
+export const approveOff = (
+  { needsDecision }: Pick<WeekFlight, 'needsDecision'>,
+  fault: { readonly problem: string } | undefined,
+): string | undefined => {
+  if (fault !== undefined) return `Approve is off: ${fault.problem}`;
+  if (needsDecision === null) return undefined;
+  return `Approve is off: it needs a decision first. ${needsDecision} Amend it, keep it as it is, or decline it.`;
+};
+
 /** A form that was open stays only while its act is open: somebody else may have been quicker. */
 export const isFormOpen = (form: FormName, flight: Pick<WeekFlight, 'state' | 'needsDecision'>): boolean => {
   const can = openActs(flight);

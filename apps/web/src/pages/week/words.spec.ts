@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
 import type { Card, LimitLine } from './card-read.js';
 import {
+  aboardWords,
   crewWords,
   heardWords,
   lastActWords,
@@ -10,7 +11,7 @@ import {
   roomWords,
   weighedWords,
 } from './card-words.js';
-import { isFormOpen, openActs, reasonText } from './flight-acts.js';
+import { approveOff, isFormOpen, openActs, reasonText } from './flight-acts.js';
 import { gapScale } from './gap-scale.js';
 import { exampleBooked, exampleFlight } from './week-example.js';
 
@@ -55,6 +56,21 @@ describe('a box', () => {
   });
 });
 
+describe('Approve', () => {
+  const short = '18 drums would have been taken by then; 14 stood filled.';
+
+  it('is off for a flight that needs a decision, and says why', () => {
+    expect(approveOff({ needsDecision: short }, undefined)).toBe(
+      `Approve is off: it needs a decision first. ${short} Amend it, keep it as it is, or decline it.`,
+    );
+  });
+
+  it('is off where a limit of today does not hold, and open for a flight with neither', () => {
+    expect(approveOff({ needsDecision: null }, { problem: short })).toBe(`Approve is off: ${short}`);
+    expect(approveOff({ needsDecision: null }, undefined)).toBeUndefined();
+  });
+});
+
 describe('the card', () => {
   const limit = (changes: Partial<LimitLine> = {}): LimitLine => ({
     name: 'strip landing limit',
@@ -75,6 +91,11 @@ describe('the card', () => {
     expect(limitName(limit({ name: 'max take-off weight', place: null, surface: null }))).toBe(
       'Take-off weight',
     );
+  });
+
+  it('says how many drums of those that may go, and never 5 of 4', () => {
+    expect(aboardWords({ drumsAboard: 4, drumsPossible: 5 })).toBe('4 drums of 5');
+    expect(aboardWords({ drumsAboard: 5, drumsPossible: 4 })).toBe('5 drums, 4 may go');
   });
 
   it('says what the drums as weighed leave: 1,078.2 kg instead of 1,080 kg are 4 lb', () => {
