@@ -89,7 +89,7 @@ const shiftClock = (hours: number): void => {
   globalThis.Date = class extends Wall {
     constructor(...given: ConstructorParameters<typeof Date> | []) {
       if (given.length === 0) super(Wall.now() + shiftMs);
-      else super(...(given as ConstructorParameters<typeof Date>));
+      else super(...given);
     }
     static override now(): number {
       return Wall.now() + shiftMs;

@@ -3,7 +3,7 @@ import { pounds, print, printNumber } from '@drumline/units';
 import { useState } from 'react';
 import { Main, Notice, Page, type Person, Press, useTerritoryNow } from '../phone/index.js';
 import { surfaceAt } from './leg-words.js';
-import { aboveLoaded, Steps } from './loaded.js';
+import { aboveLoaded, Steps } from './loaded-steps.js';
 import type { StepProps } from './positions.js';
 import { loaded } from './reports.js';
 import { type Signed, SignForIt } from './sign-for-it.js';

@@ -1,6 +1,6 @@
 import { print } from '@drumline/units';
 import { DrumNumber, Main, Notice, Page } from '../phone/index.js';
-import { aboveLoaded, type LoadedDraft, Steps } from './loaded.js';
+import { aboveLoaded, type LoadedDraft, Steps } from './loaded-steps.js';
 import type { FlightHere } from './use-flight.js';
 
 export interface StepProps {

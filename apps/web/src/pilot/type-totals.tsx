@@ -2,7 +2,7 @@ import { questionWeight } from '@drumline/loading';
 import { kilograms, printNumber } from '@drumline/units';
 import { useState } from 'react';
 import { Keypad, Main, Notice, Page } from '../phone/index.js';
-import { aboveLoaded, Steps } from './loaded.js';
+import { aboveLoaded, Steps } from './loaded-steps.js';
 import type { StepProps } from './positions.js';
 
 type Box = 'byHand' | 'byAircraft';
