@@ -18,6 +18,7 @@ export const Dialog = ({ title, onClose, children, acts }: DialogProps) => {
   useEffect(() => {
     const dialog = element.current!;
     if (!dialog.open) dialog.showModal();
+    dialog.querySelector<HTMLElement>('.body :is(input, select, textarea)')?.focus();
     return () => dialog.close();
   }, []);
   return (

@@ -4,7 +4,15 @@ export { Button } from './button.js';
 export { Dialog } from './dialog.js';
 export { Choice, Entry, Tick } from './entry.js';
 export { Field, Fields, TitleBlock } from './field.js';
-export { type Key, keysOfThePage, listenForKeys, singleKeys, useKeys, useSingleKeys } from './keys.js';
+export {
+  arrowsInto,
+  type Key,
+  keysOfThePage,
+  listenForKeys,
+  singleKeys,
+  useKeys,
+  useSingleKeys,
+} from './keys.js';
 export { type Level, LevelMark, LevelShape, Lock, StateWord, SurfaceWord } from './marks.js';
 export { EmptyLine, MessageLine, ProblemLine, StaleLine } from './message.js';
 export { bothOf, Picture } from './picture.js';

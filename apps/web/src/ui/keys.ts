@@ -5,7 +5,8 @@ export interface Key {
   /** What it does, in words: shown in the list of keys. */
   readonly does: string;
   readonly act: () => void;
-  readonly off?: boolean;
+  /** Asked when it is pressed, if it depends on where the focus is. */
+  readonly off?: boolean | (() => boolean);
 }
 
 interface Held {
@@ -40,6 +41,23 @@ export const keysOfThePage = (): readonly (readonly [name: string, does: string]
     .filter(({ layer }) => layer === 0)
     .flatMap(({ keys }) => Object.entries(keys()).map(([name, { does }]) => [name, does] as const));
 
+/** Nothing of the page has the focus: it is on the page as a whole, as when one has just come to it. */
+const isFocusOnPage = (): boolean =>
+  document.activeElement === document.body || document.activeElement?.id === 'page';
+
+/** The four arrows bring the focus from the page as a whole to where they go on; Enter opens there. */
+export const arrowsInto = (does: string, opens: string, act: () => void): Readonly<Record<string, Key>> => {
+  const off = () => !isFocusOnPage();
+  const arrow: Key = { does, act, off };
+  return {
+    ArrowLeft: arrow,
+    ArrowRight: arrow,
+    ArrowUp: arrow,
+    ArrowDown: arrow,
+    Enter: { does: opens, act: () => undefined, off: () => true },
+  };
+};
+
 const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
   (target.isContentEditable || target.matches('input:not([type=checkbox], [type=radio]), textarea, select'));
@@ -54,7 +72,7 @@ const onKey = (event: KeyboardEvent): void => {
   );
   for (const { layer, keys } of [...held].reverse()) {
     const key = layer === top ? keys()[event.key] : undefined;
-    if (key === undefined || key.off) continue;
+    if (key === undefined || (typeof key.off === 'function' ? key.off() : key.off)) continue;
     event.preventDefault();
     key.act();
     return;

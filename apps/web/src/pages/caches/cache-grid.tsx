@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useMemo, useRef } from 'react';
 import { type Calendar, useCalendar } from '../../api/index.js';
+import { arrowsInto, useKeys } from '../../ui/index.js';
 import { CacheCell, type Shared } from './cache-cell.js';
 import type { NamedCache } from './cache-list.js';
 import type { Caches } from './caches-read.js';
@@ -35,6 +36,11 @@ export const CacheGrid = ({ caches, shown, selected, onSelect }: CacheGridProps)
     onSelect(place);
     area.current?.querySelector<HTMLElement>(`[data-place="${CSS.escape(place)}"]`)?.focus();
   };
+  useKeys(
+    arrowsInto('From cache to cache', 'Show the cache in full', () =>
+      area.current?.querySelector<HTMLElement>('[data-place][tabindex="0"]')?.focus(),
+    ),
+  );
   const style = { '--columns': size.columns, '--row': `${size.rowHeight}px` } as React.CSSProperties;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the arrows go between the buttons in it

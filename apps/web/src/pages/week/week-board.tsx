@@ -1,5 +1,6 @@
 import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Calendar } from '../../api/index.js';
+import { arrowsInto, useKeys } from '../../ui/index.js';
 import { atKey, atOf, moved } from './board-cursor.js';
 import { type BoardRow, type Box, boardRows, type Cell, printScale } from './board-rows.js';
 import { FlightBox } from './flight-box.js';
@@ -173,6 +174,7 @@ const useCursor = (rows: readonly BoardRow[]) => {
       grid.current?.querySelector<HTMLElement>('[data-at]');
     if (!isThere && rows.length > 0 && first) makeCurrent(first);
   }, [rows, makeCurrent]);
+  useKeys(arrowsInto('From flight to flight', 'Open the card of the flight', () => current.current?.focus()));
   return {
     grid,
     onFocus: (event: React.FocusEvent) => {
