@@ -1,6 +1,6 @@
 import { figure, inWords } from '../../ui/index.js';
 import type { Card, LegLimits, LimitLine } from './card-read.js';
-import { isOver, limitName, roomWords, weighedWords } from './card-words.js';
+import { aboardWords, isOver, limitName, roomWords, weighedWords } from './card-words.js';
 
 const shown = 5;
 
@@ -13,7 +13,7 @@ export const CardLimits = ({ card, legs }: { readonly card: Card; readonly legs:
       {legs.map((leg) => (
         <table key={`${leg.from}-${leg.to}`} className="card-table">
           <caption className={legs.length > 1 ? undefined : 'unseen'}>
-            {leg.from}-{leg.to}, {inWords(leg.drumsAboard, 'drums')} of {leg.drumsPossible}
+            {leg.from}-{leg.to}, {aboardWords(leg)}
           </caption>
           <tbody>
             {leg.limits.slice(0, leg === tightest ? shown : 1).map((limit) => (

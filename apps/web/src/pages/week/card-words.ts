@@ -1,10 +1,19 @@
 import { kilograms, poundsFromKilograms } from '@drumline/units';
 import { figure, inWords } from '../../ui/index.js';
 import { limitWords } from './box-words.js';
-import type { Card, Heard, LimitLine, Today } from './card-read.js';
+import type { Card, Heard, LegLimits, LimitLine, Today } from './card-read.js';
 import type { WeekFlight } from './week-read.js';
 
 type When = (at: string) => string;
+
+/** "4 drums of 5", and where there are too many aboard "5 drums, 4 may go". */
+export const aboardWords = ({
+  drumsAboard,
+  drumsPossible,
+}: Pick<LegLimits, 'drumsAboard' | 'drumsPossible'>): string =>
+  drumsAboard > drumsPossible
+    ? `${inWords(drumsAboard, 'drums')}, ${drumsPossible} may go`
+    : `${inWords(drumsAboard, 'drums')} of ${drumsPossible}`;
 
 /** Over is rounded up and spare down: neither is said to be better than it is. */
 export const roomWords = (spareLb: number): string =>
