@@ -6,11 +6,13 @@ interface CostLineProps {
   readonly cost: Money;
   readonly flights: number;
   readonly plan: StandingPlan | null;
+  /** Nothing has changed since: what was proved of the plan still says something. */
+  readonly isAsAccepted: boolean;
   readonly currency: string;
 }
 
-/** Reads as a sum: flight + fuel + handling = whole plan. The total is that of the figures as they stand here. */
-export const CostLine = ({ cost, flights, plan, currency }: CostLineProps) => {
+/** Reads as a sum: flight + fuel + handling = the flights that stand. The total is that of the figures as they stand here. */
+export const CostLine = ({ cost, flights, plan, isAsAccepted, currency }: CostLineProps) => {
   const parts = [cost.flight, cost.fuel, cost.handling].map((cents) => Math.round(cents / 100));
   const [flight, fuel, handling] = parts.map((amount) => `${figure(amount)} ${currency}`);
   const whole = parts.reduce((sum, amount) => sum + amount, 0);
@@ -24,14 +26,14 @@ export const CostLine = ({ cost, flights, plan, currency }: CostLineProps) => {
         <Part label="Handling" sign="+">
           {handling}
         </Part>
-        <Part label={`Whole plan, ${inWords(flights, flights === 1 ? 'flight' : 'flights')}`} sign="=">
+        <Part label={`Standing, ${inWords(flights, flights === 1 ? 'flight' : 'flights')}`} sign="=">
           {figure(whole)} {currency}
         </Part>
         <Part label="Delivered">
           {cost.perLitre === null ? 'nothing' : `${figure(cost.perLitre / 100, 2)} ${currency}/L`}
         </Part>
       </dl>
-      {plan !== null && <GapRuler plan={plan} currency={currency} />}
+      {plan !== null && isAsAccepted && <GapRuler plan={plan} currency={currency} />}
     </div>
   );
 };

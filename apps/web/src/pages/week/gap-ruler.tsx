@@ -15,7 +15,7 @@ export const GapRuler = ({ plan, currency }: { readonly plan: StandingPlan; read
   const [floor, here] = [scale.floor * width, scale.plan * width];
   const middle = (floor + here) / 2;
   const finding =
-    `Plan ${number} costs ${figure(total)} ${currency}. On the routes looked at, no plan with no more shortage costs less ` +
+    `Plan ${number} as accepted costs ${figure(total)} ${currency}. On the routes looked at, no plan with no more shortage costs less ` +
     `than ${figure(total - gap)} ${currency}: the gap is ${figure(gap)} ${currency}, ${percent} %.`;
   return (
     <svg className="gap-ruler" viewBox={`0 0 ${width} 48`} role="img" aria-label={finding}>
@@ -39,7 +39,7 @@ export const GapRuler = ({ plan, currency }: { readonly plan: StandingPlan; read
       </text>
       {gap > 0 && (
         <text x={here} y="46" fontSize="12" textAnchor="middle">
-          plan {number}
+          plan {number} as accepted
         </text>
       )}
     </svg>

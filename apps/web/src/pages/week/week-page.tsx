@@ -6,6 +6,7 @@ import { useLocation, useSearchParams } from 'wouter';
 import { type Calendar, type Read, useCalendar, useMe, useRead, useSettings } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
 import { Button, EmptyLine, Field, Picture, SurfaceWord, TitleBlock } from '../../ui/index.js';
+import { isAsAccepted } from './as-accepted.js';
 import { firstToDecide } from './board-rows.js';
 import { CostLine } from './cost-line.js';
 import { BookedCard, DecisionCard } from './decision-card.js';
@@ -118,7 +119,13 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
   return (
     <div className="work-and-side week">
       <div className="work">
-        <CostLine cost={week.cost} flights={week.flightsCosted} plan={week.plan} currency={currency} />
+        <CostLine
+          cost={week.cost}
+          flights={week.flightsCosted}
+          plan={week.plan}
+          isAsAccepted={isAsAccepted(week)}
+          currency={currency}
+        />
         <div className="week-under-cost">
           <TallyLine week={week} calendar={calendar} />
           <OtherDays week={week} />
