@@ -13,7 +13,8 @@ interface ActFormProps {
 export const ActForm = ({ title, onClose, onSubmit, acts, children }: ActFormProps) => {
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
-    form.current?.querySelector<HTMLElement>('select, input')?.focus();
+    const first = (which: string) => form.current?.querySelector<HTMLElement>(which);
+    (first('[data-asked-first]') ?? first('select, input'))?.focus();
     form.current?.scrollIntoView({ block: 'nearest' });
   }, []);
   return (

@@ -11,11 +11,14 @@ interface EntryProps {
   /** What is wrong with it. */
   readonly fault?: string | undefined;
   readonly note?: ReactNode;
+  /** A form begins here, though other fields stand above it. */
+  readonly askedFirst?: boolean;
   readonly input?: Omit<InputHTMLAttributes<HTMLInputElement>, 'value' | 'onChange' | 'id'>;
 }
 
 /** A field that is typed into: label above, heavier lower edge, one unit. */
-export const Entry = ({ label, value, onChange, unit, doubt, fault, note, input }: EntryProps) => {
+export const Entry = (props: EntryProps) => {
+  const { label, value, onChange, unit, doubt, fault, note, askedFirst, input } = props;
   const id = useId();
   const said = [fault, doubt].filter((text) => text !== undefined);
   return (
@@ -26,6 +29,7 @@ export const Entry = ({ label, value, onChange, unit, doubt, fault, note, input 
           {...input}
           id={id}
           value={value}
+          data-asked-first={askedFirst || undefined}
           onChange={(event) => onChange(event.target.value)}
           aria-invalid={fault !== undefined || undefined}
           aria-describedby={said.length > 0 || note !== undefined ? `${id}-said` : undefined}

@@ -97,6 +97,7 @@ export const CountForm = ({ cache, onClose }: FormProps) => {
       <Entry
         label="Fuel found"
         unit="L"
+        askedFirst
         value={typed}
         onChange={setTyped}
         input={{ inputMode: 'numeric' }}
