@@ -22,7 +22,7 @@ describe.each([
     const form = page.getByRole('form', { name: title });
     await form.waitFor();
     const [wide, room] = await form.evaluate((element) => [element.scrollWidth, element.clientWidth]);
-    expect(wide).toBeLessThanOrEqual(room!);
+    expect(wide).toBeLessThanOrEqual(room);
   });
 
   it('a count begins with the fuel found', async () => {
