@@ -28,7 +28,7 @@ export const NotHeard = ({ hold }: { readonly hold: string }) => {
       <Picture read={read}>
         {(people) =>
           people.length === 0 ? (
-            <p>Every device in the field has asked since.</p>
+            <p>No device in the field has still to ask. Who has none hears it by radio only: tell them.</p>
           ) : (
             <>
               <People people={people} />
