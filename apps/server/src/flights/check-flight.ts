@@ -17,10 +17,12 @@ export const faultWords = ({ where, what, mend }: Fault): string => `${where}: $
 /** What stands in the way of flying it beside the flights that are settled already, by today's facts. */
 export const faultsOfApproving = (board: Board, flight: Flight, loads: readonly Load[]): readonly Fault[] => {
   const settled = board.scenario.flights.filter(({ id, state }) => id !== flight.id && state !== 'offered');
-  const all = [...settled, ...standing(flight)];
+  // Offered flights may take the same drums: one that is marked for it is not approved while the others stand.
+  const isMarked = flight.state === 'offered' && flight.needsDecision !== null;
+  const others = isMarked ? board.scenario.flights.filter(({ id }) => id !== flight.id) : settled;
   return [
     ...dayFaults(board.scenario, flight),
-    ...checkFlights(board.scenario, all).filter(concerns(flight)),
+    ...checkFlights(board.scenario, [...others, ...standing(flight)]).filter(concerns(flight)),
     ...drumFaults(board, flight, loads),
   ];
 };
