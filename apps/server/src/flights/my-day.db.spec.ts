@@ -3,12 +3,11 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
 
 let desk: FlightDesk;
-let crew: string;
 let day: MyDay;
 beforeAll(async () => {
   desk = await openFlightDesk();
   const given = await desk.give('F01');
-  crew = given.pilot!;
+
   day = (await (await desk.crewOf('F01')).get<MyDay>('/api/my-day')).body;
 });
 afterAll(() => desk.server.close());

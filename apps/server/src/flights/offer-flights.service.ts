@@ -47,7 +47,8 @@ export class OfferFlightsService {
     offered: OfferedPlan,
     by: Account,
   ): Promise<OfferAnswer> {
-    const offer = sortOffer(board, offered);
+    const changed = await this.store.changedSince(transaction, offered.flightRevisions);
+    const offer = sortOffer(board, offered, changed);
     const faults = [...offer.faults, ...faultsToday(board, offer)];
     if (faults.length > 0) return { kind: 'refused', faults };
     for (const flight of offer.replaced) await this.callOff(board, transaction, flight, offered.id, by);
@@ -56,11 +57,11 @@ export class OfferFlightsService {
     const wanted = offer.planned
       .map((planned) => ({ ...planned, id: numbers.get(planned.id) ?? planned.id }))
       .map((planned) => ({ planned, loads: loads.get(planned.id) ?? [] }));
-    const changed = wanted.filter((each) => !stands(board, each.planned, each.loads));
+    const written = wanted.filter((each) => !stands(board, each.planned, each.loads));
     // Drums pass from one flight to another: all are set free before any is named.
-    const ids = changed.map(({ planned }) => planned.id);
+    const ids = written.map(({ planned }) => planned.id);
     if (ids.length > 0) await transaction.delete(loadTable, { flightId: In(ids) });
-    for (const each of changed) await this.write(board, transaction, each, offered.id, by);
+    for (const each of written) await this.write(board, transaction, each, offered.id, by);
     return {
       kind: 'offered',
       flights: offer.planned.map(({ id }) => ({ planned: id, flight: numbers.get(id) ?? id })),

@@ -109,12 +109,12 @@ describe('facts that change', () => {
     expect(body.detail).toContain('surface report, new: XLOR closed');
     expect(body.faults.map(({ problem }) => problem)).toContain('XLOR is reported closed.');
 
-    const marked = await desk.server.app.get(RecheckFlightsService).recheck();
-    expect(marked).toEqual(expect.arrayContaining(['F02', 'F05', 'F08']));
     expect((await desk.flight('F05')).needsDecision).toContain('XLOR is reported closed.');
     expect((await desk.act(desk.dispatcher, 'F05', 'approve')).status).toBe(422);
     const list = await desk.manager.get<{ items: Flight[] }>('/api/flights?needsDecision=true');
-    expect(list.body.items.map(({ id }) => id)).toEqual(expect.arrayContaining(marked as string[]));
+    expect(list.body.items.map(({ id }) => id)).toEqual(expect.arrayContaining(['F02', 'F05', 'F08']));
+    // The report has marked them: the round that looks for what else has broken finds nothing new.
+    expect(await desk.server.app.get(RecheckFlightsService).recheck()).toEqual([]);
   });
 
   it('everything that was done is in the audit, with the person', async () => {

@@ -21,24 +21,23 @@ export interface Offer {
  */
 export const sortOffer = (
   { scenario, flights }: Board,
-  { plan, flightRevisions, frozen }: OfferedPlan,
+  { plan, frozen }: OfferedPlan,
+  changedSince: ReadonlySet<string>,
 ): Offer => {
   const today = localDate(scenario.asOf, scenario.timeZone);
   const last = addDays(plan.firstDay, plan.offeredDays - 1);
   const isFree = ({ id, state, heldInPlace }: Flight): boolean =>
     replanFreedom(state) === 'free' && !heldInPlace && !frozen.includes(id);
-  const changedSince = ({ id, revision }: Flight): boolean =>
-    id in flightRevisions && flightRevisions[id] !== revision;
   const stands = ({ state }: Flight): boolean => state !== 'declined' && state !== 'called off';
 
-  const kept = flights.filter((flight) => stands(flight) && (!isFree(flight) || changedSince(flight)));
+  const kept = flights.filter((flight) => stands(flight) && (!isFree(flight) || changedSince.has(flight.id)));
   const keptIds = new Set(kept.map(({ id }) => id));
   const offered = plan.flights.filter(
     ({ id, date, drums, state }) => state === 'offered' && drums > 0 && date <= last && !keptIds.has(id),
   );
   const offeredIds = new Set(offered.map(({ id }) => id));
   const dropped = flights.filter(
-    (flight) => !stands(flight) && offeredIds.has(flight.id) && changedSince(flight),
+    (flight) => !stands(flight) && offeredIds.has(flight.id) && changedSince.has(flight.id),
   );
   return {
     planned: offered,

@@ -64,7 +64,7 @@ const wordsKnown = (issue: Issue): readonly unknown[] | null => {
   if (issue.code === 'invalid_value') return issue.values;
   // Which of several forms is meant, a word in one of the fields says.
   return issue.code === 'invalid_union' && 'options' in issue && issue.message.startsWith('Invalid')
-    ? (issue.options)
+    ? issue.options
     : null;
 };
 
