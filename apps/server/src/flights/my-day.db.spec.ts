@@ -6,8 +6,7 @@ let desk: FlightDesk;
 let day: MyDay;
 beforeAll(async () => {
   desk = await openFlightDesk();
-  const given = await desk.give('F01');
-
+  await desk.give('F01');
   day = (await (await desk.crewOf('F01')).get<MyDay>('/api/my-day')).body;
 });
 afterAll(() => desk.server.close());
