@@ -73,6 +73,16 @@ export class SessionsService {
     );
   }
 
+  /** How many people of these roles have a device that is signed in. */
+  async peopleWithDevice(roles: readonly Role[]): Promise<number> {
+    const [row] = await this.database.query<readonly [{ readonly people: number }]>(
+      `select count(distinct accounts.id)::int as people from sessions join accounts on accounts.id = account_id
+       where revoked_at is null and expires_at > now() and not disabled and roles && $1::text[]`,
+      [roles],
+    );
+    return row.people;
+  }
+
   /** Ends one session of the account; false: it has no such session. */
   async revoke(accountId: string, sessionId: string): Promise<boolean> {
     const { affected } = await this.database

@@ -32,6 +32,8 @@ export interface OpenCase extends Omit<DifferenceCase, 'movementsSince' | 'agree
   readonly movementsSince: readonly Movement[];
   /** Whose phones may hold a report that explains it. */
   readonly notHeardFrom: readonly NotSeen[];
+  /** Of the field, with a device that is signed in; 0: the radio only. */
+  readonly peopleWithDevice: number;
 }
 
 const act = 'close difference case';
@@ -70,6 +72,7 @@ export class CasesService implements OnModuleInit {
         agreed: agreedCount === null ? null : (state.movements.get(agreedCount) as Counted),
         movementsSince: each.movementsSince.map((id) => state.movements.get(id)!),
         notHeardFrom: await this.notHeardFrom(each.count),
+        peopleWithDevice: await this.sessions.peopleWithDevice(inTheField),
       })),
     );
   }

@@ -64,7 +64,7 @@ export class HoldsController {
   @Act('hold', 'view')
   @Get('holds/:id/not-heard')
   async notHeard(@Param('id', id) movement: string) {
-    return { items: await this.holds.notHeard(movement), next: null };
+    return { ...(await this.holds.notHeard(movement)), next: null };
   }
 
   @OfTheOperator()

@@ -50,6 +50,12 @@ interface PlaceEffect extends Omit<HeldPlace, 'drums'> {
   readonly radioScript: string;
 }
 
+export interface NotHeard {
+  readonly items: readonly NotSeen[];
+  /** Of the field, with a device that is signed in; 0: the radio only. */
+  readonly peopleWithDevice: number;
+}
+
 /** Roles that carry a phone. */
 export const inTheField = ['pilot', 'helicopter crew', 'storekeeper'] as const;
 
@@ -95,15 +101,16 @@ export class HoldsService {
     };
   }
 
-  /** Who has not asked the server for anything since a hold was set, by name. */
-  async notHeard(movement: string): Promise<readonly NotSeen[]> {
+  /** Who has not asked the server for anything since a hold was set, by name; of how many who have a device. */
+  async notHeard(movement: string): Promise<NotHeard> {
     const [row] = await this.database.query<readonly { readonly at: Date }[]>(
       `select recorded_at as at from movements where id = $1 and kind = 'held'`,
       [movement],
     );
     if (row === undefined)
       throw new Problem('not-found', `There is no hold ${movement}. See /api/movements.`);
-    return this.sessions.notSeenSince(row.at, inTheField);
+    const items = await this.sessions.notSeenSince(row.at, inTheField);
+    return { items, peopleWithDevice: await this.sessions.peopleWithDevice(inTheField) };
   }
 
   /** Aboard by the ledger, or set aside for a flight that has not left. */

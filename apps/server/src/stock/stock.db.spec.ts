@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
-import type { HoldEffect } from './holds.service.js';
+import type { HoldEffect, NotHeard } from './holds.service.js';
 import type { PlaceFigures } from './place-figures.js';
 import { drawn, written } from './testing/movement-bodies.js';
 
@@ -68,8 +68,24 @@ describe('a batch is recalled: 44 drums, 8,800 L, 7 places', () => {
   it('phones that have not asked since are listed by name', async () => {
     await server.database.query(`update sessions set last_seen_at = now() - interval '1 hour'`);
     const quality = await server.as('fuel quality');
-    const { body } = await quality.get<{ items: { person: string }[] }>(`/api/holds/${heldBy}/not-heard`);
+    const { body } = await quality.get<NotHeard>(`/api/holds/${heldBy}/not-heard`);
     expect(body.items.map(({ person }) => person).sort()).toEqual(['Demo helicopter crew', 'Demo pilot']);
+    expect(body.peopleWithDevice).toBe(2);
+  });
+
+  it('every device has asked since is another answer than nobody has a device', async () => {
+    const quality = await server.as('fuel quality');
+    const answer = async () => (await quality.get<NotHeard>(`/api/holds/${heldBy}/not-heard`)).body;
+    const ofField = `account_id in (select id from accounts where roles && array['pilot', 'helicopter crew', 'storekeeper'])`;
+    await server.database.query(`update sessions set last_seen_at = now() where ${ofField}`);
+    expect(await answer()).toMatchObject({ items: [], peopleWithDevice: 2 });
+    const signedIn = await server.database.query(
+      `select id from sessions where revoked_at is null and ${ofField}`,
+    );
+    const ids = [signedIn.map(({ id }: { readonly id: string }) => id)];
+    await server.database.query('update sessions set revoked_at = now() where id = any($1)', ids);
+    expect(await answer()).toMatchObject({ items: [], peopleWithDevice: 0 });
+    await server.database.query('update sessions set revoked_at = null where id = any($1)', ids);
   });
 
   it('a customer sees a word for each cache, and no figure', async () => {

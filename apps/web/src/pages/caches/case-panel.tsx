@@ -27,14 +27,18 @@ export const CasePanel = ({ difference }: { readonly difference: DifferenceCase 
         difference={difference}
         since={agreed === null ? 'the ledger was opened' : `the agreed count of ${when(agreed.happenedAt)}`}
       />
-      <p>
-        {difference.notHeardFrom.length === 0
-          ? 'Every phone of the field has been heard from since the count.'
-          : `Not heard from since the count: ${difference.notHeardFrom.map(({ person, device }) => `${person} (${device})`).join(', ')}.`}
-      </p>
+      <p>{heardWords(difference)}</p>
       <Closing difference={difference} />
     </section>
   );
+};
+
+const heardWords = ({ place, notHeardFrom, peopleWithDevice }: DifferenceCase): string => {
+  if (notHeardFrom.length > 0)
+    return `Not heard from since the count: ${notHeardFrom.map(({ person, device }) => `${person} (${device})`).join(', ')}.`;
+  return peopleWithDevice === 0
+    ? `Nobody in the field has a device that is signed in: ask ${place} by radio for reports not yet sent.`
+    : 'Every phone of the field has been heard from since the count.';
 };
 
 const Since = ({ difference, since }: { readonly difference: DifferenceCase; readonly since: string }) => {

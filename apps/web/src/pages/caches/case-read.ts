@@ -33,6 +33,7 @@ export const caseSchema = z.object({
   agreed: movementSchema.nullable(),
   movementsSince: z.array(movementSchema),
   notHeardFrom: z.array(z.object({ person: z.string(), device: z.string(), lastSeenAt: z.string() })),
+  peopleWithDevice: z.number(),
   proposals: z.array(
     z.object({
       id: z.string(),

@@ -82,6 +82,7 @@ interface SheetProps {
 const Sheet = ({ of, effect, standing, go }: SheetProps) => {
   const may = useMay();
   const close = () => go({ act: null, batch: null });
+  const places = effect.places.map(({ place }) => place);
   if (effect.drums === 0 && standing === undefined)
     return (
       <EmptyLine>No drum with fuel of {subjectWords(of)} stands anywhere. Nothing would be held.</EmptyLine>
@@ -95,7 +96,11 @@ const Sheet = ({ of, effect, standing, go }: SheetProps) => {
       <PlacesTable effect={effect} isHeld={standing !== undefined} />
       <div className="drums-two">
         <FlightsTouched flights={effect.flights} isHeld={standing !== undefined} />
-        {standing?.id ? <NotHeard hold={standing.id} /> : <ToHear people={effect.toHear} />}
+        {standing?.id ? (
+          <NotHeard hold={standing.id} places={places} />
+        ) : (
+          <ToHear people={effect.toHear} places={places} />
+        )}
       </div>
       <Scripts effect={effect} of={of} />
       {standing !== undefined && (

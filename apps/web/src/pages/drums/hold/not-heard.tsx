@@ -1,34 +1,47 @@
-import { useList } from '../../../api/index.js';
+import { z } from 'zod';
+import { useRead } from '../../../api/index.js';
 import { Button, Picture } from '../../../ui/index.js';
 import { type NotSeen, notSeenSchema } from '../drums-read.js';
 
+interface ToHearProps {
+  readonly people: readonly NotSeen[];
+  /** Where the drums stand. */
+  readonly places: readonly string[];
+}
+
+interface NotHeardProps extends Pick<ToHearProps, 'places'> {
+  readonly hold: string;
+}
+
+const notHeardSchema = z.object({ items: z.array(notSeenSchema), peopleWithDevice: z.number() });
+
 /** Before the press: nobody in the field has heard of it yet. */
-export const ToHear = ({ people }: { readonly people: readonly NotSeen[] }) => (
+export const ToHear = ({ people, places }: ToHearProps) => (
   <section className="section" aria-label="Who has to hear of it">
     <h2>
       Who has to hear of it <small>{people.length}</small>
     </h2>
-    {people.length === 0 ? (
-      <p>Nobody in the field has a device that is signed in: tell everybody by radio.</p>
-    ) : (
-      <People people={people} />
-    )}
+    {people.length === 0 ? <p>{byRadio(places)}</p> : <People people={people} />}
     <small>Their devices say HOLD when they next ask. Until then: by radio.</small>
   </section>
 );
 
 /** Afterwards: whose devices have not asked since. */
-export const NotHeard = ({ hold }: { readonly hold: string }) => {
-  const read = useList(`/api/holds/${hold}/not-heard`, notSeenSchema);
+export const NotHeard = ({ hold, places }: NotHeardProps) => {
+  const read = useRead(`/api/holds/${hold}/not-heard`, notHeardSchema);
   return (
     <section className="section" aria-label="Who has not heard">
       <h2>
-        Who has not heard <small>{read.value?.length ?? ''}</small>
+        Who has not heard <small>{read.value?.items.length ?? ''}</small>
       </h2>
       <Picture read={read}>
-        {(people) =>
+        {({ items: people, peopleWithDevice }) =>
           people.length === 0 ? (
-            <p>No device in the field has still to ask. Who has none hears it by radio only: tell them.</p>
+            <p>
+              {peopleWithDevice === 0
+                ? byRadio(places)
+                : 'Every device in the field has asked since. Who has none hears it by radio only: tell them.'}
+            </p>
           ) : (
             <>
               <People people={people} />
@@ -43,6 +56,9 @@ export const NotHeard = ({ hold }: { readonly hold: string }) => {
     </section>
   );
 };
+
+const byRadio = (places: readonly string[]): string =>
+  `Nobody in the field has a device that is signed in: tell everybody by radio.${places.length === 0 ? '' : ` Places to call: ${places.join(', ')}.`}`;
 
 const People = ({ people }: { readonly people: readonly NotSeen[] }) => (
   <ul className="drums-lines">
