@@ -40,10 +40,26 @@ it('a strip limit is drafted by set-up with its drums beside it, and stands when
     const second = await office.signIn(role);
     await second.goto('/set-up/strip-limits');
     await second.getByText('7,600, waits').waitFor();
-    await second
-      .getByRole('row', { name: /strip limit XLOR-B/ })
-      .getByRole('button', { name: 'Sign' })
-      .click();
+    const waiting = second.getByRole('row', { name: /strip limit XLOR-B/ });
+    expect(
+      await waiting
+        .getByRole('list', { name: 'What changes: XLOR-B' })
+        .getByRole('listitem')
+        .allTextContents(),
+    ).toEqual([
+      'Landing limit, dry or damp: 8,300 lb > 7,600 lb',
+      'Table and revision: demo table, revision 12 > demo table, revision 13',
+    ]);
+    await waiting.getByText('XLOR B from XALD: 6, 4 to').waitFor();
+    await waiting.getByText(/^Demo set-up, 0\d:\d\d$/).waitFor();
+    await waiting
+      .getByText(
+        role === 'fuel quality'
+          ? 'fuel quality has still to sign'
+          : '2 of operations manager, fuel quality have still to sign',
+      )
+      .waitFor();
+    await waiting.getByRole('button', { name: 'Sign' }).click();
     await second
       .getByText(
         role === 'fuel quality' ? 'demo table, revision 12; demo table, revision 13' : 'Signed by you.',

@@ -40,6 +40,10 @@ export class PeopleService {
     return transaction.findBy(accountTable, { id: In([...ids]), disabled: false });
   }
 
+  everybodyActive(transaction: EntityManager): Promise<Account[]> {
+    return transaction.findBy(accountTable, { disabled: false });
+  }
+
   /** Whose flights are the own flights of people of this name. */
   async crewsNamed(transaction: EntityManager, fullName: string): Promise<readonly (string | null)[]> {
     const people = await transaction.findBy(accountTable, { fullName });

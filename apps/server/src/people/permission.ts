@@ -6,6 +6,7 @@ import {
   permissionOf,
   permittedActs,
   type Role,
+  roles,
 } from '@drumline/contract';
 import { Problem } from '../http/problem.js';
 
@@ -55,6 +56,12 @@ export const mayBeOneOfTwo = ({ roles }: HasRoles, act: PermittedAct): boolean =
     const { level, second } = permissionOf(role, act);
     return second || level === 'decide';
   });
+
+/** By which roles of these people two have to agree. */
+export const rolesOfTwo = (people: readonly HasRoles[], act: PermittedAct): readonly Role[] =>
+  roles.filter(
+    (role) => mayBeOneOfTwo({ roles: [role] }, act) && people.some((person) => person.roles.includes(role)),
+  );
 
 /** Everybody but a customer's people. */
 export const isOfTheOperator = ({ roles }: HasRoles): boolean =>

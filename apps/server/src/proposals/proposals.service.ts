@@ -1,12 +1,12 @@
 import { isDeepStrictEqual } from 'node:util';
-import type { PermittedAct } from '@drumline/contract';
+import type { PermittedAct, Role } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { PeopleService } from '../people/people.service.js';
-import { mayBeOneOfTwo, refuseUnlessMay } from '../people/permission.js';
+import { mayBeOneOfTwo, refuseUnlessMay, rolesOfTwo } from '../people/permission.js';
 import { agreementTable, type Proposal, proposalTable } from './proposal.table.js';
 
 /** Does what was agreed, in the transaction of the last agreement; `agreed` are those whose agreement counts. */
@@ -23,7 +23,17 @@ export interface ShownProposal extends Proposal {
   readonly agreed: readonly string[];
   /** The same people by name, the proposer among them. */
   readonly agreedBy: readonly string[];
+  readonly draftedBy: string;
+  /** Those of them whose signature counts, by name, the first one first. */
+  readonly signedBy: readonly string[];
+  readonly stillToSign: {
+    readonly people: number;
+    /** Of the people who have not signed, the roles whose signature would count; none: nobody can. */
+    readonly roles: readonly Role[];
+  };
 }
+
+const signaturesNeeded = 2;
 
 /** Acts of the permission table marked "needs a second person". */
 @Injectable()
@@ -113,7 +123,7 @@ export class ProposalsService {
         .execute();
       await this.audit.record(transaction, by, 'agreed to', proposal.subject, { proposal: id });
       const agreed = await this.countedFor(transaction, proposal);
-      if (agreed.length >= 2) await this.carryOut(transaction, proposal, by, agreed);
+      if (agreed.length >= signaturesNeeded) await this.carryOut(transaction, proposal, by, agreed);
       return this.shown(transaction, await found(transaction, id));
     });
   }
@@ -157,7 +167,20 @@ export class ProposalsService {
        where proposal_id = $1 order by agreements.at`,
       [proposal.id],
     );
-    return { ...proposal, agreed: people.map(({ id }) => id), agreedBy: people.map(({ name }) => name) };
+    const counted = new Set((await this.countedFor(transaction, proposal)).map(({ id }) => id));
+    const agreed = people.map(({ id }) => id);
+    const others = (await this.people.everybodyActive(transaction)).filter(({ id }) => !agreed.includes(id));
+    return {
+      ...proposal,
+      agreed,
+      agreedBy: people.map(({ name }) => name),
+      draftedBy: people.find(({ id }) => id === proposal.proposedBy)?.name ?? '',
+      signedBy: people.filter(({ id }) => counted.has(id)).map(({ name }) => name),
+      stillToSign: {
+        people: proposal.state === 'open' ? Math.max(0, signaturesNeeded - counted.size) : 0,
+        roles: rolesOfTwo(others, proposal.act),
+      },
+    };
   }
 }
 

@@ -140,7 +140,13 @@ describe('a strip limit', () => {
     expect(proposed.status).toBe(202);
     const agreement = `/api/proposals/${proposed.body.proposal.id}/agreement`;
 
-    expect((await manager.put(agreement, undefined)).body).toMatchObject({ state: 'open' });
+    expect((await manager.put(agreement, undefined)).body).toMatchObject({
+      state: 'open',
+      draftedBy: 'Demo operations manager',
+      signedBy: ['Demo operations manager'],
+      // N. Vale of the test above is a second operations manager.
+      stillToSign: { people: 1, roles: ['operations manager', 'fuel quality'] },
+    });
     expect((await (await server.as('dispatcher')).put(agreement, undefined)).status).toBe(403);
     expect((await limits()).data).toEqual(before.data);
 

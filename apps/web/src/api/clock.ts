@@ -37,6 +37,17 @@ export const useNow = (): Date => {
   return new Date(Math.max(Date.parse(start), Date.parse(start) + server - Date.parse(settings.changedAt)));
 };
 
+/** What the territory's clock read at an instant of the server's own clock, which stamps what people write. */
+export const useTerritoryTime = (): ((stampedAt: string) => Date) => {
+  const settings = useSettings().value;
+  return (stampedAt) => {
+    const start = settings?.data.clockStartsAt;
+    if (settings === undefined || start === undefined) return new Date(stampedAt);
+    const since = Date.parse(stampedAt) - Date.parse(settings.changedAt);
+    return new Date(Date.parse(start) + Math.max(0, since));
+  };
+};
+
 export interface Calendar {
   readonly now: Date;
   /** Today at the territory, YYYY-MM-DD. */

@@ -1,6 +1,14 @@
 export { type Act, newId, post, put, remove, useAct } from './act.js';
 export { type Link, useChanges, useLink } from './changes.js';
-export { type Calendar, calendarOf, type Settings, useCalendar, useNow, useSettings } from './clock.js';
+export {
+  type Calendar,
+  calendarOf,
+  type Settings,
+  useCalendar,
+  useNow,
+  useSettings,
+  useTerritoryTime,
+} from './clock.js';
 export { ApiProblem, type FieldFault } from './problem.js';
 export { type Read, readOnce, useList, useRead, useReads } from './read.js';
 export { createReads } from './reads.js';

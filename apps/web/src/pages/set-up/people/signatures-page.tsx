@@ -1,6 +1,8 @@
 import { z } from 'zod';
-import { put, remove, useAct, useCalendar, useList, useMe } from '../../../api/index.js';
+import { put, remove, useAct, useCalendar, useList, useMe, useTerritoryTime } from '../../../api/index.js';
 import { Button, EmptyLine, Lines, Picture, ProblemLine } from '../../../ui/index.js';
+import { stillToSignWords } from './signed-words.js';
+import { WhatIsSigned } from './what-is-signed.js';
 
 export const proposalSchema = z.object({
   id: z.string(),
@@ -9,7 +11,9 @@ export const proposalSchema = z.object({
   proposedBy: z.string(),
   proposedAt: z.string(),
   agreed: z.array(z.string()),
-  agreedBy: z.array(z.string()),
+  draftedBy: z.string(),
+  signedBy: z.array(z.string()),
+  stillToSign: z.object({ people: z.number(), roles: z.array(z.string()) }),
 });
 export type Proposal = z.output<typeof proposalSchema>;
 
@@ -35,7 +39,8 @@ interface SignaturesProps {
 
 export const Signatures = ({ proposals, caption }: SignaturesProps) => {
   const me = useMe();
-  const { date, time } = useCalendar();
+  const { when } = useCalendar();
+  const territoryTime = useTerritoryTime();
   const sign = useAct(async (ids: readonly string[]) => {
     for (const id of ids) await put(`/api/proposals/${id}/agreement`, {});
   }, '/api/proposals');
@@ -48,22 +53,31 @@ export const Signatures = ({ proposals, caption }: SignaturesProps) => {
         rows={proposals}
         keyOf={({ id }) => id}
         columns={[
-          { head: 'What', heads: true, cell: ({ subject }) => subject },
+          { head: 'What', heads: true, cell: (proposal) => <WhatIsSigned proposal={proposal} /> },
           {
-            head: 'First',
-            cell: ({ agreedBy, proposedAt }) =>
-              `${agreedBy[0] ?? ''}, ${date(proposedAt)} ${time(proposedAt)}`,
+            head: 'Drafted by',
+            cell: ({ draftedBy, proposedAt }) => `${draftedBy}, ${when(territoryTime(proposedAt))}`,
           },
+          { head: 'First', cell: ({ signedBy }) => signedBy[0] ?? notYet },
           {
             head: 'Second',
-            cell: ({ agreedBy }) => agreedBy[1] ?? <span className="surface unknown">not yet</span>,
+            cell: ({ signedBy, stillToSign }) => (
+              <>
+                {signedBy[1] ?? notYet}
+                <br />
+                <small>{stillToSignWords(stillToSign)}</small>
+              </>
+            ),
           },
           {
             head: 'Acts',
-            cell: ({ id, proposedBy, agreed }) =>
+            cell: ({ id, proposedBy, agreed, signedBy }) =>
               agreed.includes(me.id) ? (
                 <>
-                  <small>Signed by you. Somebody else signs. </small>
+                  <small>
+                    {signedBy.includes(me.fullName) ? 'Signed by you.' : 'Drafted by you.'} Somebody else
+                    signs.{' '}
+                  </small>
                   {proposedBy === me.id && (
                     <Button small onPress={() => void withdraw.run(id)}>
                       Withdraw
@@ -87,3 +101,5 @@ export const Signatures = ({ proposals, caption }: SignaturesProps) => {
     </>
   );
 };
+
+const notYet = <span className="surface unknown">not yet</span>;
