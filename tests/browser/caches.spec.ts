@@ -122,7 +122,9 @@ it('a dip of 2,150 L at CIN opens a difference case, the projection goes over to
     .first()
     .waitFor();
   await found
-    .getByText(/^(Every phone of the field has been heard from|Not heard from) since the count/)
+    .getByText(
+      'Nobody in the field has a device that is signed in: ask XCIN by radio for reports not yet sent.',
+    )
     .waitFor();
   await expect.poll(() => said(figureOf(manager, 'Usable'))).toBe('2,150 L');
   expect([await said(figureOf(manager, 'Book')), await said(figureOf(manager, 'Count'))]).toEqual([

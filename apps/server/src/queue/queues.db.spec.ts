@@ -27,10 +27,11 @@ const schemasOfQueues = async (): Promise<number> => {
   return rows.length;
 };
 
-/** Of queues and workers, to the database of the server. */
-const connections = async (): Promise<number> => {
+/** Connections to the database of the server that were opened under this name. */
+const connectionsOf = async (name: string): Promise<number> => {
   const rows: readonly unknown[] = await server.database.query(
-    `select from pg_stat_activity where datname = current_database() and application_name <> 'drumline'`,
+    `select from pg_stat_activity where datname = current_database() and application_name = $1`,
+    [name],
   );
   return rows.length;
 };
@@ -52,18 +53,21 @@ describe('the queue', () => {
   });
 
   it.runIf(redisUrl === undefined)('closed as soon as it is opened leaves the database alone', async () => {
-    const before = await connections();
+    const name = 'closed-early';
+    const databaseUrl = new URL(server.databaseUrl);
+    databaseUrl.searchParams.set('application_name', name);
     for (const afterMs of [0, 1, 2, 4, 8, 12, 16, 24]) {
       const queues = await openQueues(
-        { databaseUrl: server.databaseUrl, redisUrl },
+        { databaseUrl: databaseUrl.href, redisUrl },
         createLog('error', () => {}),
       );
       queues.handle('stopped-early', async () => {});
       queues.startWorkers();
       await wait(afterMs);
+      if (afterMs === 24) expect(await connectionsOf(name)).toBeGreaterThan(0);
       await queues.close();
     }
     await wait(500); // whatever was under way has come to its end
-    expect(await connections()).toBe(before);
+    expect(await connectionsOf(name)).toBe(0);
   });
 });

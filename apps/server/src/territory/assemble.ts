@@ -9,6 +9,10 @@ export interface Thing {
   readonly data: unknown;
 }
 
+/** The one list that a document leaves out where there is nothing in it. */
+const isWritten = ([list, lines]: readonly [string, readonly unknown[]]): boolean =>
+  list !== 'approvals' || lines.length > 0;
+
 /** The part of a scenario that people keep, as one document. Reports, stock and flights are left empty. */
 export const assemble = (things: readonly Thing[], now: Date): Scenario => {
   const dataOf = (kind: string): unknown[] =>
@@ -16,7 +20,9 @@ export const assemble = (things: readonly Thing[], now: Date): Scenario => {
   const { clockStartsAt: _, ...settings } = (dataOf('settings')[0] ?? {}) as Partial<Settings>;
   const asOf = `${now.toISOString().slice(0, 16)}Z`;
   const kept = Object.fromEntries(
-    kinds.flatMap(({ name, list }) => (list === null ? [] : [[list, dataOf(name)]])),
+    kinds
+      .flatMap(({ name, list }) => (list === null ? [] : [[list, dataOf(name)] as const]))
+      .filter(isWritten),
   );
   // Not yet a scenario where the operator has not filled in the settings or the policy: parseScenario says so.
   return {
