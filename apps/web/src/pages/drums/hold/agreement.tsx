@@ -1,4 +1,4 @@
-import { put, remove, useAct, useCalendar, useMay, useMe } from '../../../api/index.js';
+import { put, remove, useAct, useCalendar, useMay, useMe, useTerritoryTime } from '../../../api/index.js';
 import { Button, inWords, ProblemLine } from '../../../ui/index.js';
 import type { Proposal } from '../drums-read.js';
 import { sentenceOfProposal } from './proposal-words.js';
@@ -13,6 +13,7 @@ interface AgreementProps {
 export const Agreement = ({ proposal, drums }: AgreementProps) => {
   const { id: me, fullName } = useMe();
   const { when } = useCalendar();
+  const territoryTime = useTerritoryTime();
   const may = useMay();
   const agree = useAct(() => put(`/api/proposals/${proposal.id}/agreement`, {}));
   const withdraw = useAct(() => remove(`/api/proposals/${proposal.id}`));
@@ -31,7 +32,7 @@ export const Agreement = ({ proposal, drums }: AgreementProps) => {
         <p>
           <small>First person</small>
           <br />
-          <b>{proposal.agreedBy[0]}</b> <small>{when(proposal.proposedAt)}</small>
+          <b>{proposal.agreedBy[0]}</b> <small>{when(territoryTime(proposal.proposedAt))}</small>
         </p>
         <p className="drums-second">
           <small>Second person</small>
