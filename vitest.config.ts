@@ -64,8 +64,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.spec.ts'],
           globalSetup: ['tests/browser/testing/run-office.ts'],
           maxWorkers: 2,
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
+          testTimeout: 120_000,
+          hookTimeout: 180_000,
         },
       },
       {
