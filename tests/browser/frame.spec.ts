@@ -57,6 +57,7 @@ it('dim is kept, and is as readable as light', async () => {
 
 it('on a phone the list of pages is a line at the top, and nothing is cut off at the side', async () => {
   const page = await office.signIn('dispatcher', { width: 360, height: 640 });
+  await page.getByRole('heading', { level: 1, name: 'Morning' }).waitFor();
   await expectAccessible(page);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
 });
