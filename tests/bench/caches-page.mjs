@@ -1,35 +1,10 @@
 // The caches page with 150 caches: its longest task while it opens, scrolls, sorts and filters. Build the pages first:
 // `npm run build && npm run build-pages`, then `node tests/bench/caches-page.mjs`. Nothing is passed or failed here but the bar.
-import { spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { signIn, startDemo } from './start-demo.mjs';
 
-const root = join(import.meta.dirname, '..', '..');
 const caches = Number(process.argv[2] ?? 150);
 const barMs = 200;
-const password = 'a password for the bench';
-
-const startProgram = (dataDir) =>
-  new Promise((resolve, reject) => {
-    const program = spawn(process.execPath, [join(root, 'apps/server/dist/start.js')], {
-      env: {
-        PATH: process.env.PATH,
-        PORT: '0',
-        DATA_DIR: dataDir,
-        DEMO_PASSWORD: password,
-        LOG_LEVEL: 'error',
-      },
-    });
-    let said = '';
-    program.stdout.on('data', (text) => {
-      said += text;
-      const url = /Drumline is at (\S+)/.exec(said)?.[1];
-      if (url) resolve({ url, program });
-    });
-    program.on('exit', (code) => reject(new Error(`the program ended with ${code}: ${said}`)));
-  });
 
 // The demo's own caches many times over, each a little different, so that every graph is drawn.
 const many = (answer) => ({
@@ -58,8 +33,7 @@ const watchLongTasks = () => {
   }).observe({ type: 'longtask', buffered: true });
 };
 
-const dataDir = mkdtempSync(join(tmpdir(), 'drumline-bench-caches-'));
-const { url, program } = await startProgram(dataDir);
+const { url, stop } = await startDemo();
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
   args: ['--no-sandbox', '--disable-gpu', '--disable-quic'],
@@ -69,11 +43,7 @@ try {
   const context = await browser.newContext({ baseURL: url, viewport: { width: 1440, height: 900 } });
   await context.addInitScript(watchLongTasks);
   const page = await context.newPage();
-  await page.goto('/');
-  await page.getByLabel('Name').fill('dispatcher');
-  await page.getByLabel('Password').fill(password);
-  await page.getByRole('button', { name: 'Sign in' }).click();
-  await page.getByRole('navigation', { name: 'Pages' }).waitFor();
+  await signIn(page, 'dispatcher');
   await page.route('**/api/projections?*', async (route) => {
     const answer = await route.fetch();
     await route.fulfill({ response: answer, json: many(await answer.json()) });
@@ -119,10 +89,7 @@ try {
   await measure('all as tables', () => page.keyboard.press('t'));
 } finally {
   await browser.close();
-  program.removeAllListeners('exit');
-  program.kill('SIGTERM');
-  await new Promise((resolve) => program.on('exit', resolve));
-  rmSync(dataDir, { recursive: true, force: true });
+  await stop();
 }
 console.table(results);
 const over = results.filter(({ longestMs }) => longestMs > barMs);

@@ -1,47 +1,11 @@
 // How soon the first page can be used on this machine: `node tests/bench/first-page.mjs`. Build first (`npm run prestart`).
 // The morning, signed in, from the address to the first row of it and a key that works; and its program, compressed.
-import { spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { chromium } from 'playwright-core';
+import { signIn, startDemo } from './start-demo.mjs';
 
-const root = join(import.meta.dirname, '..', '..');
-const password = 'a password for benches';
 const times = 7;
 const limits = { seconds: 2, bytes: 350_000 };
-
-const startProgram = (dataDir) =>
-  new Promise((resolve, reject) => {
-    const program = spawn(process.execPath, [join(root, 'apps/server/dist/start.js')], {
-      env: {
-        PATH: process.env.PATH,
-        PORT: '0',
-        DATA_DIR: dataDir,
-        DEMO_PASSWORD: password,
-        LOG_LEVEL: 'error',
-      },
-    });
-    let said = '';
-    program.stdout.on('data', (text) => {
-      said += text;
-      const url = /Drumline is at (\S+)/.exec(said)?.[1];
-      if (url) resolve({ url, program });
-    });
-    program.stderr.on('data', (text) => {
-      said += text;
-    });
-    program.on('exit', (code) => reject(new Error(`the program ended with ${code}:\n${said}`)));
-  });
-
-const signIn = async (page) => {
-  await page.goto('/');
-  await page.getByLabel('Name').fill('dispatcher');
-  await page.getByLabel('Password').fill(password);
-  await page.getByRole('button', { name: 'Sign in' }).click();
-  await page.getByRole('navigation', { name: 'Pages' }).waitFor();
-};
 
 /** A browser that has never been here, with the session of somebody who is signed in; gives seconds and bytes. */
 const openOnce = async (browser, url, storageState) => {
@@ -70,15 +34,14 @@ const openOnce = async (browser, url, storageState) => {
 
 const middle = (figures) => figures.toSorted((one, other) => one - other)[Math.floor(figures.length / 2)];
 
-const dataDir = mkdtempSync(join(tmpdir(), 'drumline-first-page-'));
-const { url, program } = await startProgram(dataDir);
+const { url, stop } = await startDemo();
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
   args: ['--no-sandbox', '--disable-gpu', '--disable-quic'],
 });
 try {
   const context = await browser.newContext({ baseURL: url });
-  await signIn(await context.newPage());
+  await signIn(await context.newPage(), 'dispatcher');
   const storageState = await context.storageState();
   const opened = [];
   for (let time = 0; time < times; time++) opened.push(await openOnce(browser, url, storageState));
@@ -93,8 +56,5 @@ try {
   if (middle(used) > limits.seconds || bytes > limits.bytes) process.exitCode = 1;
 } finally {
   await browser.close();
-  program.removeAllListeners('exit');
-  program.kill('SIGTERM');
-  await new Promise((resolve) => program.on('exit', resolve));
-  rmSync(dataDir, { recursive: true, force: true });
+  await stop();
 }

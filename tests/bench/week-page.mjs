@@ -1,15 +1,13 @@
 // Long tasks of the week page with 40 aircraft, 14 days and 400 flights: `node tests/bench/week-page.mjs`. Build first
 // (`npm run prestart`). The frame and the sign-in are the real program's; the board's answer is made here, its card is of the demo.
-import { spawn } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseScenario } from '@drumline/contract';
 import { flightCard } from '@drumline/planning';
 import { chromium } from 'playwright-core';
+import { signIn, startDemo } from './start-demo.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
-const password = 'a password for benches';
 const [tails, days, flights] = [40, 14, 400];
 const limitMs = 200;
 
@@ -106,36 +104,6 @@ const madeCard = () => {
   });
 };
 
-const startProgram = (dataDir) =>
-  new Promise((resolve, reject) => {
-    const program = spawn(process.execPath, [join(root, 'apps/server/dist/start.js')], {
-      env: {
-        PATH: process.env.PATH,
-        PORT: '0',
-        DATA_DIR: dataDir,
-        DEMO_PASSWORD: password,
-        LOG_LEVEL: 'error',
-      },
-    });
-    let said = '';
-    const listen = (text) => {
-      said += text;
-      const url = /Drumline is at (\S+)/.exec(said)?.[1];
-      if (url) resolve({ url, program });
-    };
-    program.stdout.on('data', listen);
-    program.stderr.on('data', listen);
-    program.on('exit', (code) => reject(new Error(`the program ended with ${code}:\n${said}`)));
-  });
-
-const signIn = async (page) => {
-  await page.goto('/');
-  await page.getByLabel('Name').fill('dispatcher');
-  await page.getByLabel('Password').fill(password);
-  await page.getByRole('button', { name: 'Sign in' }).click();
-  await page.getByRole('navigation', { name: 'Pages' }).waitFor();
-};
-
 const frames = (page, count = 2) =>
   page.evaluate(async (times) => {
     for (let i = 0; i < times; i++) await new Promise((done) => requestAnimationFrame(done));
@@ -197,8 +165,7 @@ const scroll = async (page, side) => {
     );
 };
 
-const dataDir = mkdtempSync(join(tmpdir(), 'drumline-week-bench-'));
-const { url, program } = await startProgram(dataDir);
+const { url, stop } = await startDemo();
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
   args: ['--no-sandbox', '--disable-gpu', '--disable-quic'],
@@ -217,7 +184,7 @@ try {
       for (const { duration } of list.getEntries()) window.longTasks.push(duration);
     }).observe({ type: 'longtask', buffered: true });
   });
-  await signIn(page);
+  await signIn(page, 'dispatcher');
   let worst = 0;
   for (const [name, play] of phases) {
     await frames(page);
@@ -235,8 +202,5 @@ try {
   if (worst > limitMs) process.exitCode = 1;
 } finally {
   await browser.close();
-  program.removeAllListeners('exit');
-  program.kill('SIGTERM');
-  await new Promise((resolve) => program.on('exit', resolve));
-  rmSync(dataDir, { recursive: true, force: true });
+  await stop();
 }

@@ -1,13 +1,12 @@
 // Takes every page for docs/screens: `npm run screenshots`, or `npm run screenshots -- week caches`. Build first.
-import { execFileSync, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { signIn, startDemo } from '../bench/start-demo.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
 const screens = join(root, 'docs', 'screens');
-const password = 'a password for pictures';
 const sizes = [
   { width: 1440, height: 900 },
   { width: 1024, height: 768 },
@@ -38,37 +37,6 @@ const pages = [
   { name: 'map', path: '/map/XLOR?day=2027-06-15', as: 'dispatcher', print: 'portrait' },
   { name: 'set-up', path: '/set-up/strip-limits', as: 'operations manager', print: 'portrait' },
 ];
-
-const startProgram = (dataDir) =>
-  new Promise((resolve, reject) => {
-    const program = spawn(process.execPath, [join(root, 'apps/server/dist/start.js')], {
-      env: {
-        PATH: process.env.PATH,
-        PORT: '0',
-        DATA_DIR: dataDir,
-        DEMO_PASSWORD: password,
-        LOG_LEVEL: 'error',
-      },
-    });
-    let said = '';
-    program.stdout.on('data', (text) => {
-      said += text;
-      const url = /Drumline is at (\S+)/.exec(said)?.[1];
-      if (url) resolve({ url, program });
-    });
-    program.stderr.on('data', (text) => {
-      said += text;
-    });
-    program.on('exit', (code) => reject(new Error(`the program ended with ${code}:\n${said}`)));
-  });
-
-const signIn = async (page, role) => {
-  await page.goto('/');
-  await page.getByLabel('Name').fill(role.replace(' ', '-'));
-  await page.getByLabel('Password').fill(password);
-  await page.getByRole('button', { name: 'Sign in' }).click();
-  await page.getByRole('navigation', { name: 'Pages' }).waitFor();
-};
 
 // A plan is made and accepted first: a week without flights shows little.
 const makePlan = async (page) => {
@@ -111,8 +79,7 @@ const take = async (browser, url, wanted) => {
 
 const names = process.argv.slice(2);
 const wanted = pages.filter(({ name }) => names.length === 0 || names.includes(name));
-const dataDir = mkdtempSync(join(tmpdir(), 'drumline-pictures-'));
-const { url, program } = await startProgram(dataDir);
+const { url, stop } = await startDemo();
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
   args: ['--no-sandbox', '--disable-gpu', '--disable-quic'],
@@ -125,8 +92,5 @@ try {
   for (const page of wanted) await take(browser, url, page);
 } finally {
   await browser.close();
-  program.removeAllListeners('exit');
-  program.kill('SIGTERM');
-  await new Promise((resolve) => program.on('exit', resolve));
-  rmSync(dataDir, { recursive: true, force: true });
+  await stop();
 }

@@ -1,13 +1,12 @@
 import { litres, print } from '@drumline/units';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
-import { Choices, dateWords, Keypad, Main, Page, useDraft } from '../phone/index.js';
+import { Choices, dateWords, Keypad, Main, Page, useDraft, useKeeping } from '../phone/index.js';
 import { cacheView } from './cache-view.js';
 import { FigureBox } from './figure-box.js';
 import { NotKept } from './not-kept.js';
 import { type CountReport, countReport, litresSeen } from './reports.js';
 import { Stepper } from './stepper.js';
-import { useKeeping } from './use-keeping.js';
 import type { AtPlace } from './use-places.js';
 import { daysWords, figure } from './words.js';
 

@@ -1,11 +1,10 @@
 import { useEffect } from 'react';
-import { Page, useDraft } from '../phone/index.js';
+import { Page, useDraft, useKeeping } from '../phone/index.js';
 import { cacheView } from './cache-view.js';
 import { DrawChecks } from './draw-checks.js';
 import { type DrawDraft, draftFor, rowsOf } from './draw-draft.js';
 import { DrawLitres } from './draw-litres.js';
 import { DrawReject } from './draw-reject.js';
-import { useKeeping } from './use-keeping.js';
 import type { AtPlace } from './use-places.js';
 
 /** What each step of a draw works on. */

@@ -2,7 +2,7 @@ import type { MovementBody } from '@drumline/contract';
 import { millilitresOf, type SplitDraw } from '@drumline/stock';
 import { type Litres, litres } from '@drumline/units';
 import type { KeptRequest, Report } from '../phone/index.js';
-import type { Reporter } from '../pilot/reports.js';
+import { type Reporter, written } from '../phone/reporting.js';
 
 export interface DrawReport {
   readonly place: string;
@@ -113,27 +113,5 @@ const report = (reporter: Reporter, words: string, movements: readonly MovementB
   clock: reporter.clock,
   requests: movements.map((body): KeptRequest => ({ path: `/api/movements/${reporter.newId()}`, body })),
 });
-
-/** Over this a report says that the phone's clock was off. */
-const oddClockMs = 5 * 60_000;
-
-/** By base's clock, as far as the phone knew it; where its own was off, that stands beside it. */
-const written = ({ by, clock }: Reporter, words?: string) => {
-  const at = `${clock.at.slice(0, 19)}Z`;
-  const off = clock.serverAheadMs;
-  const odd =
-    off === null || Math.abs(off) <= oddClockMs
-      ? undefined
-      : `Phone's clock ${clock.phoneAt}, off by ${Math.round(off / 60_000)} min when last compared.`;
-  const note = [words, odd].filter((each) => each !== undefined).join(' ');
-  return {
-    happenedAt: at,
-    writtenAt: at,
-    means: 'phone',
-    by,
-    witnesses: [],
-    ...(note === '' ? {} : { note }),
-  } as const;
-};
 
 const counted = ({ length }: readonly string[]): string => (length === 1 ? '1 drum' : `${length} drums`);

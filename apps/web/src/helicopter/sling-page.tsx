@@ -1,7 +1,7 @@
 import { print } from '@drumline/units';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { clockNow, DrumNumber, Main, Notice, Page, Press } from '../phone/index.js';
+import { clockNow, DrumNumber, Main, Notice, Page, Press, useKeeping } from '../phone/index.js';
 import { type CacheView, cacheView } from './cache-view.js';
 import { LastReport } from './last-report.js';
 import { NotKept } from './not-kept.js';
@@ -9,7 +9,6 @@ import { movementsOf } from './own-movements.js';
 import { afterThese } from './places-now.js';
 import { droppedReport, type Lift, setDownReport } from './reports.js';
 import { liftWeight, nextLift, slingPlan, toLift } from './sling.js';
-import { useKeeping } from './use-keeping.js';
 import type { AtPlace } from './use-places.js';
 import { levelWords } from './words.js';
 

@@ -1,4 +1,5 @@
 import { createStore, useStore } from '../api/store.js';
+import { oddClockMs } from './reporting.js';
 
 /** What the phone knows of base, kept on the phone: a restart without a line goes on from it. */
 export interface Heard {
@@ -50,7 +51,6 @@ export const hasNotHeard = (): void => {
 export const territoryNow = (): Date => new Date(Date.now() + (line.get().heard?.territoryAheadMs ?? 0));
 
 /** Over this the phone says that its clock is off. */
-const oddClockMs = 5 * 60_000;
 
 /** "This phone's clock is 3 h 00 slow."; null: it is right, or nobody has told. */
 export const clockWords = (heard: Heard | null): string | null => {

@@ -9,15 +9,10 @@ import { whenWords } from './times.js';
 export const WhatISent = () => {
   const now = useTerritoryNow();
   const entries = useEntries();
-  const oldest = entries?.findLast(isWaiting);
   return (
     <Page
       title="What I reported"
-      above={
-        oldest === undefined
-          ? 'Everything is with base'
-          : `Oldest not yet with base: ${whenWords(oldest.clock.at, now)}`
-      }
+      above={entries === undefined ? undefined : howFar(entries, now)}
       acts={
         <>
           <Link className="btn" href="/">
@@ -38,6 +33,14 @@ export const WhatISent = () => {
       </p>
     </Page>
   );
+};
+
+/** Said only once the entries have been read: that all is with base is believed. */
+const howFar = (entries: readonly ShownEntry[], now: Date): string => {
+  const oldest = entries.findLast(isWaiting);
+  return oldest === undefined
+    ? 'Everything is with base'
+    : `Oldest not yet with base: ${whenWords(oldest.clock.at, now)}`;
 };
 
 const bars = { kept: 1, sent: 2, 'with base': 3, asks: 3 } as const;

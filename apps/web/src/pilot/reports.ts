@@ -1,14 +1,8 @@
 import type { FlightReportBody, MovementBody, PhoneFlight } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
-import type { KeptClock, KeptRequest, Report } from '../phone/index.js';
+import type { KeptRequest, Report } from '../phone/index.js';
+import { happened, type Reporter, written } from '../phone/reporting.js';
 import type { Condition } from './own-reports.js';
-
-/** Who reports, and by which clock; ids are made here, before any network. */
-export interface Reporter {
-  readonly by: string;
-  readonly clock: KeptClock;
-  readonly newId: () => string;
-}
 
 /** What was done with one drum. */
 export interface DrumDone {
@@ -16,24 +10,6 @@ export interface DrumDone {
   readonly kind: 'left at' | 'brought home';
   readonly condition: Condition;
 }
-
-/** Over this a report says that the phone's clock was off. */
-const oddClockMs = 5 * 60_000;
-
-const toTheSecond = (at: string): string => `${at.slice(0, 19)}Z`;
-
-/** By base's clock, as far as the phone knew it; where its own was off, that stands beside it. */
-const written = ({ by, clock }: Reporter) => {
-  const at = toTheSecond(clock.at);
-  const off = clock.serverAheadMs;
-  const note =
-    off === null || Math.abs(off) <= oddClockMs
-      ? {}
-      : {
-          note: `Phone's clock ${clock.phoneAt}, off by ${Math.round(off / 60_000)} min when last compared.`,
-        };
-  return { happenedAt: at, writtenAt: at, means: 'phone', by, witnesses: [], ...note } as const;
-};
 
 const entry = (reporter: Reporter, rest: Pick<Report, 'words' | 'flight' | 'requests'>): Report => ({
   by: reporter.by,
@@ -184,7 +160,7 @@ export const surfaceSeen = (
         body: {
           place,
           state,
-          at: toTheSecond(reporter.clock.at),
+          at: happened(reporter),
           by: seen === 'from the air' ? `${reporter.by}, from the air` : reporter.by,
         },
       },

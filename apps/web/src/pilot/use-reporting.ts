@@ -1,24 +1,15 @@
-import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { clockNow, goRound, keep, type Person, type Report } from '../phone/index.js';
-import type { Reporter } from './reports.js';
+import { type Person, type Report, type Reporter, useKeeping } from '../phone/index.js';
 
-/** Keep: written to the phone, read back, and off to base when there is a line. It returns at once. */
+/** Keeps what was reported, then goes on to another page; where it could not be kept, the page stays. */
 export const useReporting = (person: Person) => {
-  const [notKept, setNotKept] = useState<string | null>(null);
+  const { keepReports, notKept } = useKeeping(person);
   const [, go] = useLocation();
   const report = async (
     make: (reporter: Reporter) => Report | readonly Report[],
     then: string,
   ): Promise<void> => {
-    const made = make({ by: person.fullName, clock: clockNow(), newId: () => crypto.randomUUID() });
-    for (const one of Array.isArray(made) ? (made as readonly Report[]) : [made as Report]) {
-      const why = await keep(one);
-      // The page stays as it is: what is on it has to be written on paper.
-      if (why !== null) return setNotKept(why);
-    }
-    void goRound();
-    go(then);
+    if (await keepReports((reporter) => [make(reporter)].flat())) go(then);
   };
   return { report, notKept };
 };

@@ -51,6 +51,27 @@ export const turbineFuelTexts = {
   packingGroup: 'III',
 } as const;
 
+/** A usual set of fields for drums of turbine fuel, for as long as the operator keeps none of its own; the operator cites its own reference. */
+export const turbineFuelParticulars: Omit<ParticularsSet, 'reference'> = {
+  packaging: 'steel drum',
+  fields: [
+    { label: 'UN number', value: { text: turbineFuelTexts.unNumber } },
+    { label: 'Proper shipping name', value: { text: turbineFuelTexts.shippingName } },
+    { label: 'Class', value: { text: turbineFuelTexts.hazardClass } },
+    { label: 'Packing group', value: { text: turbineFuelTexts.packingGroup } },
+    { label: 'Packages', value: { from: 'number and kind of packages' } },
+    { label: 'Each', value: { from: 'quantity of each package' } },
+    { label: 'Total', value: { from: 'total quantity' } },
+    { label: 'Drums', value: { from: 'drum numbers' } },
+    { label: 'Positions', value: { from: 'positions' } },
+    { label: 'Unload at', value: { from: 'place of unloading' } },
+    { label: 'Empties', value: { from: 'uncleaned empties' } },
+    { label: 'Passengers', value: { from: 'passengers' } },
+    { label: 'Approval', value: { from: 'approval cited' } },
+    { label: 'Date', value: { from: 'date of flight' } },
+  ],
+};
+
 /** The particulars of one leg for the pilot, field by field; empty when no dangerous good is aboard. */
 export function particulars(
   set: ParticularsSet,

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseScenario } from '@drumline/contract';
-import { type LoadSheet, type NamedLoad, type ParticularsSet, turbineFuelTexts } from '@drumline/loading';
+import type { LoadSheet, NamedLoad } from '@drumline/loading';
 import { loadOfFlight, type Scenario, type StandingFlight, sheetOfFlight } from '@drumline/planning';
-import { pounds } from '@drumline/units';
 import { rootFolder } from '../../config.js';
+import { sheetSettings } from '../../flights/sheet-for.js';
 import type { SheetPrint } from '../load-sheet-pages.js';
 
 /** The demo territory, for the specs of this folder. */
@@ -33,16 +33,12 @@ export const sheetOf = (scenario: Scenario, flight: StandingFlight, numbers?: re
 
 export const sheetWith = (scenario: Scenario, flight: StandingFlight, load: NamedLoad): LoadSheet => {
   const { id, aircraft, date, departs = '07:10', pilot = null } = flight;
-  return sheetOfFlight(scenario, { id, aircraft, date, departs, pilot, version: 3, replaces: 2 }, load, {
-    goods: {
-      set: { ...particulars, reference: scenario.policy.passengers.reference },
-      others: [],
-      citedApproval: null,
-      approvalsOnFile: [],
-    },
-    tieDown: null,
-    toleranceLb: scenario.policy.twoTotals?.toleranceLb ?? pounds(10),
-  });
+  return sheetOfFlight(
+    scenario,
+    { id, aircraft, date, departs, pilot, version: 3, replaces: 2 },
+    load,
+    sheetSettings(scenario, id),
+  );
 };
 
 export const loadOf = (
@@ -59,27 +55,6 @@ export const loadOf = (
   const found = loadOfFlight(scenario, flight, picked);
   if (!found.found) throw new Error(found.why);
   return found.load;
-};
-
-/** As on the server. */
-const particulars: Omit<ParticularsSet, 'reference'> = {
-  packaging: 'steel drum',
-  fields: [
-    { label: 'UN number', value: { text: turbineFuelTexts.unNumber } },
-    { label: 'Proper shipping name', value: { text: turbineFuelTexts.shippingName } },
-    { label: 'Class', value: { text: turbineFuelTexts.hazardClass } },
-    { label: 'Packing group', value: { text: turbineFuelTexts.packingGroup } },
-    { label: 'Packages', value: { from: 'number and kind of packages' } },
-    { label: 'Each', value: { from: 'quantity of each package' } },
-    { label: 'Total', value: { from: 'total quantity' } },
-    { label: 'Drums', value: { from: 'drum numbers' } },
-    { label: 'Positions', value: { from: 'positions' } },
-    { label: 'Unload at', value: { from: 'place of unloading' } },
-    { label: 'Empties', value: { from: 'uncleaned empties' } },
-    { label: 'Passengers', value: { from: 'passengers' } },
-    { label: 'Approval', value: { from: 'approval cited' } },
-    { label: 'Date', value: { from: 'date of flight' } },
-  ],
 };
 
 export const printOf = (scenario: Scenario, paper: SheetPrint['paper']): SheetPrint => ({
