@@ -50,8 +50,6 @@ export const hasNotHeard = (): void => {
 /** Now by the territory's clock, as well as the phone can tell. */
 export const territoryNow = (): Date => new Date(Date.now() + (line.get().heard?.territoryAheadMs ?? 0));
 
-/** Over this the phone says that its clock is off. */
-
 /** "This phone's clock is 3 h 00 slow."; null: it is right, or nobody has told. */
 export const clockWords = (heard: Heard | null): string | null => {
   if (heard === null || Math.abs(heard.serverAheadMs) <= oddClockMs) return null;
