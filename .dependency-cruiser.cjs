@@ -13,6 +13,7 @@ const purePackages = [
   ['network', 'geographiclib-geodesic|astronomy-engine'],
   ['routing/src/milp', 'highs|javascript-lp-solver'],
   ['contract', 'zod'],
+  ['loading/src/code-square', 'qrcode-generator'],
 ];
 
 module.exports = {
@@ -67,6 +68,7 @@ module.exports = {
           '^libs/[^/]+/(src|dist)/index\\.',
           '^libs/routing/(src|dist)/(milp|threads)/index\\.',
           '^libs/planning/(src|dist)/threads/index\\.',
+          '^libs/loading/(src|dist)/code-square/index\\.',
         ],
       },
     },

@@ -45,7 +45,7 @@ export default defineConfig({
     outDir: 'dist/phone',
     emptyOutDir: true,
     assetsInlineLimit: 0,
-    // One part on purpose: a phone keeps all of it for where there is no line.
+    // However many parts: a phone keeps all of them for where there is no line.
     chunkSizeWarningLimit: 700,
     rolldownOptions: { input: 'phone.html' },
   },

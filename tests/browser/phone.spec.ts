@@ -1,52 +1,17 @@
-import { randomUUID } from 'node:crypto';
 import { gzipSync } from 'node:zlib';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { Client } from '../../apps/server/src/testing/client.js';
 import { expectAccessible } from './testing/expect-accessible.js';
-import { openLoadDesk } from './testing/load-desk.js';
-import { openOffice } from './testing/open-office.js';
-import { openPhone, type Phone } from './testing/phone.js';
-import { openShakyLine, type ShakyLine } from './testing/shaky-line.js';
+import type { Phone } from './testing/phone.js';
+import { type Drum, openPhoneDesk, spoken, typeOn } from './testing/phone-desk.js';
 import { password } from './testing/start-office.js';
 
-const office = openOffice({ own: true });
-let dispatcher: Client;
-let line: ShakyLine;
-const phones: Phone[] = [];
-
-beforeAll(async () => {
-  dispatcher = await office.api('dispatcher');
-  const manager = await office.api('operations manager');
-  const desk = await openLoadDesk({ manager, dispatcher, dataDir: office.dataDir });
-  for (const id of ['F05', 'F06']) {
-    await desk.act(id, 'approve');
-    await desk.act(id, 'give');
-  }
-  line = await openShakyLine(() => office.url);
-}, 180_000);
-afterEach(async () => {
-  line.mood = 'through';
-  await Promise.all(phones.splice(0).map((phone) => phone.close()));
-});
-afterAll(() => line.close());
-
-const phoneOf = async (
-  name: string,
-  options: { clockOffHours?: number; storage?: 'refused' } = {},
-): Promise<Phone> => {
-  const phone = await openPhone({ url: line.url, ...options });
-  phones.push(phone);
-  await phone.signIn(name);
-  return phone;
-};
-const shot = async ({ page }: Phone, name: string) => {
-  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/${name}.png` });
-};
+const desk = openPhoneDesk();
+const { office, phoneOf, newPhone, crewMember, movementsOf, shot } = desk;
 
 describe('the phone', () => {
   it('comes with under 250 kB, and opens afterwards without a line', async () => {
-    const phone = await openPhone({ url: line.url });
-    phones.push(phone);
+    const phone = await newPhone();
     const sizes: Promise<number>[] = [];
     phone.page.on('response', (answer) =>
       sizes.push(
@@ -85,42 +50,6 @@ describe('the phone', () => {
   });
 });
 
-/** Somebody of a crew, with a password of their own. */
-const crewMember = async (name: string, crew: string): Promise<string> => {
-  const setUp = await office.api('set-up');
-  const person = { name, fullName: `Crew ${name}`, roles: ['pilot'], crew, programmes: [] };
-  const { status, body } = await setUp.make<{ oneTimePassword: string }>(
-    `/api/people/${randomUUID()}`,
-    person,
-  );
-  if (status >= 300) throw new Error(JSON.stringify(body));
-  const client = new Client(office.url);
-  await client.signIn(name, body.oneTimePassword);
-  const changed = await client.put('/api/me/password', { current: body.oneTimePassword, next: password });
-  if (changed.status >= 300) throw new Error(JSON.stringify(changed.body));
-  return name;
-};
-
-interface Drum {
-  readonly where: { readonly kind: string; readonly place: string };
-  /** Null or absent: it is not held. */
-  readonly held?: unknown;
-}
-
-interface Reported {
-  readonly kind: string;
-  readonly by: string;
-  readonly writtenAt: string;
-  readonly receivedAt: string;
-  readonly note?: string;
-}
-
-const movementsOf = async (drum: string): Promise<readonly Reported[]> => {
-  const path = `/api/movements?drum=${drum}&limit=100`;
-  const { body } = await dispatcher.get<{ items: { movement: Reported }[] }>(path);
-  return body.items.map(({ movement }) => movement);
-};
-
 /** Left here, all of them; the last one is brought back, its seal broken. */
 const threeLeftOneBack = async (phone: Phone): Promise<void> => {
   const { page } = phone;
@@ -138,11 +67,12 @@ const threeLeftOneBack = async (phone: Phone): Promise<void> => {
 describe('offline at the strip (T2)', () => {
   it('3 left and 1 brought back are kept over reload and restart, counted once with a second phone, written and received', async () => {
     const phone = await phoneOf('pilot');
-    const second = await phoneOf(await crewMember('second', 'FW1'));
+    const second = await phoneOf(await crewMember('second'));
     await phone.offline(true);
     await threeLeftOneBack(phone);
     // What is begun is there after a reload.
     await phone.page.reload();
+    await phone.page.getByRole('heading', { name: 'Left at XGAN' }).waitFor();
     await expectAccessible(phone.page);
     await shot(phone, 'phone-left');
     await phone.page.getByRole('button', { name: /Keep.*3 left at XGAN, 1 brought back/ }).click();
@@ -169,7 +99,7 @@ describe('offline at the strip (T2)', () => {
     }
     for (const number of ['0572', '0574', '0575', '0578']) {
       const isBack = number === '0578';
-      const { body } = await dispatcher.get<Drum>(`/api/drums/${number}`);
+      const { body } = await desk.dispatcher.get<Drum>(`/api/drums/${number}`);
       expect(body.where).toMatchObject({ kind: 'at', place: isBack ? 'XMER' : 'XGAN' });
       expect((body.held ?? null) !== null).toBe(isBack);
       const reports = (await movementsOf(number)).filter(({ kind }) => /left at|brought home/.test(kind));
@@ -178,8 +108,8 @@ describe('offline at the strip (T2)', () => {
       for (const { writtenAt, receivedAt } of reports)
         expect(Date.parse(receivedAt)).toBeGreaterThanOrEqual(Date.parse(writtenAt));
     }
-    const gan = (await dispatcher.get<{ drums: { place: string; number: string }[] }>('/api/scenario')).body
-      .drums;
+    const gan = (await desk.dispatcher.get<{ drums: { place: string; number: string }[] }>('/api/scenario'))
+      .body.drums;
     expect(
       gan.filter(({ place, number }) => place === 'XGAN' && ['0572', '0574', '0575'].includes(number)),
     ).toHaveLength(3);
@@ -200,7 +130,7 @@ const keepSurface = async ({ page }: Phone, code: string, word: string): Promise
 const surfaceIds = async (): Promise<readonly string[]> => {
   const ids: string[] = [];
   for (let after: string | null = ''; after !== null; ) {
-    const { body }: { body: { items: { id: string }[]; next: string | null } } = await dispatcher.get(
+    const { body }: { body: { items: { id: string }[]; next: string | null } } = await desk.dispatcher.get(
       `/api/surface-reports?limit=500${after === '' ? '' : `&after=${after}`}`,
     );
     ids.push(...body.items.map(({ id }) => id));
@@ -218,21 +148,21 @@ describe('a full outbox', () => {
     for (let count = 0; count < 200; count += 1)
       await keepSurface(phone, 'XGAN', count % 2 === 0 ? 'Dry' : 'Damp');
     await page.getByRole('link', { name: '200 waiting', exact: true }).waitFor();
-    line.mood = 'answers 500';
-    line.writes = 0;
+    desk.line.mood = 'answers 500';
+    desk.line.writes = 0;
     await phone.offline(false);
-    await expect.poll(() => line.writes, { timeout: 30_000 }).toBeGreaterThan(0);
+    await expect.poll(() => desk.line.writes, { timeout: 30_000 }).toBeGreaterThan(0);
     await page.getByRole('link', { name: '200 waiting', exact: true }).waitFor();
-    line.mood = 'answer lost';
+    desk.line.mood = 'answer lost';
     await page.getByRole('button', { name: 'Try now' }).click();
     await expect
       .poll(async () => (await surfaceIds()).length, { timeout: 30_000 })
       .toBeGreaterThan(before.length);
-    line.mood = 'through';
+    desk.line.mood = 'through';
     await page.getByRole('link', { name: /^1?[0-9]?[0-9] waiting/ }).waitFor({ timeout: 60_000 });
-    line.mood = 'down';
+    desk.line.mood = 'down';
     await phone.restart();
-    line.mood = 'through';
+    desk.line.mood = 'through';
     await phone.page.getByRole('link', { name: '0 waiting', exact: true }).waitFor({ timeout: 120_000 });
     const arrived = (await surfaceIds()).filter((id) => !before.includes(id));
     expect(arrived).toHaveLength(200);
@@ -242,7 +172,7 @@ describe('a full outbox', () => {
 
 describe('signing out', () => {
   it('is refused while a report waits; a session that ends loses none, and keeps its author', async () => {
-    const name = await crewMember('third', 'FW1');
+    const name = await crewMember('third');
     const phone = await phoneOf(name);
     await phone.offline(true);
     await keepSurface(phone, 'XGAN', 'Dry');
@@ -263,7 +193,7 @@ describe('signing out', () => {
     await phone.page.getByLabel('Password').fill(password);
     await phone.page.getByRole('button', { name: 'Sign in' }).click();
     await phone.page.getByRole('link', { name: '0 waiting', exact: true }).waitFor();
-    const { body } = await dispatcher.get<{ items: { data?: { by: string }; by?: string }[] }>(
+    const { body } = await desk.dispatcher.get<{ items: { data?: { by: string }; by?: string }[] }>(
       '/api/surface-reports?limit=500',
     );
     expect(JSON.stringify(body)).toContain('Crew third');
@@ -281,7 +211,7 @@ describe('a phone whose clock is 3 h off', () => {
     await page.getByRole('link', { name: /F06/ }).click();
     await page.getByRole('link', { name: 'Left here' }).click();
     await page.getByRole('button', { name: 'Another drum' }).click();
-    for (const digit of '0436') await page.getByRole('button', { name: digit, exact: true }).click();
+    await typeOn(phone, '0436');
     await page.getByRole('button', { name: 'This drum' }).click();
     await page.getByText('0436 is not on your load. Keep anyway?').waitFor();
     await expectAccessible(page);
@@ -299,7 +229,7 @@ describe('a phone whose clock is 3 h off', () => {
 
 describe('two totals on the phone (T3)', () => {
   it('8,528 agrees; 8,258 is 270 lb apart, Loaded waits, and nothing says which is right', async () => {
-    const { pilot } = (await dispatcher.get<{ pilot: string }>('/api/flights/F05')).body;
+    const { pilot } = (await desk.dispatcher.get<{ pilot: string }>('/api/flights/F05')).body;
     const phone = await phoneOf(await crewMember('loader', pilot));
     const { page } = phone;
     await page.getByRole('link', { name: /F05/ }).click();
@@ -307,16 +237,13 @@ describe('two totals on the phone (T3)', () => {
     await page.getByRole('link', { name: 'Loaded' }).click();
     expect(await page.getByText('2,378').count()).toBe(0);
     for (const number of ['0447', '0448', '0449', '0450', '0451', '0452'])
-      await page.getByRole('button', { name: new RegExp(`drum ${[...number].join(' ')}`) }).click();
+      await page.getByRole('button', { name: spoken(number) }).click();
     await expectAccessible(page);
     await shot(phone, 'phone-positions');
     await page.getByRole('button', { name: /Positions right/ }).click();
-    const type = async (figures: string) => {
-      for (const digit of figures) await page.getByRole('button', { name: digit, exact: true }).click();
-    };
-    await type('2378');
+    await typeOn(phone, '2378');
     await page.getByRole('button', { name: /By the aircraft/ }).click();
-    await type('8258');
+    await typeOn(phone, '8258');
     await shot(phone, 'phone-totals');
     await page.getByRole('button', { name: 'Compare' }).click();
     await page.getByRole('heading', { name: '270 lb apart' }).waitFor();
@@ -327,7 +254,7 @@ describe('two totals on the phone (T3)', () => {
     await page.reload();
     await page.getByRole('button', { name: 'Type again' }).click();
     await page.getByRole('button', { name: 'Clear' }).click();
-    await type('8528');
+    await typeOn(phone, '8528');
     await page.getByRole('button', { name: 'Compare' }).click();
     await page.getByRole('heading', { name: 'They agree' }).waitFor();
     await page.getByText(/1,078.2 kg is 2,377 lb; the 1 lb apart is rounding/).waitFor();
@@ -336,7 +263,7 @@ describe('two totals on the phone (T3)', () => {
     await phone.offline(false);
     await page.getByRole('link', { name: '0 waiting', exact: true }).waitFor();
     await expect
-      .poll(async () => (await dispatcher.get<{ state: string }>('/api/flights/F05')).body.state)
+      .poll(async () => (await desk.dispatcher.get<{ state: string }>('/api/flights/F05')).body.state)
       .toBe('loaded');
   }, 120_000);
 });
@@ -350,8 +277,8 @@ describe('a newer version of a load', () => {
       .getByText(/version 2/)
       .first()
       .waitFor();
-    const { revision } = (await dispatcher.get<{ revision: number }>('/api/flights/F06')).body;
-    const amended = await dispatcher.post(
+    const { revision } = (await desk.dispatcher.get<{ revision: number }>('/api/flights/F06')).body;
+    const amended = await desk.dispatcher.post(
       '/api/flights/F06/amend',
       { stops: [{ place: 'XGAN', drums: 3 }] },
       { headers: { 'If-Match': `"${revision}"` } },

@@ -22,6 +22,7 @@ export * from './go-back/fallbacks.js';
 export * from './go-back/go-back-lines.js';
 export * from './go-back/latest-leave.js';
 export * from './go-back/leave-again.js';
+export { asLoaded, type DrumAsLoaded } from './load-sheet/as-loaded.js';
 export { checkCode } from './load-sheet/check-code.js';
 export type * from './load-sheet/load-sheet.js';
 export { makeLoadSheet } from './load-sheet/make-load-sheet.js';

@@ -41,7 +41,8 @@ describe('two totals', () => {
         path: 'totals.takeOff',
         problem:
           'Take-off weight: 8,528 lb by the sheet, 8,258 lb by the aircraft. 8,528 lb less 8,258 lb is 270 lb; 10 lb is accepted.',
-        remedy: 'Add both up again; if they stay apart, the commander signs with the reason.',
+        remedy:
+          'Add both up again; if they stay apart, the commander signs with the reason and a second person.',
       },
     ]);
     expect((await desk.flight('F02')).state).toBe('given');
@@ -50,7 +51,10 @@ describe('two totals', () => {
 
   it('that agree make the flight loaded, and its drums are aboard, each by its number', async () => {
     const left = drumsOf(toLor!).at(-1)!;
-    const drums = drumsOf(toLor!).slice(0, -1);
+    const places = ['no such place', 'R2R', 'R2L', 'R1R', 'R1L'];
+    const drums = drumsOf(toLor!)
+      .slice(0, -1)
+      .map((drum, at) => ({ ...drum, position: places[at]! }));
     const { status, body } = await load(await desk.crewOf('F02'), toLor!, { drums });
     expect(status).toBe(200);
     expect(body.flight).toMatchObject({ state: 'loaded', version: toLor!.version });
@@ -58,16 +62,39 @@ describe('two totals', () => {
     for (const { drum } of drums)
       expect(await whereIs(drum)).toEqual({ kind: 'aboard', flight: 'F02', leg: 1, from: 'XMER' });
     expect(await whereIs(left.drum)).toEqual({ kind: 'at', place: 'XMER' });
+    const board = await desk.server.app.get(BoardService).read();
+    const standing = board.loads.filter(({ flightId }) => flightId === 'F02');
+    expect(standing.map(({ position }) => position)).toEqual(places.slice(0, drums.length));
+    // A place that the cabin does not have keeps nobody from a sheet.
+    const { status: sheet } = await desk.dispatcher.get('/api/flights/F02/sheet');
+    expect(sheet).toBe(200);
   });
 
-  it('signed with a reason go, and base is told', async () => {
+  it('signed by two with a reason go, and base is told; one alone cannot sign', async () => {
     const flight = await desk.give('F04');
     await surface('XESK', 'dry');
-    const signed = { by: 'Crew', reason: 'scale is out, weighed twice' };
-    const { status, body } = await load(await desk.crewOf('F04'), flight, { totals: totals(8258), signed });
+    const crew = await desk.crewOf('F04');
+    const sign = (signed: object) =>
+      load(crew, flight, { totals: totals(8258), signed: { by: 'Crew', reason: 'scale is out', ...signed } });
+    for (const alone of [{}, { second: 'crew' }]) {
+      const { status, body } = await sign(alone);
+      expect([status, body.faults]).toEqual([
+        422,
+        [
+          {
+            path: 'signed.second',
+            problem: 'Crew alone has signed for the difference.',
+            remedy: 'Let a second person look at both figures, and name them.',
+          },
+        ],
+      ]);
+    }
+    const { status, body } = await sign({ second: 'S. Keeper' });
     expect([status, body.flight.state]).toEqual([200, 'loaded']);
     expect(body.report.raised).toEqual([
-      expect.stringMatching(/^F04: Take-off weight: .* is 270 lb; .* Signed by Crew: scale is out/),
+      expect.stringMatching(
+        /^F04: Take-off weight: .* is 270 lb; .* Signed by Crew with S. Keeper: scale is/,
+      ),
     ]);
   });
 

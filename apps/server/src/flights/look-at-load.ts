@@ -6,6 +6,8 @@ import type { Flight, Load } from './flight.table.js';
 
 export type LoadBody = Extract<FlightReportBody, { readonly kind: 'load' }>;
 
+type Signed = NonNullable<LoadBody['signed']>;
+
 /** What stands in the way of calling the flight loaded, by the moment at which it was loaded. */
 export const faultsOfLoad = (board: Board, flight: Flight, body: LoadBody): readonly FieldFault[] => [
   ...versionFaults(flight, body),
@@ -19,8 +21,10 @@ export const signedDifferences = ({ policy }: Scenario, { totals, signed }: Load
   signed === undefined || policy.twoTotals === undefined
     ? []
     : totalsApart(totals, policy.twoTotals.toleranceLb).map(
-        ({ words }) => `${words} Signed by ${signed.by}: ${signed.reason}.`,
+        ({ words }) => `${words} Signed by ${signedBy(signed)}: ${signed.reason}.`,
       );
+
+const signedBy = ({ by, second }: Signed): string => (second === undefined ? by : `${by} with ${second}`);
 
 /** The drums that are aboard, in the place of those that were set aside. */
 export const loadsAboard = (
@@ -28,7 +32,7 @@ export const loadsAboard = (
   { drums }: LoadBody,
   { settled, before }: { readonly settled: boolean; readonly before: readonly Load[] },
 ): readonly Load[] =>
-  drums.map(({ drum, to }, at) => ({
+  drums.map(({ drum, to, position }, at) => ({
     flightId: id,
     load: at + 1,
     stop: Math.max(
@@ -38,7 +42,7 @@ export const loadsAboard = (
     place: to,
     drum,
     settled,
-    position: before.find((load) => load.drum === drum)?.position ?? null,
+    position: position ?? before.find((load) => load.drum === drum)?.position ?? null,
   }));
 
 const versionFaults = ({ id, version }: Flight, body: LoadBody): readonly FieldFault[] =>
@@ -61,13 +65,24 @@ const totalsFaults = ({ policy }: Scenario, { totals, signed }: LoadBody): reado
         remedy: 'Ask the operations manager to enter `twoTotals` in the policy.',
       },
     ];
-  if (signed !== undefined) return [];
-  return totalsApart(totals, policy.twoTotals.toleranceLb).map(({ pair, words }) => ({
+  const apart = totalsApart(totals, policy.twoTotals.toleranceLb);
+  if (signed !== undefined) return apart.length > 0 && !isByTwo(signed) ? [signedAlone(signed)] : [];
+  return apart.map(({ pair, words }) => ({
     path: `totals.${pair}`,
     problem: words,
-    remedy: 'Add both up again; if they stay apart, the commander signs with the reason.',
+    remedy: 'Add both up again; if they stay apart, the commander signs with the reason and a second person.',
   }));
 };
+
+/** By name alone: at a base without a line nobody can ask who is who. */
+const isByTwo = ({ by, second }: Signed): boolean =>
+  second !== undefined && second.toLowerCase() !== by.toLowerCase();
+
+const signedAlone = ({ by }: Signed): FieldFault => ({
+  path: 'signed.second',
+  problem: `${by} alone has signed for the difference.`,
+  remedy: 'Let a second person look at both figures, and name them.',
+});
 
 /** Where no report is fresh the surface is unknown, and only the soft figures will do. */
 const surfaceFaults = (

@@ -1,4 +1,6 @@
+import { randomUUID } from 'node:crypto';
 import type { MyDay } from '@drumline/contract';
+import { makeLoadSheet } from '@drumline/loading';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
 
@@ -20,6 +22,42 @@ describe('the day of a crew, for its phone', () => {
     expect(sheet!.square).toMatch(/^DL1/);
     expect(sheet!.legs[0]!.totals.loadLb).toBeGreaterThan(1000);
     expect(sheet!.drums.map(({ number }) => number).sort()).toEqual([...flight!.stops[0]!.drums].sort());
+  });
+
+  it('has with each sheet what it is made from, so that a phone can make it again with another drum', () => {
+    const [{ sheet, request }] = day.flights as [MyDay['flights'][number]];
+    expect(makeLoadSheet(request!)).toEqual(sheet);
+  });
+
+  it('says who else has reported the same drum, and takes it back when they correct it', async () => {
+    const [first, second] = [await desk.crewOf('F01'), desk.dispatcher];
+    const drum = day.flights[0]!.stops[0]!.drums[0]!;
+    const left = (by: string) => ({
+      kind: 'left at',
+      drum,
+      place: day.flights[0]!.stops[0]!.place,
+      flight: 'F01',
+      leg: 1,
+      condition: 'sound',
+      foundMillilitres: null,
+      happenedAt: '2027-06-14T06:00Z',
+      writtenAt: '2027-06-14T06:00Z',
+      means: 'radio',
+      by,
+    });
+    const [mine, theirs] = [randomUUID(), randomUUID()];
+    expect((await first.put(`/api/movements/${mine}`, { ...left('A. Pilot'), means: 'phone' })).status).toBe(
+      200,
+    );
+    const same = async () => (await first.get<MyDay>('/api/my-day')).body.sameReports;
+    expect(await same()).toEqual([]);
+    expect((await second.put(`/api/movements/${theirs}`, left('H. Wing'))).status).toBe(200);
+    expect(await same()).toEqual([{ movement: mine, by: 'H. Wing', writtenAt: '2027-06-14T06:00:00.000Z' }]);
+    const { drum: _, place: _place, condition: _condition, ...written } = left('H. Wing');
+    const { flight: _flight, leg: _leg, foundMillilitres: _found, ...rest } = written;
+    const corrected = { ...rest, kind: 'corrected', corrects: theirs, reason: 'another drum' };
+    expect((await second.put(`/api/movements/${randomUUID()}`, corrected)).status).toBe(200);
+    expect(await same()).toEqual([]);
   });
 
   it('says the territory’s time and the server’s own, which in a demo are days apart', () => {

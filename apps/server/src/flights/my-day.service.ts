@@ -1,13 +1,14 @@
 import type { MyDay, PhoneDrum, PhoneFlight, PhonePlace } from '@drumline/contract';
-import { checkLoad } from '@drumline/loading';
+import { checkLoad, makeLoadSheet } from '@drumline/loading';
 import type { FlightState, Scenario } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import type { Account } from '../people/account.table.js';
+import { SameReportsService } from '../stock/same-reports.service.js';
 import { ClockService } from '../territory/clock.service.js';
 import { type Board, BoardService } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { drumsFor, namedFlight } from './named-flight.js';
-import { sheetFor } from './sheet-for.js';
+import { requestFor } from './sheet-for.js';
 
 /** With its crew and not closed: what a phone has to know of. */
 const onPhone: ReadonlySet<FlightState> = new Set([
@@ -26,9 +27,10 @@ export class MyDayService {
   constructor(
     private readonly board: BoardService,
     private readonly clock: ClockService,
+    private readonly same: SameReportsService,
   ) {}
 
-  async of({ crew }: Account): Promise<MyDay> {
+  async of({ id, crew }: Account): Promise<MyDay> {
     const board = await this.board.read();
     const { scenario } = board;
     const own = board.flights.filter(
@@ -44,6 +46,7 @@ export class MyDayService {
       places: scenario.places.map(placeOf(board.facts.scenario)),
       surfaceReports: newestByPlace(scenario),
       drums: board.facts.scenario.drums.map(drumOf(scenario)),
+      sameReports: await this.same.of(id),
       flights: own.toSorted(byDeparture).map((flight) => flightOf(board, flight, drumsFor(board, flight))),
     };
   }
@@ -71,12 +74,13 @@ const newestByPlace = ({ surfaceReports }: Scenario): MyDay['surfaceReports'] =>
 
 const drumOf =
   ({ batches }: Scenario) =>
-  ({ number, place, batch, grossKg, tareKg, held }: Scenario['drums'][number]): PhoneDrum => ({
+  ({ number, place, batch, grossKg, tareKg, litres, held }: Scenario['drums'][number]): PhoneDrum => ({
     number,
     place,
     batch,
     kg: grossKg,
     tareKg,
+    litres,
     held: (held ?? batches.find(({ id }) => id === batch)?.held)?.reason ?? null,
   });
 
@@ -84,6 +88,7 @@ const flightOf = (board: Board, flight: Flight, loads: readonly Load[]): PhoneFl
   const { id, state, version, needsDecision, date, departs, aircraft, lastAct, changedByName, reason } =
     flight;
   const named = namedFlight(board, flight, loads);
+  const request = named.found ? requestFor(board, flight, named.load) : null;
   return {
     ...{ id, state, version, needsDecision, date, departs, aircraft, lastAct, changedByName, reason },
     changedAt: flight.changedAt.toISOString(),
@@ -95,7 +100,8 @@ const flightOf = (board: Board, flight: Flight, loads: readonly Load[]): PhoneFl
         loads.filter((load) => load.stop === stop),
       ),
     ),
-    sheet: named.found ? sheetFor(board, flight, named.load) : null,
+    sheet: request === null ? null : makeLoadSheet(request),
+    request,
     why: named.found ? null : named.why,
     balance: named.found ? checkLoad(named.load).balance.moments : [],
   };

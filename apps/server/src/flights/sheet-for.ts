@@ -1,14 +1,24 @@
-import { type LoadSheet, type NamedLoad, turbineFuelParticulars } from '@drumline/loading';
-import { approvalsOnFile, type Scenario, type SheetSettings, sheetOfFlight } from '@drumline/planning';
+import {
+  type LoadSheet,
+  type LoadSheetRequest,
+  makeLoadSheet,
+  type NamedLoad,
+  turbineFuelParticulars,
+} from '@drumline/loading';
+import { approvalsOnFile, type Scenario, type SheetSettings, sheetRequest } from '@drumline/planning';
 import { pounds } from '@drumline/units';
 import type { Board } from './board.service.js';
 import type { Flight } from './flight.table.js';
 
 /** The sheet of a flight with that load, at the flight's version. */
-export const sheetFor = ({ scenario }: Board, flight: Flight, load: NamedLoad): LoadSheet => {
+export const sheetFor = (board: Board, flight: Flight, load: NamedLoad): LoadSheet =>
+  makeLoadSheet(requestFor(board, flight, load));
+
+/** What that sheet is made from. */
+export const requestFor = ({ scenario }: Board, flight: Flight, load: NamedLoad): LoadSheetRequest => {
   const { id, aircraft, date, departs, pilot, version } = flight;
   const replaces = version > 1 ? version - 1 : null;
-  return sheetOfFlight(
+  return sheetRequest(
     scenario,
     { id, aircraft, date, departs, pilot, version, replaces },
     load,

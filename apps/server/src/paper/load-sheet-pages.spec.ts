@@ -1,8 +1,8 @@
 import { parseSquare } from '@drumline/loading';
+import { drawSquare } from '@drumline/loading/code-square';
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
 import { blankSheetPage } from './blank-sheet.js';
-import { squareModules } from './code-square.js';
 import { loadSheetPages } from './load-sheet-pages.js';
 import { makePdf } from './make-pdf.js';
 import { type PaperSize, paperSizes } from './paper-size.js';
@@ -130,14 +130,15 @@ it('a load that does not hold is printed with what is wrong at its head', () => 
 describe('the code square', () => {
   /** Read by another program than the one that made it. */
   const readSquare = (text: string): string | undefined => {
-    const modules = squareModules(text);
+    const drawn = drawSquare(text);
     const [scale, quiet] = [4, 4];
-    const side = (modules.length + 2 * quiet) * scale;
+    const side = (drawn.side + 2 * quiet) * scale;
     const pixels = new Uint8ClampedArray(side * side * 4).fill(255);
-    for (let y = 0; y < side; y++)
-      for (let x = 0; x < side; x++)
-        if (modules[Math.floor(y / scale) - quiet]?.[Math.floor(x / scale) - quiet])
-          pixels.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3);
+    for (const [, x, y, length] of drawn.path.matchAll(/M(\d+) (\d+)h(\d+)/g))
+      for (let row = 0; row < scale; row++) {
+        const from = ((Number(y) + quiet) * scale + row) * side + (Number(x) + quiet) * scale;
+        for (let at = from; at < from + Number(length) * scale; at++) pixels.fill(0, at * 4, at * 4 + 3);
+      }
     return jsQR.default(pixels, side, side)?.data;
   };
 

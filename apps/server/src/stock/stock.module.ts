@@ -19,6 +19,7 @@ import { MovementsController } from './movements.controller.js';
 import { MovementsService } from './movements.service.js';
 import { RaisedService } from './raised.service.js';
 import { RaisedActsService } from './raised-acts.service.js';
+import { SameReportsService } from './same-reports.service.js';
 import { StandingHoldsService } from './standing-holds.service.js';
 import { StockController } from './stock.controller.js';
 import { StockService } from './stock.service.js';
@@ -43,6 +44,7 @@ import { StockPagesService } from './stock-pages.service.js';
     MovementsService,
     RaisedActsService,
     RaisedService,
+    SameReportsService,
     StandingHoldsService,
     StockCheckService,
     StockFiguresService,
@@ -56,6 +58,7 @@ import { StockPagesService } from './stock-pages.service.js';
     HoldsService,
     LedgerService,
     RaisedService,
+    SameReportsService,
     StandingHoldsService,
     StockFiguresService,
     StockService,

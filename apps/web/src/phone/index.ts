@@ -10,4 +10,5 @@ export { goRound, readsOf } from './round.js';
 export { usePromised } from './storage.js';
 export { dateWords, dayWords, timeWords, whenWords } from './times.js';
 export { useKeeping } from './use-keeping.js';
+export { usePart } from './use-part.js';
 export type { Person } from './who.js';

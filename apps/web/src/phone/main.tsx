@@ -1,6 +1,6 @@
 import '../parse-without-eval.js';
 import './tokens.css';
-import './phone.css';
+import './styles/phone.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { showGround } from './ground.js';

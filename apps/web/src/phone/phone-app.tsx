@@ -1,34 +1,57 @@
+import { lazy, Suspense, useEffect } from 'react';
 import { Route, Router, Switch } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
-import { HelicopterPages } from '../helicopter/helicopter-pages.js';
-import { PilotPages } from '../pilot/pilot-pages.js';
-import { useRounds } from './round.js';
+import { dayPath } from '../pilot/day.js';
+import { ChoosePassword } from './choose-password.js';
+import { readsOf, useRounds } from './round.js';
 import { SignIn } from './sign-in.js';
 import { StorageNotSafe } from './storage-not-safe.js';
 import { WhatISent } from './what-i-sent.js';
-import { useWho } from './who.js';
+import { type Person, useWho } from './who.js';
 import { YourPhone } from './your-phone.js';
+
+// Each crew's pages are a part of their own: nobody waits for the other's at the first load.
+const PilotPages = lazy(async () => ({ default: (await import('../pilot/pilot-pages.js')).PilotPages }));
+const SquaresOfDay = lazy(async () => ({
+  default: (await import('../pilot/squares-of-day.js')).SquaresOfDay,
+}));
+const HelicopterPages = lazy(async () => ({
+  default: (await import('../helicopter/helicopter-pages.js')).HelicopterPages,
+}));
 
 /** Whose phone it is decides what is shown; it opens without a line. */
 export const PhoneApp = () => {
   const now = useWho();
-  useRounds(now.state === 'here');
+  const isHere = now.state === 'here';
+  useRounds(isHere && !now.person.mustChangePassword);
   if (now.state === 'not read') return null; // for as long as the phone needs to read its own notes
   if (now.state === 'nobody') return <SignIn />;
+  if (now.person.mustChangePassword) return <ChoosePassword person={now.person} />;
   return (
-    <Router hook={useHashLocation}>
-      <Switch>
-        <Route path="/sent" component={WhatISent} />
-        <Route path="/you" component={YourPhone} />
-        <Route path="/storage" component={StorageNotSafe} />
-        <Route>
-          {now.person.roles.includes('helicopter crew') ? (
-            <HelicopterPages person={now.person} />
-          ) : (
-            <PilotPages person={now.person} />
-          )}
-        </Route>
-      </Switch>
-    </Router>
+    <Suspense fallback={null}>
+      <Router hook={useHashLocation}>
+        <PagesOf person={now.person} />
+      </Router>
+    </Suspense>
+  );
+};
+
+const PagesOf = ({ person }: { readonly person: Person }) => {
+  const isHelicopter = person.roles.includes('helicopter crew');
+  // A helicopter's pages say themselves what they read; a pilot's day is read from whichever page is open.
+  useEffect(() => {
+    if (!isHelicopter) readsOf([dayPath]);
+  }, [isHelicopter]);
+  return (
+    <Switch>
+      <Route path="/sent">
+        <WhatISent canCorrect={!isHelicopter} />
+      </Route>
+      <Route path="/you" component={YourPhone} />
+      <Route path="/storage">
+        <StorageNotSafe>{!isHelicopter && <SquaresOfDay />}</StorageNotSafe>
+      </Route>
+      <Route>{isHelicopter ? <HelicopterPages person={person} /> : <PilotPages person={person} />}</Route>
+    </Switch>
   );
 };

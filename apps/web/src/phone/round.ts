@@ -10,29 +10,39 @@ import { askWho, sessionEnded, who } from './who.js';
 /** Every answer that is kept for later says what time it is at base. */
 const clocksSchema = z.object({ at: z.string(), serverAt: z.string(), timeZone: z.string() });
 
-/** Paths that this person's pages read; they are kept whole. */
 let paths: readonly string[] = [];
 
+/** Paths that this person's pages read; they are kept whole. Asked for at once: the pages may come after the first round. */
 export const readsOf = (wanted: readonly string[]): void => {
+  if (paths.join() === wanted.join()) return;
   paths = wanted;
+  void goRound();
 };
 
 let isOn = false;
+let isWanted = false;
 
-/** One round with base: who is here, what waits goes out, then what has changed comes in. Never two at once. */
+/** A round with base. Never two at once: what is asked for during one is another after it. */
 export const goRound = async (): Promise<void> => {
+  isWanted = true;
   if (isOn) return;
   isOn = true;
   try {
-    await alone(async () => {
-      if (who.get().state !== 'here') return;
-      if (!hasToken() && !(await askWho())) return;
-      await sendOutbox();
-      for (const path of paths) await readAndKeep(path);
-    });
+    while (isWanted) {
+      isWanted = false;
+      await alone(oneRound);
+    }
   } finally {
     isOn = false;
   }
+};
+
+/** Who is here, what waits goes out, then what has changed comes in. */
+const oneRound = async (): Promise<void> => {
+  if (who.get().state !== 'here') return;
+  if (!hasToken() && !(await askWho())) return;
+  await sendOutbox();
+  for (const path of paths) await readAndKeep(path);
 };
 
 /** Two windows on one phone take turns: the second finds everything done. */

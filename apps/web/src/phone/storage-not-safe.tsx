@@ -1,11 +1,12 @@
+import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { keepFact } from './kept.js';
 import { Page } from './page.js';
 import { Notice, Press } from './parts.js';
 import { askToKeep, usePromised } from './storage.js';
 
-/** Said once at the start where the browser does not promise to keep reports. */
-export const StorageNotSafe = () => {
+/** Where the browser does not promise to keep reports: what to do before leaving; `children`: what can be shown here. */
+export const StorageNotSafe = ({ children }: { readonly children: ReactNode }) => {
   const promised = usePromised();
   return (
     <Page
@@ -32,10 +33,11 @@ export const StorageNotSafe = () => {
         </Notice>
       )}
       <p className="said">
-        <b>Before you leave,</b> show each flight's code square to a second phone, or print the load sheet.
-        The square holds the whole leg and needs no signal. Installing this page on the phone makes most
-        browsers promise.
+        <b>Before you leave,</b> show each flight to a second phone as a code square, or print its sheet. The
+        square holds the whole flight and needs no signal.
       </p>
+      {children}
+      <p className="foot">Installing this page on the phone makes most browsers promise.</p>
     </Page>
   );
 };

@@ -1,14 +1,24 @@
+import './outbox.css';
+import type { SameReport } from '@drumline/contract';
 import { Link } from 'wouter';
+import { alsoReported } from './also-reported.js';
+import { kept, useKept } from './kept.js';
 import { isWaiting, type ShownEntry, useEntries } from './outbox.js';
 import { Page, useTerritoryNow } from './page.js';
 import { Main } from './parts.js';
 import { goRound } from './round.js';
-import { whenWords } from './times.js';
+import { timeWords, whenWords } from './times.js';
+
+interface WhatISentProps {
+  /** Whether a report can be opened to be put right. */
+  readonly canCorrect: boolean;
+}
 
 /** Every entry of this phone, with how far it has come. */
-export const WhatISent = () => {
+export const WhatISent = ({ canCorrect }: WhatISentProps) => {
   const now = useTerritoryNow();
   const entries = useEntries();
+  const same = useKept(readSame) ?? [];
   return (
     <Page
       title="What I reported"
@@ -25,15 +35,33 @@ export const WhatISent = () => {
       {entries?.length === 0 && <p className="said">Nothing reported on this phone yet.</p>}
       <ul className="rows">
         {entries?.map((entry) => (
-          <Row key={entry.seq} entry={entry} now={now} />
+          <li key={entry.seq}>
+            {canCorrect ? (
+              <Link className="row" href={`/correct/${entry.seq}`}>
+                <OneEntry entry={entry} same={same} now={now} />
+              </Link>
+            ) : (
+              <div className="row">
+                <OneEntry entry={entry} same={same} now={now} />
+              </div>
+            )}
+          </li>
         ))}
       </ul>
       <p className="foot">
-        Nothing here can be changed. To put something right, report it as it is; tell base which one is wrong.
+        {canCorrect
+          ? 'Nothing here can be changed. To put something right, open it: another report takes it back and gives what is so.'
+          : 'Nothing here can be changed. To put something right, report it as it is; tell base which one is wrong.'}
       </p>
     </Page>
   );
 };
+
+/** As base has last told it, in whatever this phone reads. */
+const readSame = async (): Promise<readonly SameReport[]> =>
+  (await kept.reads.toArray()).flatMap(
+    ({ body }) => (body as { readonly sameReports?: readonly SameReport[] }).sameReports ?? [],
+  );
 
 /** Said only once the entries have been read: that all is with base is believed. */
 const howFar = (entries: readonly ShownEntry[], now: Date): string => {
@@ -45,8 +73,14 @@ const howFar = (entries: readonly ShownEntry[], now: Date): string => {
 
 const bars = { kept: 1, sent: 2, 'with base': 3, asks: 3 } as const;
 
-const Row = ({ entry, now }: { readonly entry: ShownEntry; readonly now: Date }) => (
-  <li className="row">
+interface OneEntryProps {
+  readonly entry: ShownEntry;
+  readonly same: readonly SameReport[];
+  readonly now: Date;
+}
+
+const OneEntry = ({ entry, same, now }: OneEntryProps) => (
+  <>
     <b>{entry.words}</b>
     <span className="side">{whenWords(entry.clock.at, now)}</span>
     <span className="sub">
@@ -60,6 +94,11 @@ const Row = ({ entry, now }: { readonly entry: ShownEntry; readonly now: Date })
       </span>
       <br />
       {next[entry.state]}
+      {alsoReported(entry.requests, same).map(({ by, at }) => (
+        <span key={by} className="says">
+          Also reported by {by} at {timeWords(at)}. Counted once.
+        </span>
+      ))}
       {entry.says.map((words) => (
         <span key={words} className="says">
           {entry.state === 'asks' ? 'Base asks: ' : 'Base will look at: '}
@@ -68,7 +107,7 @@ const Row = ({ entry, now }: { readonly entry: ShownEntry; readonly now: Date })
       ))}
       <span className="says">By {entry.by}</span>
     </span>
-  </li>
+  </>
 );
 
 const stateWords = ({ state, withBaseAt }: ShownEntry, now: Date): string => {

@@ -1,7 +1,7 @@
 import { roles } from '@drumline/contract';
 import { z } from 'zod';
 import { createStore, useStore } from '../api/store.js';
-import { ask, readAs, type Said, setToken } from './ask.js';
+import { ask, hasToken, readAs, type Said, setToken } from './ask.js';
 import { fact, keepFact, kept } from './kept.js';
 import { waitingEntries } from './outbox.js';
 
@@ -11,6 +11,8 @@ const personSchema = z.object({
   fullName: z.string(),
   roles: z.array(z.enum(roles)),
   crew: z.string().nullable(),
+  /** Signed in with a one-time password: base answers nothing else before. */
+  mustChangePassword: z.boolean(),
   csrfToken: z.string(),
 });
 
@@ -44,6 +46,17 @@ export const signIn = async (name: string, password: string): Promise<Said> => {
   const said = await ask('POST', '/api/sign-in', { name, password });
   if (said.kind === 'answer') isHere(said.body);
   return said;
+};
+
+/** Why it could not be changed; null: it is. */
+export const changePassword = async (current: string, next: string): Promise<string | null> => {
+  // After a reload the token of the session is asked for anew.
+  const said =
+    hasToken() || (await askWho()) ? await ask('PUT', '/api/me/password', { current, next }) : null;
+  if (said?.kind === 'refused') return said.words;
+  if (said?.kind !== 'answer') return 'Base does not answer. Changing it needs a signal.';
+  await askWho();
+  return null;
 };
 
 export const sessionEnded = (): void => {

@@ -53,11 +53,15 @@ export const AnotherDrum = ({ here, place, open, onKeep, onBack }: AnotherDrumPr
       }
       acts={
         <>
-          {near.map((number) => (
-            <Press key={number} onPress={() => onKeep(number)}>
-              I meant {number}
-            </Press>
-          ))}
+          {near.length > 0 && (
+            <div className={near.length > 1 ? 'two' : undefined}>
+              {near.map((number) => (
+                <Press key={number} onPress={() => onKeep(number)}>
+                  I meant {number}
+                </Press>
+              ))}
+            </div>
+          )}
           <Press onPress={() => setAsked(false)}>Type again</Press>
           <Main onPress={() => onKeep(typed)}>Keep {typed}</Main>
         </>

@@ -1,3 +1,4 @@
+import './leg.css';
 import type { PhoneFlight } from '@drumline/contract';
 import { Link } from 'wouter';
 import {
@@ -14,7 +15,7 @@ import {
 } from '../phone/index.js';
 import { useAllOpened, useDay } from './day.js';
 import { legWords } from './leg-words.js';
-import { isNewer } from './newer-version.js';
+import { isNewer, type OpenedFlight } from './opened-flight.js';
 
 /** The flights of this crew, with the load as each was opened. */
 export const DayList = ({ person }: { readonly person: Person }) => {
@@ -74,7 +75,7 @@ const FlightRow = ({
   opened,
 }: {
   readonly newest: PhoneFlight;
-  readonly opened: PhoneFlight | undefined;
+  readonly opened: OpenedFlight | undefined;
 }) => {
   const shown = opened ?? newest;
   const words = legWords(shown, 0);

@@ -1,6 +1,7 @@
-import type { MyDay, PhoneFlight } from '@drumline/contract';
+import type { MyDay } from '@drumline/contract';
 import { useCallback } from 'react';
 import { keepFact, kept, useKept } from '../phone/index.js';
+import type { OpenedFlight } from './opened-flight.js';
 
 export const dayPath = '/api/my-day';
 
@@ -23,18 +24,18 @@ export const useDay = (): KeptDay | null | undefined => useKept(readDay);
 const openedName = (flight: string): string => `opened ${flight}`;
 
 /** The load that the person has open. It is never another one until they open another. */
-export const useOpened = (flight: string): PhoneFlight | null | undefined =>
+export const useOpened = (flight: string): OpenedFlight | null | undefined =>
   useKept(
     useCallback(
-      async () => ((await kept.facts.get(openedName(flight)))?.value as PhoneFlight | undefined) ?? null,
+      async () => ((await kept.facts.get(openedName(flight)))?.value as OpenedFlight | undefined) ?? null,
       [flight],
     ),
   );
 
-export const open = (flight: PhoneFlight): Promise<void> => keepFact(openedName(flight.id), flight);
+export const open = (flight: OpenedFlight): Promise<void> => keepFact(openedName(flight.id), flight);
 
 /** Loads that the person has opened, with those that base no longer names. */
-export const useAllOpened = (): readonly PhoneFlight[] | undefined => useKept(readOpened);
+export const useAllOpened = (): readonly OpenedFlight[] | undefined => useKept(readOpened);
 
-const readOpened = async (): Promise<readonly PhoneFlight[]> =>
-  (await kept.facts.where('name').startsWith('opened ').toArray()).map(({ value }) => value as PhoneFlight);
+const readOpened = async (): Promise<readonly OpenedFlight[]> =>
+  (await kept.facts.where('name').startsWith('opened ').toArray()).map(({ value }) => value as OpenedFlight);

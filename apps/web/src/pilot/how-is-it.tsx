@@ -1,8 +1,8 @@
 import type { PhoneFlight } from '@drumline/contract';
 import { useState } from 'react';
 import { Choices, DrumNumber, Main, Notice, Page, Press } from '../phone/index.js';
+import type { DrumDone } from './drum-reports.js';
 import type { Condition } from './own-reports.js';
-import type { DrumDone } from './reports.js';
 
 export const conditionWords: Readonly<Record<Condition, string>> = {
   sound: 'Good',

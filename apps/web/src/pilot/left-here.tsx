@@ -12,8 +12,8 @@ import {
   useTerritoryNow,
 } from '../phone/index.js';
 import { AnotherDrum } from './another-drum.js';
+import { type DrumDone, doneWords, drumsDone } from './drum-reports.js';
 import { conditionWords, HowIsIt } from './how-is-it.js';
-import { type DrumDone, doneWords, drumsDone } from './reports.js';
 import { type FlightHere, useFlight } from './use-flight.js';
 import { useReporting } from './use-reporting.js';
 
@@ -46,14 +46,12 @@ const Drums = ({ here, leg, place, first, person }: LeftHereProps & { readonly h
   const others = done.map(({ drum }) => drum).filter((number) => !load.includes(number));
   const put = (drum: DrumDone) => setDone([...done.filter((each) => each.drum !== drum.drum), drum]);
   const take = (number: string) => setDone(done.filter(({ drum }) => drum !== number));
-  const keep = async () => {
-    const kept = done;
-    await report(
-      (reporter) => drumsDone(reporter, flight, { done: kept, place, leg }),
+  const keep = () =>
+    report(
+      (reporter) => drumsDone(reporter, flight, { done, place, leg }),
       `/${flight.id}/${leg}`,
+      () => setDone(null),
     );
-    setDone(null);
-  };
   if (looking === 'another')
     return (
       <AnotherDrum

@@ -1,14 +1,29 @@
+import './loaded.css';
 import type { PhoneFlight } from '@drumline/contract';
+import type { DrumAsLoaded } from '@drumline/loading';
 import { Link } from 'wouter';
+import type { FlightHere } from './use-flight.js';
 
 /** What has been read and typed so far; of one version only. */
 export interface LoadedDraft {
   readonly step: 'positions' | 'totals' | 'compare';
   readonly read: readonly string[];
+  /** Every drum with its place, once one of them is another than planned; empty: as planned. */
+  readonly aboard: readonly DrumAsLoaded[];
   readonly byHand: string;
   readonly byAircraft: string;
   /** Both totals of every comparison so far, the first one included. */
   readonly attempts: readonly string[];
+  /** Why the difference is accepted, and who else has seen it. */
+  readonly reason: string;
+  readonly second: string;
+}
+
+export interface StepProps {
+  /** With the drums as they are loaded. */
+  readonly here: FlightHere;
+  readonly draft: LoadedDraft;
+  readonly setDraft: (next: LoadedDraft | null) => void;
 }
 
 export const aboveLoaded = ({ id, aircraft, route, version }: PhoneFlight) => (

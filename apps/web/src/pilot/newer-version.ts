@@ -1,9 +1,6 @@
 import type { PhoneFlight } from '@drumline/contract';
 import { pounds, print } from '@drumline/units';
-
-/** Whether base has another load than the one that is open: another version, or the same by other facts. */
-export const isNewer = (opened: PhoneFlight, newest: PhoneFlight): boolean =>
-  opened.version !== newest.version || opened.sheet?.checkCode !== newest.sheet?.checkCode;
+import { numbersOf } from './opened-flight.js';
 
 export interface DifferenceRow {
   readonly of: string;
@@ -30,8 +27,6 @@ export const differences = (opened: PhoneFlight, newest: PhoneFlight): readonly 
   ];
   return rows.filter((row) => row.opened !== row.newest);
 };
-
-const numbersOf = ({ stops }: PhoneFlight): readonly string[] => stops.flatMap(({ drums }) => drums);
 
 /** Landing weight and limit of the first leg; the totals that are typed blind are not among them. */
 const weightRows = (opened: PhoneFlight, newest: PhoneFlight): readonly DifferenceRow[] => {

@@ -4,10 +4,14 @@ import type { ShownEntry } from '../phone/index.js';
 
 export type Condition = 'sound' | 'damaged' | 'leaking' | 'seal broken';
 
+/** What this phone has said of one drum, and has not taken back. */
 export interface ReportedDrum {
+  /** Id of the movement. */
+  readonly id: string;
   readonly drum: string;
   readonly kind: 'left at' | 'brought home';
   readonly place: string;
+  readonly leg: number;
   readonly condition: Condition;
   readonly at: string;
 }
@@ -22,13 +26,12 @@ export interface OwnReports {
 }
 
 type Body = FlightReportBody | MovementBody;
+type Kept = Pick<ShownEntry, 'flight' | 'requests'>;
 
 /** Read from the entries as they were kept; what base has asked back about counts as said all the same. */
-export const ownReports = (entries: readonly ShownEntry[], flight: string): OwnReports => {
-  const bodies = entries
-    .filter((entry) => entry.flight === flight)
-    .toReversed()
-    .flatMap(({ requests }) => requests.map(({ body }) => body as Body));
+export const ownReports = (entries: readonly Kept[], flight: string): OwnReports => {
+  const own = entries.filter((entry) => entry.flight === flight);
+  const bodies = own.toReversed().flatMap(({ requests }) => requests.map(({ body }) => body as Body));
   const last = <K extends Body['kind']>(kind: K) =>
     bodies.findLast((body): body is Extract<Body, { kind: K }> => body.kind === kind);
   const land = last('land') ?? last('turn back') ?? last('end elsewhere');
@@ -37,30 +40,40 @@ export const ownReports = (entries: readonly ShownEntry[], flight: string): OwnR
     offAt: last('take off')?.happenedAt ?? null,
     downAt: land?.happenedAt ?? null,
     refusedAt: last('refuse')?.happenedAt ?? null,
-    drums: bodies.flatMap((body) =>
-      body.kind === 'left at' || body.kind === 'brought home'
-        ? [
-            {
-              drum: body.drum,
-              kind: body.kind,
-              place: body.place,
-              condition: body.condition,
-              at: body.happenedAt,
-            },
-          ]
-        : [],
-    ),
+    drums: drumsSaid(own.toReversed(), takenBack(entries)),
   };
 };
 
-/** Drums that this phone has put on hold: it says so at once, whether base has heard or not. */
-export const heldHere = (entries: readonly ShownEntry[]): ReadonlySet<string> =>
+const address = '/api/movements/';
+
+/** Ids of the movements that this phone has corrected. */
+export const takenBack = (entries: readonly Kept[]): ReadonlySet<string> =>
   new Set(
     entries.flatMap(({ requests }) =>
       requests.flatMap(({ body }) => {
         const report = body as Body;
-        return 'condition' in report && report.condition !== 'sound' ? [report.drum] : [];
+        return report.kind === 'corrected' ? [report.corrects] : [];
       }),
+    ),
+  );
+
+/** Drum by drum what these entries say, without what has been taken back. */
+export const drumsSaid = (entries: readonly Kept[], back: ReadonlySet<string>): readonly ReportedDrum[] =>
+  entries.flatMap(({ requests }) =>
+    requests.flatMap(({ path, body }) => {
+      const report = body as Body;
+      const id = path.slice(address.length);
+      if ((report.kind !== 'left at' && report.kind !== 'brought home') || back.has(id)) return [];
+      const { drum, kind, place, leg, condition, happenedAt } = report;
+      return [{ id, drum, kind, place, leg, condition, at: happenedAt }];
+    }),
+  );
+
+/** Drums that this phone has put on hold: it says so at once, whether base has heard or not. */
+export const heldHere = (entries: readonly Kept[]): ReadonlySet<string> =>
+  new Set(
+    drumsSaid(entries, takenBack(entries)).flatMap(({ drum, condition }) =>
+      condition === 'sound' ? [] : [drum],
     ),
   );
 

@@ -1,7 +1,8 @@
 import { useEffect } from 'react';
 import { Route, Switch, useLocation } from 'wouter';
-import { type Person, readsOf } from '../phone/index.js';
-import { dayPath } from './day.js';
+import type { Person } from '../phone/index.js';
+import { CodeSquarePage } from './code-square-page.js';
+import { CorrectPage } from './correct-page.js';
 import { DayList } from './day-list.js';
 import { Elsewhere } from './elsewhere.js';
 import { LeftHere } from './left-here.js';
@@ -10,8 +11,6 @@ import { Loaded } from './loaded.js';
 import { NewerVersion } from './newer-version-page.js';
 import { ProblemPage } from './problem.js';
 import { SurfacePage } from './surface.js';
-
-readsOf([dayPath]);
 
 /** The pilot's phone: the day, its legs, and five reports. */
 export const PilotPages = ({ person }: { readonly person: Person }) => {
@@ -41,6 +40,8 @@ export const PilotPages = ({ person }: { readonly person: Person }) => {
         )}
       </Route>
       <Route path="/surface/:place">{({ place }) => <SurfacePage code={place} person={person} />}</Route>
+      <Route path="/correct/:seq">{({ seq }) => <CorrectPage seq={Number(seq)} person={person} />}</Route>
+      <Route path="/:flight/square">{({ flight }) => <CodeSquarePage id={flight} />}</Route>
       <Route path="/:flight/:leg">
         {({ flight, leg }) => <LegCard id={flight} leg={Number(leg)} person={person} />}
       </Route>

@@ -1,73 +1,89 @@
-import { print } from '@drumline/units';
-import { DrumNumber, Main, Notice, Page } from '../phone/index.js';
-import { aboveLoaded, type LoadedDraft, Steps } from './loaded-steps.js';
+import { Main, Notice, Page, Press } from '../phone/index.js';
+import { AnotherAboard } from './another-aboard.js';
+import { Cabin } from './cabin.js';
+import { aboveLoaded, type StepProps, Steps } from './loaded-steps.js';
+import { NotAsPlanned } from './not-as-planned.js';
 import type { FlightHere } from './use-flight.js';
+import { type Tap, usePositions } from './use-positions.js';
 
-export interface StepProps {
-  readonly here: FlightHere;
-  readonly draft: LoadedDraft;
-  readonly setDraft: (next: LoadedDraft | null) => void;
-}
+const titles: Readonly<Record<Tap, string>> = {
+  read: 'Read it, then tap it',
+  another: 'Which place has another?',
+  swap: 'Tap the two that swap',
+};
 
-/** Each place with its drum, front at the top: read it, then tap it. */
-export const Positions = ({ here, draft, setDraft }: StepProps) => {
+/** Each place with its drum, front at the top: read it, then tap it; what stands there instead is put in. */
+export const Positions = (props: StepProps) => {
+  const { here, draft } = props;
   const { flight, held } = here;
-  const { drums } = flight.sheet!;
-  const heldAboard = drums.filter(({ number }) => held.has(number));
-  const unread = drums.filter(({ number }) => !draft.read.includes(number)).map(({ number }) => number);
-  const toggle = (number: string) =>
-    setDraft({
-      ...draft,
-      read: draft.read.includes(number)
-        ? draft.read.filter((each) => each !== number)
-        : [...draft.read, number],
-    });
+  const { drums, holds, faults } = flight.sheet!;
+  const { tap, setTap, first, asked, aboard, onTap, put, backToPlaces } = usePositions(props);
+  if (asked !== null)
+    return <AnotherAboard here={here} aboard={aboard} position={asked} onKeep={put} onBack={backToPlaces} />;
   return (
     <Page
       above={aboveLoaded(flight)}
-      title="Read it, then tap it"
+      title={titles[tap]}
       acts={
-        <Main
-          waits={unread.length > 0 ? `${unread.length} not read yet: ${unread.join(', ')}` : null}
-          onPress={() => setDraft({ ...draft, step: 'totals' })}
-        >
-          Positions right
-        </Main>
+        tap === 'read' ? (
+          <ReadingActs {...props} setTap={setTap} />
+        ) : (
+          <Press onPress={() => setTap('read')}>Back to reading</Press>
+        )
       }
     >
       <Steps now="positions" />
-      {heldAboard.map(({ number }) => (
-        <Notice
-          key={number}
-          kind="stop"
-          word="HOLD."
-          title={`${number} may not go out: ${held.get(number)}.`}
-        />
-      ))}
-      <div className="cabin">
-        <span className="front">FRONT</span>
-        {drums.map(({ number, position, grossKg, lb }) => (
-          <button
+      {drums
+        .filter(({ number }) => held.has(number))
+        .map(({ number }) => (
+          <Notice
             key={number}
-            type="button"
-            className={draft.read.includes(number) ? 'seat read' : 'seat'}
-            aria-pressed={draft.read.includes(number)}
-            onClick={() => toggle(number)}
-          >
-            <span className="pos">{position}</span>
-            <DrumNumber number={number} held={held.has(number)} />
-            <span className={draft.read.includes(number) ? 'box yes' : 'box'} aria-hidden="true" />
-            <span className="w">
-              {print(grossKg, 'kg', 1)} · {print(lb, 'lb')}
-            </span>
-          </button>
+            kind="stop"
+            word="HOLD."
+            title={`${number} may not go out: ${held.get(number)}.`}
+          />
         ))}
-      </div>
+      {!holds && (
+        <Notice kind="stop" word="This load does not hold." title={`${faults[0] ?? ''}.`}>
+          Put the drums elsewhere, or take others. {faults.slice(1).join('. ')}
+        </Notice>
+      )}
+      <Cabin
+        drums={drums}
+        held={held}
+        isRead={(number) => draft.read.includes(number)}
+        first={first}
+        onTap={onTap}
+      />
       <p className="foot">{balanceWords(flight)}</p>
-      <p className="foot">
-        Another drum, or another place? Ask base for a new version, or press Problem on the leg.
-      </p>
+      {draft.aboard.length > 0 && <NotAsPlanned {...props} />}
     </Page>
+  );
+};
+
+const ReadingActs = ({
+  here: { flight },
+  draft,
+  setDraft,
+  setTap,
+}: StepProps & { readonly setTap: (tap: Tap) => void }) => {
+  const numbers = flight.sheet!.drums.map(({ number }) => number);
+  const unread = numbers.filter((number) => !draft.read.includes(number));
+  return (
+    <>
+      {flight.request !== null && (
+        <div className="two">
+          <Press onPress={() => setTap('swap')}>Swap two</Press>
+          <Press onPress={() => setTap('another')}>Another drum</Press>
+        </div>
+      )}
+      <Main
+        waits={unread.length > 0 ? `${unread.length} not read yet: ${unread.join(', ')}` : null}
+        onPress={() => setDraft({ ...draft, step: 'totals' })}
+      >
+        Positions right
+      </Main>
+    </>
   );
 };
 

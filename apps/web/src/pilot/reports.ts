@@ -1,75 +1,15 @@
-import type { FlightReportBody, MovementBody, PhoneFlight } from '@drumline/contract';
+import type { FlightReportBody, PhoneFlight } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
-import type { KeptRequest, Report } from '../phone/index.js';
+import type { Report } from '../phone/index.js';
 import { happened, type Reporter, written } from '../phone/reporting.js';
-import type { Condition } from './own-reports.js';
-
-/** What was done with one drum. */
-export interface DrumDone {
-  readonly drum: string;
-  readonly kind: 'left at' | 'brought home';
-  readonly condition: Condition;
-}
-
-const entry = (reporter: Reporter, rest: Pick<Report, 'words' | 'flight' | 'requests'>): Report => ({
-  by: reporter.by,
-  clock: reporter.clock,
-  ...rest,
-});
-
-const movement = (reporter: Reporter, body: MovementBody): KeptRequest => ({
-  path: `/api/movements/${reporter.newId()}`,
-  body,
-});
-
-const flightReport = (reporter: Reporter, body: FlightReportBody): KeptRequest => ({
-  path: `/api/flight-reports/${reporter.newId()}`,
-  body,
-});
-
-/** "3 left at XGAN, 1 brought back". */
-export const doneWords = (done: readonly DrumDone[], place: string): string => {
-  const left = done.filter(({ kind }) => kind === 'left at').length;
-  const back = done.length - left;
-  return [
-    ...(left > 0 ? [`${left} left at ${place}`] : []),
-    ...(back > 0 ? [`${back} brought back`] : []),
-  ].join(', ');
-};
-
-/** Drum by drum, at a place of the plan or any other; `leg` counted from 1. */
-export const drumsDone = (
-  reporter: Reporter,
-  flight: PhoneFlight,
-  { done, place, leg }: { readonly done: readonly DrumDone[]; readonly place: string; readonly leg: number },
-): Report => {
-  const home = flight.route.at(-1)!;
-  return entry(reporter, {
-    words: doneWords(done, place),
-    flight: flight.id,
-    requests: done.map(({ drum, kind, condition }) => {
-      const isLeft = kind === 'left at';
-      return movement(reporter, {
-        kind,
-        ...written(reporter),
-        drum,
-        place: isLeft ? place : home,
-        flight: flight.id,
-        // What is not left rides to the end of the flight, wherever it was that nobody took it off.
-        leg: isLeft ? leg : flight.route.length - 1,
-        condition,
-        foundMillilitres: null,
-      });
-    }),
-  });
-};
+import { entry, flightReport } from './make-entry.js';
 
 export interface LoadedTotals {
   readonly loadLb: number;
   readonly byHandLb: number;
   readonly takeoffLb: number;
   readonly byAircraftLb: number;
-  readonly signed: { readonly by: string; readonly reason: string } | null;
+  readonly signed: { readonly by: string; readonly reason: string; readonly second: string } | null;
   readonly bySoftFigures: boolean;
 }
 
@@ -81,20 +21,36 @@ export const loaded = (reporter: Reporter, flight: PhoneFlight, totals: LoadedTo
       flightReport(reporter, {
         kind: 'load',
         flight: flight.id,
-        ...written(reporter),
+        ...written(reporter, doesNotHoldWords(flight)),
         version: flight.version,
         totals: {
           load: { bySheetLb: totals.loadLb, byHandLb: totals.byHandLb },
           takeOff: { bySheetLb: totals.takeoffLb, byAircraftLb: totals.byAircraftLb },
         } as Extract<FlightReportBody, { kind: 'load' }>['totals'],
         drums: flight.stops.flatMap(({ place, drums }) =>
-          drums.map((drum) => ({ movement: reporter.newId(), drum, to: place })),
+          drums.map((drum) => ({
+            movement: reporter.newId(),
+            drum,
+            to: place,
+            ...positionOf(flight, drum),
+          })),
         ),
         ...(totals.signed === null ? {} : { signed: totals.signed }),
         bySoftFigures: totals.bySoftFigures,
       }),
     ],
   });
+
+const positionOf = ({ sheet }: PhoneFlight, drum: string): { readonly position?: string } => {
+  const position = sheet?.drums.find(({ number }) => number === drum)?.position;
+  return position === undefined ? {} : { position };
+};
+
+/** The commander decides; base is told what the sheet says. */
+const doesNotHoldWords = ({ sheet }: PhoneFlight): string | undefined =>
+  sheet === null || sheet.holds
+    ? undefined
+    : `By the sheet it does not hold: ${sheet.faults.join('. ')}.`.slice(0, 800);
 
 export const tookOff = (reporter: Reporter, { id }: PhoneFlight): Report =>
   entry(reporter, {
@@ -129,7 +85,7 @@ export type ProblemWhat = Extract<FlightReportBody, { kind: 'problem' }>['what']
 
 export const problem = (
   reporter: Reporter,
-  { id }: PhoneFlight,
+  { id }: Pick<PhoneFlight, 'id'>,
   { what, words }: { readonly what: ProblemWhat; readonly words: string },
 ): Report =>
   entry(reporter, {
@@ -166,3 +122,11 @@ export const surfaceSeen = (
       },
     ],
   });
+
+/** What only base can put right: it is told what was said, and what is wrong with it. */
+export const toldWrong = (
+  reporter: Reporter,
+  id: string,
+  { said, words }: { readonly said: string; readonly words: string },
+): Report =>
+  problem(reporter, { id }, { what: 'other', words: `Wrongly reported: ${said}. ${words.trim()}` });

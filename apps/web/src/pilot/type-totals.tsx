@@ -2,8 +2,7 @@ import { questionWeight } from '@drumline/loading';
 import { kilograms, printNumber } from '@drumline/units';
 import { useState } from 'react';
 import { Keypad, Main, Notice, Page } from '../phone/index.js';
-import { aboveLoaded, Steps } from './loaded-steps.js';
-import type { StepProps } from './positions.js';
+import { aboveLoaded, type StepProps, Steps } from './loaded-steps.js';
 
 type Box = 'byHand' | 'byAircraft';
 

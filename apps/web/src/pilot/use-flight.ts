@@ -2,13 +2,15 @@ import type { MyDay, PhoneFlight } from '@drumline/contract';
 import type { SurfaceReport } from '@drumline/network';
 import { type ShownEntry, useEntries } from '../phone/index.js';
 import { useDay, useOpened } from './day.js';
-import { isNewer } from './newer-version.js';
+import { isNewer, type OpenedFlight } from './opened-flight.js';
 import { heldHere, type OwnReports, ownReports, surfacesKnown } from './own-reports.js';
 
 /** One flight with everything that is known of it on this phone. */
 export interface FlightHere {
-  /** As it was opened. */
-  readonly flight: PhoneFlight;
+  /** As it was opened, or as it was loaded since; its state is that of now. */
+  readonly flight: OpenedFlight;
+  /** False: this is the first look at it. */
+  readonly isOpened: boolean;
   /** Base has another; null: it is the newest. `gone`: base no longer names it as this crew's. */
   readonly newer: PhoneFlight | 'gone' | null;
   readonly day: MyDay;
@@ -28,8 +30,10 @@ export const useFlight = (id: string): FlightHere | null | undefined => {
   const newest = read?.day.flights.find((flight) => flight.id === id) ?? null;
   const flight = opened ?? newest;
   if (read === null || flight === null) return null;
+  const { state, needsDecision } = newest ?? flight;
   return {
-    flight,
+    flight: { ...flight, state, needsDecision, request: requestOf(flight, newest) },
+    isOpened: opened !== null,
     newer: newerThan(flight, newest),
     day: read.day,
     readAt: read.at,
@@ -39,7 +43,11 @@ export const useFlight = (id: string): FlightHere | null | undefined => {
   };
 };
 
-const newerThan = (flight: PhoneFlight, newest: PhoneFlight | null): FlightHere['newer'] => {
+/** Opened before phones were told what a sheet is made from: base has told it since. */
+const requestOf = (flight: OpenedFlight, newest: PhoneFlight | null): OpenedFlight['request'] =>
+  flight.request ?? (newest?.sheet?.checkCode === flight.sheet?.checkCode ? newest?.request : null) ?? null;
+
+const newerThan = (flight: OpenedFlight, newest: PhoneFlight | null): FlightHere['newer'] => {
   if (newest === null) return 'gone';
   return isNewer(flight, newest) ? newest : null;
 };

@@ -8,8 +8,11 @@ export const useReporting = (person: Person) => {
   const report = async (
     make: (reporter: Reporter) => Report | readonly Report[],
     then: string,
+    onKept?: () => void | Promise<void>,
   ): Promise<void> => {
-    if (await keepReports((reporter) => [make(reporter)].flat())) go(then);
+    if (!(await keepReports((reporter) => [make(reporter)].flat()))) return;
+    await onKept?.();
+    go(then);
   };
   return { report, notKept };
 };

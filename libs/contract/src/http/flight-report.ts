@@ -44,6 +44,7 @@ const loadedDrumSchema = z
       .meta({ description: 'Id of the movement that its loading is; made by the sender' }),
     drum: shortText('Number of the drum', '0451'),
     to: placeCode('Stop at which it is to be left', 'XLOR'),
+    position: shortText('Where it stands in the cabin; absent: as planned', 'R1L').exactOptional(),
   })
   .meta({ id: 'LoadedDrum', description: 'A drum that is aboard' });
 
@@ -58,8 +59,12 @@ export const flightReportSchema = z.discriminatedUnion('kind', [
     totals: totalsSchema,
     drums: z.array(loadedDrumSchema).max(100).readonly().meta({ description: 'Every drum aboard' }),
     signed: z
-      .strictObject({ by: shortText('Who signs', 'A. Pilot'), reason })
-      .meta({ description: 'Accepts totals that differ by more than the tolerance' })
+      .strictObject({
+        by: shortText('Who signs', 'A. Pilot'),
+        reason,
+        second: shortText('Who else has seen both figures', 'S. Keeper').exactOptional(),
+      })
+      .meta({ description: 'Accepts totals that differ by more than the tolerance; it takes two people' })
       .exactOptional(),
     bySoftFigures: z
       .boolean()

@@ -1,4 +1,4 @@
-import type { BalanceMoment, LoadSheet } from '@drumline/loading';
+import type { BalanceMoment, LoadSheet, LoadSheetRequest } from '@drumline/loading';
 import type { Place, SurfaceReport } from '@drumline/network';
 import type { FlightState } from '@drumline/planning';
 import type { ClockTime, IsoDate, IsoInstant, Pounds } from '@drumline/units';
@@ -21,8 +21,18 @@ export interface MyDay {
   readonly surfaceReports: readonly SurfaceReport[];
   /** Every drum of the book, where it is, and why it is held. */
   readonly drums: readonly PhoneDrum[];
+  /** Reports of this person that somebody else has made too: they count once. */
+  readonly sameReports: readonly SameReport[];
   /** With this crew, by day and time: given, under way, or not reported yet. */
   readonly flights: readonly PhoneFlight[];
+}
+
+/** What another person said of the same drum, on the same leg. */
+export interface SameReport {
+  /** Id of this person's movement. */
+  readonly movement: string;
+  readonly by: string;
+  readonly writtenAt: IsoInstant;
 }
 
 export interface PhonePlace extends Omit<Place, 'latitudeDeg' | 'longitudeDeg'> {
@@ -37,6 +47,7 @@ export interface PhoneDrum {
   readonly batch: string;
   readonly kg: number;
   readonly tareKg: number;
+  readonly litres: number;
   /** Null: not held. */
   readonly held: string | null;
 }
@@ -64,6 +75,8 @@ export interface PhoneFlight {
   readonly reason: string | null;
   /** Null: `why` says why there is none. */
   readonly sheet: LoadSheet | null;
+  /** What the sheet is made from: with another drum aboard the phone makes it anew. Null: there is no sheet. */
+  readonly request: LoadSheetRequest | null;
   readonly why: string | null;
   /** Where the weight lies on each leg. */
   readonly balance: readonly BalanceMoment[];

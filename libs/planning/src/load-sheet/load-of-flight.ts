@@ -1,5 +1,6 @@
 import {
   type CargoToPlace,
+  configurationOf,
   type NamedDrum,
   type NamedLoad,
   placeCargo,
@@ -18,7 +19,7 @@ export interface PickedDrum {
   readonly number: string;
   /** The stop where it is to be left. */
   readonly place: string;
-  /** Null: to be found. */
+  /** Null, or one that the cabin does not have: to be found. */
   readonly position: string | null;
 }
 
@@ -49,7 +50,11 @@ export function loadOfFlight(
   const placed = placeCargo(route, cargoOf(onDay.request), []);
   if (!placed.found) return placed;
   const load: NamedLoad = { ...route, drums: [], cargo: placed.cargo };
-  const positions = new Map(picked.flatMap(({ number, position }) => (position ? [[number, position]] : [])));
+  const { type, configuration } = onDay.request;
+  const places = new Set(configurationOf(type, configuration).drumPositions.map(({ id }) => id));
+  const positions = new Map(
+    picked.flatMap(({ number, position }) => (position && places.has(position) ? [[number, position]] : [])),
+  );
   if (positions.size === picked.length) {
     const standing = drums.map((drum) => ({ ...drum, position: positions.get(drum.number)! }));
     return { found: true, load: { ...load, drums: standing } };

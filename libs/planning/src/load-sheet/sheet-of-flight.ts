@@ -11,15 +11,18 @@ import { alternatesOfFlight } from './alternates-of-flight.js';
 /** What the operator sets for load sheets beside the scenario. */
 export type SheetSettings = Pick<LoadSheetRequest, 'goods' | 'tieDown' | 'toleranceLb'>;
 
-/** The load sheet of a flight with its named load, by the scenario's policies and the operator's settings. */
-export function sheetOfFlight(
+/**
+ * What the load sheet of a flight with its named load is made from (`makeLoadSheet`), by the scenario's policies and the
+ * operator's settings.
+ */
+export function sheetRequest(
   scenario: Scenario,
   flight: SheetFlight,
   load: NamedLoad,
   settings: SheetSettings,
-): LoadSheet {
+): LoadSheetRequest {
   const { flyingDay, bookDensityKgPerLitre } = scenario.policy;
-  return makeLoadSheet({
+  return {
     flight,
     load,
     landingHours: {
@@ -30,5 +33,9 @@ export function sheetOfFlight(
     alternates: alternatesOfFlight(scenario, load, flight.date),
     bookDensityKgPerLitre,
     ...settings,
-  });
+  };
 }
+
+/** The load sheet of a flight with its named load. */
+export const sheetOfFlight = (...of: Parameters<typeof sheetRequest>): LoadSheet =>
+  makeLoadSheet(sheetRequest(...of));

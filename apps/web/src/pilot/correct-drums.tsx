@@ -1,0 +1,141 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import {
+  DrumNumber,
+  Main,
+  Notice,
+  Page,
+  type Person,
+  Press,
+  type ShownEntry,
+  useDraft,
+} from '../phone/index.js';
+import { corrected, saidWords } from './drum-reports.js';
+import { HowIsIt } from './how-is-it.js';
+import type { ReportedDrum } from './own-reports.js';
+import { PlaceRows } from './place-rows.js';
+import { changedOnly, type Right, rightOf, toPlace } from './put-right.js';
+import type { FlightHere } from './use-flight.js';
+import { useReporting } from './use-reporting.js';
+import { WhatWasSaid } from './what-was-said.js';
+
+interface CorrectDrumsProps {
+  readonly entry: ShownEntry;
+  /** What it says and nobody has taken back. */
+  readonly said: readonly ReportedDrum[];
+  readonly here: FlightHere;
+  readonly person: Person;
+}
+
+/** Drum by drum what was reported and what is so; Keep takes the wrong ones back and gives the right ones. */
+export const CorrectDrums = ({ entry, said, here, person }: CorrectDrumsProps) => {
+  const { flight } = here;
+  const [right, setRight] = useDraft<Right>(`correct ${entry.seq}`, {});
+  const [looking, setLooking] = useState<ReportedDrum | 'place' | null>(null);
+  const { report, notKept } = useReporting(person);
+  const corrections = changedOnly(said, right);
+  const put = (next: Right) => {
+    setRight(next);
+    setLooking(null);
+  };
+  const keep = () =>
+    report(
+      (reporter) => corrected(reporter, flight, corrections),
+      '/sent',
+      () => setRight(null),
+    );
+  if (looking !== null) return <LookAt what={looking} said={said} right={right} here={here} onSaid={put} />;
+  return (
+    <Page
+      above={<WhatWasSaid entry={entry} />}
+      title="What is so?"
+      acts={
+        <>
+          {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
+          <div className="two">
+            <Link className="btn" href="/sent">
+              Leave it so
+            </Link>
+            <Press onPress={() => setLooking('place')}>Another place</Press>
+          </div>
+          <Main
+            waits={corrections.length === 0 ? 'Tap what is wrong' : null}
+            small="The first report stays written"
+            onPress={() => void keep()}
+          >
+            Correct
+          </Main>
+        </>
+      }
+    >
+      <ul className="rows">
+        {said.map((drum) => (
+          <DrumRow key={drum.id} drum={drum} right={right} onPress={() => setLooking(drum)} />
+        ))}
+      </ul>
+    </Page>
+  );
+};
+
+interface LookAtProps extends Pick<CorrectDrumsProps, 'said' | 'here'> {
+  /** A drum, or the place where all of them were left. */
+  readonly what: ReportedDrum | 'place';
+  readonly right: Right;
+  readonly onSaid: (right: Right) => void;
+}
+
+const LookAt = ({ what, said, here, right, onSaid }: LookAtProps) => {
+  const { flight } = here;
+  const leftAt = said.find(({ kind }) => kind === 'left at')?.place ?? flight.route[1]!;
+  if (what === 'place')
+    return (
+      <Page above={`${flight.id} · reported at ${leftAt}`} title="Where were they left?">
+        <PlaceRows
+          here={here}
+          leg={said[0]!.leg}
+          but={leftAt}
+          onChoose={(code) => onSaid(toPlace(said, right, code))}
+        />
+      </Page>
+    );
+  const now = rightOf(what, right);
+  const place = now?.kind === 'left at' ? now.place : leftAt;
+  return (
+    <HowIsIt
+      flight={flight}
+      drum={now ?? what}
+      onSaid={({ kind, condition }) => onSaid({ ...right, [what.id]: { kind, condition, place } })}
+      onNot={() => onSaid({ ...right, [what.id]: null })}
+    />
+  );
+};
+
+interface DrumRowProps {
+  readonly drum: ReportedDrum;
+  readonly right: Right;
+  readonly onPress: () => void;
+}
+
+const DrumRow = ({ drum, right, onPress }: DrumRowProps) => {
+  const now = rightOf(drum, right);
+  const [correction] = changedOnly([drum], right);
+  return (
+    <li>
+      <button type="button" className={correction === undefined ? 'row' : 'row picked'} onClick={onPress}>
+        <span>
+          <DrumNumber number={drum.drum} />
+        </span>
+        <span className="side">{correction === undefined ? 'As reported' : 'Corrected'}</span>
+        <span className="sub">
+          Reported: {saidWords(drum)}.
+          {correction !== undefined && (
+            <>
+              <br />
+              <b>{now === null ? `Nothing of ${drum.drum}` : saidWords(now)}.</b>
+            </>
+          )}
+        </span>
+      </button>
+    </li>
+  );
+};

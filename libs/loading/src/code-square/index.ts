@@ -1,0 +1,1 @@
+export { type DrawnSquare, drawSquare } from './draw-square.js';
