@@ -77,8 +77,9 @@ async function improve(problem: Problem, options: SolveOptions, run: Run, guide:
 const isTimeToPolish = ({ budget }: SolveOptions, run: Run) =>
   run.worthPolish && 'seconds' in budget && run.elapsed() > (1 - POLISH_SHARE) * budget.seconds;
 
-async function polish(problem: Problem, { methods }: SolveOptions, run: Run): Promise<void> {
-  if (!methods?.polish || !run.worthPolish || run.proven()) return;
+async function polish(problem: Problem, options: SolveOptions, run: Run): Promise<void> {
+  const { methods, shouldStop } = options;
+  if (!methods?.polish || !run.worthPolish || run.proven() || shouldStop?.()) return;
   const found = await methods.polish(problem, run.best(), run.limits('polish', 1));
   run.raise(found.bound);
   run.offer(found.plan, 'polish');

@@ -1,8 +1,13 @@
-import { readFileSync } from 'node:fs';
-import { checkPlan, costOf, handRule, type Progress, solve } from '@drumline/routing';
-import { methodsInThreads } from '@drumline/routing/threads';
-import { type CachesNetwork, problemOfNetwork } from './caches-network.js';
-import { marks, type NetworkRun, type NetworkTask } from './network-run.js';
+import { Worker } from 'node:worker_threads';
+import type { Progress } from '@drumline/routing';
+import { keepTelling } from '@drumline/routing/threads';
+import {
+  type FoundPlan,
+  marks,
+  type NetworkMessage,
+  type NetworkRun,
+  type NetworkTask,
+} from './network-run.js';
 
 // One network in a process of its own, so that its memory can be read.
 process.once('message', (task: NetworkTask) => {
@@ -11,40 +16,35 @@ process.once('message', (task: NetworkTask) => {
   });
 });
 
-async function run({ file, seconds, seed, threads }: NetworkTask): Promise<NetworkRun> {
+async function run(task: NetworkTask): Promise<NetworkRun> {
   const began = performance.now();
   const elapsed = () => (performance.now() - began) / 1000;
-  const network = JSON.parse(readFileSync(file, 'utf8')) as CachesNetwork;
-  const problem = problemOfNetwork(network);
-  const firstPlan = { cost: costOf(problem, handRule(problem)).total / 100, seconds: elapsed() };
   const history: Progress[] = [];
-  const outcome = await solve(problem, {
-    seed,
-    clock: () => performance.now(),
-    budget: { seconds: seconds - elapsed() },
-    methods: methodsInThreads(threads),
-    onProgress: (progress) => history.push({ ...progress, seconds: elapsed() }),
-  });
-  if (outcome.status === 'infeasible') throw new Error(`${file}: ${outcome.reasons.join(' ')}`);
-  const { faults, cost } = checkPlan(problem, outcome.plan);
-  const { bound, gap } = outcome.proof;
+  const teller = keepTelling(
+    (progress) => history.push(progress),
+    () => performance.now(),
+  );
+  const found = await solved(task, teller.hear);
+  teller.stop();
   return {
-    name: network.name,
-    caches: network.caches.length,
-    aircraft: network.aircraft.length,
-    days: network.days,
-    firstPlan,
+    ...found,
     bestAt: bestAt(history, elapsed()),
-    cost: cost.total / 100,
-    bound: bound === null ? null : bound / 100,
-    gap,
     seconds: elapsed(),
-    faults: faults.map((fault) => `${fault.where}: ${fault.what}`),
     memoryMegabytes: process.resourceUsage().maxRSS / 1024,
     coreSeconds: coreSeconds(),
-    longestSilenceSeconds: longestSilence([...history.map((news) => news.seconds), elapsed()]),
-    proof: outcome.proof,
+    longestSilenceSeconds: longestSilence([0, ...history.map((news) => news.seconds), elapsed()]),
   };
+}
+
+function solved(task: NetworkTask, hear: (progress: Progress) => void): Promise<FoundPlan> {
+  return new Promise((resolve, reject) => {
+    const worker = new Worker(new URL('./network.worker.js', import.meta.url), { workerData: task });
+    worker.on('message', (message: NetworkMessage) => {
+      if (message.kind === 'progress') hear(message.progress);
+      else resolve(message.found);
+    });
+    worker.on('error', reject);
+  });
 }
 
 function bestAt(history: readonly Progress[], until: number): NetworkRun['bestAt'] {

@@ -1,14 +1,19 @@
-import type { Progress } from '@drumline/routing';
+import type { ToldProgress } from '@drumline/routing/threads';
 import { printNumber } from '@drumline/units';
 import { percent } from './words.js';
 
-/** "a: 12.3 s  best 52,671 cr  bound 52,120 cr  gap at most 1.05 %  (search)". Money in cents. */
-export function progressText(name: string, progress: Progress, currency: string): string {
+/**
+ * "a: 12.3 s  best 52,671 cr  bound 52,120 cr  gap at most 1.05 %  (search)". Money in cents. Figures that are told
+ * again say from when they are: "(search, as of 11.2 s)".
+ */
+export function progressText(name: string, progress: ToldProgress, currency: string): string {
   const money = (cents: number | null) =>
     cents === null || !Number.isFinite(cents) ? '-' : `${printNumber(cents / 100)} ${currency}`;
   const told = progress.bound !== null && progress.bound > 0;
+  const asOf =
+    progress.figuresFrom === progress.seconds ? '' : `, as of ${printNumber(progress.figuresFrom, 1)} s`;
   const gap = progress.gap === null || !told ? '' : `  gap at most ${percent(progress.gap, 2)}`;
-  return `${name}: ${printNumber(progress.seconds, 1)} s  best ${money(progress.best)}  bound ${told ? money(progress.bound) : '-'}${gap}  (${progress.stage})`;
+  return `${name}: ${printNumber(progress.seconds, 1)} s  best ${money(progress.best)}  bound ${told ? money(progress.bound) : '-'}${gap}  (${progress.stage}${asOf})`;
 }
 
 /** A line on standard error that is written over while work goes on; one line every few seconds where it is no terminal. */

@@ -4,12 +4,12 @@ import { errorFields, type Log } from '../log.js';
 import type { PlanRun } from './plan-run.table.js';
 import type { SolveProgress } from './solve-messages.js';
 
-const heartbeatMs = 500;
+const heartbeatMs = 250;
 
 /** After a cancel, to hand in the best plan so far. */
 const finishMs = 15_000;
 
-/** Says twice a second that a run is alive and how far it is, and hears whether a cancel was asked for. */
+/** Says four times a second that a run is alive and how far it is, and hears whether a cancel was asked for. */
 export class PlanHeartbeat {
   private readonly lostIt = new AbortController();
   private readonly askedFor = new AbortController();

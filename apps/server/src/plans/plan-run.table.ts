@@ -1,7 +1,8 @@
 import type { PlanRequest } from '@drumline/contract';
 import type { FlightPlan, Scenario } from '@drumline/planning';
-import type { Progress, Proof } from '@drumline/routing';
+import type { Proof } from '@drumline/routing';
 import { EntitySchema } from 'typeorm';
+import type { SolveProgress } from './solve-messages.js';
 
 export type PlanState = 'queued' | 'solving' | 'solved' | 'infeasible' | 'failed' | 'cancelled';
 
@@ -31,7 +32,7 @@ export interface PlanRun {
   readonly heartbeatAt: Date | null;
   readonly cancelAskedAt: Date | null;
   readonly finishedAt: Date | null;
-  readonly progress: Progress | null;
+  readonly progress: SolveProgress | null;
   /** A checked plan of a short search, to look at while the long one goes on; null before it and at the end. */
   readonly firstPlan: FlightPlan | null;
   readonly outcome: PlanOutcome | null;

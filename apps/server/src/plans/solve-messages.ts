@@ -1,6 +1,6 @@
 import type { FlightPlan, PlanOutcome, Scenario } from '@drumline/planning';
 import type { PlanTask } from '@drumline/planning/threads';
-import type { Progress } from '@drumline/routing';
+import type { ToldProgress } from '@drumline/routing/threads';
 
 /** What a solve is asked for. The weather's seed is the same for all plans, so that they are judged alike. */
 export interface SolveOptions {
@@ -17,7 +17,7 @@ export type ToChild =
   | { readonly kind: 'finish' }
   | { readonly kind: 'are you there' };
 
-export type SolveProgress = Progress;
+export type SolveProgress = ToldProgress;
 
 export type SolveOutcome =
   | PlanOutcome

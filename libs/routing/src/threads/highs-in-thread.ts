@@ -24,7 +24,7 @@ export type HighsMessage =
 const workerFile = new URL('../../dist/threads/highs.worker.js', import.meta.url);
 
 /** Milliseconds between two looks at the clock, and until a worker that was told to stop is ended. */
-const WATCH_EVERY = 250;
+const WATCH_EVERY = 100;
 const GRACE = 600;
 
 /**

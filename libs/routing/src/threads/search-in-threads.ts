@@ -4,7 +4,7 @@ import { SearchTeam } from './search-team.js';
 /**
  * The search in several worker threads, a seed each. With an iteration budget they work apart, and the best plan counts,
  * the lowest seed's among equals. With a time budget each takes up the best plan of all now and then; one core is left to
- * the bound until it comes, and then all go on from what it brought. Ends early when `shouldStop` says so (asked four
+ * the bound until it comes, and then all go on from what it brought. Ends early when `shouldStop` says so (asked ten
  * times a second).
  */
 export const searchInThreads =

@@ -25,7 +25,7 @@ export interface SearchMessage {
 const workerFile = new URL('../../dist/threads/search.worker.js', import.meta.url);
 
 /** Milliseconds between two looks at the clock. */
-const WATCH_EVERY = 250;
+const WATCH_EVERY = 100;
 
 /** Milliseconds within which a worker must end when it is told to: after that its last message counts. */
 const GRACE = 600;
