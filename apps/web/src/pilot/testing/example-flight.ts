@@ -130,6 +130,13 @@ const drum = (number: string, position: string, grossKg: number) => ({
   offAfterLeg: 0,
 });
 
+const particularsSet = {
+  reference: 'manual 9.1',
+  packaging: 'steel drum 1A1',
+  emergencyContact: 'desk 0000, day and night',
+  fields: [],
+};
+
 const request: LoadSheetRequest = {
   flight: {
     id: 'F06',
@@ -149,7 +156,7 @@ const request: LoadSheetRequest = {
   landingHours: { timeZone: 'UTC', lastLanding: '20:00', daylightMarginMinutes: minutes(30) },
   alternates: [[], []],
   goods: {
-    set: { reference: 'manual 9.1', packaging: 'steel drum 1A1', fields: [] },
+    set: particularsSet,
     others: [],
     citedApproval: null,
     approvalsOnFile: [],
