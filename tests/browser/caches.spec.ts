@@ -206,7 +206,7 @@ it('3 h more at MAR on day 3 leave 39 L; the sling brought forward mends it, and
   await mar.waitFor();
   expect(await said(mar)).toBe('XMAR Wed 16 39 L 1,239 L');
   await touched.getByRole('row', { name: /^XESK/ }).waitFor();
-  await side(page).getByRole('button', { name: 'Move sling' }).click();
+  await side(page).getByRole('button', { name: 'Move sling', exact: true }).click();
   await expect.poll(async () => (await said(wednesday)).includes('1,239 L'), { timeout: 10_000 }).toBe(true);
 });
 

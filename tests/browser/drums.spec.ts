@@ -314,17 +314,18 @@ describe('what is heard', () => {
     await page.keyboard.press('c');
     const form = page.getByRole('form', { name: 'Count a place' });
     await form.getByLabel('Place').selectOption('XLOR');
-    expect(await form.getByText('The book has').count()).toBe(0);
-    await form.getByLabel('Fuel').fill('2200');
+    expect(await form.getByText(/the book/).count()).toBe(0);
+    await form.getByLabel('Fuel found').fill('2200');
     await form.getByLabel('Sealed').fill('10');
-    await form.getByLabel('Open').fill('1');
+    await form.getByLabel('Open', { exact: true }).fill('1');
     await form.getByLabel('Empty').fill('0');
-    await form.getByText('The book has 2,200 L').waitFor();
+    await form.getByText('0 L from the book of 2,200 L, 44 L allowed: agrees.').waitFor();
+    await form.getByLabel('How', { exact: true }).selectOption('drums seen');
     await form.getByLabel('How it came').selectOption('radio');
-    await form.getByLabel('Who says so, if not you').fill('strip helper');
-    await form.getByLabel('Time today, if not now').fill('05:55');
-    await form.getByRole('button', { name: 'Enter the count' }).click();
-    await form.getByText('In the ledger').waitFor();
+    await form.getByLabel('Counted by, if not you').fill('strip helper');
+    await form.getByLabel('Time seen').fill('05:55');
+    await form.getByRole('button', { name: 'Enter count' }).click();
+    await page.getByText('XLOR: count of 2,200 L is in the ledger.').waitFor();
     await page.getByRole('button', { name: 'Ledger' }).click();
     const entry = page
       .getByRole('row')

@@ -13,6 +13,7 @@ import { PaperModule } from './paper/paper.module.js';
 import { PeopleModule } from './people/people.module.js';
 import { PlansModule } from './plans/plans.module.js';
 import { type Platform, platformModule } from './platform.module.js';
+import { ProgrammeTotalsModule } from './programme-totals/programme-totals.module.js';
 import { ProjectionsModule } from './projections/projections.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
 import { ScenariosModule } from './scenarios/scenarios.module.js';
@@ -40,6 +41,7 @@ import { WeekModule } from './week/week.module.js';
     PaperModule,
     ProjectionsModule,
     OwnProgrammesModule,
+    ProgrammeTotalsModule,
     CsvModule,
     ChangesModule,
   ],

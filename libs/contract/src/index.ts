@@ -7,6 +7,7 @@ export { type ParsedPlan, type PlanDocument, parsePlan } from './parse-plan.js';
 export { type ParsedScenario, parseScenario } from './parse-scenario.js';
 export * from './people/index.js';
 export type { SameTypes } from './same-type.js';
+export { dipTableSchema } from './scenario/dip-table-schema.js';
 export { formatTables } from './scenario/format-tables.js';
 export { scenarioJsonSchema } from './scenario/scenario-json-schema.js';
 export { scenarioSchema } from './scenario/scenario-schema.js';

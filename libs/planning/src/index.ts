@@ -14,7 +14,8 @@ export { isPlannersNumber, plannedTrips } from './flights/planned-trips.js';
 export { projectScenario, withLandings } from './flights/project.js';
 export { readPlan } from './flights/read-plan.js';
 export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';
-export { leftToDraw } from './left-to-draw.js';
+export { type CostedFlight, deliveredCosts, foreseenRecharge } from './foreseen-recharge.js';
+export { type Done, leftToDo } from './left-to-do.js';
 export { alternatesOfFlight } from './load-sheet/alternates-of-flight.js';
 export { approvalsOnFile } from './load-sheet/approvals.js';
 export { crewOfFlight } from './load-sheet/crew-of-flight.js';
@@ -23,18 +24,27 @@ export { type SheetSettings, sheetOfFlight, sheetRequest } from './load-sheet/sh
 export { type PayloadRow, payloadTable } from './payload-table.js';
 export { type PlanByHand, planByHand } from './plan-by-hand.js';
 export { type AfterStage, type PlanOptions, type PlanOutcome, planScenario } from './plan-scenario.js';
+export { type PlannedForProgramme, plannedByProgramme } from './planned-by-programme.js';
 export { buildProblem } from './problem/build-problem.js';
 export { whyNotFit } from './problem/crew-fit.js';
 export { type FlyingWindow, flyingWindow } from './problem/flying-window.js';
 export { planFromFlights } from './problem/plan-from-flights.js';
 export type * from './problem/problem-map.js';
 export { stockOutlook } from './problem/stock-outlook.js';
+export { type DrawnFor, type ProgrammeTotal, programmeTotals } from './programme-totals.js';
 export { type FlightQuestion, type WhyNot, whyNot } from './reasons/why-not.js';
 export { oneWindow, type WindowFlight } from './risk/one-window.js';
 export { riskOfFlights } from './risk/risk-of-flights.js';
 export { type SimulationInput, simulate, type WeatherLanding } from './risk/simulate.js';
 export type * from './scenario.js';
 export type { Solver } from './shortages/find-blockers.js';
+export {
+  type LowestLevels,
+  type SlingMoved,
+  type SlingRemedy,
+  slingRemedies,
+} from './sling-remedies/sling-remedies.js';
+export { stillToCome } from './still-to-come.js';
 export { type CacheSuggestion, suggestedMinimums } from './suggested-minimums.js';
 export { type BookedSpare, bookedSpares } from './week/booked-spares.js';
 export {

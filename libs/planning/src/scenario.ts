@@ -14,7 +14,7 @@ import type {
   StripClass,
   SurfaceReport,
 } from '@drumline/network';
-import type { BaseStock, Batch, Cache, Count, CountTolerance, Draw, Drum } from '@drumline/stock';
+import type { BaseStock, Batch, Cache, Count, CountTolerance, DipTable, Draw, Drum } from '@drumline/stock';
 import type {
   Cents,
   CentsPerLitre,
@@ -24,6 +24,7 @@ import type {
   IsoInstant,
   Kilograms,
   KilogramsPerLitre,
+  Knots,
   Litres,
   Minutes,
   NauticalMiles,
@@ -94,6 +95,8 @@ export interface Policy {
   readonly countTolerance: CountTolerance;
   /** By how much the two totals of a loaded flight may differ; absent: none can be marked loaded. */
   readonly twoTotals?: { readonly toleranceLb: Pounds; readonly reference: string };
+  /** Litres by the centimetres of a stick, the usual one first; absent: dips are written in litres. */
+  readonly dipTables?: readonly DipTable[];
   /** How long after its expected time a flight is overdue; absent: none is called so. */
   readonly overdue?: { readonly afterMinutes: Minutes; readonly reference: string };
   /** A price per standing flight that a re-plan removes, moves or changes. */
@@ -138,6 +141,15 @@ export interface Helicopter {
   readonly name: string;
   readonly fuelLitresPerHour: number;
   readonly drumsPerLift: number;
+  /** By the operator's manual; absent: nothing is said of the hours that a sling takes. */
+  readonly slinging?: {
+    readonly speedKt: Knots;
+    /** Hooking on, rigging and setting down. */
+    readonly minutesPerLift: Minutes;
+    readonly reference: string;
+  };
+  /** Of the machine or its crew; absent: none. */
+  readonly absences?: readonly { readonly from: IsoDate; readonly until: IsoDate; readonly reason: string }[];
 }
 
 export interface Pilot {

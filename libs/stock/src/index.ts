@@ -1,11 +1,12 @@
 export * from './base-supply.js';
 export * from './confidence.js';
-export { drawsLeft } from './draws-left.js';
+export { type DipReading, type DipTable, litresAtDip, mostDipCm } from './dip/dip-table.js';
 export * from './drum.js';
 export * from './drum-check/index.js';
 export * from './expiry-losses.js';
 export * from './hold.js';
 export * from './ledger/index.js';
+export { drawsLeft, slingDaysApart, slingsLeft } from './left-to-do.js';
 export * from './opening-stock.js';
 export * from './order-of-use.js';
 export * from './pick-drums.js';

@@ -11,6 +11,7 @@ const printedUnits = {
   ft: 'ft',
   m: 'm',
   in: 'in',
+  cm: 'cm',
   kt: 'kt',
   h: 'h',
   min: 'min',

@@ -1,4 +1,4 @@
-import { leftToDraw, type Scenario, type StandingFlight, standingState } from '@drumline/planning';
+import { leftToDo, type Scenario, type StandingFlight, standingState } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { Problem } from '../http/problem.js';
@@ -58,7 +58,7 @@ export class BoardService {
   }
 
   private async boardOn(facts: Facts, transaction: EntityManager): Promise<Board> {
-    const { scenario: now, drawn } = facts;
+    const { scenario: now, done } = facts;
     const flights = await this.store.since(transaction, now.firstDay);
     const loads = await this.store.loads(transaction);
     refuseUnknownNames(now, flights);
@@ -69,10 +69,8 @@ export class BoardService {
     const taken = takenFromBase(flown);
     const drums = await this.stock.drumsByNumber(transaction, [...taken.keys()]);
     // Drums that are put back full are drawn again by the programme.
-    const programme = leftToDraw(
-      now,
-      drawn.filter(({ drum }) => !taken.has(drum)),
-    );
+    const drawn = done.drawn.filter(({ drum }) => !taken.has(drum));
+    const programme = leftToDo(now, { ...done, drawn });
     const scenario = withOpeningDrums({ ...programme, flights: standing }, taken, drums);
     const takenBy = spokenFor(loads, taken);
     return { scenario, facts, flights, loads, takenBy, standingOf, now: new Date(now.asOf) };

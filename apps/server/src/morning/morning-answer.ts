@@ -1,3 +1,4 @@
+import type { ProjectionsAnswer } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
 import type { FlightReason, FlightState, WindowFlight } from '@drumline/planning';
 import type { ClockTime, IsoDate, IsoInstant } from '@drumline/units';
@@ -15,6 +16,8 @@ export interface MorningAnswer {
   /** Flights of any state that stand from today on; 0: no plan stands. */
   readonly flightsStanding: number;
   readonly belowCritical: readonly CacheBelowCritical[];
+  /** Caches that fall short before a sling that feeds them. */
+  readonly slingRemedies: ProjectionsAnswer['slingRemedies'];
   readonly cases: readonly DecideCase[];
   readonly proposals: readonly DecideProposal[];
   readonly raised: readonly { readonly id: string; readonly what: string; readonly whatNext: string }[];

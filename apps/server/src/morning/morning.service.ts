@@ -63,6 +63,7 @@ export class MorningService {
       flights: toDecide(board),
       flightsStanding: scenario.flights.length,
       belowCritical: cachesBelowCritical(projections, scenario.offeredDays),
+      slingRemedies: projections.slingRemedies,
       cases: (await this.cases.open()).map(decideCase),
       proposals: (await this.proposals.listOpen()).map(decideProposal(me)),
       raised: (await this.raised.list({ limit: 20, state: 'open' })).items.map(({ id, what, whatNext }) => ({

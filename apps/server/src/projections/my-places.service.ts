@@ -1,5 +1,5 @@
 import type { MyPlaces } from '@drumline/contract';
-import { type FlightToCome, leftToDraw, stockOutlook, withLandings } from '@drumline/planning';
+import { type FlightToCome, leftToDo, stockOutlook, withLandings } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { Account } from '../people/account.table.js';
@@ -22,7 +22,7 @@ export class MyPlacesService {
     // Reports before stock: one that comes in between is counted twice until the next reading, which is the safer mistake.
     const known = await this.reportedBy(id);
     const { board, toCome } = await this.projections.ahead();
-    const { scenario, drawn } = board.facts;
+    const { scenario, done } = board.facts;
     const own = scenario.helicopters.find((helicopter) => helicopter.id === crew);
     const isOwn = ({ helicopter }: { readonly helicopter: string }) => helicopter === own?.id;
     return {
@@ -40,7 +40,8 @@ export class MyPlacesService {
         isRecharged: recharge.kind !== 'not recharged',
       })),
       places: scenario.places.map(({ code, name }) => ({ code, name })),
-      outlook: withLandings(scenario, stockOutlook(leftToDraw(scenario, drawn)), toCome.filter(isApproved)),
+      outlook: withLandings(scenario, stockOutlook(leftToDo(scenario, done)), toCome.filter(isApproved)),
+      dipTables: scenario.policy.dipTables ?? [],
       bookDensityKgPerLitre: scenario.policy.bookDensityKgPerLitre,
       known,
     };

@@ -7,7 +7,7 @@ import type {
 } from '@drumline/contract';
 import type { Scenario } from '@drumline/planning';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { counted, drawn, leftAt, loaded } from '../stock/testing/movement-bodies.js';
+import { counted, drawn, leftAt, loaded, written } from '../stock/testing/movement-bodies.js';
 import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
 
 let desk: FlightDesk;
@@ -106,7 +106,7 @@ describe('a change of the programme, asked about before it is made', () => {
   const consequence = async (change: object) => {
     const answer = await desk.manager.post<ProjectionChangeAnswer>('/api/projections/consequence', change);
     expect(answer.status).toBe(200);
-    return answer.body.items;
+    return answer.body;
   };
 
   it('3 h more at MAR on day 3: 39 L are left that evening for 375 L, and nothing has been changed', async () => {
@@ -114,7 +114,7 @@ describe('a change of the programme, asked about before it is made', () => {
       '/api/helicopter-tasks',
       ({ place, date }) => place === 'XMAR' && date === '2027-06-16',
     );
-    const items = await consequence({
+    const { items, programmes, slingRemedies } = await consequence({
       kind: 'helicopter-tasks',
       id: task.id,
       data: { ...task.data, hours: 5, litres: 561 },
@@ -124,11 +124,46 @@ describe('a change of the programme, asked about before it is made', () => {
     expect([before.levels.usableLitres[3], after.levels.usableLitres[3]]).toEqual([375, 39]);
     expect([before.levels.belowMinimumDay, after.levels.belowCriticalDay]).toEqual([3, 3]);
     expect((await cacheAt('XMAR')).projections.offered.usableLitres[3]).toBe(375);
+    const [p1] = programmes;
+    expect([programmes.length, p1!.after.programme]).toEqual([1, 'P1']);
+    expect([p1!.after.hours - p1!.before.hours, p1!.after.litres - p1!.before.litres]).toEqual([3, 336]);
+    // At what the flights ahead deliver for to ESK, from where MAR is slung to, and 8 % on it.
+    const flights = await Promise.all(['F03', 'F04', 'F07'].map((id) => desk.flight(id)));
+    const drums = (flight: (typeof flights)[number]) =>
+      flight.stops.reduce((sum, stop) => sum + stop.drums, 0);
+    const inAll = flights.reduce((sum, flight) => sum + drums(flight), 0);
+    const perLitre =
+      flights.reduce((sum, flight) => sum + drums(flight) * flight.planned.cost.perLitre!, 0) / inAll;
+    expect(p1!.after.recharge! - p1!.before.recharge!).toBeCloseTo(336 * perLitre * 1.08, -1);
+    // On Wednesday H1 flies 5.0 h at MAR and 2.5 h at ESK already: the sling, 2 lifts of 15 NM, has to fly on Tuesday.
+    expect(slingRemedies).toEqual([
+      expect.objectContaining({
+        ...{ place: 'XMAR', shortOn: '2027-06-16', shortLitres: 39, minimumLitres: 400, criticalLitres: 200 },
+        notOn: [
+          {
+            date: '2027-06-16',
+            why: 'H1 would fly 8.8 h, 7.0 h a day by demo operations manual, crew, revision 6',
+          },
+        ],
+        move: expect.objectContaining({
+          ...{ date: '2027-06-15', effect: 'removes' },
+          fed: expect.objectContaining({
+            before: { date: '2027-06-16', litres: 39 },
+            after: { date: '2027-06-16', litres: 1239 },
+          }),
+        }),
+      }),
+    ]);
+    const { source, work, hoursThen } = slingRemedies[0]!.move!;
+    expect(source.after.litres).toBeGreaterThanOrEqual(1200);
+    expect(source.before.litres - source.after.litres).toBe(1200);
+    expect(work).toMatchObject({ lifts: 2, hours: expect.closeTo(1.33, 2) });
+    expect(hoursThen).toBeCloseTo(3.5 + 1.33, 2);
   });
 
   it('the sling brought forward a day lifts MAR by six drums on day 3 and takes them from ESK', async () => {
     const sling = await find<Scenario['slings'][number]>('/api/slings', ({ to }) => to === 'XMAR');
-    const items = await consequence({
+    const { items } = await consequence({
       kind: 'slings',
       id: sling.id,
       data: { ...sling.data, date: '2027-06-16' },
@@ -140,7 +175,7 @@ describe('a change of the programme, asked about before it is made', () => {
 
   it('a higher minimum is passed on an earlier day', async () => {
     const cache = await find<Scenario['caches'][number]>('/api/caches', ({ place }) => place === 'XMAR');
-    const items = await consequence({
+    const { items } = await consequence({
       kind: 'caches',
       id: 'XMAR',
       data: { ...cache.data, minimumLitres: 700 },
@@ -148,6 +183,65 @@ describe('a change of the programme, asked about before it is made', () => {
     expect(
       items.map(({ place, after }) => [place, after.minimumLitres, after.levels.belowMinimumDay]),
     ).toEqual([['XMAR', 700, 0]]);
+  });
+});
+
+describe('the sling that would come in time', () => {
+  it('is proposed with the line of the programme that holds it, and moved by the act that there is', async () => {
+    const { slingRemedies } = await all();
+    const mar = slingRemedies.find(({ place }) => place === 'XMAR')!;
+    expect(mar).toMatchObject({
+      shortLitres: 375,
+      move: { date: '2027-06-16', effect: 'removes' },
+      kept: { data: { date: '2027-06-17', drums: 6 } },
+    });
+    const { id, version, data } = mar.kept!;
+    const move = (who: typeof desk.manager, date: string, at: number) =>
+      who.put(`/api/slings/${id}`, { ...data, date }, { headers: { 'If-Match': `"${at}"` } });
+    const crew = await desk.server.as('helicopter crew');
+    expect((await move(crew, mar.move!.date, version)).status).toBe(403);
+    expect((await move(desk.dispatcher, mar.move!.date, version)).status).toBe(200);
+    const after = await all();
+    expect(after.slingRemedies.filter(({ place }) => place === 'XMAR')).toEqual([]);
+    expect(after.items.find(({ place }) => place === 'XMAR')!.projections.offered.usableLitres[3]).toBe(1575);
+    await move(desk.dispatcher, data.date, version + 1);
+  });
+});
+
+describe('a planned sling', () => {
+  const lastLevels = async () => {
+    const [esk, mar] = [await cacheAt('XESK'), await cacheAt('XMAR')];
+    return [esk, mar].map(({ projections }) => projections.noDeliveries.usableLitres.at(-1));
+  };
+  const slings = async () => (await cacheAt('XMAR')).slings.map(({ date, drums }) => [date, drums]);
+  const set = async (drum: string) => {
+    const id = randomUUID();
+    const crew = await desk.server.as('helicopter crew');
+    const body = { kind: 'slung', ...written('2027-06-14T06:04Z', 'phone'), helicopter: 'H1' };
+    const answer = await crew.put(`/api/movements/${id}`, { ...body, drum, from: 'XESK', to: 'XMAR' });
+    expect(answer.status).toBe(200);
+    return id;
+  };
+
+  it('flown three days early and lift by lift, leads to the same levels and is not counted out again', async () => {
+    const before = await lastLevels();
+    expect(await slings()).toEqual([['2027-06-17', 6]]);
+    const lifted: string[] = [];
+    for (let lift = 0; lift < 2; lift += 1) {
+      const at = await desk.manager.get<{ items: { number: string; content: string }[] }>(
+        '/api/drums?place=XESK&limit=500',
+      );
+      const sealed = at.body.items.filter(({ content }) => content === 'filled sealed').slice(0, 3);
+      for (const { number } of sealed) lifted.push(await set(number));
+      expect(await lastLevels()).toEqual(before);
+      expect(await slings()).toEqual(lift === 0 ? [['2027-06-17', 3]] : []);
+    }
+    const page = await desk.manager.get<Scenario>('/api/scenario');
+    expect(page.body.slings.some(({ to }) => to === 'XMAR')).toBe(false);
+    // Taken back, it is to be flown again.
+    for (const corrects of lifted)
+      await report({ kind: 'corrected', ...written(), corrects, reason: 'said for another day' });
+    expect(await slings()).toEqual([['2027-06-17', 6]]);
   });
 });
 

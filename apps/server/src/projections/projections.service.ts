@@ -8,7 +8,11 @@ import {
   type CacheOutlook,
   cacheOutlooks,
   type FlightToCome,
-  leftToDraw,
+  leftToDo,
+  type Scenario,
+  slingRemedies,
+  standingState,
+  stillToCome,
   suggestedMinimums,
 } from '@drumline/planning';
 import { silentHours } from '@drumline/stock';
@@ -24,9 +28,9 @@ import { StockFiguresService } from '../stock/stock-figures.service.js';
 import { ClockService } from '../territory/clock.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
 import { cachePage } from './cache-page.js';
-import { changedCaches } from './changed-caches.js';
+import { changedCaches, changedProgrammes } from './changed-caches.js';
 import { changedScenario } from './changed-scenario.js';
-import { stillToCome } from './still-to-come.js';
+import { withKeptSlings } from './kept-remedies.js';
 
 /** Where the stock of the caches leads: without deliveries, with the approved flights, and with the offered ones. */
 @Injectable()
@@ -62,13 +66,21 @@ export class ProjectionsService {
   /** The caches that one change of the territory would touch, before and after. */
   async consequence(change: ProjectionChange): Promise<ProjectionChangeAnswer> {
     const { board, outlooks, toCome } = await this.ahead();
-    const { scenario, drawn } = board.facts;
+    const { scenario, done } = board.facts;
     const changed = changedScenario(scenario, change, await this.territory.all(change.kind));
-    const after = cacheOutlooks(leftToDraw(changed, drawn), toCome);
+    const left = leftToDo(changed, done);
+    const items = changedCaches(
+      { scenario, outlooks },
+      { scenario: changed, outlooks: cacheOutlooks(left, toCome) },
+    );
+    const touched = new Set(items.map(({ place }) => place));
+    const remedies = await this.remedies(left, toCome);
     return {
       firstDay: scenario.firstDay,
       dates: daysFrom(scenario.firstDay, scenario.days),
-      items: changedCaches({ scenario, outlooks }, { scenario: changed, outlooks: after }),
+      items,
+      programmes: changedProgrammes(scenario, changed, costed(board)),
+      slingRemedies: remedies.filter(({ place }) => touched.has(place)),
     };
   }
 
@@ -79,7 +91,7 @@ export class ProjectionsService {
   }
 
   private async make(serviceLevelPercent: number): Promise<ProjectionsAnswer> {
-    const { board, outlooks } = await this.ahead();
+    const { board, outlooks, left, toCome } = await this.ahead();
     const { scenario } = board.facts;
     const suggestions = suggestedMinimums(scenario, serviceLevelPercent / 100);
     const { figures } = await this.figures.current();
@@ -106,6 +118,7 @@ export class ProjectionsService {
       serviceLevelPercent,
       notHeardFrom,
       items,
+      slingRemedies: await this.remedies(left, toCome),
       next: null,
     };
   }
@@ -113,22 +126,36 @@ export class ProjectionsService {
   /** What lies ahead of every cache, and the board that it was read from. */
   async ahead(): Promise<Ahead> {
     const board = await this.board.read();
-    const { scenario, drawn } = board.facts;
+    const { scenario, done } = board.facts;
     const named = board.loads.flatMap(({ drum }) => drum ?? []);
-    const toCome = stillToCome(board, await this.stock.whereabouts(named));
-    return { board, toCome, outlooks: cacheOutlooks(leftToDraw(scenario, drawn), toCome) };
+    const toCome = stillToCome(board.flights, board.loads, await this.stock.whereabouts(named));
+    const left = leftToDo(scenario, done);
+    return { board, left, toCome, outlooks: cacheOutlooks(left, toCome) };
+  }
+
+  private async remedies(left: Scenario, toCome: readonly FlightToCome[]) {
+    const found = slingRemedies(left, toCome);
+    return found.length === 0 ? [] : withKeptSlings(found, await this.territory.all('slings'));
   }
 
   async one(place: string, serviceLevelPercent: number): Promise<ProjectionAnswer> {
-    const { items, next: _, ...rest } = await this.all(serviceLevelPercent);
+    const { items, slingRemedies: _remedies, next: _, ...rest } = await this.all(serviceLevelPercent);
     const found = items.find((each) => each.place === place);
     if (found !== undefined) return { ...rest, ...found };
     throw new Problem('not-found', `There is no cache at ${place}. See /api/projections.`);
   }
 }
 
+/** Flights that stand, with what each costs as it is planned. */
+const costed = ({ flights }: Board) =>
+  flights
+    .filter(({ state }) => standingState(state) !== null)
+    .map(({ stops, planned }) => ({ stops, cost: planned.cost }));
+
 interface Ahead {
   readonly board: Board;
+  /** The territory with its programme less what has been done of it. */
+  readonly left: Scenario;
   readonly outlooks: readonly CacheOutlook[];
   readonly toCome: readonly FlightToCome[];
 }

@@ -1,11 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { type Fault, type Missing, missingForPlan, parseScenario } from '@drumline/contract';
-import { leftToDraw, type Scenario } from '@drumline/planning';
+import { leftToDo, type Scenario } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { type Actor, AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
-import { type DrawnLitres, DrawnService } from '../stock/drawn.service.js';
+import { type DoneByDrum, DoneService } from '../stock/done.service.js';
 import { StockService } from '../stock/stock.service.js';
 import { SurfaceService } from '../surface/surface.service.js';
 import { ClockService } from '../territory/clock.service.js';
@@ -19,10 +19,10 @@ export interface Imported {
   readonly drums: number;
 }
 
-/** The territory with the stock of now, its programme in full, and what of today's part of that has been drawn. */
+/** The territory with the stock of now, its programme in full, and what of that has been done. */
 export interface Facts {
   readonly scenario: Scenario;
-  readonly drawn: readonly DrawnLitres[];
+  readonly done: DoneByDrum;
 }
 
 /** The scenario document: read from what the features keep, and brought in as the first content of a database. */
@@ -33,25 +33,25 @@ export class ScenariosService {
     private readonly territory: TerritoryService,
     private readonly surface: SurfaceService,
     private readonly stock: StockService,
-    private readonly drawn: DrawnService,
+    private readonly done: DoneService,
     private readonly clock: ClockService,
     private readonly audit: AuditService,
   ) {}
 
   /** The territory as it is now: what a plan is made from. */
   async current(horizon: Horizon = {}): Promise<Scenario> {
-    const { scenario, drawn } = await this.facts(horizon);
-    return leftToDraw(scenario, drawn);
+    const { scenario, done } = await this.facts(horizon);
+    return leftToDo(scenario, done);
   }
 
   async facts(horizon: Horizon = {}): Promise<Facts> {
     const kept = await this.territory.everything(await this.clock.now(), horizon);
-    // Draws before stock: one that comes in between counts twice for once, which is the safer of the two mistakes.
-    const drawn = await this.drawnToday(kept);
+    // Before the stock: what comes in between counts twice for once, which is the safer of the two mistakes.
+    const done = await this.done.of(kept);
     const stock = await this.stock.picture(kept);
     const surfaceReports = await this.surface.all();
     const parsed = parseScenario({ ...kept, ...stock, surfaceReports }, 'ledger');
-    if (parsed.ok) return { scenario: parsed.scenario, drawn };
+    if (parsed.ok) return { scenario: parsed.scenario, done };
     throw new Problem('conflict', 'The territory is not complete: see faults.', parsed.faults);
   }
 
@@ -60,11 +60,6 @@ export class ScenariosService {
     const isWhole = kept.policy !== undefined && kept.title !== undefined;
     const stock = isWhole ? await this.stock.picture(kept) : {};
     return missingForPlan({ ...kept, ...stock }, 'ledger');
-  }
-
-  private drawnToday({ helicopterTasks, firstDay, timeZone }: Scenario): Promise<readonly DrawnLitres[]> {
-    const places = helicopterTasks.filter(({ date }) => date === firstDay).map(({ place }) => place);
-    return this.drawn.on(firstDay, places, timeZone);
   }
 
   /** Whole or not at all. A dry run does everything and then undoes it. */

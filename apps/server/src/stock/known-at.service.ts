@@ -1,4 +1,4 @@
-import { leftToDraw } from '@drumline/planning';
+import { leftToDo } from '@drumline/planning';
 import {
   asKnownAt,
   bookStandsAfter,
@@ -6,15 +6,18 @@ import {
   drawnOn,
   litresOf,
   type Movement,
+  slingDaysApart,
+  slungSince,
   standingCounts,
   toBatches,
   toCounts,
   toDrums,
 } from '@drumline/stock';
-import type { IsoInstant } from '@drumline/units';
+import { addDays, type IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { TerritoryService } from '../territory/territory.service.js';
+import { DoneService } from './done.service.js';
 import { isCountAfter } from './is-count-after.js';
 import { bare, type PlaceFigures, placeFigures } from './place-figures.js';
 
@@ -24,6 +27,7 @@ export class KnownAtService {
   constructor(
     private readonly database: DataSource,
     private readonly territory: TerritoryService,
+    private readonly done: DoneService,
   ) {}
 
   async figures(at: IsoInstant): Promise<readonly PlaceFigures[]> {
@@ -36,11 +40,16 @@ export class KnownAtService {
       rows.map(({ data }) => data).filter((movement) => !isCountAfter(movement, at)),
       at,
     );
-    const drawn = drawnOn(state, territory.firstDay, territory.timeZone);
+    const { firstDay, timeZone } = territory;
+    const done = {
+      drawn: drawnOn(state, firstDay, timeZone),
+      slung: slungSince(state, addDays(firstDay, -slingDaysApart), timeZone),
+      earlierSlings: await this.done.slingsBefore(firstDay),
+    };
     const scenario = {
-      ...leftToDraw(territory, drawn),
+      ...leftToDo(territory, done),
       asOf: at,
-      drums: toDrums(state, territory.timeZone),
+      drums: toDrums(state, timeZone),
       batches: toBatches(state, territory.batches),
       counts: toCounts(state, await this.wrongCounts(at)),
     };

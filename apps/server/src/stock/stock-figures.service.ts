@@ -1,10 +1,10 @@
-import { leftToDraw, type Scenario } from '@drumline/planning';
+import { leftToDo, type Scenario } from '@drumline/planning';
 import { litresOf } from '@drumline/stock';
 import { type IsoDate, type IsoInstant, localDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { ClockService } from '../territory/clock.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
-import { DrawnService } from './drawn.service.js';
+import { DoneService } from './done.service.js';
 import { KeptStock, lastCountAt, type PlaceStock, type StockNow } from './kept-stock.js';
 import { bare, type PlaceFigures, placeFigures, type StandingAt } from './place-figures.js';
 import { isInForce, stockOf } from './stock-of.js';
@@ -43,7 +43,7 @@ export class StockFiguresService {
     private readonly kept: KeptStock,
     private readonly territories: TerritoryService,
     private readonly clock: ClockService,
-    private readonly drawn: DrawnService,
+    private readonly done: DoneService,
   ) {}
 
   async current(): Promise<FiguresNow> {
@@ -53,10 +53,9 @@ export class StockFiguresService {
     const stands = last?.stock === stock && last.firstDay === scenario.firstDay;
     if (stands && Date.parse(scenario.asOf) < last.until) return { scenario, stock, figures: last.figures };
     const groups = groupsOf(scenario, stock);
-    const left = await this.leftToDraw(
-      groups.filter((places) => !this.isMade(places, scenario, stock)).flat(),
-      scenario,
-    );
+    const toMake = groups.filter((places) => !this.isMade(places, scenario, stock)).flat();
+    // What came in after the stock was read is made good by the next reading: it has another version.
+    const left = leftToDo(scenario, await this.done.of(scenario, new Set(toMake)));
     const made = groups.flatMap((places) => this.figuresOf(places, left, stock));
     const figures = new Map(made.map((each) => [each.place, each]));
     this.last = { stock, figures, firstDay: scenario.firstDay, until: nextCountAfter(scenario.asOf, stock) };
@@ -79,21 +78,6 @@ export class StockFiguresService {
     const scenario = await this.territories.everything(now);
     this.territory = { version, scenario, aheadMs: now.getTime() - Date.now() };
     return { ...scenario, asOf: now.toISOString() };
-  }
-
-  /**
-   * With today's tasks at these places less what has been drawn for them, which their stock no longer holds. A draw that
-   * came in after the stock was read is made good by the next reading: it has another version.
-   */
-  private async leftToDraw(places: readonly string[], scenario: Scenario): Promise<Scenario> {
-    const { helicopterTasks, firstDay, timeZone } = scenario;
-    const today = helicopterTasks.filter(({ date, place }) => date === firstDay && places.includes(place));
-    const drawn = await this.drawn.on(
-      firstDay,
-      today.map(({ place }) => place),
-      timeZone,
-    );
-    return leftToDraw(scenario, drawn);
   }
 
   private isMade(places: readonly string[], scenario: Scenario, stock: StockNow): boolean {

@@ -5,7 +5,7 @@ import { ProposalsModule } from '../proposals/proposals.module.js';
 import { TerritoryModule } from '../territory/territory.module.js';
 import { CasePagesService } from './case-pages.service.js';
 import { CasesService } from './cases.service.js';
-import { DrawnService } from './drawn.service.js';
+import { DoneService } from './done.service.js';
 import { DrumsController } from './drums.controller.js';
 import { DrumsService } from './drums.service.js';
 import { HoldsController } from './holds.controller.js';
@@ -33,7 +33,7 @@ import { StockPagesService } from './stock-pages.service.js';
   providers: [
     CasePagesService,
     CasesService,
-    DrawnService,
+    DoneService,
     DrumsService,
     HoldsService,
     KeptStock,
@@ -53,7 +53,7 @@ import { StockPagesService } from './stock-pages.service.js';
   ],
   exports: [
     CasePagesService,
-    DrawnService,
+    DoneService,
     DrumsService,
     HoldsService,
     LedgerService,

@@ -1,20 +1,18 @@
-import { litres, print } from '@drumline/units';
-import { useState } from 'react';
+import { print } from '@drumline/units';
 import { Link, useLocation } from 'wouter';
-import { Choices, dateWords, Keypad, Main, Page, useDraft, useKeeping } from '../phone/index.js';
+import { Choices, dateWords, Main, Page, useDraft, useKeeping } from '../phone/index.js';
 import { cacheView } from './cache-view.js';
-import { FigureBox } from './figure-box.js';
+import { foundInOpen, type OpenDrumsDraft } from './dips.js';
 import { NotKept } from './not-kept.js';
+import { OpenDrums } from './open-drums.js';
 import { type CountReport, countReport, litresSeen } from './reports.js';
 import { Stepper } from './stepper.js';
 import type { AtPlace } from './use-places.js';
-import { daysWords, figure } from './words.js';
+import { daysWords } from './words.js';
 
-interface CountDraft {
+interface CountDraft extends OpenDrumsDraft {
   readonly sealed: number;
-  readonly open: number;
   readonly empty: number;
-  readonly openLitres: string;
   readonly seenFrom: 'ground' | 'air';
 }
 
@@ -24,12 +22,11 @@ const nothingYet: CountDraft = { sealed: 0, open: 0, empty: 0, openLitres: '', s
 export const CountPage = ({ here, place, person }: AtPlace) => {
   const { name, stock } = cacheView(here, place);
   const [draft, setDraft] = useDraft<CountDraft>(`count ${place} ${here.today}`, nothingYet);
-  const [isTyping, setIsTyping] = useState(true);
   const { keepReport, notKept } = useKeeping(person);
   const [, go] = useLocation();
   const count = countOf(draft, place, here);
   const isDipped = draft.seenFrom === 'ground' && draft.open > 0;
-  const waits = isDipped && count.openLitres === null ? 'Litres in the open drums first' : null;
+  const waits = isDipped && count.openLitres === null ? 'What is in the open drums first' : null;
   const keep = async (): Promise<void> => {
     if (!(await keepReport((reporter) => countReport(reporter, count)))) return;
     setDraft(null);
@@ -85,20 +82,11 @@ export const CountPage = ({ here, place, person }: AtPlace) => {
         onChoose={(seenFrom) => setDraft({ ...draft, seenFrom })}
       />
       {isDipped && (
-        <>
-          <div className="grid">
-            <FigureBox
-              label="In the open drums together, by stick"
-              unit="L"
-              value={draft.openLitres}
-              now={isTyping}
-              onPress={() => setIsTyping(!isTyping)}
-            />
-          </div>
-          {isTyping && (
-            <Keypad value={draft.openLitres} onType={(openLitres) => setDraft({ ...draft, openLitres })} />
-          )}
-        </>
+        <OpenDrums
+          draft={draft}
+          tables={here.places.dipTables ?? []}
+          onChange={(changed) => setDraft({ ...draft, ...changed })}
+        />
       )}
       <p className="foot">
         {draft.seenFrom === 'air' &&
@@ -113,15 +101,16 @@ export const CountPage = ({ here, place, person }: AtPlace) => {
 };
 
 const countOf = (draft: CountDraft, place: string, here: AtPlace['here']): CountReport => {
-  const typed = figure(draft.openLitres);
-  const isDipped = draft.seenFrom === 'ground' && draft.open > 0 && typed !== null;
+  const isDipped = draft.seenFrom === 'ground' && draft.open > 0;
+  const { litres: openLitres, words } = foundInOpen(draft, here.places.dipTables ?? []);
   return {
     place,
     seenFrom: draft.seenFrom,
     sealedDrums: draft.sealed,
     openDrums: draft.open,
     emptyDrums: draft.empty,
-    openLitres: isDipped ? litres(typed) : null,
+    openLitres: isDipped ? openLitres : null,
+    ...(isDipped && words !== undefined && { words }),
     fillLitres: here.outlook.fillLitres,
   };
 };

@@ -13,6 +13,7 @@ import {
 } from '../phone/index.js';
 import { cacheView, placesInOrder } from './cache-view.js';
 import { LevelMark } from './level-mark.js';
+import { slingPlans } from './sling.js';
 import type { PlacesHere } from './use-places.js';
 
 /** What this helicopter does today and next, and how the caches stand. */
@@ -53,9 +54,10 @@ export const CrewDay = ({ here, person }: { readonly here: PlacesHere; readonly 
   );
 };
 
-const Work = ({ here: { places, today } }: { readonly here: PlacesHere }) => {
+const Work = ({ here }: { readonly here: PlacesHere }) => {
+  const { places, today } = here;
   const tasks = places.tasks.filter(({ date }) => date === today);
-  const slings = places.slings.filter(({ date }) => date >= today).slice(0, 2);
+  const slings = slingPlans(here).slice(0, 2);
   const nameOf = (code: string) => places.programmes.find((each) => each.code === code)?.name ?? '';
   return (
     <>
@@ -77,7 +79,7 @@ const Work = ({ here: { places, today } }: { readonly here: PlacesHere }) => {
             </Link>
           </li>
         ))}
-        {slings.map(({ date, from, to, drums, distanceNm }) => (
+        {slings.map(({ date, from, to, drums, setDown, distanceNm }) => (
           <li key={`${date} ${from} ${to}`}>
             <Link className="row" href={`/at/${from}/sling`}>
               <b>
@@ -86,6 +88,7 @@ const Work = ({ here: { places, today } }: { readonly here: PlacesHere }) => {
               <span className="side">{drums} drums</span>
               <span className="sub">
                 {date === today ? 'Today' : dayWords(date)}, {print(distanceNm, 'NM', 1)}
+                {setDown > 0 && ` · ${setDown} of ${drums} set down`}
               </span>
             </Link>
           </li>

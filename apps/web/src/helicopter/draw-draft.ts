@@ -12,6 +12,9 @@ export interface DrawDraft {
   readonly litres: string;
   readonly beforeLb: string;
   readonly afterLb: string;
+  /** Wetted stick in the drum that stays open, and the table by which it is read; absent: nobody looked. */
+  readonly leftCm?: string;
+  readonly dipTable?: string | null;
   /** Null: that of the day. */
   readonly programme: string | null;
   /** Why the reserve may be drawn; null: no medevac. */

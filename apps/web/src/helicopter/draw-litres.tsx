@@ -8,6 +8,7 @@ import { checkedWords, type JudgedDraw, judgeDraw } from './draw.js';
 import { DrawDoubts } from './draw-doubts.js';
 import { nextToOpen } from './draw-draft.js';
 import { ForWhat } from './draw-for-what.js';
+import { DrawLeft, leftByStick } from './draw-left.js';
 import type { DrawStep } from './draw-page.js';
 import { DrawnDrums } from './drawn-drums.js';
 import { FigureBox } from './figure-box.js';
@@ -83,6 +84,7 @@ export const DrawLitres = (step: LitresStep) => {
         </div>
       </div>
       {box !== null && <Keypad value={draft[box]} onType={(typed) => setDraft({ ...draft, [box]: typed })} />}
+      <DrawLeft step={step} judged={judged} />
       <DrawDoubts step={step} judged={judged} />
       <ForWhat {...step} />
       <Link className="btn inset back" href={`/at/${place}`} onClick={() => setDraft(null)}>
@@ -116,6 +118,7 @@ const reportOf = (step: LitresStep, { split, fromReserveLitres }: JudgedDraw): D
     helicopter: here.places.helicopter?.id ?? person.crew ?? person.fullName,
     split,
     programme,
+    leftByStick: leftByStick(draft, step),
     medevac: draft.medevac === null || draft.medevac.trim() === '' ? null : draft.medevac.trim(),
     note: [checkedWords(drawn), isIntoReserve ? 'Into the reserve, and for no medevac.' : '']
       .filter((words) => words !== '')

@@ -1,5 +1,12 @@
 import type { MyPlaces } from '@drumline/contract';
-import { drawsLeft, litresOf, type Movement, type StockOutlook, stockAfter } from '@drumline/stock';
+import {
+  drawsLeft,
+  litresOf,
+  type Movement,
+  type StockOutlook,
+  slingsLeft,
+  stockAfter,
+} from '@drumline/stock';
 import { type IsoDate, localDate } from '@drumline/units';
 
 /** The caches as this phone knows them: base's last word and its own reports since. */
@@ -25,8 +32,15 @@ export const afterThese = (now: PlacesNow, movements: readonly Movement[]): Plac
       { date: localDate(happenedAt, places.timeZone), place, litres: litresOf(millilitres), for: programme },
     ];
   });
+  const slung = movements.flatMap((movement) => {
+    if (movement.kind !== 'slung') return [];
+    const { happenedAt, from, to } = movement;
+    return [{ date: localDate(happenedAt, places.timeZone), from, to, drums: 1 }];
+  });
   const picture = stockAfter(outlook.picture, movements, places.timeZone);
-  return { places, today, outlook: { ...outlook, picture, draws: drawsLeft(outlook.draws, drawn) } };
+  const draws = drawsLeft(outlook.draws, drawn);
+  const slings = slingsLeft(outlook.slings, slung);
+  return { places, today, outlook: { ...outlook, picture, draws, slings } };
 };
 
 /** A picture of yesterday leads on from today. */

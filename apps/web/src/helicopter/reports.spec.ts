@@ -27,6 +27,7 @@ const draw = {
     litres(225),
   ),
   programme: 'P1',
+  leftByStick: null,
   medevac: null,
   note: 'Looked at.',
 };
@@ -44,6 +45,14 @@ describe('reports of a helicopter crew', () => {
       note: expect.stringMatching(/^Looked at\. Phone's clock .* off by 180 min/),
     });
     expect(requests[0]?.body).not.toHaveProperty('medevac');
+  });
+
+  it('the stick is that of the drum that stays open; the emptied one has none', () => {
+    const { requests } = drawReport(reporter, { ...draw, leftByStick: litres(148) });
+    expect(requests.map(({ body }) => body)).toMatchObject([
+      { drum: '0468', leftMillilitres: null },
+      { drum: '0469', leftMillilitres: 148_000 },
+    ]);
   });
 
   it('a medevac says so', () => {
@@ -81,10 +90,12 @@ describe('reports of a helicopter crew', () => {
       seenFrom: 'air',
       millilitres: 600_000,
     });
-    const dipped = { ...seen, seenFrom: 'ground', openLitres: litres(121) } as const;
+    const words = 'By stick, upright drum: 47 cm.';
+    const dipped = { ...seen, seenFrom: 'ground', openLitres: litres(121), words } as const;
     expect(countReport(reporter, dipped).requests[0]?.body).toMatchObject({
       method: 'dip',
       millilitres: 721_000,
+      note: expect.stringContaining(words),
     });
   });
 });

@@ -9,6 +9,8 @@ export interface DrawReport {
   readonly helicopter: string;
   readonly split: SplitDraw;
   readonly programme: string;
+  /** In the drum that stays open, by the stick; null: nobody looked. */
+  readonly leftByStick: Litres | null;
   /** Why the medevac reserve may be drawn; null: a routine draw. */
   readonly medevac: string | null;
   /** What was looked at before pumping, or why it was drawn all the same. */
@@ -17,7 +19,7 @@ export interface DrawReport {
 
 /** One press, one entry; one movement a drum. */
 export const drawReport = (reporter: Reporter, draw: DrawReport): Report => {
-  const { place, split, helicopter, programme, medevac, note } = draw;
+  const { place, split, helicopter, programme, leftByStick, medevac, note } = draw;
   const all = millilitresOf(litres(split.draws.reduce((sum, each) => sum + each.litres, 0))) / 1000;
   return report(
     reporter,
@@ -30,8 +32,8 @@ export const drawReport = (reporter: Reporter, draw: DrawReport): Report => {
       millilitres: millilitresOf(each.litres),
       into: helicopter,
       programme,
-      // What is left is worked out, not looked at.
-      leftMillilitres: null,
+      // Worked out, unless somebody has looked.
+      leftMillilitres: each.leftLitres > 0 && leftByStick !== null ? millilitresOf(leftByStick) : null,
       ...(medevac === null ? {} : { medevac }),
     })),
   );
@@ -82,6 +84,8 @@ export interface CountReport {
   readonly emptyDrums: number;
   /** In the open drums together; null: nobody looked into them. */
   readonly openLitres: Litres | null;
+  /** What was read off the stick; absent: litres were written. */
+  readonly words?: string;
   readonly fillLitres: Litres;
 }
 
@@ -90,11 +94,11 @@ export const litresSeen = ({ sealedDrums, fillLitres, openLitres }: CountReport)
   litres(sealedDrums * fillLitres + (openLitres ?? 0));
 
 export const countReport = (reporter: Reporter, count: CountReport): Report => {
-  const { place, seenFrom, sealedDrums, openDrums, emptyDrums, openLitres } = count;
+  const { place, seenFrom, sealedDrums, openDrums, emptyDrums, openLitres, words } = count;
   return report(reporter, `Count at ${place}: ${litresSeen(count)} L, seen from the ${seenFrom}`, [
     {
       kind: 'counted',
-      ...written(reporter),
+      ...written(reporter, words),
       place,
       method: openDrums > 0 && openLitres !== null ? 'dip' : 'drums seen',
       seenFrom,

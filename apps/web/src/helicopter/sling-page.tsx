@@ -38,7 +38,7 @@ export const SlingPage = ({ here, place, person }: AtPlace) => {
           <span>{lift.helicopter}</span>
           {plan !== null && (
             <span>
-              {plan.setDown} of {plan.drums} set down today
+              {plan.setDown} of {plan.drums} set down
             </span>
           )}
         </>

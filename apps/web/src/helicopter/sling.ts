@@ -1,31 +1,31 @@
-import type { DrumToOpen } from '@drumline/stock';
-import { kilograms, localDate, poundsFromKilograms, print } from '@drumline/units';
+import type { MyPlaces } from '@drumline/contract';
+import type { DrumMove, DrumToOpen } from '@drumline/stock';
+import { kilograms, poundsFromKilograms, print } from '@drumline/units';
 import type { CacheView } from './cache-view.js';
-import { movementsOf } from './own-movements.js';
-import type { PlacesHere } from './use-places.js';
+import type { PlacesNow } from './places-now.js';
 
-/** A planned sling from a place, and how far it has come. */
-export interface SlingPlan {
-  readonly to: string;
-  readonly drums: number;
-  readonly distanceNm: number;
+type SlingMove = MyPlaces['slings'][number];
+
+/** A planned sling, and how far it has come. */
+export interface SlingPlan extends SlingMove {
   readonly setDown: number;
 }
 
-/** This helicopter's next from here; null: none is planned. */
-export const slingPlan = (here: PlacesHere, from: string): SlingPlan | null => {
-  const { places, today } = here;
-  const planned = places.slings.find((sling) => sling.from === from && sling.date >= today);
-  if (planned === undefined) return null;
-  const { to, drums, distanceNm } = planned;
-  return { to, drums, distanceNm, setDown: setDownToday(here, from, to) };
-};
+/** This helicopter's from today on: those that are still to fly, and those of today that are done. */
+export const slingPlans = ({ places, outlook, today }: PlacesNow): readonly SlingPlan[] =>
+  places.slings
+    .filter(({ date }) => date >= today)
+    .map((sling) => ({ ...sling, setDown: sling.drums - leftOf(sling, outlook.slings) }))
+    .filter(({ date, drums, setDown }) => date === today || setDown < drums);
 
-const setDownToday = ({ entries, places, today }: PlacesHere, from: string, to: string): number =>
-  entries
-    .flatMap(movementsOf)
-    .filter((movement) => movement.kind === 'slung' && movement.from === from && movement.to === to)
-    .filter(({ happenedAt }) => localDate(happenedAt, places.timeZone) === today).length;
+const leftOf = ({ date, from, to }: SlingMove, left: readonly DrumMove[]): number =>
+  left.find((sling) => sling.date === date && sling.from === from && sling.to === to)?.drums ?? 0;
+
+/** The next from here that is still to fly, else one of today that is done; null: none is planned. */
+export const slingPlan = (now: PlacesNow, from: string): SlingPlan | null => {
+  const planned = slingPlans(now).filter((sling) => sling.from === from);
+  return planned.find(({ drums, setDown }) => setDown < drums) ?? planned.at(-1) ?? null;
+};
 
 /** Sealed and fit, the oldest first: part drums do not fly under a sling. */
 export const toLift = ({ fit }: CacheView): readonly DrumToOpen[] =>

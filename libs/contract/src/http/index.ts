@@ -9,6 +9,7 @@ export type * from './my-places.js';
 export { type PagePath, pagePaths } from './page-paths.js';
 export type * from './plan-answer.js';
 export * from './plan-request.js';
+export type * from './programme-totals-answer.js';
 export type * from './projection-answer.js';
 export * from './projection-change.js';
 export * from './stock-requests.js';

@@ -1,5 +1,5 @@
 import type { HelicopterTask, SlingMove } from '@drumline/planning';
-import type { StockOutlook } from '@drumline/stock';
+import type { DipTable, StockOutlook } from '@drumline/stock';
 import type { IsoDate, IsoInstant, KilogramsPerLitre } from '@drumline/units';
 
 /**
@@ -29,6 +29,8 @@ export interface MyPlaces {
   readonly places: readonly { readonly code: string; readonly name: string }[];
   /** Every cache, with the flights that somebody has approved, and what is left to draw of each day. */
   readonly outlook: StockOutlook;
+  /** Litres by the stick, the usual one first; absent from a phone that was told before there were any. */
+  readonly dipTables?: readonly DipTable[];
   readonly bookDensityKgPerLitre: KilogramsPerLitre;
   /** Ids of what this person has reported in the last days: the outlook has them in it. */
   readonly known: readonly string[];

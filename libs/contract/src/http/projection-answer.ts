@@ -1,11 +1,18 @@
-import type { CacheOutlook } from '@drumline/planning';
+import type { CacheOutlook, PlannedForProgramme, SlingMove, SlingRemedy } from '@drumline/planning';
 import type { AgedOutDrum, Cache, JudgedConfidence, JudgedCount } from '@drumline/stock';
-import type { IsoDate, IsoInstant, Litres } from '@drumline/units';
+import type { Cents, IsoDate, IsoInstant, Litres } from '@drumline/units';
 
 /** Answer of GET /api/projections: every cache and where its stock leads. */
 export interface ProjectionsAnswer extends ProjectionFrame {
   readonly items: readonly CacheAnswer[];
+  readonly slingRemedies: readonly SlingRemedyAnswer[];
   readonly next: null;
+}
+
+/** A cache that falls short before a sling that feeds it, and the day on which it would come in time. */
+export interface SlingRemedyAnswer extends SlingRemedy {
+  /** The line of the programme as it is kept, whole; null: it is not kept like that yet. */
+  readonly kept: { readonly id: string; readonly version: number; readonly data: SlingMove } | null;
 }
 
 /** Answer of GET /api/projections/:place. */
@@ -89,6 +96,18 @@ export interface ProjectionChangeAnswer {
     readonly before: CacheCourse;
     readonly after: CacheCourse;
   }[];
+  /** Helicopter hours and litres of the programmes that it changes. */
+  readonly programmes: readonly {
+    readonly before: ForeseenForProgramme;
+    readonly after: ForeseenForProgramme;
+  }[];
+  /** After the change, of the caches that it touches. */
+  readonly slingRemedies: readonly SlingRemedyAnswer[];
+}
+
+export interface ForeseenForProgramme extends PlannedForProgramme {
+  /** At what the flights ahead deliver for; null: nothing is flown to one of its places, and its rule asks for that. */
+  readonly recharge: Cents | null;
 }
 
 /** Where a cache leads with all its flights, approved and offered, and the levels that it is held against. */

@@ -28,6 +28,21 @@ export const stockRules: readonly Rule[] = [
         ];
     }
   }),
+  across(['policy'], function* ({ policy: { dipTables = [] } }) {
+    for (const [index, table] of dipTables.entries()) {
+      if (table.kind !== 'own table') continue;
+      const at = table.rows.findIndex((row, next) => {
+        const before = table.rows[next - 1];
+        return before !== undefined && (row.dipCm <= before.dipCm || row.litres < before.litres);
+      });
+      if (at > 0)
+        yield [
+          ['policy', 'dipTables', index, 'rows', at],
+          `${printFigure(table.rows[at]!.dipCm, 'cm')} is ${printFigure(table.rows[at]!.litres, 'L')}, and the row before is not below it in both.`,
+          'Write the rows from the bottom of the drum up.',
+        ];
+    }
+  }),
   across(['policy'], function* ({ policy: { drum } }) {
     if (drum.fillLitres > drum.brimLitres)
       yield [

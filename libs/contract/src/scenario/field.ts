@@ -1,4 +1,5 @@
 import type {
+  Centimetres,
   Cents,
   CentsPerLitre,
   Feet,
@@ -31,6 +32,7 @@ export const lb = quantity<Pounds>('lb');
 export const litres = quantity<Litres>('L');
 export const nm = quantity<NauticalMiles>('NM');
 export const inches = quantity<Inches>('in', z.number());
+export const centimetres = quantity<Centimetres>('cm', z.number().positive());
 export const kt = quantity<Knots>('kt');
 export const signedKt = quantity<Knots>('kt', z.number());
 export const hours = quantity<Hours>('h');

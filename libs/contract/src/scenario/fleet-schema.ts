@@ -1,5 +1,16 @@
 import { z } from 'zod';
-import { chance, drums, hours, isoDate, litresPerHour, placeCode, reference, text } from './field.js';
+import {
+  chance,
+  drums,
+  hours,
+  isoDate,
+  litresPerHour,
+  minutes,
+  placeCode,
+  reference,
+  speedKt,
+  text,
+} from './field.js';
 import { stripClass } from './place-schema.js';
 
 const absenceSchema = z
@@ -8,7 +19,7 @@ const absenceSchema = z
     until: isoDate('Last day', '2027-06-18'),
     reason: text('Why', 'scheduled inspection'),
   })
-  .meta({ id: 'Absence', description: 'Days on which a tail does not fly, both included' });
+  .meta({ id: 'Absence', description: 'Days on which a tail or a helicopter does not fly, both included' });
 
 export const aircraftSchema = z
   .strictObject({
@@ -19,12 +30,27 @@ export const aircraftSchema = z
   })
   .meta({ id: 'Aircraft', description: 'One tail' });
 
+const slingingSchema = z
+  .strictObject({
+    speedKt: speedKt('Speed, a load out and empty back, on the mean', 60),
+    minutesPerLift: minutes('Hooking on, rigging and setting down, a lift', 10),
+    reference: text('Document it stands in', 'operations manual, sling loads, revision 1'),
+  })
+  .meta({ id: 'Slinging', description: 'How long a helicopter takes under a sling, by the operator' });
+
 export const helicopterSchema = z
   .strictObject({
     id: text('Id', 'H1'),
     name: text('Name', 'light turbine helicopter'),
     fuelLitresPerHour: litresPerHour('Fuel use', 112),
     drumsPerLift: drums('Drums under the hook', 3),
+    slinging: slingingSchema
+      .meta({ description: 'Under a sling; absent: its hours are not worked out' })
+      .exactOptional(),
+    absences: z
+      .array(absenceSchema)
+      .meta({ description: 'Days away, of the machine or its crew; absent: none' })
+      .exactOptional(),
   })
   .meta({ id: 'Helicopter', description: 'A helicopter that draws from caches' });
 

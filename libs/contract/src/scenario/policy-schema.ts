@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { fuelPolicySchema, passengerRuleSchema } from './aircraft-type-schema.js';
+import { dipTableSchema } from './dip-table-schema.js';
 import {
   cents,
   centsPerLitre,
@@ -76,6 +77,10 @@ export const policySchema = z
     flyingDay: flyingDaySchema,
     countTolerance: countToleranceSchema,
     twoTotals: twoTotalsSchema.exactOptional(),
+    dipTables: z
+      .array(dipTableSchema)
+      .meta({ description: 'Litres by the stick, the usual one first; absent: dips are written in litres' })
+      .exactOptional(),
     overdue: overdueSchema.exactOptional(),
     changePrice: cents('Price of removing, moving or changing a standing flight', 10000),
     replacementCostPerLitre: centsPerLitre(

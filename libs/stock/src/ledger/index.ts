@@ -9,7 +9,7 @@ export {
   differenceCases,
   differenceCauses,
 } from './difference-case.js';
-export { drawnOn } from './drawn-on.js';
+export { drawnOn, slungSince } from './done-in.js';
 export { type LedgerChange, ledgerChange } from './ledger-change.js';
 export type * from './ledger-state.js';
 export { lookAlikeDraws } from './look-alikes.js';

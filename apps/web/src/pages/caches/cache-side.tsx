@@ -1,17 +1,18 @@
 import { useState } from 'react';
 import { useCalendar, useList, useMay } from '../../api/index.js';
+import { CountForm } from '../../counting/count-form.js';
 import { ageInWords, Button, Choice, EmptyLine, Field, Fields, figure, inWords } from '../../ui/index.js';
 import type { NamedCache } from './cache-list.js';
 import { dayNames, minimumGap, whatFails } from './cache-words.js';
 import type { Cache, Caches } from './caches-read.js';
 import { CasePanel } from './case-panel.js';
 import { caseSchema } from './case-read.js';
-import { CountForm } from './count-form.js';
 import { DayTable } from './day-table.js';
 import { DrawForm } from './draw-form.js';
 import { LastClosedCase } from './last-closed-case.js';
 import { MinimumForm } from './minimum-form.js';
 import { ProgrammeForm } from './programme-form.js';
+import { RemedyPanel } from './remedy-panel.js';
 
 interface CacheSideProps {
   readonly named: NamedCache;
@@ -28,6 +29,7 @@ export const CacheSide = ({ named, caches, onService }: CacheSideProps) => {
   const { cache } = named;
   const cases = useList('/api/cases', caseSchema).value ?? [];
   const difference = cases.find(({ place }) => place === cache.place);
+  const remedy = caches.slingRemedies.find(({ place }) => place === cache.place);
   const close = (words?: string) => {
     setOpen(undefined);
     setDone(words);
@@ -41,6 +43,9 @@ export const CacheSide = ({ named, caches, onService }: CacheSideProps) => {
       </div>
       <ThreeFigures cache={cache} />
       <StandsOn cache={cache} />
+      {remedy !== undefined && (
+        <RemedyPanel remedy={remedy} onMoved={() => close(`${cache.place}: the sling is moved.`)} />
+      )}
       <Minimum cache={cache} caches={caches} onService={onService} />
       {difference === undefined ? (
         <LastClosedCase place={cache.place} />
@@ -52,7 +57,7 @@ export const CacheSide = ({ named, caches, onService }: CacheSideProps) => {
       <p role="status" className="cache-done">
         {done}
       </p>
-      {open === 'count' && <CountForm cache={cache} onClose={close} />}
+      {open === 'count' && <CountForm place={cache.place} drums={drumsOf(cache)} onClose={close} />}
       {open === 'draw' && <DrawForm cache={cache} onClose={close} />}
       {open === 'minimum' && <MinimumForm cache={cache} onClose={close} />}
       {open === 'programme' && <ProgrammeForm cache={cache} dates={caches.dates} onClose={close} />}
@@ -60,6 +65,12 @@ export const CacheSide = ({ named, caches, onService }: CacheSideProps) => {
     </>
   );
 };
+
+const drumsOf = ({ stock: { sealedDrums, partUsedDrums, emptyDrums } }: Cache) => ({
+  sealed: String(sealedDrums),
+  open: String(partUsedDrums),
+  empty: String(emptyDrums),
+});
 
 const kindWords = ({ kind, stripClass }: NamedCache): string =>
   stripClass === null ? kind : `${kind}, class ${stripClass}`;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { slingRemedySchema } from '../../slings/sling-remedy.js';
 
 const levelsSchema = z.object({
   usableLitres: z.array(z.number()),
@@ -91,6 +92,7 @@ export const cachesSchema = z.object({
   fillLitres: z.number(),
   serviceLevelPercent: z.number(),
   items: z.array(cacheSchema),
+  slingRemedies: z.array(slingRemedySchema),
 });
 
 export type Caches = z.output<typeof cachesSchema>;
@@ -113,10 +115,20 @@ const courseSchema = z.object({
   levels: levelsSchema,
 });
 
+const plannedSchema = z.object({
+  programme: z.string(),
+  name: z.string(),
+  hours: z.number(),
+  litres: z.number(),
+  recharge: z.number().nullable(),
+});
+
 /** POST /api/projections/consequence. */
 export const consequenceSchema = z.object({
   dates: z.array(z.string()),
   items: z.array(z.object({ place: z.string(), before: courseSchema, after: courseSchema })),
+  programmes: z.array(z.object({ before: plannedSchema, after: plannedSchema })),
+  slingRemedies: z.array(slingRemedySchema),
 });
 
 export type Consequence = z.output<typeof consequenceSchema>;

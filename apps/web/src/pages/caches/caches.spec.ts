@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { countAgainstBook } from '../../counting/count-words.js';
+import { instantOfTime, litresTyped } from '../../counting/typed.js';
 import { type Choices, chosen, named } from './cache-list.js';
-import { countAgainstBook, dayNames, finding, levelAhead, lowestOf, lowestWords } from './cache-words.js';
+import { dayNames, finding, levelAhead, lowestOf, lowestWords } from './cache-words.js';
 import type { Cache } from './caches-read.js';
 import { touchedRows } from './consequence-rows.js';
 import { dayRows, sumOf } from './day-rows.js';
 import { entryLines, entryWords } from './entry-words.js';
 import { deliveryMarks, drawDays, graphScale, litreLines, stepped, topOf } from './graph-scale.js';
 import { litresAfter } from './programme-read.js';
-import { instantOfTime, litresTyped } from './seen-at.js';
 
 const dates = ['2027-06-14', '2027-06-15', '2027-06-16'];
 const dayName = dayNames(dates, (date) => `day ${Number(date.slice(8))}`);
@@ -194,7 +195,6 @@ describe('a change before it is made', () => {
     const course = { minimumLitres: 400, criticalLitres: 200 };
     const [row] = touchedRows(
       {
-        dates,
         items: [
           {
             place: 'XMAR',

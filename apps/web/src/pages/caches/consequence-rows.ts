@@ -16,7 +16,7 @@ export interface TouchedRow {
  * For each cache the day to look at: where the change leaves it lowest or, where it lifts the cache, where it was lowest
  * before among the days that differ.
  */
-export const touchedRows = ({ items }: Consequence, dayName: DayName): readonly TouchedRow[] =>
+export const touchedRows = ({ items }: Pick<Consequence, 'items'>, dayName: DayName): readonly TouchedRow[] =>
   items.map(({ place, before, after }) => {
     const [was, is] = [before.levels.usableLitres, after.levels.usableLitres];
     const differing = is.flatMap((litres, index) => (litres === was[index] ? [] : [index]));

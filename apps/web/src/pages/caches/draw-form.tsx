@@ -1,9 +1,11 @@
 import { useState } from 'react';
 import { z } from 'zod';
 import { newId, put, useAct, useCalendar, useList, useRead } from '../../api/index.js';
+import { DipEntry, dipTableOf } from '../../counting/dip-entry.js';
+import { readDips, useDipTables } from '../../counting/dips.js';
+import { instantOfTime, litresTyped } from '../../counting/typed.js';
 import { ActForm, Button, Choice, Entry, inWords, ProblemLine } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
-import { instantOfTime, litresTyped } from './seen-at.js';
 
 const stockSchema = z.object({
   drums: z.array(z.object({ number: z.string(), content: z.string(), litres: z.number() }).loose()),
@@ -36,9 +38,17 @@ export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
   const [heard, setHeard] = useState<'radio' | 'screen' | 'paper'>('radio');
   const [at, setAt] = useState(() => calendar.time(calendar.now));
   const [medevac, setMedevac] = useState('');
+  const tables = useDipTables();
+  const [left, setLeft] = useState({ table: '', cm: '' });
+  const leftTable = dipTableOf(left, tables);
+  const leftRead = leftTable === undefined ? undefined : readDips(left.cm, leftTable);
   const litres = litresTyped(typed);
   const happenedAt = instantOfTime(at, calendar);
-  const missing = missingWords({ drum, programme, into, litres, happenedAt });
+  const isLeftWrong =
+    leftRead !== undefined && leftRead.drums > 0 && (leftRead.litres === undefined || leftRead.drums > 1);
+  const missing = isLeftWrong
+    ? 'Write one stick of what is left in the drum, or none.'
+    : missingWords({ drum, programme, into, litres, happenedAt });
   const send = useAct((body: object) => put(`/api/movements/${id}`, body));
   const submit = async () => {
     if (missing !== undefined || send.isSending) return;
@@ -52,7 +62,7 @@ export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
       millilitres: litres! * 1000,
       into,
       programme,
-      leftMillilitres: null,
+      leftMillilitres: leftRead?.litres === undefined ? null : leftRead.litres * 1000,
       ...(medevac === '' ? {} : { medevac }),
     });
     if (done !== undefined)
@@ -105,6 +115,7 @@ export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
         <Entry label="Time drawn" value={at} onChange={setAt} input={{ size: 5 }} />
         <Choice label="Heard" value={heard} options={means} onChange={setHeard} />
       </div>
+      <DipEntry label="Left in it by stick, if dipped" tables={tables} value={left} onChange={setLeft} />
       <Entry
         label="Medevac only: why the reserve was drawn"
         value={medevac}

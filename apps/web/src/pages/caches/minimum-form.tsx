@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { z } from 'zod';
 import { put, useAct, useRead } from '../../api/index.js';
+import { litresTyped } from '../../counting/typed.js';
 import { ActForm, Button, Entry, inWords, ProblemLine } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
-import { litresTyped } from './seen-at.js';
 import { TouchedCaches } from './touched-caches.js';
 import { useConsequence } from './use-consequence.js';
 

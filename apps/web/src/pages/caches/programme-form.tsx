@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import { put, useAct, useCalendar, useList } from '../../api/index.js';
+import { litresTyped } from '../../counting/typed.js';
+import { MoveSling } from '../../slings/move-sling.js';
 import { ActForm, Button, Choice, Entry, inWords, ProblemLine } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
 import {
@@ -10,7 +12,6 @@ import {
   slingSchema,
   taskSchema,
 } from './programme-read.js';
-import { litresTyped } from './seen-at.js';
 import { TouchedCaches } from './touched-caches.js';
 import { useConsequence } from './use-consequence.js';
 
@@ -52,10 +53,10 @@ export const ProgrammeForm = ({ cache, dates, onClose }: ProgrammeFormProps) => 
   const send = useAct(() =>
     put(`/api/${line!.kind}/${line!.kept.id}`, data, { version: line!.kept.version }),
   );
+  const changed = () => `Changed: ${lineWords({ ...line!, kept: { ...line!.kept, data } } as Line, day)}.`;
   const submit = async () => {
     if (off !== undefined || send.isSending) return;
-    if ((await send.run()) !== undefined)
-      onClose(`Changed: ${lineWords({ ...line!, kept: { ...line!.kept, data } } as Line, day)}.`);
+    if ((await send.run()) !== undefined) onClose(changed());
   };
   return (
     <ActForm
@@ -77,7 +78,18 @@ export const ProgrammeForm = ({ cache, dates, onClose }: ProgrammeFormProps) => 
       {line !== undefined && typed !== undefined && (
         <LineFields line={line} typed={typed} dates={dates} perHour={perHour} onChange={setTyped} />
       )}
-      <TouchedCaches asked={asked} />
+      <TouchedCaches
+        asked={asked}
+        remedyAct={(remedy) =>
+          line?.kind === 'helicopter-tasks' && (
+            <MoveSling
+              remedy={remedy}
+              before={{ label: 'Change task and move sling', run: send.run }}
+              onMoved={() => onClose(`${changed()} The sling is moved.`)}
+            />
+          )
+        }
+      />
       <ProblemLine problem={send.problem} />
     </ActForm>
   );

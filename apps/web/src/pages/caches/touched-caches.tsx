@@ -1,17 +1,27 @@
-import { useCalendar } from '../../api/index.js';
-import { figure, Lines } from '../../ui/index.js';
+import type { ReactNode } from 'react';
+import { useCalendar, useSettings } from '../../api/index.js';
+import type { SlingRemedy } from '../../slings/sling-remedy.js';
+import { figure, inWords, Lines } from '../../ui/index.js';
 import { dayNames } from './cache-words.js';
+import type { Consequence } from './caches-read.js';
 import { type TouchedRow, touchedRows } from './consequence-rows.js';
+import { RemedyPanel } from './remedy-panel.js';
 import type { Asked } from './use-consequence.js';
 
+interface TouchedCachesProps {
+  readonly asked: Asked;
+  /** What can be pressed where a sling would help. */
+  readonly remedyAct?: (remedy: SlingRemedy) => ReactNode;
+}
+
 /** What a change would do, cache by cache, before it is made. */
-export const TouchedCaches = ({ asked }: { readonly asked: Asked }) => {
+export const TouchedCaches = ({ asked, remedyAct }: TouchedCachesProps) => {
   const { day } = useCalendar();
   return (
     <div role="status" className="touched">
       {asked.state === 'checking' && <p className="slate">Checking...</p>}
       {asked.state === 'not answered' && <p>{asked.why}</p>}
-      {asked.state === 'answered' && <Answer asked={asked} day={day} />}
+      {asked.state === 'answered' && <Answer asked={asked} day={day} remedyAct={remedyAct} />}
     </div>
   );
 };
@@ -19,9 +29,21 @@ export const TouchedCaches = ({ asked }: { readonly asked: Asked }) => {
 interface AnswerProps {
   readonly asked: Extract<Asked, { readonly state: 'answered' }>;
   readonly day: (date: string) => string;
+  readonly remedyAct: TouchedCachesProps['remedyAct'];
 }
 
-const Answer = ({ asked, day }: AnswerProps) => {
+/** "44.0 h, 4,905 L, recharge 18,700 cr": at what the flights ahead deliver for. */
+const foreseenWords = (
+  { hours, litres, recharge }: Consequence['programmes'][number]['after'],
+  currency: string,
+): string => {
+  const charged =
+    recharge === null ? 'recharge not known' : `recharge ${figure(Math.round(recharge / 100))} ${currency}`;
+  return `${inWords(hours, 'h', 1)}, ${inWords(litres, 'L')}, ${charged}`;
+};
+
+const Answer = ({ asked, day, remedyAct }: AnswerProps) => {
+  const currency = useSettings().value?.data.currency ?? 'cr';
   const dayName = dayNames(asked.consequence.dates, day);
   const rows = touchedRows(asked.consequence, dayName);
   if (rows.length === 0) return <p>No cache is touched in these days.</p>;
@@ -46,6 +68,17 @@ const Answer = ({ asked, day }: AnswerProps) => {
         <p key={place}>
           <b>{place}</b>: {words}
         </p>
+      ))}
+      {asked.consequence.programmes.map(({ before, after }) => (
+        <p key={after.programme}>
+          <b>
+            {after.programme} {after.name}
+          </b>
+          : {foreseenWords(before, currency)} in these days; then {foreseenWords(after, currency)}.
+        </p>
+      ))}
+      {asked.consequence.slingRemedies.map((remedy) => (
+        <RemedyPanel key={remedy.place} remedy={remedy} act={remedyAct?.(remedy) ?? null} />
       ))}
     </>
   );

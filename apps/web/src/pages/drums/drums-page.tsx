@@ -1,9 +1,10 @@
 import './drums.css';
 import './drums-print.css';
+import { useState } from 'react';
 import { useCalendar, useMay, useRead } from '../../api/index.js';
+import { CountForm } from '../../counting/count-form.js';
 import type { PageProps } from '../../pages.js';
-import { Button, EmptyLine, Field, figure, inWords, TitleBlock } from '../../ui/index.js';
-import { CountForm } from './acts/count-form.js';
+import { Button, EmptyLine, Field, figure, inWords, MessageLine, TitleBlock } from '../../ui/index.js';
 import { FillForm } from './acts/fill-form.js';
 import { JoinForm } from './acts/join-form.js';
 import { type Address, useAddress } from './address.js';
@@ -100,11 +101,25 @@ const StockFields = ({ stock: { items } }: { readonly stock: Stock }) => {
 
 const AtTheRight = ({ address }: { readonly address: Address }) => {
   const { act, batch, drum, go } = address;
+  const [counted, setCounted] = useState<string>();
   const close = () => go({ act: null, batch: null });
   if (act === 'hold') return <HoldSheet batch={batch} drum={batch === null ? drum : null} go={go} />;
   if (act === 'fill') return <FillForm place={address.word('base')} onClose={close} />;
-  if (act === 'count') return <CountForm onClose={close} />;
+  if (act === 'count')
+    return (
+      <CountForm
+        onClose={(words) => {
+          setCounted(words);
+          close();
+        }}
+      />
+    );
   if (act === 'join') return <JoinForm provisional={drum ?? ''} onClose={close} />;
   if (drum !== null) return <DrumCard key={drum} number={drum} go={go} />;
-  return <EmptyLine>No drum is open. Type its last digits, or choose one from a list.</EmptyLine>;
+  return (
+    <>
+      {counted !== undefined && <MessageLine kind="note" what={counted} />}
+      <EmptyLine>No drum is open. Type its last digits, or choose one from a list.</EmptyLine>
+    </>
+  );
 };

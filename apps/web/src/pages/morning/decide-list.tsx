@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { newId, put, useAct, useMay } from '../../api/index.js';
+import { MoveSling } from '../../slings/move-sling.js';
 import { Button, EmptyLine, ProblemLine } from '../../ui/index.js';
 import type { DecideRow } from './decide-rows.js';
 
@@ -47,7 +48,7 @@ const Head = ({ row, isCurrent, onFocus }: HeadProps) => {
       className="head"
       tabIndex={isCurrent ? 0 : -1}
       onFocus={onFocus}
-      onClick={() => row.act.kind === 'open' && isCurrent && navigate(row.act.path)}
+      onClick={() => 'path' in row.act && isCurrent && navigate(row.act.path)}
     >
       <b>{row.head}</b> {row.needsDecision && <span className="band">Needs a decision</span>} {row.state}
     </button>
@@ -85,6 +86,14 @@ const Acts = ({ row: { act, canReplan } }: { readonly row: DecideRow }) => {
         <Button small kind="main" busy={see.isSending} onPress={() => void see.run(act.raised)}>
           Seen
         </Button>
+      )}
+      {act.kind === 'move sling' && (
+        <>
+          <MoveSling remedy={act.remedy} />
+          <Button small onPress={() => navigate(act.path)}>
+            Open cache
+          </Button>
+        </>
       )}
       {canReplan && may('run plan', 'decide') && (
         <Button small onPress={() => navigate('/week')}>

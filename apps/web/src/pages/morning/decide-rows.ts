@@ -1,4 +1,5 @@
 import type { Calendar } from '../../api/index.js';
+import { levelWords, moveWords, type SlingRemedy, shortWords, workWords } from '../../slings/sling-remedy.js';
 import { figure, inWords } from '../../ui/index.js';
 import type { Morning } from './morning-read.js';
 
@@ -15,7 +16,8 @@ export interface DecideRow {
   readonly act:
     | { readonly kind: 'open'; readonly label: string; readonly path: string }
     | { readonly kind: 'agree'; readonly proposal: string; readonly mayAgree: boolean }
-    | { readonly kind: 'seen'; readonly raised: string };
+    | { readonly kind: 'seen'; readonly raised: string }
+    | { readonly kind: 'move sling'; readonly remedy: SlingRemedy; readonly path: string };
   /** A flight that may be planned again. */
   readonly canReplan: boolean;
 }
@@ -33,6 +35,7 @@ export const decideRows = (morning: Morning, calendar: Calendar): readonly Decid
     ...morning.cases.map((each) => [each.at, caseRow(each, calendar)] as const),
     ...morning.proposals.map((each) => [each.proposedAt, proposalRow(each, calendar)] as const),
     ...criticalRows(morning, calendar),
+    ...slingRows(morning, calendar),
     ...days.map((day) => {
       const ofDay = later.filter(({ date }) => date === day);
       return [ofDay[0]!.by, dayRow(ofDay, calendar)] as const;
@@ -77,6 +80,29 @@ const criticalRows = ({ flightsStanding, belowCritical, asOf }: Morning, calenda
         };
         return [date ?? asOf, row] as const;
       });
+
+/** A line a cache that a sling would feed in time on an earlier day. */
+const slingRows = ({ slingRemedies }: Morning, calendar: Calendar) =>
+  slingRemedies.flatMap((remedy) => {
+    const { place, shortOn, move } = remedy;
+    if (move === null) return [];
+    const row: DecideRow = {
+      key: `sling ${place}`,
+      time: calendar.day(move.date),
+      head: `${place} below minimum, its sling comes later`,
+      state: '',
+      needsDecision: false,
+      words: [
+        shortWords(remedy, calendar.day),
+        `Bring forward the ${moveWords(remedy, calendar.day)}:`,
+        ...levelWords(remedy, calendar.day),
+        workWords(remedy),
+      ].join(' '),
+      act: { kind: 'move sling', remedy, path: `/caches/${place}` },
+      canReplan: false,
+    };
+    return [[shortOn, row] as const];
+  });
 
 const dayOf = (date: string | null, calendar: Calendar): string =>
   date === null ? 'now' : calendar.day(date);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { slingRemedySchema } from '../../slings/sling-remedy.js';
 
 const surface = z.enum(['dry', 'damp', 'soft', 'closed']);
 const placeAndDay = z.object({ place: z.string(), date: z.string() });
@@ -111,6 +112,7 @@ export const morningSchema = z.object({
   flights: z.array(flight),
   flightsStanding: z.number(),
   belowCritical: z.array(belowCritical),
+  slingRemedies: z.array(slingRemedySchema),
   cases: z.array(openCase),
   proposals: z.array(proposal),
   raised: z.array(z.object({ id: z.string(), what: z.string(), whatNext: z.string() })),

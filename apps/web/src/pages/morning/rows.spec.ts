@@ -14,6 +14,7 @@ const bare: Morning = {
   flights: [],
   flightsStanding: 1,
   belowCritical: [],
+  slingRemedies: [],
   cases: [],
   proposals: [],
   raised: [],

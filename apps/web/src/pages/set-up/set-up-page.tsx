@@ -12,6 +12,7 @@ import { Overview } from './overview.js';
 import { AuditPage } from './people/audit-page.js';
 import { PeoplePage } from './people/people-page.js';
 import { SignaturesPage } from './people/signatures-page.js';
+import { ProgrammeTotals } from './programme-totals.js';
 import { groups, sections } from './sections.js';
 
 const others: readonly (readonly [name: string, title: string])[] = [
@@ -57,7 +58,12 @@ const Work = ({ name, rest }: { readonly name: string | undefined; readonly rest
   const section = sections.find((each) => each.name === name);
   if (section === undefined)
     return <MessageLine what={`There is no ${name} here`} next="Choose from the list." />;
-  return <KeptPage key={name} section={section} at={rest[0]} />;
+  return (
+    <>
+      <KeptPage key={name} section={section} at={rest[0]} />
+      {name === 'programmes' && rest.length === 0 && <ProgrammeTotals />}
+    </>
+  );
 };
 
 const SectionList = ({ current }: { readonly current: string | undefined }) => {

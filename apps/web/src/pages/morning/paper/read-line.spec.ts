@@ -1,3 +1,4 @@
+import { centimetres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { keptLine } from './keep.js';
 import { readLine } from './read-line.js';
@@ -26,6 +27,16 @@ const sheet: Sheet = {
   ],
   programmes: ['P1', 'P3'],
   fillLitres: 200,
+  dipTables: [
+    {
+      ...{ name: 'upright drum', kind: 'upright drum', stickMarksCm: centimetres(1), reference: 'test' },
+      ...{ innerDiameterCm: centimetres(57.2), innerHeightCm: centimetres(84.1) },
+    },
+    {
+      ...{ name: 'lying drum', kind: 'lying drum', stickMarksCm: centimetres(1), reference: 'test' },
+      ...{ innerDiameterCm: centimetres(57.2), innerLengthCm: centimetres(84.1) },
+    },
+  ],
 };
 const entryOf = (line: string, on: Partial<Sheet> = {}): LineEntry => {
   const read = readLine(line, { ...sheet, ...on });
@@ -142,6 +153,16 @@ describe('stock on paper', () => {
       ...{ kind: 'counted', place: 'XLOR', method: 'dip', seenFrom: 'ground', millilitres: 2_150_000 },
       ...{ sealedDrums: 10, openDrums: 1, emptyDrums: 3 },
     });
+    const dipped = entryOf('counted LOR 10 sealed 2 open 3 empty stick 34, 51.5 cm 09:00 by helper');
+    expect(dipped.wanted[0]!.body).toMatchObject({
+      ...{ method: 'dip', millilitres: 2_220_000, sealedDrums: 10, openDrums: 2 },
+      note: 'By stick, upright drum, 34 cm = 87 L, ± 1.3 L; 51.5 cm = 132 L, ± 1.3 L.',
+    });
+    const left = entryOf('drawn ESK 0447 120 L left 28.6 cm lying into H1 P1 at 0915 by RW1');
+    expect(left.words).toContain(', 108 L left in it, lying drum, 28.6 cm = 108 L');
+    expect(left.wanted.map(({ body }) => [body.drum, body.millilitres, body.leftMillilitres])).toEqual([
+      ['0447', 120_000, 108_000],
+    ]);
     expect(entryOf('slung ESK MAR H1 0447 0448 at 1010 by RW1').words).toBe(
       '2 slung by H1 from XESK to XMAR: 0447, 0448',
     );
@@ -179,6 +200,11 @@ describe('what is wrong with a line, and what to write', () => {
       'drawn ESK 0447 200 L into H1 P1 at 0610',
       'Who wrote or said it? Write by RW1, or fill in the field above.',
     ],
+    [
+      'counted LOR 10 sealed 1 open 3 empty stick 34 51 cm 09:00 by RW1',
+      '2 read by stick and 1 open: write a figure for each open drum.',
+    ],
+    ['drawn ESK 0447 120 L left 99 cm into H1 P1 at 0915 by RW1', 'No upright drum is deeper than 84.1 cm.'],
     ['counted LOR 2150 L 10 sealed 1 open 09:00 by RW1', 'How many empty drums? Write 0 empty for none.'],
     ['hello', expect.stringMatching(/^"hello" begins no line/)],
   ])('%s', (line, words) => {

@@ -1,3 +1,4 @@
+import type { DipTable } from '@drumline/stock';
 import type { IsoDate, IsoInstant } from '@drumline/units';
 
 export interface SheetFlight {
@@ -33,6 +34,8 @@ export interface Sheet {
   readonly drums: readonly SheetDrum[];
   readonly programmes: readonly string[];
   readonly fillLitres: number;
+  /** The usual one first. */
+  readonly dipTables: readonly DipTable[];
 }
 
 /** A request of an entry, without the id that is made when the line is kept. */

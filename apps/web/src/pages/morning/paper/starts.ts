@@ -51,8 +51,11 @@ export const examples: readonly (readonly [line: string, what: string])[] = [
   ['F06 off 07:02', 'home, turned back MER, ended ALD, refused, reported likewise'],
   ['F06 left GAN 0573 0574 0575 at 0805', 'a drum with SEAL, DAMAGED or LEAKING behind it; all: as loaded'],
   ['F06 back 0576 seal at 0936', 'brought home'],
-  ['drawn ESK 0447 200 L into H1 P1 at 0915', 'left 80 L: what is still in it'],
-  ['counted LOR 2150 L 10 sealed 1 open 3 empty 09:00', 'air, seen'],
+  ['drawn ESK 0447 200 L into H1 P1 at 0915', 'left 80 L, or left 34 cm by the stick: what is still in it'],
+  [
+    'counted LOR 2150 L 10 sealed 1 open 3 empty 09:00',
+    'air, seen; stick 34 51 cm in place of the litres: each open drum, the sealed ones full',
+  ],
   ['slung ESK MAR H1 0447 0448 at 1010', 'strip, pad, helicopter, drums'],
   ['filled ALD 0491 J27-041 200 L tare 19.7 gross 180.1 at 1130', 'kg'],
   ['LOR soft 0652 helper until Wed', 'a surface'],

@@ -1,5 +1,6 @@
 import { addDays } from '@drumline/units';
 import { useList, useNow, useRead, useReads, useSettings } from '../../../api/index.js';
+import { useDipTables } from '../../../counting/dips.js';
 import {
   drumSchema,
   flightSchema,
@@ -26,6 +27,7 @@ export const useSheet = (head: Head): Sheet => ({
   places: (useList('/api/places', placeSchema).value ?? []).map(({ data }) => data),
   programmes: (useList('/api/programmes', programmeSchema).value ?? []).map(({ data }) => data.code),
   fillLitres: useRead('/api/policy/current', policySchema).value?.data.drum?.fillLitres ?? 200,
+  dipTables: useDipTables(),
 });
 
 /** Those that a crew may have something to say of, from the days around that of the sheet. */

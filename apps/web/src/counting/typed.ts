@@ -1,4 +1,4 @@
-import type { Calendar } from '../../api/index.js';
+import type { Calendar } from '../api/index.js';
 
 /** "06:10" of the territory's today as an instant; undefined: no time of day. Later than now is taken as yesterday's. */
 export const instantOfTime = (

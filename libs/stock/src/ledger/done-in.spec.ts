@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawnOn } from './drawn-on.js';
+import { drawnOn } from './done-in.js';
 import { corrected, drawn, received } from './example-movements.js';
 import type { Movement } from './movement.js';
 import { replay } from './replay.js';
@@ -8,7 +8,7 @@ const today = '2027-06-14';
 const litresOn = (movements: readonly Movement[], day = today, timeZone = 'Etc/GMT') =>
   drawnOn(replay([received('1', '05:00'), ...movements]), day, timeZone).map(({ litres }) => litres);
 
-describe('left to draw: what was drawn on a day', () => {
+describe('left to do: what was drawn on a day', () => {
   it('each draw with its place and programme', () => {
     expect(drawnOn(replay([received('1', '05:00'), drawn('1', '07:00', 60)]), today, 'Etc/GMT')).toEqual([
       { date: today, place: 'STRIP', litres: 60, for: 'P1' },
