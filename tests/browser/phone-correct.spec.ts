@@ -39,6 +39,7 @@ describe('a report that was wrong, with the line cut', () => {
     await shot(phone, 'phone-correct');
     await page.getByRole('button', { name: /^Correct/ }).click();
     await page.getByText('Corrected: 0578 brought back, seal broken').waitFor();
+    await page.getByText('Corrected since.').waitFor();
     await page.getByRole('link', { name: '2 waiting', exact: true }).waitFor();
     await phone.restart();
     await phone.page.getByRole('link', { name: /F06/ }).click();

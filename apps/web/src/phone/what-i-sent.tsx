@@ -7,6 +7,7 @@ import { isWaiting, type ShownEntry, useEntries } from './outbox.js';
 import { Page, useTerritoryNow } from './page.js';
 import { Main } from './parts.js';
 import { goRound } from './round.js';
+import { isTakenBack, takenBack } from './taken-back.js';
 import { timeWords, whenWords } from './times.js';
 
 interface WhatISentProps {
@@ -19,6 +20,7 @@ export const WhatISent = ({ canCorrect }: WhatISentProps) => {
   const now = useTerritoryNow();
   const entries = useEntries();
   const same = useKept(readSame) ?? [];
+  const back = takenBack(entries ?? []);
   return (
     <Page
       title="What I reported"
@@ -38,11 +40,11 @@ export const WhatISent = ({ canCorrect }: WhatISentProps) => {
           <li key={entry.seq}>
             {canCorrect ? (
               <Link className="row" href={`/correct/${entry.seq}`}>
-                <OneEntry entry={entry} same={same} now={now} />
+                <OneEntry entry={entry} same={same} isPutRight={isTakenBack(entry, back)} now={now} />
               </Link>
             ) : (
               <div className="row">
-                <OneEntry entry={entry} same={same} now={now} />
+                <OneEntry entry={entry} same={same} isPutRight={isTakenBack(entry, back)} now={now} />
               </div>
             )}
           </li>
@@ -76,10 +78,12 @@ const bars = { kept: 1, sent: 2, 'with base': 3, asks: 3 } as const;
 interface OneEntryProps {
   readonly entry: ShownEntry;
   readonly same: readonly SameReport[];
+  /** Another report has taken it back, or a part of it. */
+  readonly isPutRight: boolean;
   readonly now: Date;
 }
 
-const OneEntry = ({ entry, same, now }: OneEntryProps) => (
+const OneEntry = ({ entry, same, isPutRight, now }: OneEntryProps) => (
   <>
     <b>{entry.words}</b>
     <span className="side">{whenWords(entry.clock.at, now)}</span>
@@ -94,6 +98,7 @@ const OneEntry = ({ entry, same, now }: OneEntryProps) => (
       </span>
       <br />
       {next[entry.state]}
+      {isPutRight && <b className="says">Corrected since.</b>}
       {alsoReported(entry.requests, same).map(({ by, at }) => (
         <span key={by} className="says">
           Also reported by {by} at {timeWords(at)}. Counted once.

@@ -1,7 +1,8 @@
 import { Link } from 'wouter';
 import { Page, type Person, type ShownEntry, useEntries } from '../phone/index.js';
+import { takenBack } from '../phone/taken-back.js';
 import { CorrectDrums } from './correct-drums.js';
-import { drumsSaid, takenBack } from './own-reports.js';
+import { drumsSaid } from './own-reports.js';
 import { TellWrong } from './tell-wrong.js';
 import { useFlight } from './use-flight.js';
 import { WhatWasSaid } from './what-was-said.js';

@@ -1,6 +1,7 @@
 import type { FlightReportBody, MovementBody } from '@drumline/contract';
 import type { SurfaceReport } from '@drumline/network';
 import type { ShownEntry } from '../phone/index.js';
+import { takenBack } from '../phone/taken-back.js';
 
 export type Condition = 'sound' | 'damaged' | 'leaking' | 'seal broken';
 
@@ -45,17 +46,6 @@ export const ownReports = (entries: readonly Kept[], flight: string): OwnReports
 };
 
 const address = '/api/movements/';
-
-/** Ids of the movements that this phone has corrected. */
-export const takenBack = (entries: readonly Kept[]): ReadonlySet<string> =>
-  new Set(
-    entries.flatMap(({ requests }) =>
-      requests.flatMap(({ body }) => {
-        const report = body as Body;
-        return report.kind === 'corrected' ? [report.corrects] : [];
-      }),
-    ),
-  );
 
 /** Drum by drum what these entries say, without what has been taken back. */
 export const drumsSaid = (entries: readonly Kept[], back: ReadonlySet<string>): readonly ReportedDrum[] =>
