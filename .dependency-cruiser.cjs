@@ -68,6 +68,7 @@ module.exports = {
           '^libs/[^/]+/(src|dist)/index\\.',
           '^libs/routing/(src|dist)/(milp|threads)/index\\.',
           '^libs/planning/(src|dist)/threads/index\\.',
+          '^libs/contract/(src|dist)/answers/index\\.',
           '^libs/loading/(src|dist)/code-square/index\\.',
         ],
       },

@@ -4,6 +4,7 @@ import type { NestExpressApplication } from '@nestjs/platform-express';
 import helmet from 'helmet';
 import { appOn } from './app.module.js';
 import { refuseOtherTypes } from './http/content-type.js';
+import { dropEmptyBody } from './http/empty-body.js';
 import { serveOpenApi } from './http/openapi.js';
 import { ParsePipe } from './http/parse.pipe.js';
 import { ProblemFilter } from './http/problem.filter.js';
@@ -33,6 +34,7 @@ export const createApp = async (
   servePages(app, pages);
   app.useBodyParser('json', { limit: '5mb' });
   app.useBodyParser('text', { type: 'text/csv', limit: '5mb' });
+  app.use(dropEmptyBody);
   app.use(refuseOtherTypes);
   app.useGlobalPipes(new ParsePipe());
   app.useGlobalFilters(new ProblemFilter(log));

@@ -1,6 +1,8 @@
+import { auditEntryAnswer, pageOf } from '@drumline/contract/answers';
 import { Controller, Get, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
 import { Act } from '../people/access.js';
 import { AuditService } from './audit.service.js';
@@ -18,6 +20,7 @@ export class AuditController {
   constructor(private readonly audit: AuditService) {}
 
   @Act('audit', 'view')
+  @Answered(pageOf(auditEntryAnswer))
   @Get()
   list(@Query({ schema: auditQuery }) query: PageQuery) {
     return this.audit.list(query);

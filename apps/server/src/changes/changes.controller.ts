@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
+import { versionsAnswer } from '@drumline/contract/answers';
 import { Controller, Get, Req, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
+import { AnsweredBy } from '../http/answers.js';
 import { OfTheOperator } from '../people/access.js';
 import { ChangesService } from './changes.service.js';
 
@@ -15,6 +17,7 @@ export class ChangesController {
    * has another version than before is to be read again.
    */
   @OfTheOperator()
+  @AnsweredBy({ 200: versionsAnswer })
   @Get()
   async versions(@Req() request: Request, @Res({ passthrough: true }) response: Response) {
     const versions = await this.changes.versions();

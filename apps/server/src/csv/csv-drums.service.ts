@@ -1,13 +1,15 @@
-import { type Fault, movementBodySchema, shapeFaults } from '@drumline/contract';
+import { type Fault, movementBodySchema, parseScenario, shapeFaults } from '@drumline/contract';
+import type { Scenario } from '@drumline/planning';
 import { type Movement, millilitresOf } from '@drumline/stock';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { Account } from '../people/account.table.js';
 import { ScenariosService } from '../scenarios/scenarios.service.js';
 import { LedgerService } from '../stock/ledger.service.js';
+import { StockService } from '../stock/stock.service.js';
 import { ClockService } from '../territory/clock.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
-import { atLine, refuseFaulty, sameTwice } from './csv-faults.js';
+import { atLine, byLine, refuseFaulty, sameTwice } from './csv-faults.js';
 import { drumCells, drums, type ReceivedDrum } from './csv-kind.js';
 import type { CsvAdded } from './csv-territory.service.js';
 import { type Line, readCsv } from './read-csv.js';
@@ -23,6 +25,7 @@ export class CsvDrumsService {
     private readonly ledger: LedgerService,
     private readonly scenarios: ScenariosService,
     private readonly clock: ClockService,
+    private readonly stock: StockService,
   ) {}
 
   async export(): Promise<string> {
@@ -41,17 +44,43 @@ export class CsvDrumsService {
     const isKnown = await this.known(movements);
     const added = movements.filter(({ id }) => !isKnown(id));
     const newLines = lines.filter((_, index) => !isKnown(movements[index]!.id));
+    const judged = await this.judged(newLines);
     refuseFaulty([
       ...faults,
       ...sameTwice(lines, ({ number }) => `drum ${number}`),
       ...(await this.faultsOf(newLines, added)),
+      ...judged.faults,
     ]);
     if (!dryRun) {
       await this.database.transaction(async (transaction) => {
         for (const movement of added) await this.ledger.append(transaction, movement, by);
       });
     }
-    return { dryRun, added: added.length, changed: 0, unchanged: movements.length - added.length };
+    const unchanged = movements.length - added.length;
+    return { dryRun, added: added.length, changed: 0, unchanged, doubts: judged.doubts };
+  }
+
+  /**
+   * By the rules of a scenario document, as if the drums stood there already; what the territory had before is not said,
+   * and a number that is there twice has words of its own.
+   */
+  private async judged(lines: readonly Line<ReceivedDrum>[]) {
+    const kept = await this.territory.everything(await this.clock.now());
+    const stock = { ...kept, ...(await this.stock.picture(kept)) };
+    const before = new Set(parseScenario(stock, 'ledger').doubts.map(({ problem }) => problem));
+    const parsed = parseScenario({
+      ...stock,
+      drums: [...stock.drums, ...lines.map(({ thing }) => drumOf(thing))],
+    });
+    const first = stock.drums.length;
+    const atLines = (faults: readonly Fault[]) =>
+      faults.map((fault) => byLine(amongNew(fault, first), lines));
+    const isNew = ({ problem }: Fault) => !before.has(problem);
+    const isOfThese = (fault: Fault) => /^\[\d+\]\./.test(amongNew(fault, first).path);
+    return {
+      faults: parsed.ok ? [] : atLines(parsed.faults.filter(isOfThese)),
+      doubts: atLines(parsed.doubts.filter(isNew)),
+    };
   }
 
   private async known(movements: readonly Movement[]): Promise<(id: string) => boolean> {
@@ -67,7 +96,6 @@ export class CsvDrumsService {
     lines: readonly Line<ReceivedDrum>[],
     movements: readonly Movement[],
   ): Promise<readonly Fault[]> {
-    const { places, batches } = await this.territory.everything(await this.clock.now());
     const rows: readonly { readonly number: string }[] = await this.database.query(
       'select number from drums where number = any($1)',
       [lines.map(({ thing }) => thing.number)],
@@ -77,13 +105,24 @@ export class CsvDrumsService {
       const { id: _, receivedAt: __, ...body } = movements[index]!;
       return [
         ...shapeFaults(movementBodySchema, body),
-        ...(places.some(({ code }) => code === thing.place) ? [] : [stranger('place', thing.place)]),
-        ...(batches.some(({ id }) => id === thing.batch) ? [] : [stranger('batch', thing.batch)]),
         ...(there.has(thing.number) ? [inTheLedger(thing.number)] : []),
       ].map((fault) => atLine(line, fault));
     });
   }
 }
+
+/** `drums[12].litres` as `[2].litres` where ten drums stood there before; a fault of anything else as it is. */
+const amongNew = (fault: Fault, first: number): Fault => {
+  const [own, index] = /^drums\[(\d+)\]/.exec(fault.path) ?? [];
+  return own === undefined || Number(index) < first
+    ? fault
+    : { ...fault, path: `[${Number(index) - first}]${fault.path.slice(own.length)}` };
+};
+
+const drumOf = ({ openedAt, happenedAt: _, ...drum }: ReceivedDrum): Scenario['drums'][number] => ({
+  ...drum,
+  ...(openedAt === undefined ? {} : { openedOn: openedAt.slice(0, 10) }),
+});
 
 const receivedMovement = (drum: ReceivedDrum, by: Account, receivedAt: string): Movement => {
   const { number, litres, ...rest } = drum;
@@ -100,12 +139,6 @@ const receivedMovement = (drum: ReceivedDrum, by: Account, receivedAt: string): 
     witnesses: [],
   };
 };
-
-const stranger = (column: string, name: string): Fault => ({
-  path: column,
-  problem: `${name} is not in the territory.`,
-  remedy: 'Correct it, or add it to the territory first.',
-});
 
 const inTheLedger = (number: string): Fault => ({
   path: 'number',

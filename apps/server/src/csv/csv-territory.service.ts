@@ -6,19 +6,31 @@ import { DataSource, type EntityManager } from 'typeorm';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
-import { type Put, type PutCounts, type Puts, TerritoryService } from '../territory/territory.service.js';
+import {
+  type Put,
+  type PutAll,
+  type PutCounts,
+  type Puts,
+  TerritoryService,
+} from '../territory/territory.service.js';
 import { atLine, byLine, refuseFaulty, sameTwice } from './csv-faults.js';
 import { helicopterTaskCells, helicopterTasks, stripLimitCells, stripLimits } from './csv-kind.js';
 import { type Line, readCsv } from './read-csv.js';
 import { uuidOf } from './uuid-of.js';
 import { writeCsv } from './write-csv.js';
 
-export type CsvAdded = Omit<PutCounts, 'removed'> & { readonly dryRun: boolean };
+export type CsvAdded = Omit<PutCounts, 'removed'> & {
+  readonly dryRun: boolean;
+  /** What looks wrong, by line, and kept the file not out. */
+  readonly doubts: readonly Fault[];
+};
 
 export type CsvImported = PutCounts & {
   readonly dryRun: boolean;
   /** What is there and has no line in the file, in words: it stays unless it is asked to be removed. */
   readonly notInFile: readonly string[];
+  /** What looks wrong, by line, and kept the file not out. */
+  readonly doubts: readonly Fault[];
   /** Waits for a second person. */
   readonly proposal?: ShownProposal;
 };
@@ -78,7 +90,7 @@ export class CsvTerritoryService implements OnModuleInit {
     ]);
     const { added, changed, removed } = tried.counts;
     const notInFile = absent.map(({ data }) => limitWords(data as StripLimit));
-    const answer = { dryRun, ...tried.counts, notInFile };
+    const answer = { dryRun, ...tried.counts, notInFile, doubts: tried.doubts };
     if (dryRun || added + changed + removed === 0) return answer;
     const proposal = await this.proposals.propose(
       {
@@ -116,15 +128,11 @@ export class CsvTerritoryService implements OnModuleInit {
     ]);
     if (!dryRun) await this.database.transaction(write);
     const notInFile = absent.map(({ data }) => taskWords(data as HelicopterTask));
-    return { dryRun, ...tried.counts, notInFile };
+    return { dryRun, ...tried.counts, notInFile, doubts: tried.doubts };
   }
 
   /** What it would do, and what would be wrong with the territory then; nothing is written. */
-  private async tryOut(
-    lines: readonly Line<unknown>[],
-    all: Puts,
-    by: Account,
-  ): Promise<{ readonly counts: PutCounts; readonly faults: readonly Fault[] }> {
+  private async tryOut(lines: readonly Line<unknown>[], all: Puts, by: Account): Promise<Tried> {
     // A line about what an earlier one is about is a fault of its own, and said once.
     const isFirst = all.lines.map(({ id }, index) => all.lines.findIndex((put) => put.id === id) === index);
     const once = { ...all, lines: all.lines.filter((_, index) => isFirst[index]) };
@@ -132,15 +140,20 @@ export class CsvTerritoryService implements OnModuleInit {
     const runner = this.database.createQueryRunner();
     try {
       await runner.startTransaction();
-      return { counts: await this.territory.putAll(runner.manager, once, by), faults: [] };
+      const { counts, doubts } = await this.territory.putAll(runner.manager, once, by);
+      return { counts, doubts: doubts.map((doubt) => byLine(doubt, linesOnce)), faults: [] };
     } catch (error) {
       if (!(error instanceof Problem) || error.kind !== 'faults') throw error;
-      return { counts: nothing, faults: error.faults.map((fault) => byLine(fault, linesOnce)) };
+      return { counts: nothing, doubts: [], faults: error.faults.map((fault) => byLine(fault, linesOnce)) };
     } finally {
       await runner.rollbackTransaction();
       await runner.release();
     }
   }
+}
+
+interface Tried extends PutAll {
+  readonly faults: readonly Fault[];
 }
 
 const limitKind = 'strip-limits';

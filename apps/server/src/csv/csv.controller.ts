@@ -1,6 +1,8 @@
+import { csvAddedAnswer, csvImportedAnswer } from '@drumline/contract/answers';
 import { Body, Controller, Get, Header, HttpCode, Post, Query } from '@nestjs/common';
 import { ApiConsumes, ApiProduces, ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered, AnsweredBy } from '../http/answers.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { refuseUnlessMay } from '../people/permission.js';
@@ -47,6 +49,7 @@ export class CsvController {
   ) {}
 
   @Exported()
+  @AnsweredBy({ 200: 'text/csv' })
   @Get('strip-limits')
   @ApiProduces('text/csv')
   @Header('Content-Type', 'text/csv; charset=utf-8')
@@ -56,6 +59,7 @@ export class CsvController {
   }
 
   @Exported()
+  @AnsweredBy({ 200: 'text/csv' })
   @Get('helicopter-tasks')
   @ApiProduces('text/csv')
   @Header('Content-Type', 'text/csv; charset=utf-8')
@@ -65,6 +69,7 @@ export class CsvController {
   }
 
   @Exported()
+  @AnsweredBy({ 200: 'text/csv' })
   @Get('drums')
   @ApiProduces('text/csv')
   @Header('Content-Type', 'text/csv; charset=utf-8')
@@ -75,6 +80,7 @@ export class CsvController {
 
   /** Proposed: a second person agrees at /api/proposals. */
   @Act('import and export', 'enter')
+  @Answered(csvImportedAnswer)
   @Post('strip-limits')
   @HttpCode(200)
   @ApiConsumes('text/csv')
@@ -83,6 +89,7 @@ export class CsvController {
   }
 
   @Act('import and export', 'enter')
+  @Answered(csvImportedAnswer)
   @Post('helicopter-tasks')
   @HttpCode(200)
   @ApiConsumes('text/csv')
@@ -91,6 +98,7 @@ export class CsvController {
   }
 
   @Act('import and export', 'enter')
+  @Answered(csvAddedAnswer)
   @Post('drums')
   @HttpCode(200)
   @ApiConsumes('text/csv')

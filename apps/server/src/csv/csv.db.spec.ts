@@ -50,7 +50,7 @@ describe('a CSV file', () => {
       expect(lines).toBeGreaterThan(5);
       expect([status, body]).toEqual([
         200,
-        { dryRun: true, added: 0, changed: 0, unchanged: lines, removed: 0, notInFile: [] },
+        { dryRun: true, added: 0, changed: 0, unchanged: lines, removed: 0, notInFile: [], doubts: [] },
       ]);
     },
   );
@@ -232,8 +232,56 @@ describe('drums by CSV', () => {
     expect(await faultsOf('drums', [drumHeadings, ...lines].join('\n'))).toEqual([
       'line 5: drum 9003 stands in line 3 already.',
       'line 2, number: drum 0447 is in the ledger already.',
-      'line 3, place: XNOO is not in the territory.',
-      'line 4, batch: J00-000 is not in the territory.',
+      'line 4, batch: there is no batch J00-000.',
+      'line 3, place: there is no place XNOO.',
+    ]);
+  });
+
+  it('are held to what a drum is: open without the day, more than to the brim, lighter than its tare', async () => {
+    const part = '9005,XALD,J27-041,part used,100,,19.7,99.7,2027-06-14T07:00Z';
+    const over = '9006,XALD,J27-041,filled sealed,240,,19.7,211,2027-06-14T07:00Z';
+    const light = '9007,XALD,J27-041,filled sealed,200,,19.7,17.9,2027-06-14T07:00Z';
+    expect(await faultsOf('drums', [drumHeadings, part, over, light].join('\n'))).toEqual([
+      expect.stringContaining('line 2, openedOn: drum 9005 is part used without the day it was opened'),
+      expect.stringContaining('line 4, grossKg: drum 9007 weighs'),
+      expect.stringContaining('line 3, litres: drum 9006 holds 240 L, more than to the brim'),
+    ]);
+  });
+});
+
+describe('what looks wrong and keeps no file out is told at the dry run', () => {
+  const doubtsOf = async (file: string, text: string): Promise<string[]> => {
+    const { status, body } = await send<{ doubts: Faulty['faults'] }>(setUp, file, text, '?dryRun=true');
+    expect(status).toBe(200);
+    return body.doubts.map(({ path, problem }) => `${path}: ${problem}`);
+  };
+
+  it('a limit in kg for lb, by its line; the limits that stand are not doubted again', async () => {
+    const text = await fileOf('strip-limits');
+    const [headings = '', first = '', ...others] = text.trimEnd().split('\n');
+    const [place, type, takeoff] = first.split(',');
+    const inKg = first.replace(`,${takeoff},`, `,${Math.round(Number(takeoff) / 2.2046)},`);
+    expect(await doubtsOf('strip-limits', [headings, ...others, inKg].join('\n'))).toEqual([
+      expect.stringMatching(
+        `^line ${others.length + 2}, takeoffLb: .* at ${place} is less than type ${type} weighs empty`,
+      ),
+    ]);
+  });
+
+  it('a task whose litres are no litres', async () => {
+    expect(await doubtsOf('helicopter-tasks', `${taskHeadings}\n2027-06-20,H1,P1,XESK,3,900,`)).toEqual([
+      expect.stringMatching(/^line 2, litres: 900 L in 3 h; H1 burns about/),
+    ]);
+  });
+
+  it('a drum of water, or at a place that keeps none, and a cache that would be over its capacity', async () => {
+    const wet = '9101,XALD,J27-041,filled sealed,200,,19.7,219.7,2027-06-14T07:00Z';
+    expect(await doubtsOf('drums', `${drumHeadings}\n${wet}`)).toEqual([
+      expect.stringContaining('line 2, grossKg: drum 9101 weighs 200 kg over its tare'),
+    ]);
+    const many = Array.from({ length: 60 }, (_, index) => drumLine(`92${index + 10}`, 'XLOR'));
+    expect(await doubtsOf('drums', [drumHeadings, ...many].join('\n'))).toEqual([
+      expect.stringContaining('XLOR holds'),
     ]);
   });
 });

@@ -1,6 +1,9 @@
+import { scenarioSchema } from '@drumline/contract';
+import { demoStateAnswer, importedAnswer } from '@drumline/contract/answers';
 import { Body, Controller, Get, Header, HttpCode, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered, AnsweredBy } from '../http/answers.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { DemoService } from './demo.service.js';
@@ -17,12 +20,14 @@ export class DemoController {
   constructor(private readonly demo: DemoService) {}
 
   @OfTheOperator()
+  @Answered(demoStateAnswer)
   @Get()
   state() {
     return this.demo.state();
   }
 
   @OfTheOperator()
+  @AnsweredBy({ 200: scenarioSchema })
   @Get('example')
   @Header('Content-Type', 'application/json; charset=utf-8')
   example() {
@@ -30,6 +35,7 @@ export class DemoController {
   }
 
   @Act('import and export', 'enter')
+  @Answered(importedAnswer)
   @Post('load')
   @HttpCode(200)
   load(@Me() by: Account) {
@@ -37,6 +43,7 @@ export class DemoController {
   }
 
   @Act('import and export', 'decide')
+  @AnsweredBy({ 204: 'nothing' })
   @Post('remove')
   @HttpCode(204)
   async remove(

@@ -1,6 +1,8 @@
+import { fillListAnswer, pickListAnswer, retestComingAnswer, wholeList } from '@drumline/contract/answers';
 import { Controller, Get, Param } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { Act, OfTheOperator } from '../people/access.js';
 import { FillListsService } from './fill-lists.service.js';
 import { PickListsService } from './pick-lists.service.js';
@@ -19,24 +21,28 @@ export class DrumListsController {
   ) {}
 
   @Act('fill', 'view')
+  @Answered(wholeList(fillListAnswer))
   @Get('fill-lists')
   async toFill() {
     return { items: await this.fillLists.all(), next: null };
   }
 
   @Act('fill', 'view')
+  @Answered(wholeList(pickListAnswer))
   @Get('pick-lists')
   async toPick() {
     return { items: await this.pickLists.all(), next: null };
   }
 
   @Act('fill', 'view')
+  @Answered(pickListAnswer)
   @Get('pick-lists/:flight')
   toPickFor(@Param('flight', flight) id: string) {
     return this.pickLists.one(id);
   }
 
   @OfTheOperator()
+  @Answered(wholeList(retestComingAnswer))
   @Get('retest-coming')
   async retestComing() {
     return { items: await this.retests.all(), next: null };

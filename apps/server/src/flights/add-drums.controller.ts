@@ -1,7 +1,9 @@
 import { type AddDrums, addDrumsSchema } from '@drumline/contract';
+import { addDrumsAnswer, shownFlightAnswer } from '@drumline/contract/answers';
 import { Body, Controller, HttpCode, Param, Post, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
+import { Answered } from '../http/answers.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { AddDrumsService } from './add-drums.service.js';
@@ -16,12 +18,14 @@ export class AddDrumsController {
   constructor(private readonly added: AddDrumsService) {}
 
   /** What stands in the way, and which legs could take drums; nothing is changed. */
+  @Answered(addDrumsAnswer)
   @Post(':id/drums/check')
   @HttpCode(200)
   check(@Param('id', { schema: flightId }) id: string, @Body({ schema: addDrumsSchema }) wanted: AddDrums) {
     return this.added.check(id, wanted);
   }
 
+  @Answered(shownFlightAnswer)
   @Post(':id/drums')
   @HttpCode(200)
   async add(

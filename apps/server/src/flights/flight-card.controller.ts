@@ -1,5 +1,7 @@
+import { cardAnswer } from '@drumline/contract/answers';
 import { Controller, Get, Param } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
+import { Answered } from '../http/answers.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { FlightCardService } from './flight-card.service.js';
@@ -12,6 +14,7 @@ export class FlightCardController {
 
   /** For, heard, load, limits, crew, if declined, cost: by the facts of today. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Answered(cardAnswer)
   @Get(':id/card')
   read(@Param('id', { schema: flightId }) id: string, @Me() me: Account) {
     return this.cards.read(id, me);

@@ -5,6 +5,7 @@ import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { DataSource, In, MoreThanOrEqual } from 'typeorm';
 import { RaisedService } from '../stock/raised.service.js';
 import { ClockService } from '../territory/clock.service.js';
+import { TerritoryService } from '../territory/territory.service.js';
 import { type Flight, flightTable, loadTable } from './flight.table.js';
 import { FlightDrumsService } from './flight-drums.service.js';
 import { type FlightReport, flightReportTable } from './flight-report.table.js';
@@ -32,6 +33,7 @@ export class FlightRaisedService implements OnModuleInit {
     private readonly clock: ClockService,
     private readonly drums: FlightDrumsService,
     private readonly raised: RaisedService,
+    private readonly territory: TerritoryService,
   ) {}
 
   onModuleInit(): void {
@@ -58,9 +60,11 @@ export class FlightRaisedService implements OnModuleInit {
       flown.map(({ id }) => id),
       numbers,
     );
+    const places = new Set((await this.territory.everNamed()).get('places'));
     return [
       ...flown.flatMap((flight) => notAsPlanned(flight, moved.get(flight.id) ?? [])),
       ...reports.flatMap(ofReport),
+      ...reports.flatMap((report) => whereNobodyKnows(report, places)),
     ];
   }
 }
@@ -96,5 +100,25 @@ const ofReport = ({ id, flightId, raised }: FlightReport): readonly Raised[] =>
           movements: [],
           what: raised.join(' '),
           whatNext: 'Ask the crew; what the flight shows is what was reported first.',
+        },
+      ];
+
+/** It has landed somewhere: the report is kept, and the place may be set up afterwards. */
+const whereNobodyKnows = (
+  { id, flightId, kind, data, author }: FlightReport,
+  places: ReadonlySet<string>,
+): readonly Raised[] =>
+  !('place' in data) || places.has(data.place)
+    ? []
+    : [
+        {
+          id: `not in the territory | ${id}`,
+          kind: 'not in the territory',
+          drum: null,
+          place: data.place,
+          flight: flightId,
+          movements: [],
+          what: `${flightId}: "${kind}" by ${author} names place ${data.place}, which is not in the territory.`,
+          whatNext: 'Ask the crew where it is, and have the place added at Set-up if it is one.',
         },
       ];

@@ -1,6 +1,8 @@
 import { type FlightReportBody, flightReportSchema } from '@drumline/contract';
+import { flightReportAnswer, pageOf, storedFlightReportAnswer } from '@drumline/contract/answers';
 import { Body, Controller, Get, Param, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
+import { Answered } from '../http/answers.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { type FlightReportsQuery, flightReportsQuery, reportId } from './flight-query.js';
@@ -16,12 +18,14 @@ export class FlightReportsController {
   constructor(private readonly reports: FlightReportsService) {}
 
   @OfTheOperator()
+  @Answered(pageOf(storedFlightReportAnswer))
   @Get()
   list(@Query({ schema: flightReportsQuery }) query: FlightReportsQuery) {
     return this.reports.list(query);
   }
 
   @Act('delivery', 'enter', { conditions: 'asked by the route' })
+  @Answered(flightReportAnswer)
   @Put(':id')
   put(
     @Param('id', { schema: reportId }) id: string,

@@ -1,9 +1,19 @@
 import { type Amendment, amendmentSchema, optionalReasonSchema, reasonSchema } from '@drumline/contract';
+import {
+  amendmentFaultsAnswer,
+  consequenceAnswer,
+  flightAnswer,
+  flightPastAnswer,
+  pageOf,
+  shownFlightAnswer,
+  wholeList,
+} from '@drumline/contract/answers';
 import type { FlightAct } from '@drumline/planning';
 import { Body, Controller, Get, Header, HttpCode, Param, Post, Query, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { z } from 'zod';
+import { Answered, AnsweredBy } from '../http/answers.js';
 import { type Expected, ExpectedVersion, etagOf } from '../http/etag.js';
 import { writtenOut } from '../http/page.js';
 import { Act, Me } from '../people/access.js';
@@ -30,6 +40,7 @@ export class FlightsController {
   ) {}
 
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @AnsweredBy({ 200: pageOf(flightAnswer) })
   @Get()
   @Header('Content-Type', writtenOut)
   list(@Query({ schema: flightQuery }) query: FlightQuery, @Me() me: Account) {
@@ -37,6 +48,7 @@ export class FlightsController {
   }
 
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Answered(shownFlightAnswer)
   @Get(':id')
   async get(
     @Param('id', { schema: flightId }) id: string,
@@ -48,6 +60,7 @@ export class FlightsController {
 
   /** Every version, the oldest first. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Answered(wholeList(flightPastAnswer))
   @Get(':id/history')
   async history(@Param('id', { schema: flightId }) id: string, @Me() me: Account) {
     return { items: await this.flights.history(id, me), next: null };
@@ -55,11 +68,13 @@ export class FlightsController {
 
   /** What happens if it is declined, before it is done. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Answered(consequenceAnswer)
   @Get(':id/consequence')
   consequence(@Param('id', { schema: flightId }) id: string, @Me() me: Account) {
     return this.flights.consequence(id, me);
   }
 
+  @Answered(shownFlightAnswer)
   @Post(':id/approve')
   @HttpCode(200)
   approve(
@@ -72,6 +87,7 @@ export class FlightsController {
     return this.act({ id, act: 'approve', expected, ...body }, by, response);
   }
 
+  @Answered(shownFlightAnswer)
   @Post(':id/decline')
   @HttpCode(200)
   decline(
@@ -84,6 +100,7 @@ export class FlightsController {
     return this.act({ id, act: 'decline', expected, ...body }, by, response);
   }
 
+  @Answered(shownFlightAnswer)
   @Post(':id/call-off')
   @HttpCode(200)
   callOff(
@@ -97,6 +114,7 @@ export class FlightsController {
   }
 
   /** To the pilot's phone or sheet, with its version. */
+  @Answered(shownFlightAnswer)
   @Post(':id/give')
   @HttpCode(200)
   give(
@@ -110,6 +128,7 @@ export class FlightsController {
   }
 
   /** The decision it needs: it stays as it is. */
+  @Answered(shownFlightAnswer)
   @Post(':id/keep')
   @HttpCode(200)
   keep(
@@ -123,6 +142,7 @@ export class FlightsController {
   }
 
   /** "Needs a decision", with the reason. */
+  @Answered(shownFlightAnswer)
   @Post(':id/mark')
   @HttpCode(200)
   mark(
@@ -135,6 +155,7 @@ export class FlightsController {
     return this.act({ id, act: 'mark', expected, ...body }, by, response);
   }
 
+  @Answered(shownFlightAnswer)
   @Post(':id/amend')
   @HttpCode(200)
   async amend(
@@ -148,6 +169,7 @@ export class FlightsController {
   }
 
   /** What an amendment would break; nothing is changed. */
+  @Answered(amendmentFaultsAnswer)
   @Post(':id/amend/check')
   @HttpCode(200)
   async checkAmendment(

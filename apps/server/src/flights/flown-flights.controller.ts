@@ -1,7 +1,9 @@
 import { type Closing, closingSchema } from '@drumline/contract';
+import { awayFlightAnswer, shownFlightAnswer, wholeList } from '@drumline/contract/answers';
 import { Body, Controller, Get, HttpCode, Param, Post, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
+import { Answered } from '../http/answers.js';
 import { type Expected, ExpectedVersion } from '../http/etag.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
@@ -21,6 +23,7 @@ export class FlownFlightsController {
 
   /** Who is away and when each is expected back, and who is down and well today. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Answered(wholeList(awayFlightAnswer))
   @Get('away')
   async list(@Me() me: Account) {
     return { items: await this.away.list(me), next: null };
@@ -28,6 +31,7 @@ export class FlownFlightsController {
 
   /** Its hours and costs are in. */
   @Act('close flight', 'decide')
+  @Answered(shownFlightAnswer)
   @Post(':id/close')
   @HttpCode(200)
   async close(

@@ -1,7 +1,9 @@
 import { type Positions, positionsSchema, type TypedTotal, typedTotalSchema } from '@drumline/contract';
+import { loadAnswer, loadStandingAnswer, shownFlightAnswer, totalsAnswer } from '@drumline/contract/answers';
 import { Body, Controller, Get, HttpCode, Param, Post, Put, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
+import { Answered } from '../http/answers.js';
 import { type Expected, ExpectedVersion } from '../http/etag.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
@@ -21,6 +23,7 @@ export class LoadSheetsController {
 
   /** As it is loaded, without the totals of load and take-off weight. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Answered(loadAnswer)
   @Get(':id/sheet')
   sheet(@Param('id', { schema: flightId }) id: string, @Me() me: Account) {
     return this.sheets.answer(id, me);
@@ -28,6 +31,7 @@ export class LoadSheetsController {
 
   /** The sheet's total beside the one that somebody has added without sight of it. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Answered(totalsAnswer)
   @Post(':id/totals')
   @HttpCode(200)
   totals(
@@ -40,6 +44,7 @@ export class LoadSheetsController {
 
   /** Whether the drums may stand so; nothing is changed. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Answered(loadStandingAnswer)
   @Post(':id/load/check')
   @HttpCode(200)
   check(
@@ -51,6 +56,7 @@ export class LoadSheetsController {
   }
 
   @Act('load', 'enter', { conditions: 'asked by the route' })
+  @Answered(shownFlightAnswer)
   @Put(':id/positions')
   async put(
     @Param('id', { schema: flightId }) id: string,

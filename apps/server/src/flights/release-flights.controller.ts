@@ -1,8 +1,10 @@
 import { type LetGo, letGoSchema, optionalReasonSchema } from '@drumline/contract';
+import { flightAnswer, shownFlightAnswer, wholeList } from '@drumline/contract/answers';
 import { Body, Controller, Delete, HttpCode, Param, Post, Put, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { type Expected, ExpectedVersion } from '../http/etag.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
@@ -18,6 +20,7 @@ export class ReleaseFlightsController {
 
   /** Approved flights that a re-plan may change again: several in one named action, all or none. */
   @Act('let go flight', 'decide')
+  @Answered(wholeList(flightAnswer))
   @Post('let-go')
   @HttpCode(200)
   async letGo(@Body({ schema: letGoSchema }) { flights, reason }: LetGo, @Me() by: Account) {
@@ -26,6 +29,7 @@ export class ReleaseFlightsController {
   }
 
   @Act('approve flight', 'decide')
+  @Answered(shownFlightAnswer)
   @Put(':id/hold')
   async hold(
     @Param('id', { schema: flightId }) id: string,
@@ -38,6 +42,7 @@ export class ReleaseFlightsController {
   }
 
   @Act('approve flight', 'decide')
+  @Answered(shownFlightAnswer)
   @Delete(':id/hold')
   @HttpCode(200)
   async free(

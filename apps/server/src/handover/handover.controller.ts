@@ -1,6 +1,8 @@
+import { handoverAnswer, pageOf } from '@drumline/contract/answers';
 import { Body, Controller, Get, HttpCode, Param, Post, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
@@ -24,17 +26,20 @@ export class HandoverController {
   constructor(private readonly handovers: HandoversService) {}
 
   @Act('hand over', 'view')
+  @Answered(pageOf(handoverAnswer))
   @Get()
   list(@Query({ schema: listQuery }) query: PageQuery) {
     return this.handovers.list(query);
   }
 
   @Act('hand over', 'view')
+  @Answered(handoverAnswer)
   @Get(':id')
   get(@Param('id', id) handover: string) {
     return this.handovers.get(handover);
   }
 
+  @Answered(handoverAnswer)
   @Put(':id')
   start(
     @Param('id', id) handover: string,
@@ -44,6 +49,7 @@ export class HandoverController {
     return this.handovers.start(handover, body, by);
   }
 
+  @Answered(handoverAnswer)
   @Put(':id/items/:item')
   sign(
     @Param('id', id) handover: string,
@@ -55,6 +61,7 @@ export class HandoverController {
   }
 
   /** The list is taken over. */
+  @Answered(handoverAnswer)
   @Post(':id/close')
   @HttpCode(200)
   close(@Param('id', id) handover: string, @Me() by: Account) {

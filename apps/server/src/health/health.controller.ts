@@ -1,7 +1,9 @@
+import { healthAnswer } from '@drumline/contract/answers';
 import { Controller, Get, Inject, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { DataSource } from 'typeorm';
+import { Answered } from '../http/answers.js';
 import { errorFields, type Log } from '../log.js';
 import { Public } from '../people/access.js';
 import { askSolver } from '../plans/run-solve.js';
@@ -22,6 +24,7 @@ export class HealthController {
 
   /** 503 while something is down; says which, and nothing else to a stranger. */
   @Public()
+  @Answered(healthAnswer)
   @Get()
   async health(@Res({ passthrough: true }) response: Response) {
     const [database, queue, solver] = await Promise.all([

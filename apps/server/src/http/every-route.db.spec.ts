@@ -97,15 +97,27 @@ describe('every route', () => {
       manager.send('PUT', '/api/caches/XLOR', body, { headers: { ...versions, 'Content-Type': type } });
     expect((await send('place=XLOR', 'application/x-www-form-urlencoded')).status).toBe(415);
     expect((await send('place\nXLOR', 'text/csv')).status).toBe(415);
-    const nothing = await manager.send('PUT', '/api/caches/XLOR', undefined, { headers: versions });
-    expect(nothing.body).toMatchObject({
-      status: 422,
-      faults: [{ path: 'body', problem: 'nothing was sent.' }],
-    });
+    const nothing = { status: 400, faults: [{ path: 'body', problem: 'nothing was sent.' }] };
+    const bodyless = await manager.send('PUT', '/api/caches/XLOR', undefined, { headers: versions });
+    expect(bodyless.body).toMatchObject(nothing);
     const file = (body: string, type: string) =>
       manager.send('POST', '/api/csv/helicopter-tasks', body, { headers: { 'Content-Type': type } });
     expect((await file('{}', 'application/json')).status).toBe(415);
-    expect((await file('', 'text/csv')).body).toMatchObject({ status: 422, faults: [{ path: 'body' }] });
+    expect((await file('', 'text/csv')).body).toMatchObject(nothing);
+  });
+
+  it('says of JSON without a byte that nothing was sent: it is no empty list of fields', async () => {
+    const manager = await server.as('operations manager');
+    const wanting = routes.filter(({ hasBody, path }) => hasBody && !path.startsWith('/api/csv/'));
+    const said: string[] = [];
+    for (const { method, path } of wanting) {
+      const { status, body } = await manager.send<{ detail: string }>(method, path, '', {
+        headers: versions,
+      });
+      expect([method, path, status === 400 || status === 403]).toEqual([method, path, true]);
+      if (body.detail.startsWith('The body is empty: send application/json.')) said.push(path);
+    }
+    expect(said.length).toBeGreaterThan(40);
   });
 
   it('answers a wrong id and a wrong query with what to do, never with a 500', async () => {

@@ -1,4 +1,5 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
+import { AnswerSchemas } from './openapi-answers.js';
 import type { RouteTraits } from './openapi-routes.js';
 import { problemTitles } from './problem.js';
 
@@ -13,13 +14,14 @@ export const withContract = (
   document: OpenAPIObject,
   traits: ReadonlyMap<string, RouteTraits>,
 ): OpenAPIObject => {
+  const schemas = new AnswerSchemas();
   const paths = Object.entries(document.paths).map(([path, methods]) => [
     path,
     Object.fromEntries(
-      Object.entries(methods as Readonly<Record<string, Operation>>).map(([method, operation]) => [
-        method,
-        described({ path, method, operation, traits: traits.get(operation.operationId ?? '') }),
-      ]),
+      Object.entries(methods as Readonly<Record<string, Operation>>).map(([method, operation]) => {
+        const route = { path, method, operation, traits: traits.get(operation.operationId ?? '') };
+        return [method, described(route, schemas.responses(route.traits?.answers))];
+      }),
     ),
   ]);
   return withUnits({
@@ -28,7 +30,7 @@ export const withContract = (
     components: {
       ...document.components,
       responses: problems,
-      schemas: { ...document.components?.schemas, Problem },
+      schemas: { ...document.components?.schemas, ...schemas.named, Problem },
     },
   }) as OpenAPIObject;
 };
@@ -40,7 +42,7 @@ interface Route {
   readonly traits: RouteTraits | undefined;
 }
 
-const described = (route: Route): Operation => {
+const described = (route: Route, answers: Operation['responses']): Operation => {
   const { method, operation, traits } = route;
   const isPublic = traits?.access === 'public';
   const parameters: readonly Parameter[] = [
@@ -56,7 +58,7 @@ const described = (route: Route): Operation => {
     ...operation,
     security: isPublic ? [] : [{ [sessionCookie]: [] }],
     parameters: [...parameters],
-    responses: { ...operation.responses, ...Object.fromEntries(refusals) },
+    responses: { ...answers, ...Object.fromEntries(refusals) },
   };
 };
 

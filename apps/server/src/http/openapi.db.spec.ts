@@ -5,7 +5,7 @@ interface Operation {
   readonly operationId: string;
   readonly security?: readonly Readonly<Record<string, unknown>>[];
   readonly parameters: readonly { readonly name: string; readonly in: string }[];
-  readonly responses: Readonly<Record<string, { readonly $ref?: string }>>;
+  readonly responses: Readonly<Record<string, { readonly $ref?: string; readonly content?: object }>>;
 }
 interface Document {
   readonly paths: Readonly<Record<string, Readonly<Record<string, Operation>>>>;
@@ -66,6 +66,18 @@ describe('the OpenAPI document', () => {
     expect(named.length).toBeGreaterThan(500);
     for (const [, kind, name] of named)
       expect(document.components[kind as 'schemas']).toHaveProperty([name!]);
+  });
+
+  it('says of every route what it answers where all is well', () => {
+    const silent = operations.filter(({ responses }) => {
+      const done = Object.entries(responses).filter(([status]) => status.startsWith('2'));
+      return (
+        done.length === 0 ||
+        done.some(([status, { content }]) => (status === '204') === (content !== undefined))
+      );
+    });
+    expect(silent.map(({ method, path }) => `${method} ${path}`)).toEqual([]);
+    expect(operations.filter(({ responses }) => Object.keys(responses).includes('201'))).toEqual([]);
   });
 
   it('gives units in words of its own: x-unit', () => {

@@ -31,6 +31,6 @@ const refuseOtherKind = (schema: unknown, value: unknown): void => {
 };
 
 const nothingSent = (schema: unknown): Problem =>
-  new Problem('faults', 'The body is empty.', [
+  new Problem('bad-request', `The body is empty: send ${wantedFor(schema)}. See /api/openapi.json.`, [
     { path: 'body', problem: 'nothing was sent.', remedy: `Send ${wantedFor(schema)}.` },
   ]);

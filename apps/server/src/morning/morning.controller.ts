@@ -1,6 +1,8 @@
+import { morningAnswer } from '@drumline/contract/answers';
 import { Controller, Get, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { MorningService } from './morning.service.js';
@@ -24,6 +26,7 @@ export class MorningController {
   constructor(private readonly morning: MorningService) {}
 
   /** What to decide, what has changed, who has not been heard from; strips, who is away, where fuel can be drawn. */
+  @Answered(morningAnswer)
   @Get()
   read(@Query({ schema: morningQuery }) { since }: z.output<typeof morningQuery>, @Me() me: Account) {
     return this.morning.read(me, since);

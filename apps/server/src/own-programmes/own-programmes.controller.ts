@@ -1,6 +1,8 @@
+import { ownLitresAnswer, ownProgrammesAnswer, ownTasksAnswer } from '@drumline/contract/answers';
 import { Controller, Get, Param } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { refuseUnlessMay } from '../people/permission.js';
@@ -15,12 +17,14 @@ const code = { schema: z.string().min(1).max(100) };
 export class OwnProgrammesController {
   constructor(private readonly programmes: OwnProgrammesService) {}
 
+  @Answered(ownProgrammesAnswer)
   @Get()
   async list(@Me() me: Account) {
     return { items: await this.programmes.list(me.programmes), next: null };
   }
 
   /** The helicopter work ahead and behind that draws for it. */
+  @Answered(ownTasksAnswer)
   @Get(':code/tasks')
   async tasks(@Param('code', code) programme: string, @Me() me: Account) {
     refuseUnlessOwn(me, programme);
@@ -28,6 +32,7 @@ export class OwnProgrammesController {
   }
 
   /** What has been drawn for it, latest first, and the sum. */
+  @Answered(ownLitresAnswer)
   @Get(':code/litres')
   async litres(@Param('code', code) programme: string, @Me() me: Account) {
     refuseUnlessOwn(me, programme);

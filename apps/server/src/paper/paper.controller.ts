@@ -1,6 +1,7 @@
 import { Controller, Get, Param, Query, StreamableFile } from '@nestjs/common';
 import { ApiProduces, ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { AnsweredBy } from '../http/answers.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { CacheBoardsService } from './cache-boards.service.js';
@@ -43,6 +44,7 @@ export class PaperController {
 
   /** The load sheet of a flight; a second stop makes a second page. */
   @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @AnsweredBy({ 200: 'application/pdf' })
   @Get('flights/:id/sheet.pdf')
   async sheet(
     @Param('id', { schema: name }) id: string,
@@ -54,6 +56,7 @@ export class PaperController {
 
   /** Cover, every load sheet of the day, radio script, slips, a blank load sheet. */
   @Act('approve flight', 'view')
+  @AnsweredBy({ 200: 'application/pdf' })
   @Get('day-pack.pdf')
   async dayPack(
     @Query({ schema: dayPackQuery }) { date, paper }: z.output<typeof dayPackQuery>,
@@ -64,6 +67,7 @@ export class PaperController {
 
   /** Four slips with numbers that were never given before. */
   @OfTheOperator()
+  @AnsweredBy({ 200: 'application/pdf' })
   @Get('slips.pdf')
   async slipPage(
     @Query({ schema: slipQuery }) { kind, paper }: z.output<typeof slipQuery>,
@@ -73,6 +77,7 @@ export class PaperController {
   }
 
   @OfTheOperator()
+  @AnsweredBy({ 200: 'application/pdf' })
   @Get('caches/:place/board.pdf')
   async board(
     @Param('place', { schema: name }) place: string,

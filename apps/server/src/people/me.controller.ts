@@ -1,7 +1,9 @@
+import { meAnswer, mySessionsAnswer } from '@drumline/contract/answers';
 import { Body, Controller, Delete, Get, HttpCode, Param, Post, Put, Req, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { z } from 'zod';
+import { Answered, AnsweredBy } from '../http/answers.js';
 import { Problem } from '../http/problem.js';
 import { BeforePasswordChange, Me, MySession, Public, SignedInOnly } from './access.js';
 import type { Account } from './account.table.js';
@@ -21,6 +23,7 @@ export class MeController {
   ) {}
 
   @Public()
+  @Answered(meAnswer)
   @Post('sign-in')
   @HttpCode(200)
   async signIn(
@@ -35,6 +38,7 @@ export class MeController {
   }
 
   @BeforePasswordChange()
+  @AnsweredBy({ 204: 'nothing' })
   @Post('sign-out')
   @HttpCode(204)
   async signOut(
@@ -48,12 +52,14 @@ export class MeController {
   }
 
   @BeforePasswordChange()
+  @Answered(meAnswer)
   @Get('me')
   me(@Me() account: Account, @Req() request: Request) {
     return meOf(account, readSessionCookie(request) ?? '');
   }
 
   @BeforePasswordChange()
+  @AnsweredBy({ 204: 'nothing' })
   @Put('me/password')
   @HttpCode(204)
   async changePassword(
@@ -65,6 +71,7 @@ export class MeController {
   }
 
   @SignedInOnly()
+  @Answered(mySessionsAnswer)
   @Get('me/sessions')
   async mySessions(@Me() account: Account, @MySession() current: SignedIn['session']) {
     const sessions = await this.sessions.list(account.id);
@@ -82,6 +89,7 @@ export class MeController {
   }
 
   @SignedInOnly()
+  @AnsweredBy({ 204: 'nothing' })
   @Delete('me/sessions/:id')
   @HttpCode(204)
   async revoke(@Me() account: Account, @Param('id', { schema: z.uuid() }) id: string): Promise<void> {

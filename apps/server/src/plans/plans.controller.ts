@@ -1,7 +1,15 @@
-import { type PlanRequest, planRequestSchema } from '@drumline/contract';
+import { type PlanRequest, planRequestSchema, scenarioSchema } from '@drumline/contract';
+import {
+  listedPlanAnswer,
+  pageOf,
+  planAcceptanceAnswer,
+  planDifferencesAnswer,
+  planRunAnswer,
+} from '@drumline/contract/answers';
 import { Body, Controller, Get, HttpCode, Param, Post, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
@@ -28,30 +36,35 @@ export class PlansController {
     private readonly compared: PlanDifferencesService,
   ) {}
 
+  @Answered(pageOf(listedPlanAnswer))
   @Get()
   list(@Query({ schema: listQuery }) query: PageQuery) {
     return this.listed.list(query);
   }
 
   /** How far it is while it runs (best cost, bound, gap), without the plan itself: read it again every second. */
+  @Answered(listedPlanAnswer)
   @Get(':id/progress')
   progress(@Param('id', { schema: idSchema }) id: string) {
     return this.listed.one(id);
   }
 
   /** How it ended, with the plan; while it runs, with the first plan that was found. */
+  @Answered(planRunAnswer)
   @Get(':id')
   async get(@Param('id', { schema: idSchema }) id: string) {
     return shown(await this.plans.get(id), await this.plans.acceptance(id));
   }
 
   /** The scenario it was made from, as the command line reads it. */
+  @Answered(scenarioSchema)
   @Get(':id/scenario')
   async scenario(@Param('id', { schema: idSchema }) id: string) {
     return (await this.plans.get(id)).scenario;
   }
 
   /** The plan beside what stood when it was asked for. */
+  @Answered(planDifferencesAnswer)
   @Get(':id/differences')
   differences(@Param('id', { schema: idSchema }) id: string) {
     return this.compared.of(id);
@@ -59,6 +72,7 @@ export class PlansController {
 
   /** The id is made by the sender, so that a retry is harmless. */
   @Act('run plan', 'decide', { conditions: 'asked by the route' })
+  @Answered(planRunAnswer, 202)
   @Put(':id')
   @HttpCode(202)
   async put(
@@ -73,6 +87,7 @@ export class PlansController {
 
   /** Answers at once; the best checked plan so far is handed in a few seconds later. */
   @Act('run plan', 'decide', { conditions: 'asked by the route' })
+  @Answered(planRunAnswer, 202)
   @Post(':id/cancel')
   @HttpCode(202)
   async cancel(@Param('id', { schema: idSchema }) id: string, @Me() by: Account) {
@@ -81,6 +96,7 @@ export class PlansController {
   }
 
   @Act('accept plan', 'decide', { conditions: 'asked by the route' })
+  @Answered(planAcceptanceAnswer)
   @Post(':id/accept')
   @HttpCode(200)
   accept(@Param('id', { schema: idSchema }) id: string, @Me() by: Account) {

@@ -1,6 +1,8 @@
+import { programmeTotalsAnswer } from '@drumline/contract/answers';
 import { Controller, Get, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { Act } from '../people/access.js';
 import { ProgrammeTotalsService } from './programme-totals.service.js';
 
@@ -16,6 +18,7 @@ export class ProgrammeTotalsController {
 
   /** Hours and litres planned and drawn by programme, and what is charged on for them. */
   @Act('programme', 'view')
+  @Answered(programmeTotalsAnswer)
   @Get()
   between(@Query({ schema: days }) query: z.output<typeof days>) {
     return this.totals.between(query);

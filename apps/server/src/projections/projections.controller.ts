@@ -1,7 +1,9 @@
 import { type ProjectionChange, projectionChangeSchema } from '@drumline/contract';
+import { projectionAnswer, projectionChangeAnswer, projectionsAnswer } from '@drumline/contract/answers';
 import { Body, Controller, Get, HttpCode, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { OfTheOperator } from '../people/access.js';
 import { ProjectionsService } from './projections.service.js';
 
@@ -23,18 +25,21 @@ const place = { schema: z.string().min(1).max(100) };
 export class ProjectionsController {
   constructor(private readonly projections: ProjectionsService) {}
 
+  @Answered(projectionsAnswer)
   @Get()
   all(@Query(query) { serviceLevel }: ProjectionsQuery) {
     return this.projections.all(serviceLevel);
   }
 
   /** What one change of the territory would do to the caches; nothing is changed. */
+  @Answered(projectionChangeAnswer)
   @Post('consequence')
   @HttpCode(200)
   consequence(@Body({ schema: projectionChangeSchema }) change: ProjectionChange) {
     return this.projections.consequence(change);
   }
 
+  @Answered(projectionAnswer)
   @Get(':place')
   one(@Param('place', place) code: string, @Query(query) { serviceLevel }: ProjectionsQuery) {
     return this.projections.one(code, serviceLevel);

@@ -1,7 +1,9 @@
 import { scenarioSchema } from '@drumline/contract';
+import { checkedLimitsAnswer } from '@drumline/contract/answers';
 import { Body, Controller, HttpCode, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { OfTheOperator } from '../people/access.js';
 import { PayloadService } from './payload.service.js';
 
@@ -19,6 +21,7 @@ export class PayloadController {
   constructor(private readonly payload: PayloadService) {}
 
   /** Drums from each base by strip and type, dry and soft; nothing is changed. */
+  @Answered(checkedLimitsAnswer)
   @Post()
   @HttpCode(200)
   check(@Body({ schema: checkSchema }) { stripLimits }: z.output<typeof checkSchema>) {

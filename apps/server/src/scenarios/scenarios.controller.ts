@@ -1,6 +1,9 @@
+import { scenarioSchema } from '@drumline/contract';
+import { importedAnswer, missingAnswer, wholeList } from '@drumline/contract/answers';
 import { Body, Controller, Get, HttpCode, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { refuseUnlessMay } from '../people/permission.js';
@@ -21,6 +24,7 @@ export class ScenariosController {
   constructor(private readonly scenarios: ScenariosService) {}
 
   @Act('import and export', 'enter', { conditions: 'asked by the route' })
+  @Answered(scenarioSchema)
   @Get()
   current(@Me() me: Account) {
     refuseUnlessMay(me, 'import and export', { to: 'enter', within: ['export'] });
@@ -29,12 +33,14 @@ export class ScenariosController {
 
   /** What the territory still needs before a plan can be made, in the words of the trade. */
   @OfTheOperator()
+  @Answered(wholeList(missingAnswer))
   @Get('missing')
   async missing() {
     return { items: await this.scenarios.missing(), next: null };
   }
 
   @Act('import and export', 'enter')
+  @Answered(importedAnswer)
   @Post('import')
   @HttpCode(200)
   import(

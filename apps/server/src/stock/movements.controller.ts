@@ -4,8 +4,15 @@ import {
   movementBodySchema,
   movementOutboxSchema,
 } from '@drumline/contract';
+import {
+  enteredMovementAnswer,
+  outboxAnswersAnswer,
+  pageOf,
+  reportedAnswer,
+} from '@drumline/contract/answers';
 import { Body, Controller, Get, HttpCode, Param, Post, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
+import { Answered } from '../http/answers.js';
 import { Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
 import { LedgerPagesService } from './ledger-pages.service.js';
@@ -24,16 +31,19 @@ export class MovementsController {
     private readonly pages: LedgerPagesService,
   ) {}
 
+  @Answered(pageOf(enteredMovementAnswer))
   @Get()
   list(@Query({ schema: movementsQuery }) query: MovementsQuery) {
     return this.pages.movements(query);
   }
 
+  @Answered(enteredMovementAnswer)
   @Get(':id')
   get(@Param('id', id) movement: string) {
     return this.pages.movement(movement);
   }
 
+  @Answered(reportedAnswer)
   @Put(':id')
   put(
     @Param('id', id) movement: string,
@@ -43,6 +53,7 @@ export class MovementsController {
     return this.movements.report(movement, body, me);
   }
 
+  @Answered(outboxAnswersAnswer)
   @Post()
   @HttpCode(200)
   async send(@Body({ schema: movementOutboxSchema }) outbox: MovementOutbox, @Me() me: Account) {

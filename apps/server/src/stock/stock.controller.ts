@@ -1,7 +1,16 @@
 import { knownAtSchema } from '@drumline/contract';
+import {
+  placeAsKnownAtAnswer,
+  stockAnswer,
+  stockAsKnownAtAnswer,
+  stockAtPlaceAnswer,
+  stockDifferenceAnswer,
+  wholeList,
+} from '@drumline/contract/answers';
 import { Controller, Get, Header, HttpCode, Param, Post, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { z } from 'zod';
+import { Answered, AnsweredBy } from '../http/answers.js';
 import { writtenOut } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
@@ -24,12 +33,14 @@ export class StockController {
     private readonly check: StockCheckService,
   ) {}
 
+  @AnsweredBy({ 200: stockAnswer })
   @Get()
   @Header('Content-Type', writtenOut)
   all() {
     return this.pages.all();
   }
 
+  @Answered(stockAsKnownAtAnswer)
   @Get('as-known-at')
   async asKnownAt(@Query({ schema: knownAtSchema }) { at }: KnownAt) {
     return { asOf: at, items: await this.knownAt.figures(at), next: null };
@@ -37,24 +48,28 @@ export class StockController {
 
   /** Whether what is kept is what the movements make. */
   @Act('audit', 'view')
+  @Answered(wholeList(stockDifferenceAnswer))
   @Get('check')
   async differences() {
     return { items: await this.check.differences(), next: null };
   }
 
   @Act('import and export', 'decide')
+  @Answered(wholeList(stockDifferenceAnswer))
   @Post('rebuild')
   @HttpCode(200)
   async rebuild(@Me() by: Account) {
     return { items: await this.check.rebuild(by), next: null };
   }
 
+  @AnsweredBy({ 200: stockAtPlaceAnswer })
   @Get(':place')
   @Header('Content-Type', writtenOut)
   one(@Param('place', place) code: string) {
     return this.pages.one(code);
   }
 
+  @Answered(placeAsKnownAtAnswer)
   @Get(':place/as-known-at')
   async oneAsKnownAt(@Param('place', place) code: string, @Query({ schema: knownAtSchema }) { at }: KnownAt) {
     const found = (await this.knownAt.figures(at)).find((each) => each.place === code);

@@ -26,6 +26,7 @@ import { StockService } from './stock.service.js';
 import { StockCheckService } from './stock-check.service.js';
 import { StockFiguresService } from './stock-figures.service.js';
 import { StockPagesService } from './stock-pages.service.js';
+import { StrangeReportsService } from './strange-reports.service.js';
 
 @Module({
   imports: [AuditModule, PeopleModule, ProposalsModule, TerritoryModule],
@@ -50,6 +51,7 @@ import { StockPagesService } from './stock-pages.service.js';
     StockFiguresService,
     StockPagesService,
     StockService,
+    StrangeReportsService,
   ],
   exports: [
     CasePagesService,

@@ -1,8 +1,10 @@
 import { scenarioSchema } from '@drumline/contract';
+import { pageOf, storedSurfaceReportAnswer } from '@drumline/contract/answers';
 import type { SurfaceReport } from '@drumline/network';
 import { Body, Controller, Get, Param, Put, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { Answered } from '../http/answers.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
@@ -17,12 +19,14 @@ export class SurfaceController {
   constructor(private readonly surface: SurfaceService) {}
 
   @OfTheOperator()
+  @Answered(pageOf(storedSurfaceReportAnswer))
   @Get()
   list(@Query({ schema: listQuery }) query: PageQuery) {
     return this.surface.list(query);
   }
 
   @Act('report surface', 'enter')
+  @Answered(storedSurfaceReportAnswer)
   @Put(':id')
   put(
     @Param('id', { schema: z.uuid() }) id: string,

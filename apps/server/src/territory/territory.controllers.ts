@@ -1,7 +1,10 @@
+import { scenarioSchema } from '@drumline/contract';
+import { entryOf, listedEntryOf, pageOf, proposedAnswer } from '@drumline/contract/answers';
 import { Body, Controller, Delete, Get, Param, Put, Query, Res, type Type } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { z } from 'zod';
+import { AnsweredBy } from '../http/answers.js';
 import { type Expected, ExpectedVersion, etagOf } from '../http/etag.js';
 import { type PageQuery, pageQuery } from '../http/page.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
@@ -19,6 +22,7 @@ const controllerOf = (kind: Kind): Type => {
   const idSchema = kind.idOf === null ? z.uuid() : z.string().min(1).max(100);
   const Seen = () =>
     kind.seenBy === 'the operator' ? OfTheOperator() : Act(act, 'view', { conditions: 'asked by the route' });
+  const kept = keptSchemaOf(kind);
   const Changes = () => Act(act, 'enter', { conditions: 'asked by the route' });
 
   @ApiTags(name)
@@ -31,6 +35,7 @@ const controllerOf = (kind: Kind): Type => {
     ) {}
 
     @Seen()
+    @AnsweredBy({ 200: pageOf(listedEntryOf(kept)) })
     @Get()
     async list(@Query({ schema: pageQuery }) query: PageQuery, @Me() me: Account) {
       const seesAll = kind.seenBy === 'the operator' || mayDo(me, act, { to: 'view' }).kind === 'allowed';
@@ -46,6 +51,7 @@ const controllerOf = (kind: Kind): Type => {
     }
 
     @Seen()
+    @AnsweredBy({ 200: entryOf(kept) })
     @Get(':id')
     async get(
       @Param('id', { schema: idSchema }) id: string,
@@ -59,6 +65,7 @@ const controllerOf = (kind: Kind): Type => {
     }
 
     @Changes()
+    @AnsweredBy({ 200: entryOf(kept), 202: proposedAnswer })
     @Put(':id')
     async put(
       @Param('id', { schema: idSchema }) id: string,
@@ -71,6 +78,7 @@ const controllerOf = (kind: Kind): Type => {
     }
 
     @Changes()
+    @AnsweredBy({ 202: proposedAnswer, 204: 'nothing' })
     @Delete(':id')
     async remove(
       @Param('id', { schema: idSchema }) id: string,
@@ -85,6 +93,10 @@ const controllerOf = (kind: Kind): Type => {
   Object.defineProperty(TerritoryController, 'name', { value: `${name}-controller` });
   return TerritoryController;
 };
+
+/** As it is kept: an approval has the names of those who agreed to it. */
+const keptSchemaOf = ({ name, schema }: Kind): z.ZodType =>
+  name === 'authority-approvals' ? scenarioSchema.shape.approvals.unwrap().element : schema;
 
 const shown = ({ id, version, data, changedAt }: Entry) => ({ id, version, changedAt, data });
 

@@ -38,6 +38,12 @@ export interface PutCounts {
   readonly removed: number;
 }
 
+export interface PutAll {
+  readonly counts: PutCounts;
+  /** What looks wrong about these lines and did not before; it keeps nothing out. */
+  readonly doubts: readonly Fault[];
+}
+
 export type Horizon = Partial<Pick<Scenario, 'days' | 'offeredDays'>>;
 
 /** What people keep of the territory: places, limits, aircraft, crews, caches, programme, rules. */
@@ -88,6 +94,15 @@ export class TerritoryService {
     return this.database.getRepository(entryTable).existsBy({ kind: 'places', id: code, removed: false });
   }
 
+  /** By kind: every id that was ever there, taken out since or not. */
+  async everNamed(): Promise<ReadonlyMap<string, readonly string[]>> {
+    const rows: readonly { readonly kind: string; readonly ids: readonly string[] }[] =
+      await this.database.query(
+        'select kind, array_agg(id order by id) as ids from territory_entries group by kind',
+      );
+    return new Map(rows.map(({ kind, ids }) => [kind, ids]));
+  }
+
   /**
    * The whole of it at a moment, in the order of the first import; part of a scenario, see assemble. `horizon`: looked
    * further ahead, or less far, than the territory is set.
@@ -97,8 +112,8 @@ export class TerritoryService {
     const missing = ['settings', 'policy'].filter((name) => things.every(({ kind }) => kind !== name));
     if (missing.length === 0) return withinHorizon({ ...assemble(things, now), ...horizon });
     throw new Problem(
-      'conflict',
-      `The territory has no ${missing.join(' and no ')} yet. Begin on the set-up page: it says what a first plan needs.`,
+      'not-set-up',
+      `This is made from the territory, which has no ${missing.join(' and no ')} yet. Set-up says step by step what a first plan needs.`,
     );
   }
 
@@ -125,9 +140,9 @@ export class TerritoryService {
 
   /**
    * Makes, changes or takes out many things of one kind, all or none of them; what is not among them stays. The paths
-   * of the faults begin with the place in `lines`, like `[4].hours`.
+   * of faults and doubts begin with the place in `lines`, like `[4].hours`.
    */
-  async putAll(transaction: EntityManager, { kind: name, lines, gone }: Puts, by: Actor): Promise<PutCounts> {
+  async putAll(transaction: EntityManager, { kind: name, lines, gone }: Puts, by: Actor): Promise<PutAll> {
     const kind = kindNamed(name);
     await oneAtATime(transaction);
     const there = await transaction.findBy(entryTable, { kind: kind.name });
@@ -139,12 +154,9 @@ export class TerritoryService {
     const things = await thingsIn(transaction);
     const ids = new Set([...lines.map(({ id }) => id), ...gone]);
     const kept = things.filter((thing) => thing.kind !== kind.name || !ids.has(thing.id));
-    refuseNewFaults(
-      things,
-      [...kept, ...lines.map((line) => ({ kind: kind.name, ...line }))],
-      kind,
-      lines.length,
-    );
+    const after = [...kept, ...lines.map((line) => ({ kind: kind.name, ...line }))];
+    refuseNewFaults(things, after, kind, lines.length);
+    const doubts = newOnes('doubts', things, after).map(inBody(after, kind, lines.length));
     const changes = lines.filter((line) => !isSame(line));
     for (const { id, data } of changes)
       await this.write(
@@ -163,7 +175,7 @@ export class TerritoryService {
       removed: leaving.length,
     };
     await this.audit.record(transaction, by, 'brought in', `${kind.name} by CSV`, counts);
-    return counts;
+    return { counts, doubts: doubts.filter(({ path }) => path.startsWith('[')) };
   }
 
   /** Takes a thing out of the territory; its history stays. */
@@ -258,27 +270,38 @@ const refuseNewFaults = (
   kind: Kind,
   several: number | null = null,
 ): void => {
-  const faults = faultsOf(after);
-  if (faults.length === 0) return;
-  const known = new Set(faultsOf(before).map(wordsOf));
-  const added = faults.filter((fault) => !known.has(wordsOf(fault)));
+  const added = newOnes('faults', before, after);
   if (added.length === 0) return;
-  const first = countOf(after, kind) - (several ?? 1);
-  const own = new RegExp(`^${kind.list ?? kind.name}\\[(\\d+)\\]\\.?`);
-  const inBody = (path: string): string => {
-    const place = Number(own.exec(path)?.[1] ?? -1) - first;
-    if (place < 0) return path;
-    return path.replace(own, several === null ? '' : `[${place}].`).replace(/\.$/, '');
-  };
   throw new Problem(
     'faults',
     `The territory would not fit together: see faults.`,
-    added.map((fault) => ({ ...fault, path: inBody(fault.path) })),
+    added.map(inBody(after, kind, several)),
   );
 };
 
-const faultsOf = (things: readonly Thing[]): readonly Fault[] => {
+type Found = 'faults' | 'doubts';
+
+const newOnes = (of: Found, before: readonly Thing[], after: readonly Thing[]): readonly Fault[] => {
+  const found = foundIn(after, of);
+  if (found.length === 0) return [];
+  const known = new Set(foundIn(before, of).map(wordsOf));
+  return found.filter((fault) => !known.has(wordsOf(fault)));
+};
+
+const inBody = (after: readonly Thing[], kind: Kind, several: number | null) => {
+  const first = countOf(after, kind) - (several ?? 1);
+  const own = new RegExp(`^${kind.list ?? kind.name}\\[(\\d+)\\]\\.?`);
+  return (fault: Fault): Fault => {
+    const place = Number(own.exec(fault.path)?.[1] ?? -1) - first;
+    if (place < 0) return fault;
+    const path = fault.path.replace(own, several === null ? '' : `[${place}].`).replace(/\.$/, '');
+    return { ...fault, path };
+  };
+};
+
+const foundIn = (things: readonly Thing[], of: Found): readonly Fault[] => {
   const parsed = parseScenario(withEveryDay(assemble(things, new Date())));
+  if (of === 'doubts') return parsed.doubts;
   return parsed.ok ? [] : parsed.faults;
 };
 

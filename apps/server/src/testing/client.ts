@@ -1,3 +1,5 @@
+import type { Observed } from './observe-answers.js';
+
 export interface Answer<Body = unknown> {
   readonly status: number;
   readonly headers: Headers;
@@ -13,7 +15,11 @@ export class Client {
   private cookie = '';
   private csrfToken = '';
 
-  constructor(private readonly url: string) {}
+  constructor(
+    private readonly url: string,
+    /** Told of every answer. */
+    private readonly observe?: (observed: Observed) => void,
+  ) {}
 
   async signIn(name: string, password: string): Promise<Answer> {
     const answer = await this.post('/api/sign-in', { name, password });
@@ -66,11 +72,10 @@ export class Client {
     const set = answer.headers.getSetCookie()[0];
     if (set !== undefined) this.cookie = set.split(';')[0] ?? '';
     const text = await answer.text();
-    const isJson = /json/.test(answer.headers.get('Content-Type') ?? '');
-    return {
-      status: answer.status,
-      headers: answer.headers,
-      body: (isJson ? JSON.parse(text) : text) as Body,
-    };
+    const { status, headers: heads } = answer;
+    const contentType = heads.get('Content-Type') ?? '';
+    const read: unknown = /json/.test(contentType) ? JSON.parse(text) : text;
+    this.observe?.({ method, path, status, contentType, body: read });
+    return { status, headers: heads, body: read as Body };
   }
 }

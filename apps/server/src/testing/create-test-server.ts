@@ -16,6 +16,7 @@ import type { Queues } from '../queue/queues.js';
 import { ScenariosService } from '../scenarios/scenarios.service.js';
 import { Client } from './client.js';
 import { createDatabase, createOnce } from './create-database.js';
+import { observeAnswers } from './observe-answers.js';
 
 export interface TestServer {
   readonly url: string;
@@ -62,14 +63,16 @@ export const createTestServer = async ({
   if (workers) platform.queues.startWorkers();
   await app.listen(0, '127.0.0.1');
   const url = await app.getUrl();
+  const observe = observeAnswers(app);
+  const newClient = () => new Client(url, observe);
   return {
     url,
     as: async (role) => {
-      const client = new Client(url);
+      const client = newClient();
       await client.signIn(demoName(role), testPassword);
       return client;
     },
-    stranger: () => new Client(url),
+    stranger: newClient,
     database: platform.database,
     databaseUrl,
     queues: platform.queues,

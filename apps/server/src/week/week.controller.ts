@@ -1,6 +1,8 @@
+import { weekAnswer } from '@drumline/contract/answers';
 import { Controller, Get, Header, Query } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { z } from 'zod';
+import { AnsweredBy } from '../http/answers.js';
 import { writtenOut } from '../http/page.js';
 import { Act } from '../people/access.js';
 import { WeekPagesService } from './week-pages.service.js';
@@ -28,6 +30,7 @@ export class WeekController {
   constructor(private readonly pages: WeekPagesService) {}
 
   /** Aircraft by day with their flights, and what the flights add up to. */
+  @AnsweredBy({ 200: weekAnswer })
   @Get()
   @Header('Content-Type', writtenOut)
   read(@Query({ schema: weekQuery }) query: WeekQuery) {

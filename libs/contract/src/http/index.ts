@@ -1,13 +1,14 @@
-export type * from './drum-lists-answer.js';
+export type * from '../answers/add-drums.js';
+export type * from '../answers/drum-lists.js';
+export type * from '../answers/load-sheets.js';
+export type * from '../answers/my-day.js';
+export type * from '../answers/plans.js';
 export * from './flight-acts.js';
 export * from './flight-report.js';
-export type * from './load-answer.js';
 export * from './load-requests.js';
 export * from './movement-schema.js';
-export type * from './my-day.js';
 export type * from './my-places.js';
 export { type PagePath, pagePaths } from './page-paths.js';
-export type * from './plan-answer.js';
 export * from './plan-request.js';
 export type * from './programme-totals-answer.js';
 export type * from './projection-answer.js';

@@ -4,7 +4,7 @@ import { plannedFlightSchema } from './planned-flight-schema.js';
 
 const byDay = z.array(litres);
 
-const cacheProjection = z.strictObject({
+export const cacheProjection = z.strictObject({
   place,
   dates: z.array(isoDate),
   book: byDay,
@@ -30,7 +30,7 @@ const cacheProjection = z.strictObject({
   daysOfCover: z.number().nullable(),
 });
 
-const baseUse = z.strictObject({
+export const baseUse = z.strictObject({
   place,
   drumsTaken: count,
   drumsReady: count,
@@ -51,7 +51,7 @@ const planCost = z.strictObject({
   total: z.number(),
 });
 
-const proof = z.strictObject({
+export const proof = z.strictObject({
   objective: z.number(),
   bound: z.number().nullable(),
   gap: z.number().nullable(),

@@ -16,7 +16,7 @@ import {
   shortLevel,
 } from './field.js';
 
-const legLimit = z.strictObject({
+export const legLimit = z.strictObject({
   name: z.enum([
     'max take-off weight',
     'strip take-off limit',
@@ -38,7 +38,7 @@ const legLimit = z.strictObject({
   drums: count,
 });
 
-const plannedLeg = z.strictObject({
+export const plannedLeg = z.strictObject({
   from: place,
   to: place,
   distanceNm: nm,
@@ -63,7 +63,7 @@ const unloadOrStay = z.strictObject({
   canLeaveLoaded: z.boolean(),
 });
 
-const plannedStop = z.strictObject({
+export const plannedStop = z.strictObject({
   place,
   drums: count,
   unloadOrStay,
@@ -73,7 +73,7 @@ const plannedStop = z.strictObject({
   committalPoint: z.string().nullable(),
 });
 
-const flightReason = z.strictObject({
+export const flightReason = z.strictObject({
   protects: z.strictObject({ place, date: isoDate, level: shortLevel }).nullable(),
   daysInHand: z.number().nullable(),
   ifDeclined: z.string(),

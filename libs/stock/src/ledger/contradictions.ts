@@ -29,6 +29,8 @@ function ofPlace(meeting: Meeting): Raised[] {
   const { life, movement, hasOrigin } = meeting;
   if (movement.kind === 'received') return life.known ? receivedAgain(meeting) : [];
   if (movement.kind === 'filled' && !life.known) return [];
+  if ((movement.kind === 'held' || movement.kind === 'condemned') && !life.known)
+    return heldUnheardOf(meeting);
   const place = placeBefore(movement);
   if (place === null) return [];
   if (!life.known) {
@@ -49,6 +51,15 @@ function ofPlace(meeting: Meeting): Raised[] {
     'not there',
     `is at ${place}, where the book has the drum ${whereWords(life.where)}`,
     'Ask both places to read the number; correct the report that is wrong.',
+  );
+}
+
+function heldUnheardOf(meeting: Meeting): Raised[] {
+  return say(
+    meeting,
+    'not in the book',
+    'is about a drum that the book has not heard of: it takes no fuel out of use',
+    'Read the number again, now: the drum that was meant may still be in use.',
   );
 }
 

@@ -21,6 +21,9 @@ export type RaisedKind =
   | 'corrects an unknown movement'
   | 'draws look alike'
   | 'over capacity'
+  | 'not in the territory'
+  | 'unknown batch'
+  | 'impossible figures'
   | 'delivery not as planned'
   | 'flight report';
 

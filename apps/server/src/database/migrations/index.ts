@@ -16,6 +16,7 @@ import { Handovers1700000000015 } from './0015-handovers.js';
 import { DemoTerritory1700000000016 } from './0016-demo-territory.js';
 import { FlightsWithoutPlan1700000000017 } from './0017-flights-without-plan.js';
 import { SlipNumbers1700000000018 } from './0018-slip-numbers.js';
+import { StrangeReports1700000000019 } from './0019-strange-reports.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -37,4 +38,5 @@ export const migrations = [
   DemoTerritory1700000000016,
   FlightsWithoutPlan1700000000017,
   SlipNumbers1700000000018,
+  StrangeReports1700000000019,
 ] as const;

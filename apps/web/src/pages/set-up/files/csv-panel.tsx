@@ -14,6 +14,7 @@ const triedSchema = z.object({
   unchanged: z.number().optional(),
   removed: z.number().optional(),
   notInFile: z.array(z.string()).default([]),
+  doubts: z.array(z.object({ path: z.string(), problem: z.string(), remedy: z.string() })),
   proposal: z.object({ subject: z.string() }).optional(),
 });
 type Tried = z.output<typeof triedSchema>;
@@ -84,6 +85,9 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
         <ProblemLine problem={problem} />
       )}
       {tried !== undefined && <WouldDo tried={tried} isRemoving={isRemoving} />}
+      {tried !== undefined && (
+        <FaultTable caption="Worth a look: these keep nothing out" faults={tried.doubts} />
+      )}
       {done !== undefined && <MessageLine kind="note" what={done} />}
       {file !== undefined && (
         <div className="set-up-acts">

@@ -1,0 +1,87 @@
+import {
+  type KnownHere,
+  type Movement,
+  millilitresOf,
+  type Raised,
+  replay,
+  standingCorrections,
+  strangeIn,
+} from '@drumline/stock';
+import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { TerritoryService } from '../territory/territory.service.js';
+import { RaisedService } from './raised.service.js';
+import { loadSlice } from './slice.js';
+import { StockFiguresService } from './stock-figures.service.js';
+
+/** What reports say that nobody has set up, or that no drum can be: to be looked at while the report stands so. */
+@Injectable()
+export class StrangeReportsService implements OnModuleInit {
+  constructor(
+    private readonly database: DataSource,
+    private readonly figures: StockFiguresService,
+    private readonly territory: TerritoryService,
+    private readonly raised: RaisedService,
+  ) {}
+
+  onModuleInit(): void {
+    this.raised.findToo(() => this.find());
+  }
+
+  private async find(): Promise<readonly Raised[]> {
+    const known = await this.knownHere();
+    const found: readonly { readonly data: Movement }[] = await this.database.query(strangeSql, [
+      [...known.places],
+      [...known.aircraft],
+      [...known.programmes],
+      [...known.batches],
+      millilitresOf(known.brimLitres),
+    ]);
+    const standing = await this.standing(found.map(({ data }) => data));
+    return standing.flatMap((movement) => strangeIn(movement, known));
+  }
+
+  /** Names that were ever set up: what a helicopter drew before it left is nothing to look at. */
+  private async knownHere(): Promise<KnownHere> {
+    const { policy } = await this.figures.scenario();
+    const names = await this.territory.everNamed();
+    const of = (...kinds: readonly string[]) => new Set(kinds.flatMap((kind) => names.get(kind) ?? []));
+    const rows: readonly { readonly name: string }[] = await this.database.query(`${distinctOf('batch')}
+      select name from named where name is not null`);
+    return {
+      places: of('places'),
+      aircraft: of('aircraft', 'helicopters'),
+      programmes: of('programmes'),
+      batches: of('batches'),
+      batchesInDrums: new Set(rows.map(({ name }) => name)),
+      brimLitres: policy.drum.brimLitres,
+    };
+  }
+
+  /** Those that nobody has taken back. */
+  private async standing(found: readonly Movement[]): Promise<readonly Movement[]> {
+    if (found.length === 0) return [];
+    const ids = found.map(({ id }) => id);
+    const { movements } = await loadSlice(this.database.manager, nobody, { ids });
+    const state = replay(movements);
+    return found.filter(({ id }) => standingCorrections(state, id).length === 0);
+  }
+}
+
+const nobody = { drums: [], batch: null, place: null };
+
+/** The names in an indexed column, each looked up from the one before: a long ledger has few of them. */
+const distinctOf = (column: string): string => `with recursive named (name) as (
+  (select min(${column}) from movements where ${column} is not null)
+  union all
+  select (select min(${column}) from movements where ${column} > named.name) from named where named.name is not null)`;
+
+const notAmong = (column: string, known: string): string =>
+  `${column} = any(array(${distinctOf(column)} select name from named where name <> all(${known}::text[])))`;
+
+const strangeSql = `
+  select data from movements
+  where ${notAmong('place', '$1')} or ${notAmong('aircraft', '$2')} or ${notAmong('programme', '$3')}
+    or ${notAmong('batch', '$4')} or ${notAmong('held_batch', '$4')}
+    or most_millilitres > $5::bigint or is_odd_weight
+  order by entry desc`;

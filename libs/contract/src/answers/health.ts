@@ -1,0 +1,12 @@
+import { z } from 'zod';
+import { type Answer } from './field.js';
+
+export const healthAnswer = z
+  .strictObject({
+    status: z.string(),
+    database: z.enum(['up', 'down']),
+    queue: z.enum(['up', 'down']),
+    solver: z.enum(['up', 'down']),
+  })
+  .meta({ id: 'HealthAnswer' });
+export type HealthAnswer = Answer<typeof healthAnswer>;
