@@ -3,7 +3,7 @@ import { costOf } from './cost.js';
 import type { MethodLimits } from './methods.js';
 import type { Outcome, Plan, Progress } from './plan.js';
 import type { Problem } from './problem.js';
-import type { SearchOptions } from './solvers/search/search.js';
+import type { SearchNews, SearchOptions } from './solvers/search/search.js';
 
 export interface RunOptions {
   readonly seed: number;
@@ -50,10 +50,10 @@ export function startRun(problem: Problem, { budget, clock, seed, shouldStop, on
     elapsed,
     raise,
     /** What the search has not found itself and has not been told yet: the best plan, where there is news. */
-    newsForSearch(): { readonly plan: Plan } | null {
+    newsForSearch(): SearchNews | null {
       if (!best || best.solver === 'search' || best.plan === searched) return null;
       searched = best.plan;
-      return { plan: best.plan };
+      return { plan: best.plan, isNear: best.solver === 'bound' };
     },
     worthPolish: false,
     best: () => best!.plan,

@@ -12,13 +12,13 @@ export const searchInThreads =
   (problem, from, options, guide) => {
     const team = new SearchTeam(problem, options);
     const growTo = (size: number, start = from, routes = options.routes) => {
-      while (team.size < size) team.join(start, routes ?? null);
+      while (team.size < size) team.join(start, { routes: routes ?? null, isNear: start !== from });
     };
     growTo(guide ? Math.max(1, threads - 1) : threads);
     guide?.then(
       ({ start, routes }) => {
         if (team.isOver) return;
-        team.tell({ ...(start && { plan: start }), ...(routes && { routes }) });
+        team.tell({ ...(start && { plan: start, isNear: true }), ...(routes && { routes }) });
         growTo(threads, start ?? team.bestPlan ?? from, routes);
       },
       (error: Error) => team.fail(error),

@@ -9,6 +9,7 @@ export interface SearchTask {
   readonly seed: number;
   readonly budget: SearchOptions['budget'];
   readonly routes: readonly number[] | null;
+  readonly isNear: boolean;
   /** Its first figure is set to 1 to end the search. */
   readonly stop: Int32Array<SharedArrayBuffer>;
 }
@@ -70,15 +71,15 @@ export class SearchTeam {
     return this.best()?.latest?.plan ?? null;
   }
 
-  /** One more worker, with the next seed. */
-  join(from: Plan, routes: readonly number[] | null): void {
+  /** One more worker, with the next seed; `isNear`: the plan it begins from is a good one. */
+  join(from: Plan, { routes, isNear }: Pick<SearchTask, 'routes' | 'isNear'>): void {
     const { options, problem, stop } = this;
     const seed = options.seed + this.members.length;
     const budget =
       'seconds' in options.budget
         ? { seconds: Math.max(0, options.budget.seconds - (options.clock() - this.began) / 1000) }
         : options.budget;
-    const task: SearchTask = { problem: shareProblem(problem), from, seed, budget, routes, stop };
+    const task: SearchTask = { problem: shareProblem(problem), from, seed, budget, routes, isNear, stop };
     const member: Member = {
       worker: new Worker(workerFile, { workerData: task }),
       latest: null,

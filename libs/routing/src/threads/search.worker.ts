@@ -3,7 +3,7 @@ import { type SearchNews, type SearchProgress, search } from '../index.js';
 import type { SearchMessage, SearchTask } from './search-team.js';
 import { problemOf } from './shared-problem.js';
 
-const { problem: shared, from, seed, budget, routes, stop } = workerData as SearchTask;
+const { problem: shared, from, seed, budget, routes, isNear, stop } = workerData as SearchTask;
 const problem = problemOf(shared);
 const port = parentPort as MessagePort;
 let sent = Number.POSITIVE_INFINITY;
@@ -15,6 +15,7 @@ const found = search(problem, from, {
   shouldStop: () => Atomics.load(stop, 0) === 1,
   onProgress: sendIfBetter,
   news: waitingNews,
+  isNear,
   ...(routes && { routes }),
 });
 port.postMessage({ kind: 'done', ...found } satisfies SearchMessage);

@@ -1,6 +1,7 @@
 import type { Plan } from '../../plan.js';
 import type { Problem } from '../../problem.js';
 import { type Random, randomFrom } from '../../random.js';
+import { Anneal } from './anneal.js';
 import { type FlatProblem, flatten } from './flat-problem.js';
 import { RuinAndRecreate } from './ruin-and-recreate.js';
 import { SearchState } from './search-state.js';
@@ -18,6 +19,8 @@ export interface SearchOptions {
   readonly news?: () => SearchNews | null;
   /** Routes that may be flown anew; all where it is not given. */
   readonly routes?: readonly number[];
+  /** The plan given is a good one: the anneal begins cooler. */
+  readonly isNear?: boolean;
 }
 
 /** What others have found while a search is on its way. */
@@ -26,6 +29,8 @@ export interface SearchNews {
   readonly plan?: Plan;
   /** Routes that may be flown anew from now on. */
   readonly routes?: readonly number[];
+  /** The plan is a good one, found another way: the anneal begins again, cooler. */
+  readonly isNear?: boolean;
 }
 
 export interface SearchProgress {
@@ -43,10 +48,6 @@ export interface Found {
   readonly iterations: number;
 }
 
-// The temperature falls from this share of the travel cost of an average trip to this share of that.
-const HOT = 0.1;
-const COLD = 0.03;
-
 /** Milliseconds. */
 const TELL_AFTER = 900;
 
@@ -60,14 +61,22 @@ const BETTER = 1e-3;
 export function search(problem: Problem, from: Plan, options: SearchOptions): Found {
   const random = randomFrom(options.seed);
   const pace = new Pace(options);
+  const anneal = new Anneal(problem.stores.length);
+  if (options.isNear) anneal.again(pace);
   let walk = new Walk(flatten(problem, options.routes), from, random);
   walk.complete();
   while (pace.next()) {
-    walk.step(pace.used);
+    if (anneal.isOver(pace)) {
+      anneal.again(pace);
+      walk = walk.fromBest();
+    }
+    walk.step(anneal.temperature(pace));
     if (!pace.isTimeToTell()) continue;
     pace.tell(walk.best);
     const news = options.news?.();
-    if (news) walk = walk.withNews(news);
+    if (!news) continue;
+    if (news.isNear) anneal.again(pace);
+    walk = walk.withNews(news);
   }
   return { ...walk.best, iterations: pace.iterations };
 }
@@ -77,7 +86,7 @@ class Walk {
   best: { readonly cost: number; readonly plan: Plan };
   private readonly state: SearchState;
   private readonly moves: RuinAndRecreate;
-  private readonly heat: number;
+  private readonly tripCost: number;
   private current: number;
 
   constructor(
@@ -89,7 +98,7 @@ class Walk {
     this.current = this.state.cost;
     this.best = { cost: this.current, plan: from };
     this.moves = new RuinAndRecreate(this.state, random);
-    this.heat = (HOT * this.state.money) / Math.max(1, this.state.active.length);
+    this.tripCost = this.state.money / Math.max(1, this.state.active.length);
   }
 
   complete(): void {
@@ -98,15 +107,20 @@ class Walk {
     else this.state.rollback();
   }
 
-  /** One round; `used`: share of the budget that is used. */
-  step(used: number): void {
+  /** One round; `heat`: the temperature as a share of the travel cost of an average trip. */
+  step(heat: number): void {
     const { state, moves, current } = this;
     moves.step();
-    const temperature = this.heat * COLD ** used;
+    const temperature = this.tripCost * heat;
     const better = state.cost < current - BETTER;
     if (state.cost < current - temperature * Math.log(this.random() + Number.MIN_VALUE)) this.keep();
     else state.rollback();
     moves.learn(better);
+  }
+
+  /** The walk to go on with from the best plan seen. */
+  fromBest(): Walk {
+    return new Walk(this.flat, this.best.plan, this.random);
   }
 
   /** The walk to go on with. */
