@@ -1,27 +1,11 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { expectAccessible } from './testing/expect-accessible.js';
+import { administratorOf } from './testing/first-sign-in.js';
 import { openOffice } from './testing/open-office.js';
 
 const office = openOffice({ own: true, demo: 'no' });
-const ownPassword = 'a long word of my own';
-
-/** The administrator, with the password printed once the first time and the own one afterwards. */
-const signIn = async (page: Page): Promise<void> => {
-  const printed = /one-time password\s+(\S+)/.exec(office.said())![1]!;
-  await page.getByLabel('Name').fill('administrator');
-  await page.getByLabel('Password').fill(isFirst ? printed : ownPassword);
-  await page.getByRole('button', { name: 'Sign in' }).click();
-  if (isFirst) {
-    await page.getByLabel('One-time password').fill(printed);
-    await page.getByLabel('New password', { exact: true }).fill(ownPassword);
-    await page.getByLabel('New password again').fill(ownPassword);
-    await page.keyboard.press('Enter');
-  }
-  isFirst = false;
-  await page.getByRole('navigation', { name: 'Pages' }).waitFor();
-};
-let isFirst = true;
+const signIn = administratorOf({ said: () => office.said() });
 
 const step = async (page: Page, title: string): Promise<void> => {
   await page.getByRole('list', { name: 'Steps' }).getByRole('link', { name: title }).click();

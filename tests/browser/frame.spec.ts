@@ -34,6 +34,7 @@ it('single keys can be switched off, and stay off for this person', async () => 
   await page.keyboard.press('?');
   const dialog = page.getByRole('dialog');
   await dialog.waitFor();
+  await dialog.getByRole('row', { name: /^Esc Closes what is open/ }).waitFor();
   await expectAccessible(page);
   await dialog.getByLabel('Single keys').uncheck();
   await page.keyboard.press('Escape');

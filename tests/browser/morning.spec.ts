@@ -87,19 +87,47 @@ it('a handover is signed item by item, and only then taken over', async () => {
   await list.getByRole('button', { name: /^Hand over/ }).click();
   await list.getByText(/The incoming person signs each item/).waitFor();
 
+  // The incoming person does not have to look for it: it stands above everything else.
   const incoming = await office.signIn('operations manager');
-  await column(incoming, 'Decide now').getByRole('button', { name: /^Open/ }).waitFor();
-  await incoming.keyboard.press('h');
+  const waiting = column(incoming, 'Handover that waits');
+  await waiting.getByText('Generator at XISK is being mended.').waitFor();
+  await waiting.getByText(/^Demo dispatcher hands over/).waitFor();
+  await expectAccessible(incoming);
+  await waiting.getByRole('button', { name: 'Read and sign' }).click();
   const theirs = incoming.getByRole('dialog', { name: 'Handover' });
   await theirs.getByText('Generator at XISK is being mended.').waitFor();
-  await theirs.getByText(/items are not signed for yet/).waitFor();
+  await theirs.getByText(/items? not signed for yet/).waitFor();
   const sign = theirs.getByRole('button', { name: /^Sign item/ });
   for (let left = await sign.count(); left > 0; left--) {
     await sign.first().click();
     await expect.poll(() => sign.count(), { timeout: 10_000 }).toBe(left - 1);
   }
+  await waiting.getByText(/are signed for; it is not taken over yet/).waitFor();
   await theirs.getByRole('button', { name: 'Take over' }).click();
   await theirs.getByText(/Demo dispatcher to Demo operations manager/).waitFor();
+  await waiting.waitFor({ state: 'detached' });
+  // Told elsewhere too, without being touched.
+  await column(outgoing, 'Handover that waits').waitFor({ state: 'detached' });
+});
+
+it('a dialog whose fields come late gives the focus to the first of them when it comes', async () => {
+  const page = await office.signIn('dispatcher');
+  await column(page, 'Strips').waitFor();
+  let letGo = () => {};
+  const held = new Promise<void>((resolve) => {
+    letGo = resolve;
+  });
+  await page.route('**/api/paper-entries?*', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.keyboard.press('h');
+  const dialog = page.getByRole('dialog', { name: 'Handover' });
+  await dialog.getByText('Checking...').waitFor();
+  letGo();
+  await dialog.getByLabel('What else the next person must hear').waitFor();
+  await page.keyboard.type('Said at once.');
+  await dialog.getByText('said Said at once.').waitFor();
 });
 
 it('a medevac call: where fuel can be drawn now, the reserve told apart', async () => {

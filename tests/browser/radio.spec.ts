@@ -35,12 +35,40 @@ it('r on any page: one line, what it touches before Enter, and it is kept', asyn
   });
 });
 
-it('two strips in one line are two reports', async () => {
+it('two strips in one line are two reports; who said it is asked for where the line does not say', async () => {
   const page = await office.signIn('dispatcher');
   await page.keyboard.press('r');
   await page.keyboard.type('ESK dry 0548 helper, FAL damp 0549');
   const dialog = page.getByRole('dialog', { name: 'Radio report' });
-  await dialog.getByText('Who said it? A word after the time: helper.').waitFor();
+  const who = dialog.getByLabel('Who said it?');
+  await who.waitFor();
+  await dialog.getByText('Say who said it.').waitFor();
+  // Enter leads to the question, and does not keep a report that nobody gave.
   await page.keyboard.press('Enter');
-  await dialog.getByText(/Kept: XESK dry.*Kept: XFAL damp/).waitFor();
+  await page.keyboard.type('J. Holm');
+  await dialog.getByText('XFAL damp, 05:49, J. Holm, by radio').waitFor();
+  await expectAccessible(page);
+  await page.keyboard.press('Enter');
+  await dialog.getByText(/Kept: XFAL damp, 05:49, J. Holm/).waitFor();
+  await dialog.getByText(/Kept: XESK dry, 05:48, strip helper/).waitFor();
+  expect(await who.count()).toBe(0);
+});
+
+it('a report that a later one outranks says so before Enter, and is kept beside it', async () => {
+  const page = await office.signIn('dispatcher');
+  await page.keyboard.press('r');
+  const dialog = page.getByRole('dialog', { name: 'Radio report' });
+  await page.keyboard.type('GAN dry 0552 J. Holm');
+  await dialog.getByText(/Counts today/).waitFor();
+  await page.keyboard.press('Enter');
+  await dialog.getByText(/Kept: XGAN dry/).waitFor();
+  await page.keyboard.type('GAN soft 0540 helper');
+  await dialog
+    .getByText(
+      'XGAN: dry 05:52, J. Holm, by radio; your report of 05:40 will be kept, but the later one stands.',
+    )
+    .waitFor();
+  await expectAccessible(page);
+  await page.keyboard.press('Enter');
+  await dialog.getByText(/Kept: XGAN soft, 05:40, .*; what counts is dry of 05:52/).waitFor();
 });

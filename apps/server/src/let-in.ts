@@ -2,7 +2,7 @@ import 'reflect-metadata';
 import { AuditService } from './audit/audit.service.js';
 import { ConfigError } from './config.js';
 import { openDatabase } from './database/data-source.js';
-import { openEmbeddedDatabase, runningDatabaseUrl } from './embedded-postgres/open-embedded-database.js';
+import { openKeptDatabase } from './embedded-postgres/open-embedded-database.js';
 import { type Running, runEntry } from './entry.js';
 import { PeopleService } from './people/people.service.js';
 import { SessionsService } from './people/sessions.service.js';
@@ -12,8 +12,7 @@ const letIn = async (running: Running): Promise<void> => {
   const name = process.argv[2];
   if (name === undefined) throw new ConfigError('Name the account: npm run let-in -- administrator.');
   const { config, onStop } = running;
-  const databaseUrl =
-    config.databaseUrl ?? (await runningDatabaseUrl(config)) ?? (await openEmbeddedDatabase(running));
+  const databaseUrl = config.databaseUrl ?? (await openKeptDatabase(running, 'to let anybody into'));
   const database = await openDatabase(databaseUrl, 2);
   onStop(() => database.destroy());
   const people = new PeopleService(database, new SessionsService(database), new AuditService(database));

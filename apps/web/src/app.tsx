@@ -25,24 +25,37 @@ export const App = () => {
   );
 };
 
+const againMs = 4_000;
+
 const FindWhoIsHere = () => {
   const [problem, setProblem] = useState<ApiProblem>();
   const find = () => {
-    setProblem(undefined);
     findWhoIsHere().catch((error: unknown) => {
       if (!(error instanceof ApiProblem)) throw error;
       setProblem(error);
     });
   };
   useEffect(find, []);
-  if (problem === undefined) return null; // for as long as one request takes
+  useEffect(() => {
+    if (problem?.isOutOfReach !== true) return;
+    const timer = setTimeout(find, againMs);
+    return () => clearTimeout(timer);
+  });
   return (
     <main className="alone">
       <h1>Drumline</h1>
-      <ProblemLine problem={problem} />
-      <Button kind="main" onPress={find}>
-        Try now
-      </Button>
+      {problem === undefined ? (
+        <p className="checking" role="status">
+          Checking...
+        </p>
+      ) : (
+        <>
+          <ProblemLine problem={problem} />
+          <Button kind="main" onPress={find}>
+            Try now
+          </Button>
+        </>
+      )}
     </main>
   );
 };

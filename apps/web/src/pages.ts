@@ -10,13 +10,39 @@ export interface Page {
   readonly path: PagePath;
   readonly name: string;
   readonly Page: LazyExoticComponent<ComponentType<PageProps>>;
+  /** Its program, from the server or as it was fetched before. */
+  readonly load: () => Promise<ComponentType<PageProps>>;
 }
 
-const page = (path: PagePath, name: string, load: () => Promise<ComponentType<PageProps>>): Page => ({
+const page = (path: PagePath, name: string, load: Page['load']): Page => ({
   path,
   name,
-  Page: lazy(async () => ({ default: await load() })),
+  load,
+  Page: lazy(async () => ({ default: await onceReached(load) })),
 });
+
+/** While base does not answer it is asked again; a program that base no longer has is a fault. */
+const onceReached = async <T>(load: () => Promise<T>): Promise<T> => {
+  for (;;) {
+    try {
+      return await load();
+    } catch (error) {
+      if (await isBaseThere()) throw error;
+      await new Promise((resolve) => setTimeout(resolve, 3_000));
+    }
+  }
+};
+
+const isBaseThere = (): Promise<boolean> =>
+  fetch('/health').then(
+    () => true,
+    () => false,
+  );
+
+/** So that each page opens when base is out of reach, though nobody has been there yet. */
+export const fetchPages = (): void => {
+  for (const { load } of pages) load().catch(() => {});
+};
 
 /** Every page, in the order of the list at the left: Alt and its figure opens it. */
 export const pages: readonly Page[] = [

@@ -1,6 +1,6 @@
 import { hours } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
-import { expectedSurface, knownSurface } from './expected-surface.js';
+import { expectedSurface, knownSurface, latestReports } from './expected-surface.js';
 import type { SurfaceReport, SurfaceState } from './place.js';
 
 const ash = { code: 'ASH', surface: { staleAfterHours: hours(24), expected: 'dry' as const } };
@@ -35,6 +35,21 @@ describe('known surface', () => {
     expect(knownAt('2027-03-03T23:59Z', soft)).toBe('soft');
     expect(knownAt('2027-03-04T00:00Z', soft)).toBeNull();
     expect(knownAt('2027-03-01T06:59Z', soft)).toBeNull();
+  });
+});
+
+describe('the report that stands', () => {
+  it('is the latest by its own time, in whatever order they came in; of one minute, the one that came last', () => {
+    const [early, late] = [report('soft', '2027-03-01T06:40Z'), report('dry', '2027-03-01T06:52Z')];
+    const again = report('damp', '2027-03-01T06:52Z');
+    const standing = (...reports: readonly SurfaceReport[]) =>
+      latestReports(reports, '2027-03-01T07:00Z').get(ash.code);
+    expect([standing(late, early), standing(late, again), standing(again, late)]).toEqual([
+      late,
+      again,
+      late,
+    ]);
+    expect(latestReports([late], '2027-03-01T06:51Z').size).toBe(0);
   });
 });
 

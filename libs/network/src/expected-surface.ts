@@ -28,7 +28,7 @@ export const expectedSurface = (
   asOf: IsoInstant,
   morning: Morning,
 ): ExpectedSurface => {
-  const latest = latestByPlace(reports, asOf);
+  const latest = latestReports(reports, asOf);
   const reported = memo((place: SurfacedPlace) => {
     const report = latest.get(place.code);
     return report && { state: report.state, ...daysCovered(report, place, morning) };
@@ -48,7 +48,7 @@ export const knownSurface = (
   at: IsoInstant,
   timeZone: string,
 ): ((place: SurfacedPlace) => SurfaceState | null) => {
-  const latest = latestByPlace(reports, at);
+  const latest = latestReports(reports, at);
   return ({ code, surface }) => {
     const report = latest.get(code);
     if (!report) return null;
@@ -58,7 +58,14 @@ export const knownSurface = (
   };
 };
 
-const latestByPlace = (reports: readonly SurfaceReport[], asOf: IsoInstant): Map<string, SurfaceReport> => {
+/**
+ * The report that stands at each place at a moment, by place: the latest until then by its own time, whenever it came in;
+ * of two of one minute the later in the list.
+ */
+export const latestReports = (
+  reports: readonly SurfaceReport[],
+  asOf: IsoInstant,
+): ReadonlyMap<string, SurfaceReport> => {
   const known = reports.filter(({ at }) => epochMinutes(at) <= epochMinutes(asOf));
   known.sort((a, b) => epochMinutes(a.at) - epochMinutes(b.at));
   return new Map(known.map((report) => [report.place, report]));

@@ -32,11 +32,13 @@ export { planFromFlights } from './problem/plan-from-flights.js';
 export type * from './problem/problem-map.js';
 export { stockOutlook } from './problem/stock-outlook.js';
 export { type DrawnFor, type ProgrammeTotal, programmeTotals } from './programme-totals.js';
+export { ifDeclinedByFlight, nothingIfDeclined } from './reasons/if-declined.js';
 export { type FlightQuestion, type WhyNot, whyNot } from './reasons/why-not.js';
 export { oneWindow, type WindowFlight } from './risk/one-window.js';
 export { riskOfFlights } from './risk/risk-of-flights.js';
 export { type SimulationInput, simulate, type WeatherLanding } from './risk/simulate.js';
 export type * from './scenario.js';
+export { type CacheBelowCritical, cachesBelowCritical } from './shortages/caches-below-critical.js';
 export type { Solver } from './shortages/find-blockers.js';
 export {
   type LowestLevels,

@@ -13,4 +13,4 @@ export * from './pick-drums.js';
 export * from './project-caches.js';
 export * from './projection.js';
 export * from './split-draw.js';
-export type { StandingDrum } from './standing-drum.js';
+export { inDate, type StandingDrum } from './standing-drum.js';

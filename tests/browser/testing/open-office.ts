@@ -10,6 +10,8 @@ interface Options {
   readonly own?: boolean;
   /** `no`: an empty database. Only with a server of one's own. */
   readonly demo?: 'yes' | 'no';
+  /** The test cuts the line or has the server fail: what the browser says of that is no fault. */
+  readonly breaksTheLine?: boolean;
 }
 
 interface Office {
@@ -33,7 +35,7 @@ export const nameOf = (role: Role): string => role.replace(' ', '-');
  * Call it at the top of a test file. Whatever a page says on the console as an error, and every request to another host, fails
  * the test in which it happens.
  */
-export const openOffice = ({ own = false, demo = 'yes' }: Options = {}): Office => {
+export const openOffice = ({ own = false, demo = 'yes', breaksTheLine = false }: Options = {}): Office => {
   let url = '';
   let dataDir = '';
   let said = (): string => '';
@@ -63,7 +65,8 @@ export const openOffice = ({ own = false, demo = 'yes' }: Options = {}): Office 
       if (!isFromHere(request.url(), url)) faults.push(`asked another host: ${request.url()}`);
     });
     context.on('console', (line) => {
-      if (line.type() === 'error' && !isAnswer(line.text())) faults.push(`console: ${line.text()}`);
+      const isExpected = isAnswer(line.text()) || (breaksTheLine && isBroken(line.text()));
+      if (line.type() === 'error' && !isExpected) faults.push(`console: ${line.text()}`);
     });
     context.on('weberror', (error) => faults.push(`thrown: ${error.error().message}`));
     const page = await context.newPage();
@@ -113,5 +116,10 @@ const isFromHere = (address: string, url: string): boolean =>
 // line that a test has cut.
 const isAnswer = (line: string): boolean =>
   /^Failed to load resource: (the server responded with a status of 4\d\d|net::ERR_INTERNET_DISCONNECTED)/.test(
+    line,
+  );
+
+const isBroken = (line: string): boolean =>
+  /^Failed to load resource: (the server responded with a status of 5\d\d|net::ERR_CONNECTION_REFUSED)/.test(
     line,
   );

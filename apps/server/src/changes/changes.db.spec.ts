@@ -53,6 +53,9 @@ describe('what has changed', () => {
     const { version, data } = cache.body;
     const lower = { ...data, minimumLitres: 1100 };
     expect(await changedBy(() => manager.change('/api/caches/XLOR', version, lower))).toEqual(['territory']);
+    const items = [{ kind: 'said', words: 'The kettle is broken.' }];
+    const handover = `/api/handovers/${randomUUID()}`;
+    expect(await changedBy(() => manager.put(handover, { items }))).toEqual(['handovers']);
     let plan = '';
     expect(await changedBy(async () => (plan = await solvedRun(server)))).toEqual(['plans']);
     const accepted = await changedBy(() => manager.post(`/api/plans/${plan}/accept`, undefined));

@@ -10,6 +10,7 @@ export interface Versions {
   readonly plans: string;
   readonly surfaceReports: string;
   readonly proposals: string;
+  readonly handovers: string;
 }
 
 @Injectable()
@@ -34,10 +35,13 @@ const versionsSql = prepared(`
     (select coalesce(sum(version), 0)::text from territory_entries) as territory,
     (select concat_ws('.', (select coalesce(sum(version), 0) from place_balances),
       (select coalesce(sum(version), 0) from batch_states), ${lastMovements},
-      (select count(*) from case_closings), (select count(*) from raised_acts))) as stock,
+      (select count(*) from case_closings), (select count(*) from raised_acts),
+      (select count(*) from hold_calls))) as stock,
     (select concat_ws('.', coalesce(sum(revision), 0), (select count(*) from flight_reports)) from flights) as flights,
-    (select concat_ws('.', count(*), count(finished_at), count(cancel_asked_at),
+    (select concat_ws('.', (select count(*) from plan_acceptances), count(*), count(finished_at), count(cancel_asked_at),
       md5(string_agg(concat(id, state, progress), ',' order by id) filter (where finished_at is null)))
       from plan_runs) as plans,
     (select count(*)::text from surface_reports) as "surfaceReports",
-    (select concat_ws('.', count(*), count(settled_at), (select count(*) from agreements)) from proposals) as proposals`);
+    (select concat_ws('.', count(*), count(settled_at), (select count(*) from agreements)) from proposals) as proposals,
+    (select concat_ws('.', count(*), (select count(*) from handover_signatures), (select count(*) from handover_closings))
+      from handovers) as handovers`);

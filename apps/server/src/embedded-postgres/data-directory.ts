@@ -24,13 +24,16 @@ export interface DataDirectory {
   readonly password: string;
 }
 
+/** Where the files of the database are. */
+export const clusterIn = (dataDir: string): string => join(dataDir, 'postgres');
+
 /** Makes the database cluster where there is none yet, and returns its password. */
 export const prepareDataDirectory = async (
   dataDir: string,
   account: ServerAccount | null,
   binaries: string,
 ): Promise<DataDirectory> => {
-  const cluster = join(dataDir, 'postgres');
+  const cluster = clusterIn(dataDir);
   const passwordFile = join(dataDir, 'database-password');
   if (!existsSync(cluster)) await makeCluster(cluster, passwordFile, account, binaries);
   const password = await readFile(passwordFile, 'utf8').catch(() => {

@@ -1,5 +1,5 @@
 import type { ConsequenceAnswer } from '@drumline/contract';
-import { describeOneFlight, projectScenario, type Scenario } from '@drumline/planning';
+import { describeOneFlight, nothingIfDeclined, projectScenario, type Scenario } from '@drumline/planning';
 import type { CacheProjection } from '@drumline/stock';
 import type { IsoDate } from '@drumline/units';
 
@@ -8,7 +8,8 @@ export type Consequence = ConsequenceAnswer;
 
 /** Worked out on today's facts with every flight that stands. */
 export const consequenceOf = (scenario: Scenario, id: string): Consequence => {
-  const described = describeOneFlight(scenario, scenario.flights, id);
+  const { ifDeclined, protects } =
+    describeOneFlight(scenario, scenario.flights, id)?.reason ?? nothingIfDeclined;
   const withAll = projectScenario(scenario, scenario.flights);
   const without = projectScenario(
     scenario,
@@ -30,8 +31,8 @@ export const consequenceOf = (scenario: Scenario, id: string): Consequence => {
   });
   return {
     flight: id,
-    ifDeclined: described?.reason.ifDeclined ?? 'It is no part of the days ahead: nothing changes.',
-    protects: described?.reason.protects ?? null,
+    ifDeclined,
+    protects,
     caches: less,
   };
 };

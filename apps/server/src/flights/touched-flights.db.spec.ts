@@ -48,4 +48,10 @@ describe('XLOR soft, before it is reported', () => {
     expect((await desk.flight('F08')).needsDecision).not.toBeNull();
     expect((await desk.flight('F06')).needsDecision).toBeNull();
   });
+
+  it('a report of an earlier time is outranked by it; one of the same minute is not', async () => {
+    const earlier = (await touches({ state: 'dry', at: '2027-06-14T05:45Z' })).body;
+    expect([earlier.outrankedBy, earlier.before, earlier.after]).toEqual([soft, 'soft', 'soft']);
+    expect((await touches({ state: 'dry' })).body.outrankedBy).toBeNull();
+  });
 });

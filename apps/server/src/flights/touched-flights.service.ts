@@ -1,4 +1,4 @@
-import { expectedSurface, type SurfaceReport, type SurfaceState } from '@drumline/network';
+import { expectedSurface, latestReports, type SurfaceReport, type SurfaceState } from '@drumline/network';
 import {
   checkFlights,
   type FlightState,
@@ -32,6 +32,8 @@ export interface TouchedAnswer {
   /** What counts there today, now and with the report. */
   readonly before: SurfaceState;
   readonly after: SurfaceState;
+  /** A report of a later time that is there already: it stands, and this one is kept beside it. Null: this one stands. */
+  readonly outrankedBy: SurfaceReport | null;
   readonly flights: readonly TouchedFlight[];
 }
 
@@ -57,10 +59,16 @@ export class TouchedFlightsService {
       place: report.place,
       before: countsBefore!(place, today),
       after: countsAfter!(place, today),
+      outrankedBy: laterThan(report, before.scenario),
       flights: before.flights.filter(isTouched).map((flight) => touched(after, flight, broken)),
     };
   }
 }
+
+const laterThan = (report: SurfaceReport, { surfaceReports, asOf }: Scenario): SurfaceReport | null => {
+  const latest = latestReports(surfaceReports, asOf).get(report.place);
+  return latest !== undefined && epochMinutes(latest.at) > epochMinutes(report.at) ? latest : null;
+};
 
 /** By a clock a little ahead of ours it is heard all the same. */
 const withReport = (scenario: Scenario, report: SurfaceReport): Scenario => ({

@@ -116,6 +116,13 @@ export class HandoversService {
     return pageOf(rows, limit, ({ id }) => id);
   }
 
+  /** The newest list, where nobody has taken it over yet; null: none waits. */
+  async waiting(): Promise<Handover | null> {
+    const { items } = await this.list({ limit: 1 });
+    const [newest] = items;
+    return newest === undefined || newest.closed !== null ? null : newest;
+  }
+
   async lastClosedAt(): Promise<IsoInstant | null> {
     const [row]: readonly { readonly at: Date | null }[] = await this.database.query(
       'select max(at) as at from handover_closings',

@@ -9,6 +9,7 @@ export type ProblemKind =
   | 'gone-wrong'
   | 'not-allowed'
   | 'not-found'
+  | 'not-set-up'
   | 'not-signed-in'
   | 'password-to-be-changed'
   | 'second-person-needed'
@@ -28,6 +29,7 @@ const titles: Readonly<Record<ProblemKind, readonly [status: number, title: stri
   'second-person-needed': [403, 'A second person is needed'],
   'not-found': [404, 'Not found'],
   conflict: [409, 'At odds with what is there'],
+  'not-set-up': [409, 'Not set up yet'],
   'stale-version': [412, 'Changed by somebody else meanwhile'],
   'body-too-large': [413, 'The body is too large'],
   'wrong-content-type': [415, 'The body is of a kind that is not read here'],

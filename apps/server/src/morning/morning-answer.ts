@@ -1,8 +1,9 @@
 import type { ProjectionsAnswer } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
-import type { FlightReason, FlightState, WindowFlight } from '@drumline/planning';
+import type { CacheBelowCritical, FlightReason, FlightState, WindowFlight } from '@drumline/planning';
 import type { ClockTime, IsoDate, IsoInstant } from '@drumline/units';
 import type { AwayFlight } from '../flights/away-flights.service.js';
+import type { Handover } from '../handover/handovers.service.js';
 
 /** The dispatcher's picture at one moment: what to decide, what has changed, who has not been heard from. */
 export interface MorningAnswer {
@@ -12,9 +13,12 @@ export interface MorningAnswer {
   readonly since: IsoInstant;
   /** When the last handover was signed for in full; null: none was. */
   readonly handedOverAt: IsoInstant | null;
+  /** A handover that nobody has taken over yet, with what is signed for and what is not. */
+  readonly handover: Handover | null;
   readonly flights: readonly DecideFlight[];
   /** Flights of any state that stand from today on; 0: no plan stands. */
   readonly flightsStanding: number;
+  /** Although every approved and offered flight flies. */
   readonly belowCritical: readonly CacheBelowCritical[];
   /** Caches that fall short before a sling that feeds them. */
   readonly slingRemedies: ProjectionsAnswer['slingRemedies'];
@@ -57,16 +61,6 @@ export interface DecideFlight {
   readonly drums: number;
   readonly ifDeclined: string;
   readonly protects: FlightReason['protects'];
-}
-
-/** A cache that falls below critical in the offered days, whatever is approved and offered. */
-export interface CacheBelowCritical {
-  readonly place: string;
-  /** The first day that ends below critical; null: it is below now. */
-  readonly date: IsoDate | null;
-  /** Usable at the end of that day. */
-  readonly litres: number;
-  readonly criticalLitres: number;
 }
 
 export interface DecideCase {

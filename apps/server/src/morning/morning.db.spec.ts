@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { CardAnswer } from '@drumline/contract';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { BoardService } from '../flights/board.service.js';
 import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
 import type { MorningAnswer } from './morning-answer.js';
 
@@ -107,6 +108,52 @@ describe('the morning', () => {
     const lor = fuel.find(({ place }) => place === 'XLOR')!;
     expect(lor.usableLitres).toBe(2200);
     expect(lor.reserveLitres).toBeGreaterThan(0);
+  });
+
+  it('is made once for what it is made from, and anew as soon as anybody writes anything', async () => {
+    const made = vi.spyOn(BoardService.prototype, 'read');
+    // A minute may go by in between; not twice.
+    await vi.waitFor(async () => {
+      const before = await morning();
+      made.mockClear();
+      expect(await morning()).toEqual(before);
+      expect(made).not.toHaveBeenCalled();
+    });
+    const ofGan = async () => (await morning()).strips.find(({ place }) => place === 'XGAN')!;
+    for (const [state, at] of [
+      ['soft', '2027-06-14T05:58Z'],
+      ['dry', '2027-06-14T05:59Z'],
+    ]) {
+      const report = { place: 'XGAN', state, at, by: 'J. Holm' };
+      await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, report);
+      expect(await ofGan()).toMatchObject({ surface: state, by: 'J. Holm' });
+    }
+    expect(made).toHaveBeenCalled();
+    made.mockRestore();
+  });
+
+  it('shows the handover that waits to the one who comes in, with what is not signed for, until it is taken over', async () => {
+    const items = [
+      { kind: 'open decision', words: 'F05 needs a decision.' },
+      { kind: 'said', words: 'The helper at XESK is new.' },
+    ];
+    const path = `/api/handovers/${randomUUID()}`;
+    expect((await morning()).handover).toBeNull();
+    await desk.dispatcher.put(path, { items });
+    const seen = async () => (await desk.manager.get<MorningAnswer>('/api/morning')).body.handover;
+    expect(await seen()).toMatchObject({
+      from: 'Demo dispatcher',
+      items: items.map(() => ({ signed: null })),
+    });
+    await desk.manager.put(`${path}/items/2`, {});
+    expect((await seen())!.items.map(({ signed }) => signed?.by)).toEqual([
+      undefined,
+      'Demo operations manager',
+    ]);
+    await desk.manager.put(`${path}/items/1`, {});
+    await desk.manager.post(`${path}/close`, {});
+    const after = await morning();
+    expect([after.handover, after.handedOverAt === null]).toEqual([null, false]);
   });
 
   it("is the office's, and a moment that is none is refused", async () => {

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { ChangesModule } from '../changes/changes.module.js';
 import { FlightsModule } from '../flights/flights.module.js';
 import { HandoverModule } from '../handover/handover.module.js';
 import { ProjectionsModule } from '../projections/projections.module.js';
@@ -12,7 +13,15 @@ import { PaperEntriesController } from './paper-entries.controller.js';
 import { PaperEntriesService } from './paper-entries.service.js';
 
 @Module({
-  imports: [FlightsModule, HandoverModule, ProjectionsModule, ProposalsModule, StockModule, TerritoryModule],
+  imports: [
+    ChangesModule,
+    FlightsModule,
+    HandoverModule,
+    ProjectionsModule,
+    ProposalsModule,
+    StockModule,
+    TerritoryModule,
+  ],
   controllers: [MorningController, PaperEntriesController],
   providers: [ChangedSinceService, MorningService, PaperEntriesService],
 })

@@ -1,37 +1,38 @@
-import { markableStates, oneWindow } from '@drumline/planning';
-import { addDays, epochMinutes, type IsoInstant, instantOf } from '@drumline/units';
+import { cachesBelowCritical, oneWindow } from '@drumline/planning';
+import { addDays, type IsoInstant, instantOf } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
+import { ChangesService } from '../changes/changes.service.js';
 import { AwayFlightsService } from '../flights/away-flights.service.js';
 import { type Board, BoardService } from '../flights/board.service.js';
 import type { Flight } from '../flights/flight.table.js';
 import { HandoversService } from '../handover/handovers.service.js';
+import { KeptAnswers } from '../http/kept-answers.js';
 import type { Account } from '../people/account.table.js';
-import { mayBeOneOfTwo } from '../people/permission.js';
 import { ProjectionsService } from '../projections/projections.service.js';
 import { ProposalsService } from '../proposals/proposals.service.js';
 import { CasePagesService } from '../stock/case-pages.service.js';
 import { RaisedService } from '../stock/raised.service.js';
 import { ClockService } from '../territory/clock.service.js';
-import { cachesBelowCritical } from './caches-below-critical.js';
 import { ChangedSinceService } from './changed-since.service.js';
 import { crewsNotHeard } from './crews-not-heard.js';
-import { decideBy, packTime } from './decide-by.js';
-import { ifDeclinedToday } from './if-declined.js';
-import type {
-  DecideCase,
-  DecideFlight,
-  DecideProposal,
-  FuelAt,
-  MorningAnswer,
-  NotHeard,
-} from './morning-answer.js';
+import { packTime } from './decide-by.js';
+import type { FuelAt, MorningAnswer, NotHeard, StripNow } from './morning-answer.js';
 import { stripsNow } from './strips-now.js';
+import { decideCase, decideProposal, toDecide } from './to-decide.js';
 
 type Projections = Awaited<ReturnType<ProjectionsService['all']>>;
+
+type Shared = Omit<MorningAnswer, 'proposals' | 'handover' | 'handedOverAt'>;
 
 /** The dispatcher's picture in one read, so that its parts agree. */
 @Injectable()
 export class MorningService {
+  /** By the moment since when changes are told. */
+  private readonly kept = new KeptAnswers<string, Shared>({
+    mayServe: (made, now) => made === now,
+    most: 50,
+  });
+
   constructor(
     private readonly board: BoardService,
     private readonly away: AwayFlightsService,
@@ -41,31 +42,49 @@ export class MorningService {
     private readonly raised: RaisedService,
     private readonly changedSince: ChangedSinceService,
     private readonly handovers: HandoversService,
+    private readonly changes: ChangesService,
     private readonly clock: ClockService,
   ) {}
 
-  /** `since` absent: 17:00 of the day before. */
+  /**
+   * `since` absent: 17:00 of the day before. Made again when anything that a page watches has changed, and every minute, as
+   * time alone makes a flight overdue. What depends on the person who asks, and the handover, is read for each.
+   */
   async read(me: Account, since?: IsoInstant): Promise<MorningAnswer> {
+    const now = await this.clock.now();
+    const { handovers: _, ...versions } = await this.changes.versions();
+    const madeFrom = JSON.stringify([versions, now.toISOString().slice(0, 16)]);
+    const { answer } = await this.kept.read(since ?? '', madeFrom, () => this.make(me, since));
+    return {
+      ...answer,
+      handedOverAt: await this.handovers.lastClosedAt(),
+      handover: await this.handovers.waiting(),
+      proposals: (await this.proposals.listOpen()).map(decideProposal(me)),
+    };
+  }
+
+  /** Whoever may read the morning sees every flight. */
+  private async make(me: Account, since?: IsoInstant): Promise<Shared> {
     const board = await this.board.read();
     const { scenario } = board;
-    const { asOf, firstDay: today, timeZone, policy, weather } = scenario;
+    const { asOf, firstDay: today, timeZone, policy } = scenario;
     const from = since ?? instantOf(addDays(today, -1), packTime, timeZone);
     const away = await this.away.list(me);
     const projections = await this.projections.all(95);
     const aheadMs = (await this.clock.now()).getTime() - Date.now();
     const strips = stripsNow(scenario);
-    const stripCodes = new Set(strips.map(({ place }) => place));
     return {
       asOf,
       today,
       since: from,
-      handedOverAt: await this.handovers.lastClosedAt(),
       flights: toDecide(board),
       flightsStanding: scenario.flights.length,
-      belowCritical: cachesBelowCritical(projections, scenario.offeredDays),
+      belowCritical: cachesBelowCritical(projections.items.map(levelsOffered), {
+        dates: projections.dates,
+        offeredDays: scenario.offeredDays,
+      }),
       slingRemedies: projections.slingRemedies,
       cases: (await this.cases.open()).map(decideCase),
-      proposals: (await this.proposals.listOpen()).map(decideProposal(me)),
       raised: (await this.raised.list({ limit: 20, state: 'open' })).items.map(({ id, what, whatNext }) => ({
         id,
         what,
@@ -81,64 +100,28 @@ export class MorningService {
       away,
       overdueRule: policy.overdue ?? null,
       firstTakeOff: firstTakeOff(board),
-      worstOdds:
-        weather
-          .filter(({ place }) => stripCodes.has(place))
-          .toSorted((one, other) => other.morningCancel - one.morningCancel)[0] ?? null,
+      worstOdds: worstOdds(board, strips),
       fuel: projections.items.map(fuelAt).toSorted((one, other) => other.usableLitres - one.usableLitres),
       bases: scenario.bases.map(({ place, bulkLitres }) => ({ place, bulkLitres })),
     };
   }
 }
 
-/** Marked flights, and those that are offered; first due first. */
-const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] => {
-  const today = ifDeclinedToday(scenario);
-  return flights
-    .filter(
-      ({ state, needsDecision }) =>
-        state === 'offered' || (needsDecision !== null && markableStates.includes(state)),
-    )
-    .map((flight) => ({
-      id: flight.id,
-      state: flight.state,
-      needsDecision: flight.needsDecision,
-      by: decideBy(flight, scenario.firstDay, scenario.timeZone),
-      date: flight.date,
-      departs: flight.departs,
-      aircraft: flight.aircraft,
-      pilot: flight.pilot,
-      route: [flight.fromPlace, ...flight.stops.map(({ place }) => place), flight.toPlace],
-      drums: flight.stops.reduce((sum, { drums }) => sum + drums, 0),
-      ifDeclined: today(flight.id).ifDeclined,
-      protects: today(flight.id).protects,
-    }))
-    .toSorted(
-      (one, other) => epochMinutes(one.by) - epochMinutes(other.by) || (one.departs < other.departs ? -1 : 1),
-    );
-};
-
-const decideCase = (open: Awaited<ReturnType<CasePagesService['open']>>[number]): DecideCase => ({
-  count: open.count,
-  place: open.place,
-  at: open.counted.happenedAt,
-  countedBy: open.countedBy,
-  countedLitres: Math.round(open.countedMillilitres / 1000),
-  bookLitres: Math.round(open.bookMillilitres / 1000),
-  toleranceLitres: Math.round(open.toleranceMillilitres / 1000),
-  proposed: open.proposals.length,
+const levelsOffered = ({
+  place,
+  criticalLitres,
+  projections: { offered },
+}: Projections['items'][number]) => ({
+  place,
+  criticalLitres,
+  ...offered,
 });
 
-const decideProposal =
-  (me: Account) =>
-  (open: Awaited<ReturnType<ProposalsService['listOpen']>>[number]): DecideProposal => ({
-    id: open.id,
-    subject: open.subject,
-    act: open.act,
-    proposedAt: open.proposedAt.toISOString(),
-    agreedBy: open.agreedBy,
-    mayAgree: mayBeOneOfTwo(me, open.act) && !open.agreed.includes(me.id),
-  });
+const worstOdds = ({ scenario }: Board, strips: readonly StripNow[]): MorningAnswer['worstOdds'] => {
+  const codes = new Set(strips.map(({ place }) => place));
+  const odds = scenario.weather.filter(({ place }) => codes.has(place));
+  return odds.toSorted((one, other) => other.morningCancel - one.morningCancel)[0] ?? null;
+};
 
 const oldHours = 7 * 24;
 

@@ -1,4 +1,10 @@
-import { expectedSurface, knownSurface, type Place, type SurfaceReport } from '@drumline/network';
+import {
+  expectedSurface,
+  knownSurface,
+  latestReports,
+  type Place,
+  type SurfaceReport,
+} from '@drumline/network';
 import type { Scenario, StandingFlight } from '@drumline/planning';
 import { epochMinutes, type IsoInstant, instantAt, minutes } from '@drumline/units';
 import type { StripNow } from './morning-answer.js';
@@ -8,10 +14,11 @@ export const stripsNow = (scenario: Scenario): readonly StripNow[] => {
   const { surfaceReports, asOf, timeZone, policy, firstDay } = scenario;
   const known = knownSurface(surfaceReports, asOf, timeZone);
   const counts = expectedSurface(surfaceReports, asOf, { timeZone, ...policy.flyingDay });
+  const latest = latestReports(surfaceReports, asOf);
   return scenario.places
     .filter(({ kind }) => kind === 'strip')
     .map((place) => {
-      const report = lastReport(surfaceReports, place.code, asOf);
+      const report = latest.get(place.code) ?? null;
       return {
         place: place.code,
         name: place.name,
@@ -30,18 +37,6 @@ export const stripsNow = (scenario: Scenario): readonly StripNow[] => {
       };
     });
 };
-
-const lastReport = (
-  reports: readonly SurfaceReport[],
-  code: string,
-  asOf: IsoInstant,
-): SurfaceReport | null =>
-  reports
-    .filter(({ place, at }) => place === code && epochMinutes(at) <= epochMinutes(asOf))
-    .reduce<SurfaceReport | null>(
-      (last, each) => (last === null || epochMinutes(each.at) >= epochMinutes(last.at) ? each : last),
-      null,
-    );
 
 const staleAt = ({ at }: SurfaceReport, { surface }: Place): IsoInstant =>
   instantAt(minutes(epochMinutes(at) + surface.staleAfterHours * 60));

@@ -20,6 +20,7 @@ import { daysFrom } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { ChangesService } from '../changes/changes.service.js';
 import { type Board, BoardService } from '../flights/board.service.js';
+import { KeptAnswers } from '../http/kept-answers.js';
 import { Problem } from '../http/problem.js';
 import { SessionsService } from '../people/sessions.service.js';
 import { inTheField } from '../stock/holds.service.js';
@@ -35,8 +36,11 @@ import { withKeptSlings } from './kept-remedies.js';
 /** Where the stock of the caches leads: without deliveries, with the approved flights, and with the offered ones. */
 @Injectable()
 export class ProjectionsService {
-  /** By service level: the last answer and what it was made from. */
-  private readonly kept = new Map<number, Kept>();
+  /** By service level. */
+  private readonly kept = new KeptAnswers<string, ProjectionsAnswer>({
+    mayServe: (made, now) => made === now,
+    most: 50,
+  });
 
   constructor(
     private readonly board: BoardService,
@@ -53,14 +57,9 @@ export class ProjectionsService {
    * flights or territory have changed, and every minute: ages are to the minute. Those who ask meanwhile share it.
    */
   async all(serviceLevelPercent: number): Promise<ProjectionsAnswer> {
-    const from = await this.madeFrom();
-    const kept = this.kept.get(serviceLevelPercent);
-    if (kept?.from === from) return kept.answer;
-    const answer = this.make(serviceLevelPercent);
-    this.kept.set(serviceLevelPercent, { from, answer });
-    // What failed is not kept: the next who asks tries again.
-    answer.catch(() => this.kept.delete(serviceLevelPercent));
-    return answer;
+    const level = String(serviceLevelPercent);
+    const make = () => this.make(serviceLevelPercent);
+    return (await this.kept.read(level, await this.madeFrom(), make)).answer;
   }
 
   /** The caches that one change of the territory would touch, before and after. */
@@ -158,11 +157,6 @@ interface Ahead {
   readonly left: Scenario;
   readonly outlooks: readonly CacheOutlook[];
   readonly toCome: readonly FlightToCome[];
-}
-
-interface Kept {
-  readonly from: string;
-  readonly answer: Promise<ProjectionsAnswer>;
 }
 
 const silentSince = (): Date => new Date(Date.now() - silentHours * 3_600_000);

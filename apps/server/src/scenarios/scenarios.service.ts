@@ -52,7 +52,11 @@ export class ScenariosService {
     const surfaceReports = await this.surface.all();
     const parsed = parseScenario({ ...kept, ...stock, surfaceReports }, 'ledger');
     if (parsed.ok) return { scenario: parsed.scenario, done };
-    throw new Problem('conflict', 'The territory is not complete: see faults.', parsed.faults);
+    throw new Problem(
+      'not-set-up',
+      'This is made from the territory, which is not complete. Set-up says what is missing.',
+      parsed.faults,
+    );
   }
 
   async missing(): Promise<readonly Missing[]> {

@@ -2,12 +2,13 @@ import { projectScenario, type Scenario } from '@drumline/planning';
 import {
   type Cache,
   type CacheProjection,
+  inDate,
   type JudgedCount,
   type OpeningStock,
   openingStock,
   type PlaceBalance,
 } from '@drumline/stock';
-import { type Litres, litres } from '@drumline/units';
+import { type IsoDate, type Litres, litres } from '@drumline/units';
 
 export type Level = 'enough' | 'below minimum' | 'below critical';
 
@@ -15,6 +16,9 @@ export type Level = 'enough' | 'below minimum' | 'below critical';
 export interface PlaceFigures
   extends Omit<OpeningStock, 'drums' | 'partUsed' | 'lastCount'>,
     Pick<PlaceBalance, 'sealedDrums' | 'partUsedDrums' | 'emptyDrums'> {
+  /** Of the sealed drums, those that may not be used: held, and past retest without being held. */
+  readonly sealedHeldDrums: number;
+  readonly sealedPastRetestDrums: number;
   readonly lastCount: (Omit<JudgedCount, 'ageHours'> & { readonly countedLitres: Litres }) | null;
   /** Null: not a cache, no levels are set for it. */
   readonly cache: CacheFigures | null;
@@ -53,18 +57,21 @@ export const placeFigures = (
     const stock = stocks.get(place)!;
     const cache = caches.get(place);
     return {
-      ...stockFigures(stock, at),
+      ...stockFigures(stock, at, firstDay),
       cache: cache ? cacheFigures(stock, cache, projections.get(place)!, policy.drum.fillLitres) : null,
     };
   });
 };
 
-const stockFigures = (stock: OpeningStock, { balance, countedLitres }: StandingAt) => {
-  const { drums: _, partUsed: __, lastCount, ...figures } = stock;
+const stockFigures = (stock: OpeningStock, { balance, countedLitres }: StandingAt, day: IsoDate) => {
+  const { drums, partUsed: _, lastCount, ...figures } = stock;
   const { sealedDrums, partUsedDrums, emptyDrums } = balance;
+  const sealed = drums.filter((drum) => drum.sealed);
   return {
     ...figures,
     sealedDrums,
+    sealedHeldDrums: sealed.filter(({ held }) => held).length,
+    sealedPastRetestDrums: sealed.filter((drum) => !drum.held && !inDate(drum, day)).length,
     partUsedDrums,
     emptyDrums,
     lastCount: countFigures(lastCount, countedLitres),

@@ -63,6 +63,12 @@ describe('a batch is recalled: 44 drums, 8,800 L, 7 places', () => {
       'below critical',
     ]);
     expect(stock.get('XLOR')).toMatchObject({ bookLitres: 2200, heldLitres: 1200 });
+    // Of the 24 filled drums at XMER the 10 of the batch may not be used.
+    expect(stock.get('XMER')).toMatchObject({
+      sealedDrums: 24,
+      sealedHeldDrums: 10,
+      sealedPastRetestDrums: 0,
+    });
   });
 
   it('phones that have not asked since are listed by name', async () => {
@@ -86,6 +92,21 @@ describe('a batch is recalled: 44 drums, 8,800 L, 7 places', () => {
     await server.database.query('update sessions set revoked_at = now() where id = any($1)', ids);
     expect(await answer()).toMatchObject({ items: [], peopleWithDevice: 0 });
     await server.database.query('update sessions set revoked_at = null where id = any($1)', ids);
+  });
+
+  it('places and crews to call are ticked off one by one, by name, for everybody', async () => {
+    const [quality, dispatcher] = [await server.as('fuel quality'), await server.as('dispatcher')];
+    const call = (called: string) => dispatcher.put(`/api/holds/${heldBy}/calls/${called}`, undefined);
+    expect([(await call('XLOR')).status, (await call('XZZZ')).status]).toEqual([200, 404]);
+    await quality.put(`/api/holds/${heldBy}/calls/XLOR`, undefined);
+    const { body } = await quality.get<{ calls: object[] }>(`/api/holds/${heldBy}/not-heard`);
+    // The first call stands.
+    expect(body.calls).toEqual([
+      { called: 'XLOR', by: 'Demo dispatcher', at: expect.stringMatching(/^2027-06-14T/) },
+    ]);
+    expect((await dispatcher.put(`/api/holds/${randomUUID()}/calls/XLOR`, undefined)).status).toBe(404);
+    const accounts = await server.as('accounts');
+    expect((await accounts.put(`/api/holds/${heldBy}/calls/XESK`, undefined)).status).toBe(403);
   });
 
   it('a customer sees a word for each cache, and no figure', async () => {

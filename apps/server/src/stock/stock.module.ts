@@ -8,6 +8,7 @@ import { CasesService } from './cases.service.js';
 import { DoneService } from './done.service.js';
 import { DrumsController } from './drums.controller.js';
 import { DrumsService } from './drums.service.js';
+import { HoldCallsService } from './hold-calls.service.js';
 import { HoldsController } from './holds.controller.js';
 import { HoldsService } from './holds.service.js';
 import { KeptStock } from './kept-stock.js';
@@ -36,6 +37,7 @@ import { StrangeReportsService } from './strange-reports.service.js';
     CasesService,
     DoneService,
     DrumsService,
+    HoldCallsService,
     HoldsService,
     KeptStock,
     KnownAtService,

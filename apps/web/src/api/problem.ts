@@ -57,18 +57,22 @@ export class ApiProblem extends Error {
   }
 }
 
-export const outOfReach = (): ApiProblem =>
+/** `asked`: a read is tried again by itself, an entry by whoever made it: the same one twice counts once. */
+export const outOfReach = (asked: 'read' | 'entry' = 'read'): ApiProblem =>
   new ApiProblem('out-of-reach', {
     what: 'Could not reach base store',
     why: 'The server does not answer.',
-    next: 'It is tried again by itself.',
+    next:
+      asked === 'read'
+        ? 'It is tried again by itself.'
+        : 'What you entered stays here: press again when base answers.',
   });
 
 /** Reads a problem document (RFC 9457); an error page of a proxy is one without words. */
-export const problemOf = (status: number, body: unknown): ApiProblem => {
+export const problemOf = (status: number, body: unknown, asked: 'read' | 'entry' = 'read'): ApiProblem => {
   const read = documentSchema.safeParse(body);
   if (!read.success) {
-    if (status === 502 || status === 503 || status === 504) return outOfReach();
+    if (status === 502 || status === 503 || status === 504) return outOfReach(asked);
     return new ApiProblem(
       'unread',
       {

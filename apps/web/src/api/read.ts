@@ -2,12 +2,12 @@ import { type QueryClient, type UseQueryResult, useQueries, useQuery } from '@ta
 import { useMemo } from 'react';
 import { z } from 'zod';
 import { type ApiProblem, asProblem } from './problem.js';
-import { parseAnswer, send } from './send.js';
+import { parseAnswer, send, serverAhead } from './send.js';
 
 /** What a page sees of the server. The last picture stays: `value` is there with `problem` after a failed re-read. */
 export interface Read<T> {
   readonly value: T | undefined;
-  /** When `value` was read, by this machine's clock. */
+  /** When `value` was read, by the server's clock. */
   readonly readAt: Date | undefined;
   readonly problem: ApiProblem | undefined;
   readonly isChecking: boolean;
@@ -25,7 +25,7 @@ interface Known<T> {
 
 const readOf = <T>({ data, error, dataUpdatedAt, isFetching, refetch }: Known<T>): Read<T> => ({
   value: data,
-  readAt: dataUpdatedAt === 0 ? undefined : new Date(dataUpdatedAt),
+  readAt: dataUpdatedAt === 0 ? undefined : new Date(dataUpdatedAt + serverAhead.get()),
   problem: error === null ? undefined : asProblem(error),
   isChecking: isFetching,
   again: () => void refetch(),

@@ -77,12 +77,13 @@ const sendOnce = async (
   body: unknown,
   precondition: Precondition,
 ): Promise<Answer> => {
+  const asked = method === 'GET' ? 'read' : 'entry';
   const answer = await fetch(path, {
     method,
     headers: headersOf(method, body, precondition),
     ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
   }).catch(() => {
-    throw outOfReach();
+    throw outOfReach(asked);
   });
   const date = Date.parse(answer.headers.get('Date') ?? '');
   if (!Number.isNaN(date) && Math.abs(date - Date.now() - serverAhead.get()) > 2_000)
@@ -90,7 +91,7 @@ const sendOnce = async (
   const text = answer.status === 304 ? '' : await answer.text();
   const isJson = /json/.test(answer.headers.get('Content-Type') ?? '');
   const read: unknown = isJson && text !== '' ? JSON.parse(text) : text;
-  if (!answer.ok && answer.status !== 304) throw problemOf(answer.status, read);
+  if (!answer.ok && answer.status !== 304) throw problemOf(answer.status, read, asked);
   const etag = answer.headers.get('ETag') ?? undefined;
   const version = /^"(\d+)"$/.exec(etag ?? '')?.[1];
   return {

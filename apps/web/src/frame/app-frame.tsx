@@ -1,8 +1,8 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { Suspense, useEffect, useRef } from 'react';
 import { Redirect, Route, Switch, useLocation } from 'wouter';
-import { useChanges, useMe, useSettings } from '../api/index.js';
-import { type Page, pages } from '../pages.js';
+import { useChanges, useLink, useMe, useSettings } from '../api/index.js';
+import { fetchPages, type Page, pages } from '../pages.js';
 import { useSendLines } from '../paper/send-lines.js';
 import { RadioLine } from '../radio/radio-line.js';
 import { MessageLine } from '../ui/index.js';
@@ -20,6 +20,7 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
   useSendLines(id);
   const isOfTheOperator = roles.some((role) => role !== 'field leader');
   useChanges(reads, isOfTheOperator);
+  useFetchedPages(isOfTheOperator);
   return (
     <div className="frame">
       <a className="skip" href="#page">
@@ -36,7 +37,7 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
 };
 
 const Pages = () => (
-  <Suspense fallback={<p className="checking">Opening...</p>}>
+  <Suspense fallback={<Opening />}>
     <Switch>
       {pages.map((page) => (
         <Route key={page.path} path={`${page.path}/*?`}>
@@ -52,6 +53,31 @@ const Pages = () => (
     </Switch>
   </Suspense>
 );
+
+const Opening = () =>
+  useLink().state === 'with base' ? (
+    <p className="checking" role="status">
+      Opening...
+    </p>
+  ) : (
+    <MessageLine
+      kind="note"
+      what="Could not reach base store"
+      why="This page was not opened here yet."
+      next="It opens by itself as soon as base answers."
+    />
+  );
+
+/** When the first page has been read and nobody waits for anything. */
+const fetchAfterMs = 10_000;
+
+const useFetchedPages = (isOn: boolean): void => {
+  useEffect(() => {
+    if (!isOn) return;
+    const timer = setTimeout(fetchPages, fetchAfterMs);
+    return () => clearTimeout(timer);
+  }, [isOn]);
+};
 
 const OpenPage = ({ page, rest }: { readonly page: Page; readonly rest: string }) => {
   useEffect(() => {

@@ -37,6 +37,7 @@ const PersonDialog = ({ me, onClose }: { readonly me: Me; readonly onClose: () =
         <caption className="unseen">Keys of this page</caption>
         <tbody>
           <KeyRow name="Alt and a figure" does="Opens a page" />
+          <KeyRow name="Esc" does="Closes what is open, and leaves a form as it was" />
           {on && keysOfThePage().map(([name, does]) => <KeyRow key={name} name={name} does={does} />)}
         </tbody>
       </table>

@@ -1,3 +1,5 @@
+import { useIsFetching } from '@tanstack/react-query';
+import { useEffect, useState } from 'react';
 import { type Link, useCalendar, useEntriesWaiting, useLink, useMe, useSettings } from '../api/index.js';
 import { isWaiting, useLines } from '../paper/kept-lines.js';
 import { inWords } from '../ui/index.js';
@@ -25,6 +27,7 @@ export const TopLine = () => {
       <span role="status">
         <LinkWords link={useLink()} />
       </span>
+      <ReadingAgain />
       <span>{waiting === 0 ? 'No entries waiting' : `${inWords(waiting, 'entries')} waiting`}</span>
       <Person me={me} />
     </header>
@@ -40,6 +43,21 @@ const LinkWords = ({ link }: { readonly link: Link }) => {
       {link.checking && ' Checking...'}
     </>
   );
+};
+
+/** Beside the time while the last picture is read again: said only where it takes long enough to wonder. */
+const ReadingAgain = () => {
+  const isReading = useIsFetching() > 0;
+  const [isLong, setLong] = useState(false);
+  useEffect(() => {
+    if (!isReading) return;
+    const timer = setTimeout(() => setLong(true), 700);
+    return () => {
+      clearTimeout(timer);
+      setLong(false);
+    };
+  }, [isReading]);
+  return isLong ? <span className="slate">Checking...</span> : null;
 };
 
 /** "2 h 10", "4 min". */

@@ -1,11 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
 import { z } from 'zod';
-import { newId, put, useAct, useCalendar, useList, useMay, useSettings } from '../api/index.js';
+import { useCalendar, useList, useMay, useSettings } from '../api/index.js';
 import { Button, Dialog, EmptyLine, Entry, ProblemLine, useKeys } from '../ui/index.js';
+import { type KeptSurface, useKeepReports } from './keep-reports.js';
 import './radio.css';
 import { closeRadioLine, openRadioLine, useRadioLineOpen } from './radio-open.js';
 import { readLine, type Said } from './read-line.js';
-import { reportWords, WhatItTouches } from './touched.js';
+import { KeptReport, reportWords, WhatItTouches } from './touched.js';
 
 const placeSchema = z.object({ data: z.object({ code: z.string(), name: z.string() }) });
 
@@ -20,20 +21,24 @@ export const RadioLine = () => {
 
 const RadioDialog = () => {
   const [line, setLine] = useState('');
-  const [kept, setKept] = useState<readonly string[]>([]);
+  const [speaker, setSpeaker] = useState('');
+  const [kept, setKept] = useState<readonly KeptSurface[]>([]);
   const form = useRef<HTMLFormElement>(null);
-  // After the dialog has opened, which puts the focus on its first button.
-  useEffect(() => form.current?.querySelector('input')?.focus(), []);
-  const calendar = useCalendar();
-  const said = useSaid(line);
+  const said = useSaid(line, speaker.trim());
   const keep = useKeepReports();
-  const offBecause = whyNotYet(said);
+  const reports = (said ?? []).flatMap((each) => (each.kind === 'surface' ? [each] : []));
+  const asksWho = reports.some(({ namesSpeaker }) => !namesSpeaker);
+  const offBecause = whyNotYet(said) ?? (asksWho && speaker.trim() === '' ? whoWords : undefined);
   const send = async (): Promise<void> => {
+    if (offBecause === whoWords) form.current?.querySelector<HTMLInputElement>('[name=speaker]')?.focus();
     if (offBecause !== undefined || keep.isSending) return;
-    const reports = said.flatMap((each) => (each.kind === 'surface' ? [each.report] : []));
-    if ((await keep.run(line, reports)) === undefined) return;
-    setKept([...reports.map((report) => reportWords(report, calendar)), ...kept]);
+    const given = reports.map(({ report }) => report);
+    const done = await keep.run(`${line} ${speaker}`.trim(), given);
+    if (done === undefined) return;
+    setKept([...done, ...kept]);
     setLine('');
+    setSpeaker('');
+    form.current?.querySelector('input')?.focus();
   };
   return (
     <Dialog
@@ -57,16 +62,29 @@ const RadioDialog = () => {
           label="In one line: strip, surface, time, who, and until when if that was said"
           value={line}
           onChange={setLine}
-          note="LOR soft 0652 helper until Wed, HAS dry 0640. Enter keeps it."
+          note="LOR soft 0652 helper until Wed, HAS dry 0640 J. Holm. Enter keeps it."
           input={{ autoComplete: 'off', spellCheck: false, maxLength: 300 }}
         />
+        {asksWho && (
+          <Entry
+            label="Who said it?"
+            value={speaker}
+            onChange={setSpeaker}
+            note="A name, or helper. Write unknown where nobody said."
+            input={{ name: 'speaker', autoComplete: 'off', spellCheck: false, maxLength: 80 }}
+          />
+        )}
+        {/* A browser sends a form of two fields by Enter only where it has a button. */}
+        <input type="submit" hidden />
       </form>
-      <SaidReports said={said} />
+      <SaidReports said={said ?? []} />
       <ProblemLine problem={keep.problem} />
-      <Kept lines={kept} />
+      <Kept reports={kept} />
     </Dialog>
   );
 };
+
+const whoWords = 'Say who said it.';
 
 const SaidReports = ({ said }: { readonly said: readonly Said[] }) => (
   <ol className="said-reports" aria-label="What was understood">
@@ -95,12 +113,12 @@ const Understood = ({ said }: { readonly said: Said }) => {
   );
 };
 
-const Kept = ({ lines }: { readonly lines: readonly string[] }) => (
+const Kept = ({ reports }: { readonly reports: readonly KeptSurface[] }) => (
   <div role="status" className="kept">
-    {lines.length > 0 && (
+    {reports.length > 0 && (
       <EmptyLine>
-        {lines.map((each) => (
-          <span key={each}>Kept: {each}. </span>
+        {reports.map(({ id, report }) => (
+          <KeptReport key={id} id={id} report={report} />
         ))}
         Write the next one, or leave with Esc.
       </EmptyLine>
@@ -108,31 +126,22 @@ const Kept = ({ lines }: { readonly lines: readonly string[] }) => (
   </div>
 );
 
-const useSaid = (line: string): readonly Said[] => {
+/** Undefined: the places are not read yet. */
+const useSaid = (line: string, speaker: string): readonly Said[] | undefined => {
   const places = useList('/api/places', placeSchema).value;
   const timeZone = useSettings().value?.data.timeZone;
   const { now } = useCalendar();
-  if (places === undefined || timeZone === undefined) return [];
+  if (places === undefined || (places.length > 0 && timeZone === undefined)) return undefined;
   return readLine(line, {
     places: places.map(({ data }) => data),
     now: `${now.toISOString().slice(0, 16)}Z`,
-    timeZone,
+    timeZone: timeZone ?? 'UTC',
+    speaker,
   });
 };
 
-/** The same line sent twice is the same reports. */
-const useKeepReports = () => {
-  const ids = useRef<{ line: string; ids: readonly string[] }>({ line: '', ids: [] });
-  return useAct(async (line: string, reports: readonly object[]) => {
-    if (ids.current.line !== line) ids.current = { line, ids: reports.map(newId) };
-    for (const [at, report] of reports.entries())
-      await put(`/api/surface-reports/${ids.current.ids[at]}`, report);
-    ids.current = { line: '', ids: [] };
-    return reports;
-  });
-};
-
-const whyNotYet = (said: readonly Said[]): string | undefined => {
+const whyNotYet = (said: readonly Said[] | undefined): string | undefined => {
+  if (said === undefined) return 'The places are not read yet.';
   if (said.length === 0) return 'Nothing is written yet.';
   const fault = said.find((each) => each.kind === 'fault');
   return fault === undefined ? undefined : fault.words;

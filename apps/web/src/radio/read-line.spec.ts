@@ -5,6 +5,7 @@ const setting = {
   places: ['XLOR', 'XHAS', 'XALD', 'XGAN', 'YGAN'].map((code) => ({ code, name: code })),
   now: '2027-06-15T06:55:00Z', // a Tuesday
   timeZone: 'Etc/GMT',
+  speaker: '',
 };
 const read = (line: string) => readLine(line, setting);
 
@@ -14,6 +15,7 @@ describe('a radio report in one line', () => {
       {
         kind: 'surface',
         report: { place: 'XLOR', state: 'soft', at: '2027-06-15T06:52Z', by: 'strip helper, by radio' },
+        namesSpeaker: true,
         doubts: [],
       },
     ]);
@@ -29,16 +31,23 @@ describe('a radio report in one line', () => {
     ]);
   });
 
-  it('is kept, and asked about, when nobody is named or the time is still to come', () => {
+  it('is asked about when the time is still to come', () => {
     expect(read('LOR soft 1910')).toMatchObject([
       {
-        report: { at: '2027-06-14T19:10Z', by: 'not said who, by radio' },
-        doubts: [
-          '19:10 is still to come today: it is kept as 19:10 yesterday.',
-          expect.stringMatching(/^Who/),
-        ],
+        report: { at: '2027-06-14T19:10Z' },
+        doubts: ['19:10 is still to come today: it is kept as 19:10 yesterday.'],
       },
     ]);
+  });
+
+  it('where the line names nobody, who was asked for speaks: of each report by itself', () => {
+    const line = readLine('LOR soft 0652, HAS dry 0640 RW2', { ...setting, speaker: 'J. Holm' });
+    expect(line).toMatchObject([
+      { report: { by: 'J. Holm, by radio' }, namesSpeaker: false },
+      { report: { by: 'RW2, by radio' }, namesSpeaker: true },
+    ]);
+    expect(read('LOR soft 0652')).toMatchObject([{ report: { by: 'not said who, by radio' } }]);
+    expect(read('LOR soft 0652 unknown')).toMatchObject([{ report: { by: 'not said who, by radio' } }]);
   });
 
   it.each([

@@ -7,6 +7,8 @@ export interface LineSetting {
   readonly places: readonly { readonly code: string; readonly name: string }[];
   readonly now: IsoInstant;
   readonly timeZone: string;
+  /** Who speaks where the line does not say; empty: nobody has been named. */
+  readonly speaker: string;
 }
 
 export interface SaidSurface {
@@ -19,7 +21,13 @@ export interface SaidSurface {
 
 /** One report of a line: what was understood, what is asked about it, or what stands in the way. */
 export type Said =
-  | { readonly kind: 'surface'; readonly report: SaidSurface; readonly doubts: readonly string[] }
+  | {
+      readonly kind: 'surface';
+      readonly report: SaidSurface;
+      /** By the line itself. */
+      readonly namesSpeaker: boolean;
+      readonly doubts: readonly string[];
+    }
   | { readonly kind: 'fault'; readonly words: string };
 
 /** "LOR soft 0652 helper until Wed, HAS soft 0640": each report by itself. */
@@ -47,10 +55,11 @@ const readReport = (text: string, setting: LineSetting): Said => {
       place: place.code,
       state,
       at: time.at,
-      by: `${speakerWords(who)}, by radio`,
+      by: `${speakerWords(who === '' ? setting.speaker : who)}, by radio`,
       ...(until.date === undefined ? {} : { untilDate: until.date }),
     },
-    doubts: [...time.doubts, ...(who === '' ? ['Who said it? A word after the time: helper.'] : [])],
+    namesSpeaker: who !== '',
+    doubts: time.doubts,
   };
 };
 
@@ -61,8 +70,14 @@ const notAState = (code: string, word: string | undefined): string =>
     ? `${code}: say how the surface is, dry, damp, soft or closed.`
     : `"${word}" is no surface. It is dry, damp, soft or closed.`;
 
-const speakerWords = (who: string): string =>
-  who === '' ? 'not said who' : who.toLowerCase() === 'helper' ? 'strip helper' : who;
+const speakerWords = (who: string): string => spoken[who.toLowerCase()] ?? who;
+
+/** What people write for short. */
+const spoken: Readonly<Record<string, string>> = {
+  '': 'not said who',
+  unknown: 'not said who',
+  helper: 'strip helper',
+};
 
 const placeOf = (word: string, { places }: LineSetting): { code: string } | { fault: string } => {
   const meant = placesMeant(word, places);

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type Calendar, useCalendar, useRead } from '../api/index.js';
+import { isWaiting, useLines } from '../paper/kept-lines.js';
 import { inWords, ProblemLine, SurfaceWord } from '../ui/index.js';
 import type { SaidSurface } from './read-line.js';
 
@@ -9,6 +10,7 @@ const touchedSchema = z.object({
   place: z.string(),
   before: surface,
   after: surface,
+  outrankedBy: z.object({ place: z.string(), state: surface, at: z.string(), by: z.string() }).nullable(),
   flights: z.array(
     z.object({
       flight: z.string(),
@@ -25,14 +27,24 @@ const touchedSchema = z.object({
 
 type Touched = z.output<typeof touchedSchema>;
 
-/** What a report would change, by the server's own check, before it is kept. */
-export const WhatItTouches = ({ report }: { readonly report: SaidSurface }) => {
-  const calendar = useCalendar();
+interface OfReport {
+  readonly report: SaidSurface;
+}
+
+const useTouched = (report: SaidSurface) => {
   // Who said it changes nothing: the server is not asked at every letter of a name.
   const asked = new URLSearchParams({ ...report, by: 'radio' });
-  const { value, problem } = useRead(`/api/surface-reports/touches?${asked}`, touchedSchema);
+  return useRead(`/api/surface-reports/touches?${asked}`, touchedSchema);
+};
+
+/** What a report would change, by the server's own check, before it is kept. */
+export const WhatItTouches = ({ report }: OfReport) => {
+  const calendar = useCalendar();
+  const { value, problem } = useTouched(report);
   if (problem !== undefined) return <ProblemLine problem={problem} />;
   if (value === undefined) return <p className="checking">Checking what it touches...</p>;
+  if (value.outrankedBy !== null)
+    return <p className="ochre">{outrankedWords(value.outrankedBy, report, calendar)}</p>;
   return (
     <div className="touched">
       <p>
@@ -55,6 +67,27 @@ export const WhatItTouches = ({ report }: { readonly report: SaidSurface }) => {
     </div>
   );
 };
+
+/** After it was kept: where, and whether it is another one that counts. */
+export const KeptReport = ({ id, report }: OfReport & { readonly id: string }) => {
+  const calendar = useCalendar();
+  const isHere = useLines().some((line) => line.id === id && isWaiting(line));
+  const later = useTouched(report).value?.outrankedBy ?? null;
+  return (
+    <span>
+      {isHere ? 'Kept on this machine until base has it' : 'Kept'}: {reportWords(report, calendar)}
+      {later !== null && `; what counts is ${later.state} of ${calendar.when(later.at)}`}.{' '}
+    </span>
+  );
+};
+
+/** "XLOR: dry 06:52, J. Holm, by radio; your report of 06:40 will be kept, but the later one stands." */
+const outrankedWords = (
+  { place, state, at, by }: NonNullable<Touched['outrankedBy']>,
+  report: SaidSurface,
+  { when }: Calendar,
+): string =>
+  `${place}: ${state} ${when(at)}, ${by}; your report of ${when(report.at)} will be kept, but the later one stands.`;
 
 const touchedWords = ({ drums, drumsThatGo, breaks }: Touched['flights'][number]): string => {
   if (breaks === null) return `stands as it is, ${inWords(drums, 'drums')}.`;

@@ -18,8 +18,11 @@ export const Dialog = ({ title, onClose, children, acts }: DialogProps) => {
   useEffect(() => {
     const dialog = element.current!;
     if (!dialog.open) dialog.showModal();
-    dialog.querySelector<HTMLElement>('.body :is(input, select, textarea)')?.focus();
-    return () => dialog.close();
+    const stopWaiting = focusFirstField(dialog);
+    return () => {
+      stopWaiting();
+      dialog.close();
+    };
   }, []);
   return (
     <dialog
@@ -50,4 +53,20 @@ export const Dialog = ({ title, onClose, children, acts }: DialogProps) => {
       </LayerContext>
     </dialog>
   );
+};
+
+/** Fields may come after the dialog, once what they stand on is read: the first has the focus then, unless the person has moved on. */
+const focusFirstField = (dialog: HTMLElement): (() => void) => {
+  const focus = (): boolean => {
+    const field = dialog.querySelector<HTMLElement>('.body :is(input, select, textarea)');
+    field?.focus();
+    return field !== null;
+  };
+  if (focus()) return () => {};
+  const beforeFields = document.activeElement;
+  const waiting = new MutationObserver(() => {
+    if (document.activeElement !== beforeFields || focus()) waiting.disconnect();
+  });
+  waiting.observe(dialog, { childList: true, subtree: true });
+  return () => waiting.disconnect();
 };

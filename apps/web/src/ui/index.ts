@@ -14,9 +14,10 @@ export {
   useSingleKeys,
 } from './keys.js';
 export { type Level, LevelMark, LevelShape, Lock, StateWord, SurfaceWord } from './marks.js';
-export { EmptyLine, MessageLine, ProblemLine, StaleLine } from './message.js';
+export { EmptyLine, MessageLine, ProblemLine } from './message.js';
+export { NotSetUp } from './not-set-up.js';
 export { bothOf, Picture } from './picture.js';
 export { PrintLink } from './print-link.js';
 export { useIsPrinting } from './printing.js';
-export { figure, inWords, Qty, type Unit } from './qty.js';
+export { figure, inWords, Qty, stockInWords, type Unit } from './qty.js';
 export { type Column, Lines } from './table.js';

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
-import type { ApiProblem } from '../api/index.js';
+import { type ApiProblem, useCalendar, useTerritoryTime } from '../api/index.js';
 import { Button } from './button.js';
+import { NotSetUp } from './not-set-up.js';
 
 interface MessageLineProps {
   readonly what: string;
@@ -23,7 +24,9 @@ export const MessageLine = ({ what, why = '', next = '', kind = 'fault', childre
 
 /** A refused request in the server's words, with its faults line by line. */
 export const ProblemLine = ({ problem }: { readonly problem: ApiProblem | undefined }) =>
-  problem === undefined ? null : (
+  problem === undefined ? null : problem.kind === 'not-set-up' ? (
+    <NotSetUp what={problem.what} why={`${problem.why} ${problem.next}`} />
+  ) : (
     <MessageLine what={problem.what} why={problem.why} next={problem.next}>
       {problem.faults.length > 0 && (
         <ul>
@@ -44,16 +47,30 @@ export const EmptyLine = ({ children }: { readonly children: ReactNode }) => (
   <p className="empty">{children}</p>
 );
 
-/** The re-read failed: the last picture stays, and this says of when it is. */
-export const StaleLine = ({ problem, of, again }: { problem: ApiProblem; of: string; again: () => void }) => (
-  <div className="message stale" role="status">
-    <p>
-      <b>{sentence(problem.what)}</b> You see the picture of {of}.
-    </p>
-    <Button small onPress={again}>
-      Try now
-    </Button>
-  </div>
-);
+interface StaleLineProps {
+  readonly problem: ApiProblem;
+  readonly readAt: Date;
+  readonly again: () => void;
+}
+
+/** The re-read failed: the last picture stays, and this says of when it is, by the territory's clock. */
+export const StaleLine = ({ problem, readAt, again }: StaleLineProps) => {
+  const { when } = useCalendar();
+  const ofTerritory = useTerritoryTime();
+  const kept = problem.isOutOfReach
+    ? ' It is tried again by itself; radio and paper entries are kept here meanwhile.'
+    : '';
+  return (
+    <div className="message stale" role="status">
+      <p>
+        <b>{sentence(problem.what)}</b> You see the picture of {when(ofTerritory(readAt.toISOString()))}.
+        {kept}
+      </p>
+      <Button small onPress={again}>
+        Try now
+      </Button>
+    </div>
+  );
+};
 
 const sentence = (text: string): string => (/[.:!?]$/.test(text) ? text : `${text}.`);

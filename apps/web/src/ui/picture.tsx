@@ -10,10 +10,11 @@ interface PictureProps<T> {
 
 /**
  * Shows what was read: "Checking..." until the first answer, the problem where there never was one, and otherwise the last
- * picture, with a line above it when it could not be read again.
+ * picture, with a line above it when it could not be read again. A territory that is there no more leaves no picture.
  */
 export function Picture<T>({ read, children }: PictureProps<T>) {
   const { value, problem, readAt, again } = read;
+  if (problem?.kind === 'not-set-up') return <ProblemLine problem={problem} />;
   if (value === undefined) {
     if (problem === undefined)
       return (
@@ -31,15 +32,12 @@ export function Picture<T>({ read, children }: PictureProps<T>) {
   return (
     <>
       {problem !== undefined && readAt !== undefined && (
-        <StaleLine problem={problem} of={clock(readAt)} again={again} />
+        <StaleLine problem={problem} readAt={readAt} again={again} />
       )}
       {children(value)}
     </>
   );
 }
-
-const clock = (at: Date): string =>
-  at.toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
 
 /** Two reads as one: there when both are, and as good as the worse. */
 export const bothOf = <A, B>(a: Read<A>, b: Read<B>): Read<readonly [A, B]> => ({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { figure, inWords } from './qty.js';
+import { figure, inWords, stockInWords } from './qty.js';
 
 describe('a figure', () => {
   it('has thousands with a comma and the true minus sign', () => {
@@ -16,5 +16,14 @@ describe('a figure', () => {
       '6 drums',
       '1.9 %',
     ]);
+    expect([inWords(1, 'lines'), inWords(0, 'items'), inWords(1, 'entries')]).toEqual([
+      '1 line',
+      '0 items',
+      '1 entry',
+    ]);
+  });
+
+  it('of stock is never below nothing: what is asked for beyond it is said in words', () => {
+    expect([1200, 0, -0.4, -120].map(stockInWords)).toEqual(['1,200 L', '0 L', '0 L', 'short 120 L']);
   });
 });

@@ -33,13 +33,32 @@ export const figure = (value: number, digits = 0, sign = false): string => {
   return `${value < 0 && !isZero ? '−' : sign && !isZero ? '+' : ''}${size}`;
 };
 
-const one: Readonly<Record<string, string>> = { drums: 'drum', days: 'day' };
+/** What is counted, one of it: whatever is not in the table is the same for one and for more. */
+const one: Readonly<Record<string, string>> = {
+  drums: 'drum',
+  days: 'day',
+  flights: 'flight',
+  passengers: 'passenger',
+  'sling moves': 'sling move',
+  places: 'place',
+  caches: 'cache',
+  items: 'item',
+  lines: 'line',
+  entries: 'entry',
+  'entries of stock': 'entry of stock',
+  'changes of the territory': 'change of the territory',
+  plans: 'plan',
+};
 
 /** "6 drums", "1 drum", "531 lb", as text: for sentences and labels. */
 export const inWords = (value: number, unit: string, digits = 0, sign = false): string => {
   const size = figure(value, digits, sign);
   return `${size} ${size === '1' ? (one[unit] ?? unit) : unit}`;
 };
+
+/** "1,200 L"; below zero "short 120 L", as no place holds less than nothing: it is what is asked for beyond the stock. */
+export const stockInWords = (litres: number): string =>
+  figure(litres).startsWith('−') ? `short ${inWords(-litres, 'L')}` : inWords(litres, 'L');
 
 /** A number with its unit, never parted by a line end. */
 export const Qty = ({ value, unit, digits = 0, sign = false, also }: QtyProps) => (

@@ -17,6 +17,7 @@ import { DemoTerritory1700000000016 } from './0016-demo-territory.js';
 import { FlightsWithoutPlan1700000000017 } from './0017-flights-without-plan.js';
 import { SlipNumbers1700000000018 } from './0018-slip-numbers.js';
 import { StrangeReports1700000000019 } from './0019-strange-reports.js';
+import { HoldCalls1700000000020 } from './0020-hold-calls.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -39,4 +40,5 @@ export const migrations = [
   FlightsWithoutPlan1700000000017,
   SlipNumbers1700000000018,
   StrangeReports1700000000019,
+  HoldCalls1700000000020,
 ] as const;

@@ -1,5 +1,5 @@
 import { useCalendar, useMe } from '../../api/index.js';
-import { ageInWords, figure, inWords } from '../../ui/index.js';
+import { ageInWords, figure, inWords, stockInWords } from '../../ui/index.js';
 import type { NamedCache } from './cache-list.js';
 import { dayNames, whatFails } from './cache-words.js';
 import type { Cache, Caches } from './caches-read.js';
@@ -31,7 +31,7 @@ export const AllAsTables = ({ caches, shown }: AllAsTablesProps) => {
                 {day(each)}
               </th>
             ))}
-            {['Minimum', 'Suggested', 'Critical', 'Cover at mean use', 'Count'].map((head) => (
+            {['Minimum', 'Suggested', 'Critical', 'Days of cover', 'Count'].map((head) => (
               <th key={head} scope="col" className="n">
                 {head}
               </th>
@@ -85,7 +85,7 @@ const WithoutRow = ({ cache }: { readonly cache: Cache }) => (
     {cache.projections.noDeliveries.usableLitres.map((litres, day) => (
       // biome-ignore lint/suspicious/noArrayIndexKey: as above
       <td key={day} className="n">
-        {figure(litres)} L
+        {stockInWords(litres)}
       </td>
     ))}
     <td colSpan={5}>with no deliveries</td>

@@ -72,4 +72,4 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
 });
 
 const coverOf = ({ daysOfCover }: Cache): string =>
-  daysOfCover === null ? 'no draws' : `cover ${inWords(daysOfCover, 'days', 1)} at mean use`;
+  daysOfCover === null ? 'no draws' : `${inWords(daysOfCover, 'days', 1)} of cover`;

@@ -27,8 +27,8 @@ export const CacheSide = ({ named, caches, onService }: CacheSideProps) => {
   const [open, setOpen] = useState<Open>();
   const [done, setDone] = useState<string>();
   const { cache } = named;
-  const cases = useList('/api/cases', caseSchema).value ?? [];
-  const difference = cases.find(({ place }) => place === cache.place);
+  const cases = useList('/api/cases', caseSchema).value;
+  const difference = cases?.find(({ place }) => place === cache.place);
   const remedy = caches.slingRemedies.find(({ place }) => place === cache.place);
   const close = (words?: string) => {
     setOpen(undefined);
@@ -43,15 +43,13 @@ export const CacheSide = ({ named, caches, onService }: CacheSideProps) => {
       </div>
       <ThreeFigures cache={cache} />
       <StandsOn cache={cache} />
-      {remedy !== undefined && (
+      {remedy !== undefined && open === undefined && (
         <RemedyPanel remedy={remedy} onMoved={() => close(`${cache.place}: the sling is moved.`)} />
       )}
       <Minimum cache={cache} caches={caches} onService={onService} />
-      {difference === undefined ? (
-        <LastClosedCase place={cache.place} />
-      ) : (
-        <CasePanel difference={difference} />
-      )}
+      {cases === undefined && <p className="checking">Checking for difference cases...</p>}
+      {cases !== undefined && difference === undefined && <LastClosedCase place={cache.place} />}
+      {difference !== undefined && <CasePanel difference={difference} />}
       <DayTable cache={cache} caches={caches} />
       <Ahead cache={cache} caches={caches} />
       <p role="status" className="cache-done">

@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import { useCalendar, useList } from '../../api/index.js';
 import { Field, inWords } from '../../ui/index.js';
 import { isCountOld } from './cache-list.js';
@@ -7,7 +8,7 @@ import { caseSchema } from './case-read.js';
 /** What is shown, how old the counts are, what is open. */
 export const CachesFields = ({ caches }: { readonly caches: Caches }) => {
   const { isoDay, today, when } = useCalendar();
-  const cases = useList('/api/cases', caseSchema).value ?? [];
+  const cases = useList('/api/cases', caseSchema).value;
   const counts = caches.items.map(({ stock }) => stock.lastCount);
   const never = counts.filter((count) => count === null).length;
   const ofToday = counts.filter((count) => count !== null && isoDay(count.count.at) === today).length;
@@ -18,20 +19,22 @@ export const CachesFields = ({ caches }: { readonly caches: Caches }) => {
       <Field label="Counts">
         {ofToday} today, {caches.items.filter(isCountOld).length - never} over 7 days old, {never} never
       </Field>
-      <Field label="Difference cases" state={cases.length > 0 ? 'grave' : 'plain'}>
-        {cases.length === 0
-          ? 'none open'
-          : `${cases.length} open: ${cases.slice(0, 2).map(shortly).join('; ')}${cases.length > 2 ? '...' : ''}`}
+      <Field label="Difference cases" state={cases !== undefined && cases.length > 0 ? 'grave' : 'plain'}>
+        {casesWords(cases)}
       </Field>
     </>
   );
 };
 
-const shortly = ({
-  place,
-  differenceMillilitres,
-}: {
-  place: string;
-  differenceMillilitres: number;
-}): string =>
+type Case = z.output<typeof caseSchema>;
+
+/** Undefined: not read yet, which is not none. */
+const casesWords = (cases: readonly Case[] | undefined): string => {
+  if (cases === undefined) return 'Checking...';
+  if (cases.length === 0) return 'none open';
+  const more = cases.length > 2 ? '...' : '';
+  return `${cases.length} open: ${cases.slice(0, 2).map(shortly).join('; ')}${more}`;
+};
+
+const shortly = ({ place, differenceMillilitres }: Case): string =>
   `${place} ${inWords(Math.abs(differenceMillilitres) / 1000, 'L')} ${differenceMillilitres < 0 ? 'short' : 'over'}`;

@@ -4,7 +4,7 @@ import { useCallback, useDeferredValue, useMemo } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
 import { type Read, useCalendar, useList, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { Button, bothOf, EmptyLine, Picture, TitleBlock, useIsPrinting } from '../../ui/index.js';
+import { Button, bothOf, EmptyLine, NotSetUp, Picture, TitleBlock, useIsPrinting } from '../../ui/index.js';
 import { AllAsTables } from './all-as-tables.js';
 import { CacheGrid } from './cache-grid.js';
 import { type Choices, chosen, named, onlys, sorts } from './cache-list.js';
@@ -88,9 +88,12 @@ const OpenCaches = ({ caches, places, isTables, at, onChange }: OpenCachesProps)
   if (all.length === 0)
     return (
       <div className="work">
-        <EmptyLine>
-          No caches yet. Set-up, Caches, says where drums are kept and how low each may fall.
-        </EmptyLine>
+        <NotSetUp
+          what="No cache is set up yet"
+          why="A cache is a place where drums are kept, with its minimum, critical level and reserve."
+          step="caches"
+          stepWords="Set-up, Caches"
+        />
       </div>
     );
   return (

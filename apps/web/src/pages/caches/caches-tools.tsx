@@ -22,7 +22,7 @@ export const CachesTools = ({ choices, shown, all, onChange }: CachesToolsProps)
       value={choices.sort}
       options={[
         ['first', 'first day below critical'],
-        ['cover', 'cover at mean use'],
+        ['cover', 'days of cover'],
         ['room', 'room above minimum'],
         ['count', 'age of count'],
         ['name', 'code'],

@@ -1,5 +1,5 @@
 import { useCalendar } from '../../api/index.js';
-import { figure, Lines } from '../../ui/index.js';
+import { figure, inWords, Lines, stockInWords } from '../../ui/index.js';
 import type { Cache, Caches } from './caches-read.js';
 import { type DayRow, dayRows, type Part, sumOf } from './day-rows.js';
 
@@ -21,14 +21,14 @@ export const DayTable = ({ cache, caches }: DayTableProps) => {
         { head: 'Day', heads: true, cell: ({ date }) => day(date) },
         { head: 'Landed', figures: true, cell: ({ landed }) => litresOf(landed) },
         { head: 'By', cell: ({ landed }) => <Names parts={landed} /> },
-        { head: 'Drawn', figures: true, cell: ({ drawn }) => litresOf(drawn) },
+        { head: 'Drawn', figures: true, cell: drawnWords },
         { head: 'For', cell: ({ drawn }) => <Names parts={drawn} /> },
         { head: 'Level', figures: true, cell: (row) => <LevelCell litres={row.levelLitres} cache={cache} /> },
         {
           head: 'Without',
           figures: true,
           wide: true,
-          cell: ({ withoutLitres }) => `${figure(withoutLitres)} L`,
+          cell: ({ withoutLitres }) => stockInWords(withoutLitres),
         },
       ]}
     />
@@ -36,6 +36,10 @@ export const DayTable = ({ cache, caches }: DayTableProps) => {
 };
 
 const litresOf = (parts: readonly Part[]): string => (parts.length === 0 ? '' : `${figure(sumOf(parts))} L`);
+
+/** What is asked for, and how much of it the cache cannot give without its reserve. */
+const drawnWords = ({ drawn, unmetLitres }: DayRow): string =>
+  `${litresOf(drawn)}${unmetLitres > 0 ? `, ${inWords(unmetLitres, 'L')} unmet` : ''}`;
 
 const Names = ({ parts }: { readonly parts: readonly Part[] }) =>
   parts.map(({ by, isAsked }, index) => (
@@ -53,7 +57,7 @@ export const LevelCell = ({ litres, cache }: { readonly litres: number; readonly
   if (litres < criticalLitres)
     return (
       <span className="level-cell critical">
-        <b>{figure(litres)} L</b> <span className="word">crit.</span>
+        <b>{stockInWords(litres)}</b> <span className="word">crit.</span>
       </span>
     );
   if (litres < minimumLitres)

@@ -71,6 +71,7 @@ const StockFields = ({ stock: { items } }: { readonly stock: Stock }) => {
   const others = items.filter(({ cache }) => cache === null);
   const sum = (rows: Stock['items'], of: (row: Stock['items'][number]) => number) =>
     rows.reduce((total, row) => total + of(row), 0);
+  const heldHere = sum(others, (row) => row.sealedHeldDrums);
   return (
     <>
       <Field
@@ -78,7 +79,7 @@ const StockFields = ({ stock: { items } }: { readonly stock: Stock }) => {
         note={`${inWords(
           sum(others, (row) => row.bookLitres),
           'L',
-        )} `}
+        )}${heldHere === 0 ? '' : `, ${heldHere} of them held`}`}
       >
         {figure(sum(others, (row) => row.sealedDrums + row.partUsedDrums))} filled
       </Field>

@@ -117,6 +117,7 @@ export const stockSchema = z.object({
       place: z.string(),
       bookLitres: z.number(),
       sealedDrums: z.number(),
+      sealedHeldDrums: z.number(),
       partUsedDrums: z.number(),
       emptyDrums: z.number(),
       cache: z.object({ minimumLitres: z.number(), criticalLitres: z.number() }).nullable(),

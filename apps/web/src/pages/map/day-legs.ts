@@ -70,7 +70,7 @@ const lineOf = (state: string): LegLine => {
 };
 
 const bookedMove = ({ id, aircraft, route, passengers, spareDrums }: Booked): Moved => {
-  const aboard = passengers > 0 ? [inWords(passengers, passengers === 1 ? 'passenger' : 'passengers')] : [];
+  const aboard = passengers > 0 ? [inWords(passengers, 'passengers')] : [];
   const spare = spareDrums === null || spareDrums === 0 ? [] : [`spare ${inWords(spareDrums, 'drums')}`];
   const load = [...aboard, ...spare].join(', ') || 'no drums';
   const legs = legsOf(id, route, 'booked', (leg) => (leg === 0 ? `${id}, ${load}` : ''));
@@ -119,7 +119,7 @@ export const dayInWords = (moved: readonly Moved[], date: string): string => {
   const flights = moved.length - slings;
   const drums = moved.filter(({ state }) => state !== 'sling').reduce((sum, each) => sum + each.drums, 0);
   if (moved.length === 0) return `${date}: nothing flies.`;
-  return `${date}: ${inWords(flights, flights === 1 ? 'flight' : 'flights')}, ${inWords(drums, 'drums')}${
-    slings === 0 ? '' : `; ${inWords(slings, slings === 1 ? 'sling move' : 'sling moves')}`
+  return `${date}: ${inWords(flights, 'flights')}, ${inWords(drums, 'drums')}${
+    slings === 0 ? '' : `; ${inWords(slings, 'sling moves')}`
   }.`;
 };

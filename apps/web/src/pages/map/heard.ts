@@ -1,4 +1,4 @@
-import { knownSurface, type SurfaceReport, type SurfaceState } from '@drumline/network';
+import { knownSurface, latestReports, type SurfaceReport, type SurfaceState } from '@drumline/network';
 import { hours } from '@drumline/units';
 import type { Place, Report } from './map-read.js';
 
@@ -14,15 +14,17 @@ interface Now {
   readonly timeZone: string;
 }
 
-/** Of each place: reports come with the last first. */
+/** Of each place; reports come with the last received first. */
 export const heardOf = (reports: readonly Report[], { at, timeZone }: Now): ((place: Place) => Heard) => {
-  const known = knownSurface(reports as readonly SurfaceReport[], at.toISOString(), timeZone);
+  const asReceived = (reports as readonly SurfaceReport[]).toReversed();
+  const known = knownSurface(asReceived, at.toISOString(), timeZone);
+  const latest = latestReports(asReceived, at.toISOString());
   return (place) => ({
     surface:
       known({
         ...place,
         surface: { ...place.surface, staleAfterHours: hours(place.surface.staleAfterHours) },
       }) ?? 'unknown',
-    report: reports.find((report) => report.place === place.code),
+    report: latest.get(place.code),
   });
 };

@@ -3,7 +3,7 @@ import { addDays } from '@drumline/units';
 import { useLocation, useSearchParams } from 'wouter';
 import { useCalendar } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { Button, EmptyLine, Field, Picture, TitleBlock } from '../../ui/index.js';
+import { Button, Field, NotSetUp, Picture, TitleBlock } from '../../ui/index.js';
 import { OpenMap } from './open-map.js';
 import { useNetwork } from './use-map.js';
 
@@ -42,9 +42,12 @@ export const MapPage = ({ at }: PageProps) => {
         {(value) =>
           value.places.length === 0 ? (
             <div className="work">
-              <EmptyLine>
-                No places yet. Set-up, Places, says where they are; the chart is drawn from that.
-              </EmptyLine>
+              <NotSetUp
+                what="No place is set up yet"
+                why="The chart is drawn from where places are and how far apart."
+                step="places"
+                stepWords="Set-up, Places"
+              />
             </div>
           ) : (
             <OpenMap

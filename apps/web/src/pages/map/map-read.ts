@@ -70,8 +70,17 @@ export type Outlook = z.output<typeof outlookSchema>;
 
 /** GET /api/stock: what stands at the bases. */
 export const stockSchema = z.object({
-  items: z.array(z.object({ place: z.string(), sealedDrums: z.number() })),
+  items: z.array(
+    z.object({
+      place: z.string(),
+      sealedDrums: z.number(),
+      sealedHeldDrums: z.number(),
+      sealedPastRetestDrums: z.number(),
+    }),
+  ),
 });
+
+export type StockItem = z.output<typeof stockSchema>['items'][number];
 
 /** GET /api/flights. */
 export const flightSchema = z.object({

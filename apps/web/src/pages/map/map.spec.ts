@@ -227,15 +227,30 @@ describe('places', () => {
     place('XMER', { kind: 'base', latitudeDeg: 66 }),
   ];
   const at = (day: string) =>
-    placeRows(places, { outlook, filled: new Map([['XMER', 24]]), index: indexOf(outlook, day) });
+    placeRows(places, {
+      outlook,
+      filled: new Map([['XMER', { usable: 14, held: 10, pastRetest: 0 }]]),
+      index: indexOf(outlook, day),
+    });
 
   it('stand from north to south with their level at the end of the day', () => {
     expect(at('2027-06-14').map(({ place: { code }, words }) => `${code}: ${words}`)).toEqual([
       'XLOR: 1,000 L, below minimum',
-      'XMER: 24 drums filled',
+      'XMER: 14 drums filled, 10 held',
       'XKNA: 1,520 L, count 12 days old',
     ]);
     expect(at('2027-06-15')[0]).toMatchObject({ level: 'critical', short: '500 L, critical' });
+  });
+
+  it('where more is asked for than there is, the level says how much is short, never a negative stock', () => {
+    const [cache] = outlook.items;
+    const short = { ...cache!, projections: { offered: { usableLitres: [2200, -120, -120] } } };
+    const [row] = placeRows(places, {
+      outlook: { ...outlook, items: [short] },
+      filled: new Map(),
+      index: indexOf(outlook, '2027-06-14'),
+    });
+    expect([row!.words, row!.short]).toEqual(['short 120 L, below critical', 'short 120 L, critical']);
   });
 
   it('a day that the figures do not reach shows what is there now', () => {

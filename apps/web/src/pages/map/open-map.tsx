@@ -1,6 +1,6 @@
 import { useMemo, useRef } from 'react';
 import { useCalendar, useSettings } from '../../api/index.js';
-import { EmptyLine, ProblemLine, StaleLine, useIsPrinting } from '../../ui/index.js';
+import { EmptyLine, Picture, useIsPrinting } from '../../ui/index.js';
 import { ChartKey } from './chart-key.js';
 import { chartLabels } from './chart-labels.js';
 import { drawnLegs } from './chart-legs.js';
@@ -36,7 +36,11 @@ export const OpenMap = ({ network, day, levelsOf, selected, onOpen }: OpenMapPro
   const moved = read.value ?? [];
   const chosen = rows.find(({ place }) => place.code === selected);
   const heard = heardOf(reports, { at: calendar.now, timeZone });
-  const finding = [dayInWords(moved, calendar.date(day)), shortInWords(rows)].join(' ');
+  const flown =
+    read.value === undefined
+      ? `${calendar.date(day)}: the flights are not known yet.`
+      : dayInWords(read.value, calendar.date(day));
+  const finding = [flown, shortInWords(rows)].join(' ');
   return (
     <div className="work-and-side map">
       <div className="work">
@@ -131,26 +135,12 @@ interface DayLegsProps {
 }
 
 /** The chart stays when the flights of a day cannot be read. */
-const DayLegs = ({ read, day, distanceNm }: DayLegsProps) => {
-  const { value, problem, readAt, again, isHidden } = read;
-  return (
-    <>
-      {isHidden && <p className="map-hidden">Flights are not shown to this role: sling moves alone.</p>}
-      {problem !== undefined &&
-        (value === undefined ? (
-          <ProblemLine problem={problem} />
-        ) : (
-          <StaleLine problem={problem} of={readAt?.toTimeString().slice(0, 5) ?? ''} again={again} />
-        ))}
-      {value === undefined && problem === undefined && (
-        <p className="checking" role="status">
-          Checking...
-        </p>
-      )}
-      {value !== undefined && <LegsTable moved={value} day={day} distanceNm={distanceNm} />}
-    </>
-  );
-};
+const DayLegs = ({ read, day, distanceNm }: DayLegsProps) => (
+  <>
+    {read.isHidden && <p className="map-hidden">Flights are not shown to this role: sling moves alone.</p>}
+    <Picture read={read}>{(moved) => <LegsTable moved={moved} day={day} distanceNm={distanceNm} />}</Picture>
+  </>
+);
 
 const fromBases = (
   { place }: PlaceRow,

@@ -1,7 +1,16 @@
 import { Link } from 'wouter';
 import { type Calendar, useMay } from '../../api/index.js';
 import { openRadioLine } from '../../radio/radio-open.js';
-import { ageInWords, Button, Field, Fields, inWords, LevelMark, SurfaceWord } from '../../ui/index.js';
+import {
+  ageInWords,
+  Button,
+  Field,
+  Fields,
+  inWords,
+  LevelMark,
+  SurfaceWord,
+  stockInWords,
+} from '../../ui/index.js';
 import type { Heard } from './heard.js';
 import { approachInWords, kindInWords, type PlaceRow } from './place-rows.js';
 
@@ -28,7 +37,7 @@ export const PlaceCard = ({ row, levelsOf, heard, calendar, fromBases }: PlaceCa
       </header>
       {cache !== null && (
         <Fields>
-          <Field label={levelsOf}>{inWords(row.litres!, 'L')}</Field>
+          <Field label={levelsOf}>{stockInWords(row.litres!)}</Field>
           <Field label="Minimum">{inWords(cache.minimumLitres, 'L')}</Field>
           <Field label="Critical">{inWords(cache.criticalLitres, 'L')}</Field>
         </Fields>

@@ -1,5 +1,12 @@
-import { ageInWords, figure, inWords, isOldCount, type Level } from '../../ui/index.js';
+import { ageInWords, figure, inWords, isOldCount, type Level, stockInWords } from '../../ui/index.js';
 import type { Cache, Outlook, Place } from './map-read.js';
+
+/** Filled and sealed drums at a base: fit for use, and those that stand there and may not be used. */
+export interface FilledDrums {
+  readonly usable: number;
+  readonly held: number;
+  readonly pastRetest: number;
+}
 
 /** A place as mark, label and line of the table. */
 export interface PlaceRow {
@@ -9,7 +16,7 @@ export interface PlaceRow {
   readonly level: Level | null;
   /** Usable at the end of the day, or now; undefined without a cache. */
   readonly litres: number | undefined;
-  /** "2,145 L, above minimum", "24 drums filled". */
+  /** "2,145 L, above minimum", "14 drums filled, 10 held". */
   readonly words: string;
   /** The same where there is little room. */
   readonly short: string;
@@ -18,7 +25,7 @@ export interface PlaceRow {
 interface At {
   readonly outlook: Outlook;
   /** Filled drums by place. */
-  readonly filled: ReadonlyMap<string, number>;
+  readonly filled: ReadonlyMap<string, FilledDrums>;
   /** Index of the figures: 0 is now. */
   readonly index: number;
 }
@@ -35,9 +42,19 @@ export const placeRows = (places: readonly Place[], { outlook, filled, index }: 
     });
 };
 
-const withoutCache = (place: Place, drums: number | undefined): PlaceRow => {
-  const words = drums === undefined || drums === 0 ? '' : `${inWords(drums, 'drums')} filled`;
+const withoutCache = (place: Place, drums: FilledDrums | undefined): PlaceRow => {
+  const words = drums === undefined ? '' : filledInWords(drums);
   return { place, cache: null, level: null, litres: undefined, words, short: words };
+};
+
+/** "24 drums filled", "14 drums filled, 10 held": what may not be used never stands in the first figure. */
+export const filledInWords = ({ usable, held, pastRetest }: FilledDrums): string => {
+  const off = [
+    ...(held > 0 ? [`${figure(held)} held`] : []),
+    ...(pastRetest > 0 ? [`${figure(pastRetest)} past retest`] : []),
+  ];
+  if (usable === 0 && off.length === 0) return '';
+  return [`${inWords(usable, 'drums')} filled`, ...off].join(', ');
 };
 
 /** Index of the figures at the end of a day; 0, now, for a day that they do not reach. */
@@ -46,7 +63,7 @@ export const indexOf = ({ dates }: Pick<Outlook, 'dates'>, day: string): number 
 const levelAt = (cache: Cache, index: number): Omit<PlaceRow, 'place' | 'cache'> => {
   const litres = cache.projections.offered.usableLitres[index] ?? cache.stock.usableLitres;
   const [level, said, short] = levelOf(cache, litres);
-  const amount = `${figure(litres)} L`;
+  const amount = stockInWords(litres);
   return { level, litres, words: `${amount}, ${said}`, short: short === '' ? amount : `${amount}, ${short}` };
 };
 

@@ -14,15 +14,17 @@ import {
   placeSchema,
   type Report,
   reportsSchema,
+  type StockItem,
   stockSchema,
 } from './map-read.js';
+import type { FilledDrums } from './place-rows.js';
 
 /** What the chart is drawn from, whatever the day. */
 export interface Network {
   readonly places: readonly Place[];
   readonly distances: readonly Distance[];
   readonly outlook: Outlook;
-  readonly filled: ReadonlyMap<string, number>;
+  readonly filled: ReadonlyMap<string, FilledDrums>;
   readonly reports: readonly Report[];
 }
 
@@ -41,11 +43,17 @@ export const useNetwork = (): Read<Network> => {
       places: places.map(({ data }) => data),
       distances: distances.map(({ data }) => data),
       outlook,
-      filled: new Map(stock.items.map(({ place, sealedDrums }) => [place, sealedDrums])),
+      filled: new Map(stock.items.map((item) => [item.place, filledDrums(item)])),
       reports: heard.items.map(({ data }) => data),
     }),
   );
 };
+
+const filledDrums = ({ sealedDrums, sealedHeldDrums, sealedPastRetestDrums }: StockItem): FilledDrums => ({
+  usable: sealedDrums - sealedHeldDrums - sealedPastRetestDrums,
+  held: sealedHeldDrums,
+  pastRetest: sealedPastRetestDrums,
+});
 
 export interface MovedRead extends Read<readonly Moved[]> {
   /** This person's role does not see flights. */

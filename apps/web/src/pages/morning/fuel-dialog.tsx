@@ -33,10 +33,12 @@ export const FuelDialog = ({ morning: { fuel, bases }, onClose }: FuelDialogProp
         ]}
       />
       {none.length > 0 && <p>No fuel by the book: {none.map(({ place }) => place).join(', ')}.</p>}
-      <p>
-        In bulk at the bases, as last kept:{' '}
-        {bases.map(({ place, bulkLitres }) => `${place} ${inWords(bulkLitres, 'L')}`).join(', ')}.
-      </p>
+      {bases.length > 0 && (
+        <p>
+          In bulk at the bases, as last kept:{' '}
+          {bases.map(({ place, bulkLitres }) => `${place} ${inWords(bulkLitres, 'L')}`).join(', ')}.
+        </p>
+      )}
     </Dialog>
   );
 };

@@ -1,23 +1,11 @@
 import { useState } from 'react';
 import { z } from 'zod';
 import { newId, post, put, useAct, useCalendar, useMe, useRead } from '../../api/index.js';
-import { Button, Dialog, EmptyLine, Entry, Picture, ProblemLine } from '../../ui/index.js';
+import { Button, Dialog, EmptyLine, Entry, inWords, Picture, ProblemLine } from '../../ui/index.js';
+import { type Handover, handoverSchema, type Signed, unreadOf } from './handover-read.js';
 import { handoverLines } from './handover-words.js';
 import type { Morning } from './morning-read.js';
 import { type PaperEntries, paperEntriesSchema } from './paper/paper-read.js';
-
-const signed = z.object({ by: z.string(), at: z.string(), note: z.string().nullable() });
-
-const handoverSchema = z.object({
-  id: z.string(),
-  at: z.string(),
-  from: z.string(),
-  fromAccount: z.string(),
-  items: z.array(z.object({ kind: z.string(), words: z.string(), signed: signed.nullable() })),
-  closed: z.object({ by: z.string(), at: z.string() }).nullable(),
-});
-
-type Handover = z.output<typeof handoverSchema>;
 
 const listSchema = z.object({ items: z.array(handoverSchema) });
 
@@ -66,7 +54,7 @@ const HandoverNow = ({ morning, entries }: HandoverNowProps) => {
   const [id] = useState(newId);
   const [said, setSaid] = useState('');
   const lines = handoverLines({ morning, entries, said: said.trim() === '' ? [] : [said.trim()] }, calendar);
-  const start = useAct(() => put(`/api/handovers/${id}`, { items: lines }), '/api/handovers');
+  const start = useAct(() => put(`/api/handovers/${id}`, { items: lines }));
   return (
     <>
       <Entry
@@ -92,7 +80,7 @@ const HandoverNow = ({ morning, entries }: HandoverNowProps) => {
         }
         onPress={() => void start.run()}
       >
-        Hand over {lines.length} items
+        Hand over {inWords(lines.length, 'items')}
       </Button>
       <ProblemLine problem={start.problem} />
     </>
@@ -103,21 +91,21 @@ const OpenHandover = ({ handover }: { readonly handover: Handover }) => {
   const { when } = useCalendar();
   const isMine = useMe().id === handover.fromAccount;
   const path = `/api/handovers/${handover.id}`;
-  const sign = useAct((item: number) => put(`${path}/items/${item}`, {}), '/api/handovers');
-  const close = useAct(() => post(`${path}/close`, {}), '/api/handovers', '/api/morning');
-  const unread = handover.items.filter(({ signed }) => signed === null).length;
+  const sign = useAct((item: number) => put(`${path}/items/${item}`, {}));
+  const close = useAct(() => post(`${path}/close`, {}));
+  const unread = unreadOf(handover).length;
   return (
     <>
       <p>
         <b>{handover.from}</b> hands over, {when(handover.at)}.{' '}
         {isMine
-          ? `The incoming person signs each item: ${unread} of ${handover.items.length} wait.`
+          ? `The incoming person signs each item: ${unread} of ${inWords(handover.items.length, 'items')} to go.`
           : 'Sign each item as you have heard it.'}
       </p>
       <ol className="handover-items" aria-label="What is handed over">
         {handover.items.map(({ kind, words, signed }, index) => (
           <li key={`${kind} ${words}`}>
-            <b>{kind}</b> {words} {signed !== null && <Signed {...signed} />}
+            <b>{kind}</b> {words} {signed !== null && <SignedBy {...signed} />}
             {signed === null && !isMine && (
               <Button small busy={sign.isSending} onPress={() => void sign.run(index + 1)}>
                 Sign item {index + 1}
@@ -130,7 +118,7 @@ const OpenHandover = ({ handover }: { readonly handover: Handover }) => {
         <Button
           kind="main"
           busy={close.isSending}
-          offBecause={unread > 0 ? `${unread} items are not signed for yet.` : undefined}
+          offBecause={unread > 0 ? `${inWords(unread, 'items')} not signed for yet.` : undefined}
           onPress={() => void close.run()}
         >
           Take over
@@ -141,7 +129,7 @@ const OpenHandover = ({ handover }: { readonly handover: Handover }) => {
   );
 };
 
-const Signed = ({ by, at, note }: z.output<typeof signed>) => {
+const SignedBy = ({ by, at, note }: Signed) => {
   const { when } = useCalendar();
   return (
     <span className="pine">
@@ -157,13 +145,13 @@ const PastHandover = ({ handover: { from, at, closed, items } }: { readonly hand
     <details>
       <summary>
         {when(at)}, {from} to {closed === null ? 'nobody yet' : `${closed.by}, ${when(closed.at)}`},{' '}
-        {items.length} items
+        {inWords(items.length, 'items')}
       </summary>
       {items.length === 0 && <EmptyLine>Nothing was on it.</EmptyLine>}
       <ol className="handover-items">
         {items.map(({ kind, words, signed }) => (
           <li key={`${kind} ${words}`}>
-            <b>{kind}</b> {words} {signed !== null && <Signed {...signed} />}
+            <b>{kind}</b> {words} {signed !== null && <SignedBy {...signed} />}
           </li>
         ))}
       </ol>

@@ -3,22 +3,26 @@ import { type ReactNode, useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { type Calendar, type Read, useCalendar, useMay, useRead } from '../../api/index.js';
 import { openRadioLine } from '../../radio/radio-open.js';
-import { Button, Choice, Field, inWords, Picture, PrintLink, TitleBlock } from '../../ui/index.js';
+import { Button, Choice, Picture, PrintLink, TitleBlock } from '../../ui/index.js';
 import { DecideList } from './decide-list.js';
-import { type DecideRow, decideRows } from './decide-rows.js';
+import { decideRows } from './decide-rows.js';
 import { FuelDialog } from './fuel-dialog.js';
 import { HandoverDialog } from './handover-dialog.js';
 import { changedRows, OneWindow, WordsList } from './lists.js';
+import { MorningFields } from './morning-fields.js';
 import { type Morning, morningSchema } from './morning-read.js';
 import { awayRows, notHeardRows } from './not-heard-rows.js';
 import { StripTable } from './strip-table.js';
+import { WaitingHandover } from './waiting-handover.js';
 
 type Since = 'evening' | 'handover';
+type Open = 'handover' | 'fuel';
 
 export const MorningPage = () => {
   const calendar = useCalendar();
   const [since, setSince] = useState<Since>('evening');
   const [from, setFrom] = useState<string | null>(null);
+  const [open, setOpen] = useState<Open>();
   const read = useEveryMinute(useRead(`/api/morning${from === null ? '' : `?since=${from}`}`, morningSchema));
   const rows = read.value === undefined ? [] : decideRows(read.value, calendar);
   const choose = (next: Since) => {
@@ -30,13 +34,16 @@ export const MorningPage = () => {
       <TitleBlock
         title="Morning"
         sub={calendar.date(calendar.today)}
-        acts={<PageActs morning={read.value} />}
+        acts={<PageActs isRead={read.value !== undefined} onOpen={setOpen} />}
       >
         {read.value !== undefined && <MorningFields morning={read.value} rows={rows} calendar={calendar} />}
       </TitleBlock>
       <Picture read={read}>
         {(morning) => (
           <div className="morning">
+            {morning.handover !== null && (
+              <WaitingHandover handover={morning.handover} onOpen={() => setOpen('handover')} />
+            )}
             <div className="morning-columns">
               <Column name="Decide now">
                 <h2>
@@ -85,9 +92,25 @@ export const MorningPage = () => {
           </div>
         )}
       </Picture>
+      {read.value !== undefined && open !== undefined && (
+        <OpenDialog open={open} morning={read.value} onClose={() => setOpen(undefined)} />
+      )}
     </>
   );
 };
+
+interface OpenDialogProps {
+  readonly open: Open;
+  readonly morning: Morning;
+  readonly onClose: () => void;
+}
+
+const OpenDialog = ({ open, morning, onClose }: OpenDialogProps) =>
+  open === 'fuel' ? (
+    <FuelDialog morning={morning} onClose={onClose} />
+  ) : (
+    <HandoverDialog morning={morning} onClose={onClose} />
+  );
 
 /** Scrolls by itself where it is long; without a mouse too. */
 const Column = ({ name, children }: { readonly name: string; readonly children: ReactNode }) => (
@@ -108,18 +131,23 @@ const useEveryMinute = (read: Read<Morning>): Read<Morning> => {
   return read;
 };
 
-const PageActs = ({ morning }: { readonly morning: Morning | undefined }) => {
+interface PageActsProps {
+  /** The picture that the dialogs speak of is there. */
+  readonly isRead: boolean;
+  readonly onOpen: (open: Open) => void;
+}
+
+const PageActs = ({ isRead, onOpen }: PageActsProps) => {
   const may = useMay();
   const [, go] = useLocation();
-  const [open, setOpen] = useState<'handover' | 'fuel'>();
-  const close = () => setOpen(undefined);
+  const offBecause = isRead ? undefined : 'There is no picture yet.';
   return (
     <>
-      <Button press="m" onPress={() => setOpen('fuel')}>
+      <Button press="m" offBecause={offBecause} onPress={() => onOpen('fuel')}>
         Medevac
       </Button>
       {may('hand over', 'enter') && (
-        <Button press="h" onPress={() => setOpen('handover')}>
+        <Button press="h" offBecause={offBecause} onPress={() => onOpen('handover')}>
           Handover
         </Button>
       )}
@@ -133,58 +161,6 @@ const PageActs = ({ morning }: { readonly morning: Morning | undefined }) => {
         <Button kind="main" onPress={openRadioLine}>
           Enter radio report
         </Button>
-      )}
-      {open === 'fuel' && morning !== undefined && <FuelDialog morning={morning} onClose={close} />}
-      {open === 'handover' && morning !== undefined && <HandoverDialog morning={morning} onClose={close} />}
-    </>
-  );
-};
-
-interface MorningFieldsProps {
-  readonly morning: Morning;
-  readonly rows: readonly DecideRow[];
-  readonly calendar: Calendar;
-}
-
-const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) => {
-  const { firstTakeOff, flights, fuel, worstOdds, away } = morning;
-  const locked = fuel.filter(({ reserveLitres }) => reserveLitres > 0);
-  const out = away.filter(({ word }) => word !== 'down and well');
-  const overdue = out.filter(({ word }) => word === 'overdue').length;
-  return (
-    <>
-      <Field
-        label="First take-off"
-        note={firstTakeOff === null ? undefined : `${firstTakeOff.flight}, ${firstTakeOff.aircraft}`}
-      >
-        {firstTakeOff?.at ?? 'none today'}
-      </Field>
-      <Field
-        label="To decide"
-        note={flights[0] === undefined ? undefined : `first flight by ${calendar.when(flights[0].by)}`}
-      >
-        {rows.length}
-      </Field>
-      <Field
-        label="Away"
-        state={overdue > 0 ? 'grave' : 'plain'}
-        note={overdue > 0 ? `${overdue} overdue` : undefined}
-      >
-        {out.length}
-      </Field>
-      <Field label="Reserve" note={`locked, ${locked.length} caches`}>
-        {inWords(
-          locked.reduce((sum, { reserveLitres }) => sum + reserveLitres, 0),
-          'L',
-        )}
-      </Field>
-      {worstOdds !== null && (
-        <Field
-          label="Forecast: cancelled, worst strip"
-          note={`morning, ${Math.round(worstOdds.afternoonCancel * 100)} % afternoon`}
-        >
-          {worstOdds.place} {Math.round(worstOdds.morningCancel * 100)} %
-        </Field>
       )}
     </>
   );

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { slingRemedySchema } from '../../slings/sling-remedy.js';
+import { handoverSchema } from './handover-read.js';
 
 const surface = z.enum(['dry', 'damp', 'soft', 'closed']);
 const placeAndDay = z.object({ place: z.string(), date: z.string() });
@@ -109,6 +110,7 @@ export const morningSchema = z.object({
   today: z.string(),
   since: z.string(),
   handedOverAt: z.string().nullable(),
+  handover: handoverSchema.nullable(),
   flights: z.array(flight),
   flightsStanding: z.number(),
   belowCritical: z.array(belowCritical),

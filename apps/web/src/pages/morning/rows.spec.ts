@@ -11,6 +11,7 @@ const bare: Morning = {
   today: '2027-06-15',
   since: '2027-06-14T17:00:00Z',
   handedOverAt: null,
+  handover: null,
   flights: [],
   flightsStanding: 1,
   belowCritical: [],

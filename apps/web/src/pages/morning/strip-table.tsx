@@ -1,5 +1,5 @@
 import { useCalendar } from '../../api/index.js';
-import { SurfaceWord } from '../../ui/index.js';
+import { NotSetUp, SurfaceWord } from '../../ui/index.js';
 import type { Strip } from './morning-read.js';
 
 /** One column a strip: what is known of it now. */
@@ -18,6 +18,15 @@ export const StripTable = ({ strips }: { readonly strips: readonly Strip[] }) =>
       ({ drumsToday, drumsADay }) => (drumsADay === null ? `${drumsToday}` : `${drumsToday} of ${drumsADay}`),
     ],
   ];
+  if (strips.length === 0)
+    return (
+      <NotSetUp
+        what="No strip is set up yet"
+        why="What is known of each strip stands here: its surface, who said it, what lands today."
+        step="places"
+        stepWords="Set-up, Places"
+      />
+    );
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where the page is narrow
     <section className="morning-strips" aria-label="Strips" tabIndex={0}>

@@ -20,11 +20,15 @@ export const Overview = () => {
   return (
     <Picture read={bothOf(missing, demo)}>
       {([lacks, state]) =>
-        state.canLoad && lacks.length > 0 ? <Begin /> : <Standing missing={lacks} demo={state} />
+        state.canLoad && isBare(lacks) ? <Begin /> : <Standing missing={lacks} demo={state} />
       }
     </Picture>
   );
 };
+
+/** Nobody has set anything up; where somebody has begun by hand, what is missing is shown instead. */
+const isBare = (missing: readonly Missing[]): boolean =>
+  (['settings', 'policy'] as const).every((part) => missing.some(({ at }) => at === part));
 
 const Begin = () => {
   const mayImport = useMay()('import and export', 'enter');

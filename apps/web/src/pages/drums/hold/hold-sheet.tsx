@@ -1,6 +1,6 @@
 import { lazy, Suspense } from 'react';
 import { useCalendar, useList, useMay, useRead } from '../../../api/index.js';
-import { Button, EmptyLine, Picture } from '../../../ui/index.js';
+import { Button, bothOf, EmptyLine, Picture } from '../../../ui/index.js';
 import type { Go } from '../address.js';
 import {
   batchSchema,
@@ -45,17 +45,19 @@ export const HoldSheet = ({ batch, drum, go }: HoldSheetProps) => {
 };
 
 const ChooseBatch = ({ batch, go }: { readonly batch: string | null; readonly go: Go }) => {
-  const batches = useList('/api/batches', batchSchema).value ?? [];
+  const batches = useList('/api/batches', batchSchema).value;
   const { date } = useCalendar();
   return (
     <Suspense fallback={null}>
       <PickOne
         label="Batch to hold"
         value={batch}
-        options={batches.map(({ data }) => [data.id, `${data.id}, filled ${date(data.filledOn)}`] as const)}
+        options={(batches ?? []).map(
+          ({ data }) => [data.id, `${data.id}, filled ${date(data.filledOn)}`] as const,
+        )}
         onChange={(chosen) => go({ batch: chosen })}
         placeholder="Type its number"
-        nothing="No such batch"
+        nothing={batches === undefined ? 'Checking...' : 'No such batch'}
         autoFocus={batch === null}
       />
     </Suspense>
@@ -64,10 +66,12 @@ const ChooseBatch = ({ batch, go }: { readonly batch: string | null; readonly go
 
 const Consequence = ({ of, go }: { readonly of: Subject; readonly go: Go }) => {
   const effect = useRead(consequencePath(of), holdEffectSchema);
-  const holds = useList('/api/holds', standingHoldSchema).value;
+  const holds = useList('/api/holds', standingHoldSchema);
   return (
-    <Picture read={effect}>
-      {(found) => <Sheet of={of} effect={found} standing={holds && standingHoldOf(holds, of)} go={go} />}
+    <Picture read={bothOf(effect, holds)}>
+      {([found, standing]) => (
+        <Sheet of={of} effect={found} standing={standingHoldOf(standing, of)} go={go} />
+      )}
     </Picture>
   );
 };
@@ -96,13 +100,9 @@ const Sheet = ({ of, effect, standing, go }: SheetProps) => {
       <PlacesTable effect={effect} isHeld={standing !== undefined} />
       <div className="drums-two">
         <FlightsTouched flights={effect.flights} isHeld={standing !== undefined} />
-        {standing?.id ? (
-          <NotHeard hold={standing.id} places={places} />
-        ) : (
-          <ToHear people={effect.toHear} places={places} />
-        )}
+        {standing?.id ? <NotHeard hold={standing.id} /> : <ToHear people={effect.toHear} places={places} />}
       </div>
-      <Scripts effect={effect} of={of} />
+      <Scripts effect={effect} of={of} hold={standing?.id ?? null} />
       {standing !== undefined && (
         <div className="drums-acts">
           <Button small onPress={close}>

@@ -14,7 +14,7 @@ export const consequencePath = (of: Subject): string =>
 
 /** "44 drums, 8,800 L, in 7 places." */
 export const sizeWords = ({ drums, litres, places }: HoldEffect): string =>
-  `${inWords(drums, 'drums')}, ${inWords(litres, 'L')}, in ${places.length === 1 ? '1 place' : `${places.length} places`}.`;
+  `${inWords(drums, 'drums')}, ${inWords(litres, 'L')}, in ${inWords(places.length, 'places')}.`;
 
 /** What it does to the caches, in one sentence. */
 export const cachesWords = ({ belowMinimum, belowCritical }: HoldEffect): string => {

@@ -9,10 +9,6 @@ interface ToHearProps {
   readonly places: readonly string[];
 }
 
-interface NotHeardProps extends Pick<ToHearProps, 'places'> {
-  readonly hold: string;
-}
-
 const notHeardSchema = z.object({ items: z.array(notSeenSchema), peopleWithDevice: z.number() });
 
 /** Before the press: nobody in the field has heard of it yet. */
@@ -21,13 +17,20 @@ export const ToHear = ({ people, places }: ToHearProps) => (
     <h2>
       Who has to hear of it <small>{people.length}</small>
     </h2>
-    {people.length === 0 ? <p>{byRadio(places)}</p> : <People people={people} />}
+    {people.length === 0 ? (
+      <p>
+        {byRadio}
+        {places.length > 0 && ` Places to call: ${places.join(', ')}.`}
+      </p>
+    ) : (
+      <People people={people} />
+    )}
     <small>Their devices say HOLD when they next ask. Until then: by radio.</small>
   </section>
 );
 
 /** Afterwards: whose devices have not asked since. */
-export const NotHeard = ({ hold, places }: NotHeardProps) => {
+export const NotHeard = ({ hold }: { readonly hold: string }) => {
   const read = useRead(`/api/holds/${hold}/not-heard`, notHeardSchema);
   return (
     <section className="section" aria-label="Who has not heard">
@@ -39,7 +42,7 @@ export const NotHeard = ({ hold, places }: NotHeardProps) => {
           people.length === 0 ? (
             <p>
               {peopleWithDevice === 0
-                ? byRadio(places)
+                ? `${byRadio} Who has been told stands with the radio script.`
                 : 'Every device in the field has asked since. Who has none hears it by radio only: tell them.'}
             </p>
           ) : (
@@ -57,8 +60,7 @@ export const NotHeard = ({ hold, places }: NotHeardProps) => {
   );
 };
 
-const byRadio = (places: readonly string[]): string =>
-  `Nobody in the field has a device that is signed in: tell everybody by radio.${places.length === 0 ? '' : ` Places to call: ${places.join(', ')}.`}`;
+const byRadio = 'Nobody in the field has a device that is signed in: tell everybody by radio.';
 
 const People = ({ people }: { readonly people: readonly NotSeen[] }) => (
   <ul className="drums-lines">

@@ -1,33 +1,53 @@
 import { useState } from 'react';
 import { useCalendar, useMe } from '../../../api/index.js';
-import { Button } from '../../../ui/index.js';
+import { Button, Picture } from '../../../ui/index.js';
 import type { HoldEffect } from '../drums-read.js';
 import { PrintSheet, printSheet } from '../print-sheet.js';
+import { CallList, toCall, useCalls } from './calls.js';
 import { type Subject, subjectWords } from './hold-words.js';
 
-/** To be read out, place by place and crew by crew, with the numbers read back. */
-export const Scripts = ({ effect, of }: { readonly effect: HoldEffect; readonly of: Subject }) => {
+interface ScriptsProps {
+  readonly effect: HoldEffect;
+  readonly of: Subject;
+  /** The hold that is set; null: it is not, or a report of something unsound set it. */
+  readonly hold: string | null;
+}
+
+/** To be read out, place by place and crew by crew, with the numbers read back; who is called leaves the list. */
+export const Scripts = ({ effect, of, hold }: ScriptsProps) => {
   const scripts = [
     ...effect.places.map(({ place, radioScript }) => [place, radioScript] as const),
     ...effect.flights.map(({ flight, radioScript }) => [flight, radioScript] as const),
   ];
+  const names = scripts.map(([name]) => name);
+  const read = useCalls(hold);
   const [chosen, setChosen] = useState('');
-  const [to, words] = scripts.find(([name]) => name === chosen) ?? scripts[0] ?? ['', ''];
+  const [next] = toCall(names, read.value?.calls ?? []);
+  const [to, words] = scripts.find(([name]) => name === chosen) ??
+    scripts.find(([name]) => name === next) ??
+    scripts[0] ?? ['', ''];
   if (scripts.length === 0) return null;
   return (
     <section className="section" aria-label="Radio script">
       <h2 className="drums-script-for">
         <label htmlFor="drums-script-for">Radio script for</label>
         <select id="drums-script-for" value={to} onChange={(event) => setChosen(event.target.value)}>
-          {scripts.map(([name]) => (
+          {names.map((name) => (
             <option key={name}>{name}</option>
           ))}
         </select>
         <Button small onPress={() => printSheet('scripts')}>
-          Print all {scripts.length} scripts
+          {names.length === 1 ? 'Print the script' : `Print all ${names.length} scripts`}
         </Button>
       </h2>
       <blockquote className="drums-script">{words}</blockquote>
+      {hold !== null && (
+        <Picture read={read}>
+          {({ calls }) => (
+            <CallList hold={hold} all={names} calls={calls} shown={to} onCalled={() => setChosen('')} />
+          )}
+        </Picture>
+      )}
       <PrintedScripts scripts={scripts} effect={effect} of={of} />
     </section>
   );

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { useCalendar, useRead } from '../../../api/index.js';
 import { EmptyLine, inWords, LevelMark, Lines, Picture, useKeys } from '../../../ui/index.js';
 import type { Go } from '../address.js';
@@ -8,7 +9,8 @@ import { DrumLink, moveAmongDrums } from './drum-link.js';
 interface DrumListProps {
   readonly title: string;
   readonly path: string;
-  readonly empty: string;
+  /** What is said where there is none. */
+  readonly empty: ReactNode;
   readonly current: string | null;
   readonly go: Go;
 }
@@ -25,7 +27,7 @@ export const DrumList = ({ title, path, empty, current, go }: DrumListProps) => 
         items.length === 0 ? (
           <>
             <h2>{title}</h2>
-            <EmptyLine>{empty}</EmptyLine>
+            {typeof empty === 'string' ? <EmptyLine>{empty}</EmptyLine> : empty}
           </>
         ) : (
           <>

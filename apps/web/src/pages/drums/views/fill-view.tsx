@@ -9,6 +9,7 @@ import {
   inWords,
   Lines,
   MessageLine,
+  NotSetUp,
   Picture,
 } from '../../../ui/index.js';
 import type { Go } from '../address.js';
@@ -23,7 +24,18 @@ export const FillView = ({ go }: { readonly go: Go }) => {
   if (!isMine) return <NotForYou title="To fill" />;
   return (
     <Picture read={read}>
-      {(lists) => lists.map((list) => <BaseFill key={list.place} list={list} go={go} />)}
+      {(lists) =>
+        lists.length === 0 ? (
+          <NotSetUp
+            what="No base is set up yet"
+            why="A base has bulk fuel, a price, empties and drums that it can fill in a day."
+            step="bases"
+            stepWords="Set-up, Bases"
+          />
+        ) : (
+          lists.map((list) => <BaseFill key={list.place} list={list} go={go} />)
+        )
+      }
     </Picture>
   );
 };

@@ -70,9 +70,14 @@ const Standing = ({ hold, go }: { readonly hold: StandingHold; readonly go: Go }
 
 /** Retests, and corrections of holds: releases stand in the sheet of their hold. */
 const OtherProposals = () => {
-  const proposals = useList('/api/proposals', proposalSchema).value ?? [];
-  const others = proposals.filter(
-    ({ act, subject }) => act === 'release hold' && !subject.startsWith('released: '),
+  const read = useList('/api/proposals', proposalSchema);
+  return (
+    <Picture read={read}>
+      {(proposals) =>
+        proposals
+          .filter(({ act, subject }) => act === 'release hold' && !subject.startsWith('released: '))
+          .map((proposal) => <Agreement key={proposal.id} proposal={proposal} />)
+      }
+    </Picture>
   );
-  return others.map((proposal) => <Agreement key={proposal.id} proposal={proposal} />);
 };

@@ -1,3 +1,4 @@
+import { NotSetUp } from '../../../ui/index.js';
 import type { Address } from '../address.js';
 import { DrumList } from './drum-list.js';
 import { FillView } from './fill-view.js';
@@ -28,7 +29,14 @@ export const ShownView = ({ address }: { readonly address: Address }) => {
           {...list}
           title="All drums"
           path="/api/drums?limit=200"
-          empty="No drum is in the ledger yet."
+          empty={
+            <NotSetUp
+              what="No drum is in the ledger yet"
+              why="Drums come in as a file of numbers, with where each stands and what is in it, or one by one as they are filled."
+              step="files"
+              stepWords="Set-up, Files"
+            />
+          }
         />
       );
     case 'open':

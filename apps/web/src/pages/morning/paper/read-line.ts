@@ -49,7 +49,7 @@ const readSurface = (text: string, sheet: Sheet): LineEntry => {
   const untilWords = until < 0 ? '' : more.slice(until, until + 2).join(' ');
   const [said] = readSurfaceLine(`${place} ${state} ${untilWords}`, {
     ...{ places: sheet.places, timeZone: sheet.timeZone },
-    now: told.happenedAt,
+    ...{ now: told.happenedAt, speaker: by },
   });
   if (said === undefined || said.kind === 'fault') throw new LineFault(said?.words ?? 'Which strip?');
   const { report } = said;

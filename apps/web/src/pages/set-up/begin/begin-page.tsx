@@ -1,6 +1,6 @@
 import { Link, useLocation } from 'wouter';
 import { z } from 'zod';
-import { useAct, useMay, useNow, useRead } from '../../../api/index.js';
+import { useAct, useMay, useNow, useRead, useSettings } from '../../../api/index.js';
 import { Button, ProblemLine } from '../../../ui/index.js';
 import { KeptList } from '../kept/kept-list.js';
 import { type Section, sectionAt } from '../sections.js';
@@ -34,11 +34,14 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
   const [, go] = useLocation();
   const bring = useAct(() => bringIn(scenarioOf(draft, now), 'time of day'), '/api/');
   const mayBring = useMay()('import and export', 'enter');
+  const isThere = useSettings().value !== undefined;
   const off = !mayBring
     ? 'The operations manager or set-up does this.'
-    : missing.length > 0
-      ? 'Something is missing still: see the list.'
-      : undefined;
+    : isThere
+      ? 'A territory is set up here already: change it on the set-up page.'
+      : missing.length > 0
+        ? 'Something is missing still: see the list.'
+        : undefined;
   const submit = async () => {
     if ((await bring.run()) === undefined) return;
     keepDraft({});

@@ -1,7 +1,7 @@
 import { parseScenario } from '@drumline/contract';
 import { useState } from 'react';
 import { ApiProblem, useAct } from '../../../api/index.js';
-import { Button, MessageLine, ProblemLine, Tick } from '../../../ui/index.js';
+import { Button, inWords, MessageLine, ProblemLine, Tick } from '../../../ui/index.js';
 import { FaultTable } from '../files/fault-table.js';
 import { FileEntry } from '../files/file-entry.js';
 import { bringIn, type Imported, tryDocument } from './bring-in.js';
@@ -35,7 +35,7 @@ export const BringDocument = ({ offBecause }: { readonly offBecause?: string | u
         <>
           <MessageLine
             kind="note"
-            what={`Fits: ${tried.places} places, ${tried.drums} drums`}
+            what={`Fits: ${inWords(tried.places, 'places')}, ${inWords(tried.drums, 'drums')}`}
             why="Nothing has been written yet."
           />
           <FaultTable caption="To look at" faults={tried.doubts} />

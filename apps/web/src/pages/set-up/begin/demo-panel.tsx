@@ -58,10 +58,10 @@ export const RemoveDemo = ({ loaded }: { readonly loaded: NonNullable<Demo['load
       ? undefined
       : 'Type the word remove.';
   const since = [
-    inWords(entered.movements, entered.movements === 1 ? 'entry of stock' : 'entries of stock'),
-    inWords(entered.flights, entered.flights === 1 ? 'flight' : 'flights'),
-    inWords(entered.plans, entered.plans === 1 ? 'plan' : 'plans'),
-    inWords(entered.changes, entered.changes === 1 ? 'change of the territory' : 'changes of the territory'),
+    inWords(entered.movements, 'entries of stock'),
+    inWords(entered.flights, 'flights'),
+    inWords(entered.plans, 'plans'),
+    inWords(entered.changes, 'changes of the territory'),
   ];
   return (
     <section className="section">

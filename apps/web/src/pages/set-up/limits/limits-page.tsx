@@ -7,6 +7,7 @@ import {
   Entry,
   Field,
   Fields,
+  inWords,
   MessageLine,
   Picture,
   ProblemLine,
@@ -40,7 +41,8 @@ const Limits = ({ places, types, limits }: LimitsProps) => {
   const [reference, setReference] = useState('');
   const [draft, setDraft] = useState<Readonly<Record<string, LimitCells>>>({});
   const may = useMay()('strip limits', 'enter');
-  const waiting = (useList('/api/proposals', proposalSchema).value ?? []).filter(isAboutLimits);
+  const proposals = useList('/api/proposals', proposalSchema).value;
+  const waiting = (proposals ?? []).filter(isAboutLimits);
   const changed = rows.filter((row) => isChanged(row, draft));
   const asked = changed.flatMap((row) => {
     const limit = limitOf(row, draft[row.id]!, reference.trim() === '' ? 'draft' : reference.trim());
@@ -71,8 +73,8 @@ const Limits = ({ places, types, limits }: LimitsProps) => {
       <div className="set-up-list">
         <Fields>
           <Field label="In force">{references(limits) || 'no table yet'}</Field>
-          <Field label="Draft">{changed.length === 0 ? 'no change' : `${changed.length} lines`}</Field>
-          <Field label="Waiting">{waiting.length === 0 ? 'nothing' : `${waiting.length} to be signed`}</Field>
+          <Field label="Draft">{changed.length === 0 ? 'no change' : inWords(changed.length, 'lines')}</Field>
+          <Field label="Waiting">{waitingWords(proposals && waiting.length)}</Field>
         </Fields>
         <div className="set-up-inline">
           <Choice
@@ -135,6 +137,10 @@ const Limits = ({ places, types, limits }: LimitsProps) => {
     </div>
   );
 };
+
+/** Undefined: not read yet. */
+const waitingWords = (count: number | undefined): string =>
+  count === undefined ? 'Checking...' : count === 0 ? 'nothing' : `${count} to be signed`;
 
 const isChanged = (row: LimitRow, draft: Readonly<Record<string, LimitCells>>): boolean => {
   const typed = draft[row.id];

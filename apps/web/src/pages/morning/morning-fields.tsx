@@ -1,0 +1,55 @@
+import type { Calendar } from '../../api/index.js';
+import { Field, inWords } from '../../ui/index.js';
+import type { DecideRow } from './decide-rows.js';
+import type { Morning } from './morning-read.js';
+
+interface MorningFieldsProps {
+  readonly morning: Morning;
+  readonly rows: readonly DecideRow[];
+  readonly calendar: Calendar;
+}
+
+/** What the page adds up to. */
+export const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) => {
+  const { firstTakeOff, flights, fuel, worstOdds, away } = morning;
+  const locked = fuel.filter(({ reserveLitres }) => reserveLitres > 0);
+  const out = away.filter(({ word }) => word !== 'down and well');
+  const overdue = out.filter(({ word }) => word === 'overdue').length;
+  return (
+    <>
+      <Field
+        label="First take-off"
+        note={firstTakeOff === null ? undefined : `${firstTakeOff.flight}, ${firstTakeOff.aircraft}`}
+      >
+        {firstTakeOff?.at ?? 'none today'}
+      </Field>
+      <Field
+        label="To decide"
+        note={flights[0] === undefined ? undefined : `first flight by ${calendar.when(flights[0].by)}`}
+      >
+        {rows.length}
+      </Field>
+      <Field
+        label="Away"
+        state={overdue > 0 ? 'grave' : 'plain'}
+        note={overdue > 0 ? `${overdue} overdue` : undefined}
+      >
+        {out.length}
+      </Field>
+      <Field label="Reserve" note={`locked, ${inWords(locked.length, 'caches')}`}>
+        {inWords(
+          locked.reduce((sum, { reserveLitres }) => sum + reserveLitres, 0),
+          'L',
+        )}
+      </Field>
+      {worstOdds !== null && (
+        <Field
+          label="Forecast: cancelled, worst strip"
+          note={`morning, ${Math.round(worstOdds.afternoonCancel * 100)} % afternoon`}
+        >
+          {worstOdds.place} {Math.round(worstOdds.morningCancel * 100)} %
+        </Field>
+      )}
+    </>
+  );
+};

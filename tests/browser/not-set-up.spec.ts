@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { expectAccessible } from './testing/expect-accessible.js';
+import { administratorOf } from './testing/first-sign-in.js';
+import { openOffice } from './testing/open-office.js';
+
+const office = openOffice({ own: true, demo: 'no' });
+const signIn = administratorOf({ said: () => office.said() });
+
+describe.each(['/morning', '/week', '/caches', '/drums', '/map'])('an empty database: %s', (path) => {
+  it('says that nothing is set up yet, why, and leads to the step that does it', async () => {
+    const page = await office.stranger();
+    await signIn(page);
+    await page.goto(path);
+    const note = page.locator('#page').getByRole('status').filter({ hasText: 'Not set up yet.' }).first();
+    await note.waitFor();
+    for (const width of [1440, 400]) {
+      await page.setViewportSize({ width, height: 800 });
+      await expectAccessible(page);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    }
+    await note.getByRole('link', { name: /^(Open )?Set-up/ }).click();
+    await page.getByRole('heading', { level: 1, name: 'Set-up' }).waitFor();
+  });
+});

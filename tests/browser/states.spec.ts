@@ -1,0 +1,122 @@
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { expectAccessible } from './testing/expect-accessible.js';
+import { acceptHandPlan } from './testing/flown-monday.js';
+import { openOffice } from './testing/open-office.js';
+
+const office = openOffice({ own: true, breaksTheLine: true });
+
+/** In the order of the list, with something that only the picture of the page has. */
+const pages = [
+  ['Morning', 'Decide now'],
+  ['Week', 'Strip limits'],
+  ['Caches', 'How to read'],
+  ['Drums', 'All drums'],
+  ['Load', 'Flights with drums'],
+  ['Map', 'Places, level'],
+  ['Set-up', 'Missing for a plan'],
+] as const;
+
+beforeAll(async () => {
+  const manager = await office.api('operations manager');
+  await acceptHandPlan({ manager, dataDir: office.dataDir });
+});
+
+const goTo = async (page: Page, name: string): Promise<void> => {
+  await page.keyboard.press(`Alt+${pages.findIndex(([each]) => each === name) + 1}`);
+  await page.getByRole('heading', { level: 1, name: new RegExp(name) }).waitFor();
+};
+
+const seen = (page: Page, words: string) => page.locator('#page').getByText(words).first();
+
+/** From now on the server answers every question so; what has changed is told by a version that nobody has seen. */
+const answer = async (page: Page, how: 'refused' | 'fails' | 'slowly'): Promise<void> => {
+  await page.unrouteAll({ behavior: 'ignoreErrors' });
+  await page.route('**/api/**', async (route) => {
+    if (how === 'refused') return route.abort('connectionrefused');
+    if (how === 'slowly') {
+      await new Promise((resolve) => setTimeout(resolve, 2_000));
+      return route.continue();
+    }
+    if (!route.request().url().includes('/api/changes'))
+      return route.fulfill({ status: 500, contentType: 'text/plain', body: 'out of order' });
+    const kinds = ['territory', 'stock', 'flights', 'plans', 'surfaceReports', 'proposals', 'handovers'];
+    return route.fulfill({ json: Object.fromEntries(kinds.map((kind) => [kind, String(Date.now())])) });
+  });
+};
+
+const isBlank = (page: Page): Promise<boolean> =>
+  page.evaluate(() => (document.querySelector('main')?.textContent ?? '').trim().length < 20);
+
+describe.each(pages)('%s', (name, words) => {
+  it('a server that takes 2 s: "Checking..." and then the picture, never a blank page', async () => {
+    const page = await office.signIn('operations manager');
+    await seen(page, 'Decide now').waitFor();
+    await answer(page, 'slowly');
+    await page.reload();
+    await page.getByText('Checking...').first().waitFor();
+    await page.getByRole('navigation', { name: 'Pages' }).waitFor();
+    await goTo(page, name);
+    expect(await isBlank(page)).toBe(false);
+    await seen(page, words).waitFor({ timeout: 20_000 });
+  }, 60_000);
+
+  it('a server that is stopped: the last picture stays, and since when base is silent', async () => {
+    const page = await office.signIn('operations manager');
+    await goTo(page, name);
+    await seen(page, words).waitFor();
+    await answer(page, 'refused');
+    await page.getByText(/^Not with base for \d+ min$/).waitFor({ timeout: 20_000 });
+    await seen(page, words).waitFor();
+    await expectAccessible(page);
+    // Back again, all is as before without a press.
+    await page.unrouteAll({ behavior: 'ignoreErrors' });
+    await page.getByText('With base', { exact: true }).waitFor({ timeout: 20_000 });
+  }, 60_000);
+
+  it('a server that answers 500: the last picture stays, of when it is, and a way to try again', async () => {
+    const page = await office.signIn('operations manager');
+    await goTo(page, name);
+    await seen(page, words).waitFor();
+    await answer(page, 'fails');
+    await seen(page, 'You see the picture of').waitFor({ timeout: 20_000 });
+    await seen(page, words).waitFor();
+    await page.locator('#page').getByRole('button', { name: 'Try now' }).first().waitFor();
+    await expectAccessible(page);
+    await page.unrouteAll({ behavior: 'ignoreErrors' });
+    await seen(page, 'You see the picture of').waitFor({ state: 'detached', timeout: 20_000 });
+  }, 60_000);
+});
+
+describe.each(pages.slice(1))('%s, never opened before the server stopped', (name, words) => {
+  it('says what, why and what next; its picture is there as soon as base answers', async () => {
+    const page = await office.signIn('operations manager');
+    await seen(page, 'Decide now').waitFor();
+    await answer(page, 'refused');
+    await goTo(page, name);
+    await seen(page, 'Could not reach base store').waitFor({ timeout: 20_000 });
+    await expectAccessible(page);
+    await page.unrouteAll({ behavior: 'ignoreErrors' });
+    await seen(page, words).waitFor({ timeout: 30_000 });
+  }, 90_000);
+});
+
+it('a radio report that base cannot hear is kept on this machine, told as waiting, and sent by itself', async () => {
+  const page = await office.signIn('dispatcher');
+  await seen(page, 'Decide now').waitFor();
+  await page.keyboard.press('r');
+  const dialog = page.getByRole('dialog', { name: 'Radio report' });
+  await page.keyboard.type('ISK soft 0540 J. Holm');
+  await dialog.getByText(/Counts today/).waitFor();
+  await answer(page, 'refused');
+  await page.keyboard.press('Enter');
+  await dialog.getByText(/Kept on this machine until base has it: XISK soft/).waitFor();
+  await page.getByText('1 entry waiting').waitFor();
+  await page.unrouteAll({ behavior: 'ignoreErrors' });
+  await page.getByText('No entries waiting').waitFor({ timeout: 20_000 });
+  const dispatcher = await office.api('dispatcher');
+  const { body } = await dispatcher.get<{ items: { data: { place: string; by: string } }[] }>(
+    '/api/surface-reports?limit=1',
+  );
+  expect(body.items[0]!.data).toMatchObject({ place: 'XISK', by: 'J. Holm, by radio' });
+}, 60_000);
