@@ -132,7 +132,7 @@ const cachesAndPhones = ({ items, notHeardFrom }: Projections): Omit<NotHeard, '
     .map(({ place, stock: { lastCount, why } }) => ({ place, countedAt: lastCount?.count.at ?? null, why })),
   phones: notHeardFrom.map(({ person, lastSeenAt }) => ({
     person,
-    hoursSilent: Math.floor((Date.now() - lastSeenAt.getTime()) / 3_600_000),
+    hoursSilent: Math.floor((Date.now() - Date.parse(lastSeenAt)) / 3_600_000),
   })),
 });
 

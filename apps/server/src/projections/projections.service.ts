@@ -115,7 +115,10 @@ export class ProjectionsService {
       dates: daysFrom(firstDay, days),
       fillLitres: policy.drum.fillLitres,
       serviceLevelPercent,
-      notHeardFrom,
+      notHeardFrom: notHeardFrom.map(({ lastSeenAt, ...who }) => ({
+        ...who,
+        lastSeenAt: lastSeenAt.toISOString(),
+      })),
       items,
       slingRemedies: await this.remedies(left, toCome),
       next: null,

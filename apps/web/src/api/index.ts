@@ -9,6 +9,8 @@ export {
   useSettings,
   useTerritoryTime,
 } from './clock.js';
+export { useDraft } from './draft.js';
+export { partOf } from './part-of.js';
 export { ApiProblem, type FieldFault } from './problem.js';
 export { type Read, readOnce, useList, useRead, useReads } from './read.js';
 export { createReads } from './reads.js';

@@ -1,26 +1,30 @@
 import { type Level, type PermittedAct, permittedActs, roles } from '@drumline/contract';
+import type { MeAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
+import { partOf } from './part-of.js';
 import { createStore, useStore } from './store.js';
 
-export const meSchema = z.object({
-  id: z.string(),
-  name: z.string(),
-  fullName: z.string(),
-  roles: z.array(z.enum(roles)),
-  crew: z.string().nullable(),
-  programmes: z.array(z.string()),
-  mustChangePassword: z.boolean(),
-  may: z.array(
-    z.object({
-      act: z.enum(permittedActs as readonly [PermittedAct, ...PermittedAct[]]),
-      level: z.enum(['none', 'view', 'enter', 'decide']),
-      own: z.boolean(),
-      second: z.boolean(),
-      limit: z.string().nullable(),
-    }),
-  ),
-  csrfToken: z.string(),
-});
+export const meSchema = partOf<MeAnswer>()(
+  z.object({
+    id: z.string(),
+    name: z.string(),
+    fullName: z.string(),
+    roles: z.array(z.enum(roles)),
+    crew: z.string().nullable(),
+    programmes: z.array(z.string()),
+    mustChangePassword: z.boolean(),
+    may: z.array(
+      z.object({
+        act: z.enum(permittedActs as readonly [PermittedAct, ...PermittedAct[]]),
+        level: z.enum(['none', 'view', 'enter', 'decide']),
+        own: z.boolean(),
+        second: z.boolean(),
+        limit: z.string().nullable(),
+      }),
+    ),
+    csrfToken: z.string(),
+  }),
+);
 
 export type Me = z.output<typeof meSchema>;
 

@@ -107,8 +107,8 @@ export interface CardAnswer {
   readonly reason: string | null;
   /** Numbers of the drums set aside; null: still to be filled. */
   readonly drumNumbers: readonly { readonly place: string; readonly drum: string | null }[];
-  /** What the drums set aside weigh together, full; null: not all are named, or weighed. */
-  readonly weighedKg: number | null;
+  /** What the drums set aside weigh together, full: kg, and the whole pounds of each added; null: not all are named. */
+  readonly weighed: { readonly kg: number; readonly lb: number } | null;
   /** By today's facts; null: its day is over, or it is no part of a plan any more. */
   readonly today: FlightCard | null;
   /** What stands in the way of flying it as it stands, by today's facts. */

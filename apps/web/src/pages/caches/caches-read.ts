@@ -1,4 +1,6 @@
+import type { ProjectionChangeAnswer, ProjectionsAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
+import { partOf } from '../../api/index.js';
 import { slingRemedySchema } from '../../slings/sling-remedy.js';
 
 const levelsSchema = z.object({
@@ -85,15 +87,17 @@ const cacheSchema = z.object({
 export type Cache = z.output<typeof cacheSchema>;
 
 /** GET /api/projections. Figures by day have one entry more than `dates`: index 0 is now. */
-export const cachesSchema = z.object({
-  asOf: z.string(),
-  firstDay: z.string(),
-  dates: z.array(z.string()),
-  fillLitres: z.number(),
-  serviceLevelPercent: z.number(),
-  items: z.array(cacheSchema),
-  slingRemedies: z.array(slingRemedySchema),
-});
+export const cachesSchema = partOf<ProjectionsAnswer>()(
+  z.object({
+    asOf: z.string(),
+    firstDay: z.string(),
+    dates: z.array(z.string()),
+    fillLitres: z.number(),
+    serviceLevelPercent: z.number(),
+    items: z.array(cacheSchema),
+    slingRemedies: z.array(slingRemedySchema),
+  }),
+);
 
 export type Caches = z.output<typeof cachesSchema>;
 
@@ -124,11 +128,13 @@ const plannedSchema = z.object({
 });
 
 /** POST /api/projections/consequence. */
-export const consequenceSchema = z.object({
-  dates: z.array(z.string()),
-  items: z.array(z.object({ place: z.string(), before: courseSchema, after: courseSchema })),
-  programmes: z.array(z.object({ before: plannedSchema, after: plannedSchema })),
-  slingRemedies: z.array(slingRemedySchema),
-});
+export const consequenceSchema = partOf<ProjectionChangeAnswer>()(
+  z.object({
+    dates: z.array(z.string()),
+    items: z.array(z.object({ place: z.string(), before: courseSchema, after: courseSchema })),
+    programmes: z.array(z.object({ before: plannedSchema, after: plannedSchema })),
+    slingRemedies: z.array(slingRemedySchema),
+  }),
+);
 
 export type Consequence = z.output<typeof consequenceSchema>;

@@ -1,4 +1,6 @@
+import type { WeekAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
+import { partOf } from '../../api/index.js';
 
 const moneySchema = z.object({
   flight: z.number(),
@@ -66,45 +68,47 @@ const planSchema = z.object({
 export type StandingPlan = z.output<typeof planSchema>;
 
 /** GET /api/week. */
-export const weekSchema = z.object({
-  asOf: z.string(),
-  today: z.string(),
-  days: z.array(z.object({ date: z.string(), noFlying: z.boolean() })),
-  aircraft: z.array(
-    z.object({
-      tail: z.string(),
-      type: z.string(),
-      home: z.string(),
-      absences: z.array(z.object({ from: z.string(), until: z.string(), reason: z.string() })),
-    }),
-  ),
-  caches: z.array(z.string()),
-  flights: z.array(flightSchema),
-  booked: z.array(bookedSchema),
-  landings: z.array(
-    z.object({ date: z.string(), place: z.string(), drums: z.number(), limitDrums: z.number().nullable() }),
-  ),
-  cost: moneySchema,
-  flightsCosted: z.number(),
-  tally: z.object({
-    belowCritical: shortSchema,
-    belowMinimum: shortSchema,
-    drums: z.number(),
-    expectedDrums: z.number(),
-    bases: z.array(
+export const weekSchema = partOf<WeekAnswer>()(
+  z.object({
+    asOf: z.string(),
+    today: z.string(),
+    days: z.array(z.object({ date: z.string(), noFlying: z.boolean() })),
+    aircraft: z.array(
       z.object({
-        place: z.string(),
-        drumsTaken: z.number(),
-        drumsReady: z.number(),
-        note: z.string().nullable(),
+        tail: z.string(),
+        type: z.string(),
+        home: z.string(),
+        absences: z.array(z.object({ from: z.string(), until: z.string(), reason: z.string() })),
       }),
     ),
+    caches: z.array(z.string()),
+    flights: z.array(flightSchema),
+    booked: z.array(bookedSchema),
+    landings: z.array(
+      z.object({ date: z.string(), place: z.string(), drums: z.number(), limitDrums: z.number().nullable() }),
+    ),
+    cost: moneySchema,
+    flightsCosted: z.number(),
+    tally: z.object({
+      belowCritical: shortSchema,
+      belowMinimum: shortSchema,
+      drums: z.number(),
+      expectedDrums: z.number(),
+      bases: z.array(
+        z.object({
+          place: z.string(),
+          drumsTaken: z.number(),
+          drumsReady: z.number(),
+          note: z.string().nullable(),
+        }),
+      ),
+    }),
+    lastDay: z.string(),
+    stripLimitsFrom: z.array(z.string()),
+    plan: planSchema.nullable(),
+    heardSince: z.array(z.object({ place: z.string(), state: z.string(), at: z.string(), by: z.string() })),
+    stockIsBehind: z.boolean(),
   }),
-  lastDay: z.string(),
-  stripLimitsFrom: z.array(z.string()),
-  plan: planSchema.nullable(),
-  heardSince: z.array(z.object({ place: z.string(), state: z.string(), at: z.string(), by: z.string() })),
-  stockIsBehind: z.boolean(),
-});
+);
 
 export type Week = z.output<typeof weekSchema>;

@@ -1,4 +1,6 @@
+import type { PaperEntries as PaperEntriesAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
+import { partOf } from '../../../api/index.js';
 
 // Other pages read the same paths, and what is read is shared: nothing is taken out or turned round here.
 
@@ -33,23 +35,25 @@ export const policySchema = z.looseObject({
 });
 
 /** GET /api/paper-entries. */
-export const paperEntriesSchema = z.object({
-  since: z.string(),
-  items: z.array(
-    z.object({
-      id: z.string(),
-      source: z.string(),
-      means: z.enum(['radio', 'paper']),
-      flight: z.string().nullable(),
-      what: z.string(),
-      happenedAt: z.string(),
-      writtenAt: z.string(),
-      enteredAt: z.string(),
-      by: z.string(),
-      enteredBy: z.string().nullable(),
-    }),
-  ),
-  silence: z.object({ from: z.string().nullable(), until: z.string().nullable() }).nullable(),
-});
+export const paperEntriesSchema = partOf<PaperEntriesAnswer>()(
+  z.object({
+    since: z.string(),
+    items: z.array(
+      z.object({
+        id: z.string(),
+        source: z.string(),
+        means: z.enum(['radio', 'paper']),
+        flight: z.string().nullable(),
+        what: z.string(),
+        happenedAt: z.string(),
+        writtenAt: z.string(),
+        enteredAt: z.string(),
+        by: z.string(),
+        enteredBy: z.string().nullable(),
+      }),
+    ),
+    silence: z.object({ from: z.string().nullable(), until: z.string().nullable() }).nullable(),
+  }),
+);
 
 export type PaperEntries = z.output<typeof paperEntriesSchema>;

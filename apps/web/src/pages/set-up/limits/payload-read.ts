@@ -1,6 +1,7 @@
+import type { CheckedLimits } from '@drumline/contract/answers';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { z } from 'zod';
-import { ApiProblem, type FieldFault, post } from '../../../api/index.js';
+import { ApiProblem, type FieldFault, partOf, post } from '../../../api/index.js';
 
 const drumsSchema = z.object({
   base: z.string(),
@@ -11,18 +12,20 @@ const drumsSchema = z.object({
 });
 export type DrumsFrom = z.output<typeof drumsSchema>;
 
-const checkedSchema = z.object({
-  drums: z.array(drumsSchema),
-  faults: z.array(
-    z.object({
-      path: z.string(),
-      problem: z.string(),
-      remedy: z.string(),
-      place: z.string(),
-      type: z.string(),
-    }),
-  ),
-});
+const checkedSchema = partOf<CheckedLimits>()(
+  z.object({
+    drums: z.array(drumsSchema),
+    faults: z.array(
+      z.object({
+        path: z.string(),
+        problem: z.string(),
+        remedy: z.string(),
+        place: z.string(),
+        type: z.string(),
+      }),
+    ),
+  }),
+);
 
 export interface LimitFault extends FieldFault {
   readonly id: string;

@@ -1,4 +1,6 @@
+import type { PlanDifferencesAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
+import { partOf } from '../../../api/index.js';
 import { moneySchema } from '../plan/money-read.js';
 
 const flightSchema = z.object({
@@ -54,37 +56,39 @@ const basesSchema = z.array(
 );
 
 /** GET /api/plans/:id/differences. */
-export const differencesSchema = z.object({
-  removed: z.array(flightSchema),
-  added: z.array(flightSchema),
-  moved: z.array(changeSchema),
-  drumsChanged: z.array(changeSchema),
-  same: z.array(changeSchema),
-  totals: z.object({ before: totalsSchema, after: totalsSchema }),
-  lowest: z.array(
-    z.object({
-      place: z.string(),
-      beforeLitres: z.number(),
-      afterLitres: z.number(),
-      minimumLitres: z.number(),
-      criticalLitres: z.number(),
-    }),
-  ),
-  asOf: z.string(),
-  lastOfferedDay: z.string(),
-  lastDay: z.string(),
-  faults: z.array(z.object({ flight: z.string(), text: z.string() })),
-  bases: z.object({ before: basesSchema, after: basesSchema }),
-  expectedDrums: z.object({ before: z.number(), after: z.number() }),
-  levels: z.array(
-    z.object({
-      place: z.string(),
-      dates: z.array(z.string()),
-      before: z.array(z.number()),
-      after: z.array(z.number()),
-    }),
-  ),
-});
+export const differencesSchema = partOf<PlanDifferencesAnswer>()(
+  z.object({
+    removed: z.array(flightSchema),
+    added: z.array(flightSchema),
+    moved: z.array(changeSchema),
+    drumsChanged: z.array(changeSchema),
+    same: z.array(changeSchema),
+    totals: z.object({ before: totalsSchema, after: totalsSchema }),
+    lowest: z.array(
+      z.object({
+        place: z.string(),
+        beforeLitres: z.number(),
+        afterLitres: z.number(),
+        minimumLitres: z.number(),
+        criticalLitres: z.number(),
+      }),
+    ),
+    asOf: z.string(),
+    lastOfferedDay: z.string(),
+    lastDay: z.string(),
+    faults: z.array(z.object({ flight: z.string(), text: z.string() })),
+    bases: z.object({ before: basesSchema, after: basesSchema }),
+    expectedDrums: z.object({ before: z.number(), after: z.number() }),
+    levels: z.array(
+      z.object({
+        place: z.string(),
+        dates: z.array(z.string()),
+        before: z.array(z.number()),
+        after: z.array(z.number()),
+      }),
+    ),
+  }),
+);
 
 export type Differences = z.output<typeof differencesSchema>;
 export type Lowest = Differences['lowest'][number];
