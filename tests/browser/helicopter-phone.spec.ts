@@ -188,6 +188,26 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await page.getByText('Below critical').waitFor();
   });
 
+  it('a drum too many in the sling is taken back on the phone, and its litres are where they were', async () => {
+    await page.goto('/phone/#/sent');
+    await follow(/3 drums set down at XMAR from XESK/);
+    await page.getByRole('heading', { name: 'What is wrong with it?' }).waitFor();
+    for (const number of ['0470', '0471'])
+      await page.getByRole('checkbox', { name: spoken(number) }).uncheck({ force: true });
+    await page.getByText('Say why').waitFor();
+    await page.getByLabel('What was wrong').fill('0472 stayed at ESK');
+    await expectWholePageAccessible();
+    await shot('helicopter-take-back');
+    await press(/^Take back/);
+    await page.getByText('usable 275 L').waitFor();
+    await page.goto('/phone/#/at/XESK/sling');
+    await page.getByText('2 of 6 set down').waitFor();
+    await press(/^Set down/);
+    await page.getByText('3 of 6 set down').waitFor();
+    await goTo('XESK');
+    await page.getByText('usable 75 L').waitFor();
+  });
+
   it('a count hides the book until Keep', async () => {
     await page.goto('/phone/#/at/XKNA/count');
     await page.getByRole('heading', { level: 1, name: /Count .* XKNA/ }).waitFor();

@@ -3,6 +3,7 @@ import { type ReactNode, useEffect } from 'react';
 import { Route, Switch, useLocation } from 'wouter';
 import { Notice, Page, type Person, readsOf } from '../phone/index.js';
 import { CachePage } from './cache-page.js';
+import { CorrectPage } from './correct-page.js';
 import { CountKept } from './count-kept.js';
 import { CountPage } from './count-page.js';
 import { CrewDay } from './crew-day.js';
@@ -46,6 +47,9 @@ export const HelicopterPages = ({ person }: { readonly person: Person }) => {
         {at((now) => (
           <SlingPage {...now} />
         ))}
+      </Route>
+      <Route path="/correct/:seq">
+        {({ seq }) => <CorrectPage here={here} person={person} seq={Number(seq)} />}
       </Route>
       <Route path="/at/:place">
         {at((now) => (

@@ -36,6 +36,18 @@ describe('what base’s picture does not have in it yet', () => {
     expect(ids(entry('m-known', 'kept', null))).toEqual([]);
   });
 
+  it('what this phone has taken back is none, though base has not heard of either', () => {
+    const correction = entry('c1', 'kept', null, 'corrected');
+    const [request] = correction.requests;
+    const body = { ...request!.body, corrects: 'm1' };
+    expect(
+      ids(entry('m1', 'kept', null), entry('m2', 'kept', null), {
+        ...correction,
+        requests: [{ path: request!.path, body }],
+      }),
+    ).toEqual(['m2']);
+  });
+
   it('what base did not take goes by base, but a rejected drum stays unusable', () => {
     const at = '2027-06-14T09:30:00.000Z';
     expect(ids(entry('m1', 'asks', at))).toEqual([]);

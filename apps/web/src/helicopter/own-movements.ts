@@ -1,6 +1,7 @@
 import type { MovementBody, MyPlaces } from '@drumline/contract';
 import type { Movement } from '@drumline/stock';
 import type { ShownEntry } from '../phone/index.js';
+import { takenBack } from '../phone/taken-back.js';
 
 /** The places as base last told them. */
 export interface KeptPlaces {
@@ -25,14 +26,18 @@ export const movementsOf = ({
     })) as readonly Movement[];
 
 /**
- * This phone's movements that are not in the places as base told them. What base did not take goes by base, but for a
- * rejected drum: whoever looked into it knows why.
+ * This phone's movements that are not in the places as base told them, without those that it has taken back: what base
+ * knows of already goes back when base has heard. What base did not take goes by base, but for a rejected drum: whoever
+ * looked into it knows why.
  */
 export const notInYet = ({ places, at }: KeptPlaces, entries: readonly ShownEntry[]): readonly Movement[] => {
   const known = new Set(places.known);
+  const back = takenBack(entries);
   return entries.flatMap((entry) => {
     const isHeard = entry.withBaseAt !== null && entry.withBaseAt <= at;
-    const open = movementsOf(entry).filter(({ id }) => !known.has(id));
+    const open = movementsOf(entry).filter(
+      ({ id, kind }) => kind !== 'corrected' && !known.has(id) && !back.has(id),
+    );
     if (!isHeard) return open;
     return entry.state === 'asks' ? open.filter(({ kind }) => kind === 'held') : [];
   });

@@ -76,6 +76,21 @@ export const droppedReport = (reporter: Reporter, { helicopter, from, to, drums 
     })),
   );
 
+export interface TakenBack {
+  /** Of the report that was wrong. */
+  readonly words: string;
+  readonly movements: readonly { readonly id: string }[];
+  readonly reason: string;
+}
+
+/** The first report stays written; what is so is reported after it. */
+export const takeBackReport = (reporter: Reporter, { words, movements, reason }: TakenBack): Report =>
+  report(
+    reporter,
+    `Taken back: ${words}`,
+    movements.map(({ id }) => ({ kind: 'corrected', ...written(reporter), corrects: id, reason })),
+  );
+
 export interface CountReport {
   readonly place: string;
   readonly seenFrom: 'ground' | 'air';

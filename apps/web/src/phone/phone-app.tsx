@@ -44,9 +44,7 @@ const PagesOf = ({ person }: { readonly person: Person }) => {
   }, [isHelicopter]);
   return (
     <Switch>
-      <Route path="/sent">
-        <WhatISent canCorrect={!isHelicopter} />
-      </Route>
+      <Route path="/sent" component={WhatISent} />
       <Route path="/you" component={YourPhone} />
       <Route path="/storage">
         <StorageNotSafe>{!isHelicopter && <SquaresOfDay />}</StorageNotSafe>

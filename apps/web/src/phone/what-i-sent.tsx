@@ -10,13 +10,8 @@ import { goRound } from './round.js';
 import { isTakenBack, takenBack } from './taken-back.js';
 import { timeWords, whenWords } from './times.js';
 
-interface WhatISentProps {
-  /** Whether a report can be opened to be put right. */
-  readonly canCorrect: boolean;
-}
-
 /** Every entry of this phone, with how far it has come. */
-export const WhatISent = ({ canCorrect }: WhatISentProps) => {
+export const WhatISent = () => {
   const now = useTerritoryNow();
   const entries = useEntries();
   const same = useKept(readSame) ?? [];
@@ -38,22 +33,15 @@ export const WhatISent = ({ canCorrect }: WhatISentProps) => {
       <ul className="rows">
         {entries?.map((entry) => (
           <li key={entry.seq}>
-            {canCorrect ? (
-              <Link className="row" href={`/correct/${entry.seq}`}>
-                <OneEntry entry={entry} same={same} isPutRight={isTakenBack(entry, back)} now={now} />
-              </Link>
-            ) : (
-              <div className="row">
-                <OneEntry entry={entry} same={same} isPutRight={isTakenBack(entry, back)} now={now} />
-              </div>
-            )}
+            <Link className="row" href={`/correct/${entry.seq}`}>
+              <OneEntry entry={entry} same={same} isPutRight={isTakenBack(entry, back)} now={now} />
+            </Link>
           </li>
         ))}
       </ul>
       <p className="foot">
-        {canCorrect
-          ? 'Nothing here can be changed. To put something right, open it: another report takes it back and gives what is so.'
-          : 'Nothing here can be changed. To put something right, report it as it is; tell base which one is wrong.'}
+        Nothing here can be changed. To put something right, open it: another report takes it back and gives
+        what is so.
       </p>
     </Page>
   );
