@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { inWords } from '../ui/index.js';
+import { inWords, stockInWords } from '../ui/index.js';
 
 const lowestSchema = z.object({ date: z.string(), litres: z.number() });
 const levelsSchema = z.object({
@@ -43,10 +43,6 @@ export const slingRemedySchema = z.object({
 
 export type SlingRemedy = z.output<typeof slingRemedySchema>;
 type Day = (date: string) => string;
-
-/** No cache holds less than nothing. */
-const stockInWords = (litres: number): string =>
-  litres < 0 ? `short ${inWords(-litres, 'L')}` : inWords(litres, 'L');
 
 /** "XMAR ends Wed 16 with 39 L, minimum 400 L, critical 200 L." */
 export const shortWords = (remedy: SlingRemedy, day: Day): string => {

@@ -56,6 +56,21 @@ describe('names must stand in their list', () => {
       'helicopterTasks[0].programme: there is no programme P7. Did you mean P1?',
     ],
     [
+      'a dip table that falls',
+      (d) => {
+        d.policy.dipTables = [
+          {
+            ...{ name: 'ours', kind: 'own table', stickMarksCm: 1, reference: 'measured here' },
+            rows: [
+              { dipCm: 20, litres: 50 },
+              { dipCm: 30, litres: 45 },
+            ],
+          },
+        ];
+      },
+      'policy.dipTables[0].rows[1]: 30 cm is 45 L, and the row before is not below it in both. Write the rows from the bottom of the drum up.',
+    ],
+    [
       'a draw where no drums are kept',
       (d) => {
         d.plannedUplifts[0].place = 'XHOM';
