@@ -2,7 +2,6 @@ import type { Millilitres } from '@drumline/stock';
 import type {
   Centimetres,
   Cents,
-  CentsPerLitre,
   Feet,
   Hours,
   Inches,
@@ -10,7 +9,6 @@ import type {
   KilogramsPerLitre,
   Knots,
   Litres,
-  Minutes,
   NauticalMiles,
   Pounds,
 } from '@drumline/units';
@@ -32,9 +30,7 @@ export const centimetres = quantity<Centimetres>('cm');
 export const feet = quantity<Feet>('ft');
 export const kt = quantity<Knots>('kt');
 export const hours = quantity<Hours>('h');
-export const minutes = quantity<Minutes>('min');
 export const cents = quantity<Cents>('cent');
-export const centsPerLitre = quantity<CentsPerLitre>('cent/L');
 export const kgPerLitre = quantity<KilogramsPerLitre>('kg/L');
 
 export const isoDate = z.iso.date();

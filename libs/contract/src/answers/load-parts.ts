@@ -120,6 +120,7 @@ export const tieDownAnswer = z
         'Straps in pairs, one to each side: those that hold forward, and those that hold aft. Null: not possible so.',
       ),
     words: z.string().describe('Straps by direction and in all, what decides, and by which figures.'),
+    brief: z.string().describe('The same in one breath, for paper.'),
     caution: z.string(),
   })
   .meta({

@@ -133,6 +133,7 @@ export const sheetTieDownAnswer = z
       .nullable()
       .describe('Null: not counted, and `words` say what is missing and where it is entered.'),
     words: z.string(),
+    brief: z.string().describe('For paper.'),
     caution: z.string(),
   })
   .meta({ id: 'SheetTieDown', description: 'Straps for each drum, reckoned by the heaviest.' });
