@@ -161,6 +161,7 @@ const Ahead = ({ cache, caches }: Pick<CacheSideProps, 'caches'> & { readonly ca
           {asked.length === 1 ? 'needs' : 'need'} a decision: {asked[0]!.needsDecision}{' '}
         </>
       )}
+      {cache.daysOfCover !== null && `${inWords(cache.daysOfCover, 'days', 1)} of cover. `}
       {without === '' ? 'Without deliveries it stays above its minimum.' : `Without deliveries: ${without}.`}
       {cache.agedOut.length > 0 &&
         ` ${inWords(cache.agedOut.length, 'drums')} fit today will be past retest before the plan would use them: ${cache.agedOut.map(({ number }) => number).join(', ')}.`}{' '}

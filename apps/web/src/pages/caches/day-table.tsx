@@ -38,8 +38,17 @@ export const DayTable = ({ cache, caches }: DayTableProps) => {
 const litresOf = (parts: readonly Part[]): string => (parts.length === 0 ? '' : `${figure(sumOf(parts))} L`);
 
 /** What is asked for, and how much of it the cache cannot give without its reserve. */
-const drawnWords = ({ drawn, unmetLitres }: DayRow): string =>
-  `${litresOf(drawn)}${unmetLitres > 0 ? `, ${inWords(unmetLitres, 'L')} unmet` : ''}`;
+const drawnWords = ({ drawn, unmetLitres }: DayRow) => (
+  <>
+    {litresOf(drawn)}
+    {unmetLitres > 0 && (
+      <>
+        <br />
+        <small>{inWords(unmetLitres, 'L')} unmet</small>
+      </>
+    )}
+  </>
+);
 
 const Names = ({ parts }: { readonly parts: readonly Part[] }) =>
   parts.map(({ by, isAsked }, index) => (
@@ -57,7 +66,7 @@ export const LevelCell = ({ litres, cache }: { readonly litres: number; readonly
   if (litres < criticalLitres)
     return (
       <span className="level-cell critical">
-        <b>{stockInWords(litres)}</b> <span className="word">crit.</span>
+        <b>{stockInWords(litres)}</b> {litres >= 0 && <span className="word">crit.</span>}
       </span>
     );
   if (litres < minimumLitres)

@@ -77,7 +77,7 @@ const shapeOf = (key: string, schema: Schema, around: Around): object => {
     return { kind: 'pair', items: schema.prefixItems.map((item) => inner(item)) };
   if (schema.type === 'array') {
     const of = inner(schema.items);
-    return { kind: of.kind === 'group' ? 'lines' : 'words', of };
+    return { kind: of.kind === 'group' || of.kind === 'either' ? 'lines' : 'words', of };
   }
   if (schema.type === 'object') return { kind: 'group', fields: fieldsOf(schema, around) };
   if (schema.type === 'boolean') return { kind: 'yes or no' };
