@@ -74,6 +74,51 @@ const openCrowded = async (
   return page;
 };
 
+/** Flights of the demo's reference week (product.md, section 5): day of June, aircraft, strip, drums. */
+const reference: readonly (readonly [day: string, aircraft: string, place: string, drums: number])[] = [
+  ['14', 'A1', 'XKNA', 4],
+  ['14', 'A2', 'XLOR', 5],
+  ['14', 'A2', 'XESK', 5],
+  ['14', 'C1', 'XESK', 5],
+  ['15', 'B1', 'XLOR', 6],
+  ['15', 'A1', 'XGAN', 4],
+  ['15', 'A1', 'XESK', 5],
+  ['16', 'B1', 'XLOR', 6],
+  ['17', 'A1', 'XISK', 4],
+  ['18', 'A1', 'XFAL', 5],
+  ['18', 'A1', 'XFAL', 3],
+  ['19', 'A1', 'XKNA', 4],
+  ['19', 'A1', 'XFAL', 5],
+  ['19', 'A2', 'XISK', 4],
+  ['21', 'A1', 'XISK', 4],
+  ['21', 'A1', 'XKNA', 4],
+];
+
+/** The week as the reference has it, one flight of an aircraft in the morning, the other in the afternoon. */
+const openReference = async (at: { width: number; height: number }, days: number): Promise<Page> => {
+  const page = await office.signIn('dispatcher', at);
+  await page.route('**/api/week?*', async (route) => {
+    const response = await route.fetch();
+    const answer = (await response.json()) as WeekAnswer;
+    const [like] = answer.flights.filter(({ binding }) => binding !== null);
+    const home = new Map(answer.aircraft.map((each) => [each.tail, each.home]));
+    const flights = reference.map(([day, aircraft, place, drums], nth) => ({
+      ...like!,
+      id: `F${String(nth + 1).padStart(3, '0')}`,
+      date: `2027-06-${day}`,
+      aircraft,
+      route: [home.get(aircraft)!, place, home.get(aircraft)!],
+      drums,
+      drumsPossible: drums,
+      departs: reference.slice(0, nth).some(([d, a]) => d === day && a === aircraft) ? '13:00' : '07:00',
+    }));
+    await route.fulfill({ response, json: { ...answer, flights } });
+  });
+  await page.goto(`/week?days=${days}`);
+  await page.getByRole('grid').waitFor();
+  return page;
+};
+
 const cardOf = (page: Page) => page.getByRole('complementary', { name: 'Decision card' });
 const boxOf = (page: Page, id: string) =>
   page.getByRole('grid').getByRole('button', { name: new RegExp(`\\b${id}\\b`) });
@@ -159,6 +204,24 @@ describe('the board', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(400);
   });
 
+  it.each([
+    [7, { width: 1440, height: 900 }],
+    [14, { width: 1440, height: 900 }],
+    [7, { width: 1024, height: 768 }],
+    [14, { width: 1024, height: 768 }],
+  ])('has every aircraft of the demo and every day without scrolling, %i days at %o', async (days, at) => {
+    const page = await openReference(at, days);
+    const board = page.getByRole('grid');
+    const { aircraft } = await week();
+    expect(await board.getByRole('row').count()).toBe(1 + aircraft.length + 1);
+    const hidden = await board.evaluate((element) => ({
+      down: element.scrollHeight - element.clientHeight,
+      across: element.scrollWidth - element.clientWidth,
+      page: document.documentElement.scrollHeight - window.innerHeight,
+    }));
+    expect(hidden).toEqual({ down: 0, across: 0, page: 0 });
+  });
+
   it('of three flights in every half day says of each what binds, and every landing limit at 1024', async () => {
     const page = await openCrowded({ width: 1024, height: 768 });
     const { landings, aircraft } = await week();
@@ -185,6 +248,20 @@ describe('the board', () => {
     expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     expect(pdf).toMatch(/\/MediaBox \[0 0 84[12](\.\d+)? 59[45](\.\d+)?\]/);
   });
+});
+
+it('is printed in nine points and more as the demo stands', async () => {
+  const page = await openWeek();
+  await page.emulateMedia({ media: 'print' });
+  const smallest = await page.evaluate(() => {
+    const board = document.querySelector<HTMLElement>('.week-board')!;
+    const scale = Number(getComputedStyle(board).getPropertyValue('--print-scale'));
+    const sizes = [...board.querySelectorAll<HTMLElement>('.flight-box > *, .band-cell p, .why')]
+      .filter((element) => element.offsetParent !== null)
+      .map((element) => Number.parseFloat(getComputedStyle(element).fontSize) * scale);
+    return Math.min(...sizes);
+  });
+  expect(smallest).toBeGreaterThanOrEqual(12); // px: 9 pt
 });
 
 describe('the card', () => {
@@ -232,8 +309,58 @@ describe('the card', () => {
     await form.getByLabel('More').fill('cloud on the pass');
     await expectAccessible(page);
     await page.keyboard.press('Enter');
+    await cardOf(page).getByText(`Decline of ${flight.id} is not sent yet.`).waitFor();
+    await page.getByText('1 entry waiting').waitFor();
+    await expectAccessible(page);
+    await cardOf(page).getByRole('button', { name: 'Send now' }).click();
+    await page.getByText('No entries waiting').waitFor();
     await cardOf(page).getByText('Weather: cloud on the pass').waitFor();
     await boxOf(page, flight.id).getByText('Declined').waitFor();
+  });
+
+  it('takes a decline back until it is sent: base never hears of it', async () => {
+    const flight = await takeOffered();
+    const page = await openWeek(undefined, flight.id);
+    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    await page.keyboard.press('d');
+    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    await form.getByLabel('Reason').selectOption('No pilot');
+    await form.getByRole('button', { name: `Decline ${flight.id}` }).click();
+    await cardOf(page).getByText(`Decline of ${flight.id} is not sent yet.`).waitFor();
+    await page.keyboard.press('Control+z');
+    await cardOf(page).getByText(`Decline of ${flight.id} was taken back.`).waitFor();
+    await page.getByText('No entries waiting').waitFor();
+    const now = (await week()).flights.find(({ id }) => id === flight.id)!;
+    expect([now.state, now.revision]).toEqual(['offered', flight.revision]);
+  });
+
+  it('sends a decline that waits when the page is left', async () => {
+    const flight = await takeOffered();
+    const page = await openWeek(undefined, flight.id);
+    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    await page.keyboard.press('d');
+    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    await form.getByLabel('Reason').selectOption('Weather');
+    await form.getByRole('button', { name: `Decline ${flight.id}` }).click();
+    await cardOf(page).getByText(`Decline of ${flight.id} is not sent yet.`).waitFor();
+    const sent = page.waitForResponse((response) => response.url().endsWith(`/${flight.id}/decline`));
+    await page.keyboard.press('Alt+3');
+    expect((await sent).status()).toBe(200);
+  });
+
+  it('asked to undo an approval that base has, opens the act that takes it back', async () => {
+    const flight = await takeOffered();
+    const page = await openWeek(undefined, flight.id);
+    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    await page.keyboard.press('a');
+    await cardOf(page)
+      .getByText(/Approved$/)
+      .waitFor();
+    await page.keyboard.press('Control+z');
+    await cardOf(page).getByText(`Approve of ${flight.id} is with base. Let go takes it back`).waitFor();
+    const form = page.getByRole('form', { name: 'Let go' });
+    await form.getByLabel(new RegExp(`^${flight.id} approved`)).waitFor();
+    await expectAccessible(page);
   });
 
   it('says what an amendment breaks while it is typed, and what does not', async () => {
@@ -296,11 +423,14 @@ describe('the card', () => {
       await route.continue();
     });
     await form.getByRole('button', { name: `Decline ${flight.id}` }).click();
+    await cardOf(page).getByRole('button', { name: 'Send now' }).click();
     const alert = cardOf(page).getByRole('alert');
     await alert.waitFor();
     await alert.getByText(`${flight.id} was approved by Demo operations manager at`).waitFor();
     await alert.getByText('Your Decline was not sent.').waitFor();
     await form.waitFor({ state: 'detached' });
+    await cardOf(page).getByRole('button', { name: 'Seen' }).click();
+    await alert.waitFor({ state: 'detached' });
   });
 
   it('of a strip that went soft says so, with the drums that may still go', async () => {

@@ -3,6 +3,8 @@ export { checkFlights } from './check/check-flights.js';
 export { type CheckedPlan, checkPlan } from './check/check-plan.js';
 export { type SortedFaults, sortFaults } from './check/sort-faults.js';
 export { type ComparedPlan, comparePlans } from './differences/compare-plans.js';
+export { type OpenLine, openLines, withoutLines } from './differences/leave-out.js';
+export { type LowestLevel, lowestLevel } from './differences/lowest-level.js';
 export { planTotals } from './differences/plan-totals.js';
 export type * from './flight-plan.js';
 export * from './flight-states/index.js';

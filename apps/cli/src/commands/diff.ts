@@ -56,7 +56,7 @@ function differenceLines(difference: PlanDifference, { currency }: FlightPlan): 
       ],
     ),
     '',
-    'Lowest level of each cache, usable litres:',
+    'Lowest level of each cache with every flight, later ideas too, usable litres:',
     ...table(
       [
         { head: 'cache' },

@@ -1,5 +1,11 @@
 import type { ConsequenceAnswer } from '@drumline/contract';
-import { describeOneFlight, nothingIfDeclined, projectScenario, type Scenario } from '@drumline/planning';
+import {
+  describeOneFlight,
+  lowestLevel,
+  nothingIfDeclined,
+  projectScenario,
+  type Scenario,
+} from '@drumline/planning';
 import type { CacheProjection } from '@drumline/stock';
 import type { IsoDate } from '@drumline/units';
 
@@ -37,12 +43,13 @@ export const consequenceOf = (scenario: Scenario, id: string): Consequence => {
   };
 };
 
-const levelsOf = ({ usable, dates, minimumLitres, criticalLitres }: CacheProjection) => {
+const levelsOf = (projection: CacheProjection) => {
+  const { usable, dates, minimumLitres, criticalLitres } = projection;
   const ends = usable.slice(1);
   const firstBelow = (limit: number): IsoDate | null =>
     dates[ends.findIndex((level) => level < limit)] ?? null;
   return {
-    lowestLitres: Math.min(...ends),
+    lowestLitres: lowestLevel(projection).litres,
     endLitres: ends.at(-1) ?? 0,
     belowMinimum: firstBelow(minimumLitres),
     belowCritical: firstBelow(criticalLitres),

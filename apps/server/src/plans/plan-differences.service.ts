@@ -1,19 +1,27 @@
-import type { PlanDifferencesAnswer } from '@drumline/contract';
+import type { LowestBeside, PlanDifferencesAnswer } from '@drumline/contract';
 import {
-  asStandingFlight,
   checkFlights,
   comparePlans,
+  type DescribedFlights,
   describeFlights,
   type FlightPlan,
+  lowestLevel,
+  type OpenLine,
+  openLines,
+  type PlanDifference,
+  projectScenario,
   riskOfFlights,
   type Scenario,
   type StandingFlight,
+  withoutLines,
 } from '@drumline/planning';
 import type { CacheProjection } from '@drumline/stock';
-import { addDays, type IsoDate } from '@drumline/units';
+import { addDays } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { Problem } from '../http/problem.js';
+import { isIdea, lastOfferedDay } from './accepted-flights.js';
+import { ideasOf } from './ideas-of.js';
 import type { PlanRun } from './plan-run.table.js';
 import { PlansService } from './plans.service.js';
 import { weather } from './weather.js';
@@ -26,28 +34,61 @@ export class PlanDifferencesService {
     private readonly plans: PlansService,
   ) {}
 
-  async of(id: string): Promise<PlanDifferencesAnswer> {
+  /** `without`: keys of lines left out; what is added up is then of what would be accepted. */
+  async of(id: string, without: readonly string[]): Promise<PlanDifferencesAnswer> {
     const run = await this.plans.get(id);
+    const compared = await this.compare(run);
+    const { plan, before, difference } = compared;
+    const left = namedLines(compared.open, without);
+    const after = flightsAfter(run.scenario, compared, left);
+    const levels = {
+      before: projectScenario(run.scenario, run.scenario.flights),
+      after: projectScenario(run.scenario, after.flights.filter(stands(plan))),
+    };
+    const { totals, lowest } = comparePlans(
+      { flights: before.flights, caches: levels.before },
+      { flights: after.flights, caches: levels.after },
+    );
+    return {
+      ...difference,
+      totals,
+      lowest: lowest.map((row) => besideIdeas(row, before.caches, after.caches)),
+      asOf: run.scenario.asOf,
+      lastOfferedDay: lastOfferedDay(plan),
+      lastDay: addDays(plan.firstDay, plan.days - 1),
+      laterIdeas: {
+        before: compared.ideas.length,
+        after: after.flights.length - after.flights.filter(stands(plan)).length,
+      },
+      mayLeaveOut: compared.open.map(({ key }) => key),
+      leftOut: left.map(({ key }) => key),
+      faultsAfter: after.faults,
+      faults: checkFlights(run.scenario, [...run.scenario.flights, ...compared.ideas]).flatMap((fault) =>
+        fault.flights.map((flight) => ({ flight, text: fault.what })),
+      ),
+      bases: { before: before.bases, after: after.bases },
+      expectedDrums: {
+        before: expectedDrums(run.scenario, before),
+        after: expectedDrums(run.scenario, after),
+      },
+      levels: levelsOf(levels.before, levels.after),
+    };
+  }
+
+  /** The lines with these keys; a plan has others: a fault. */
+  async lines(run: PlanRun, keys: readonly string[]): Promise<readonly OpenLine[]> {
+    return keys.length === 0 ? [] : namedLines((await this.compare(run)).open, keys);
+  }
+
+  private async compare(run: PlanRun): Promise<Compared> {
     const { scenario, outcome } = run;
     const plan = outcome !== null && 'plan' in outcome ? outcome.plan : null;
     if (plan === null) throw new Problem('conflict', 'This run has no plan to compare.');
-    const standing = [...scenario.flights, ...ideasOf(await this.acceptedBefore(run), scenario)];
-    const before = describeFlights(scenario, standing, plan.endTarget);
-    return {
-      ...comparePlans(before, plan),
-      asOf: scenario.asOf,
-      lastOfferedDay: lastOfferedDay(plan),
-      lastDay: addDays(plan.firstDay, plan.days - 1),
-      faults: checkFlights(scenario, standing).flatMap((fault) =>
-        fault.flights.map((flight) => ({ flight, text: fault.what })),
-      ),
-      bases: { before: before.bases, after: plan.bases },
-      expectedDrums: {
-        before: riskOfFlights(scenario, before.flights, before.caches, weather).expectedDrums,
-        after: riskOfFlights(scenario, plan.flights, plan.caches, weather).expectedDrums,
-      },
-      levels: levelsOf(before.caches, plan.caches),
-    };
+    const ideas = ideasOf(await this.acceptedBefore(run), scenario);
+    const before = describeFlights(scenario, [...scenario.flights, ...ideas], plan.endTarget);
+    const difference = comparePlans(before, plan);
+    const standing = new Set(scenario.flights.map(({ id }) => id));
+    return { plan, ideas, before, difference, open: openLines(difference, standing, lastOfferedDay(plan)) };
   }
 
   /** The plan in force when the run was asked for; null: none was accepted by then. */
@@ -62,31 +103,63 @@ export class PlanDifferencesService {
   }
 }
 
-const lastOfferedDay = ({ firstDay, offeredDays }: FlightPlan): IsoDate => addDays(firstDay, offeredDays - 1);
+interface Compared {
+  readonly plan: FlightPlan;
+  /** What the plan before had in mind for later days. */
+  readonly ideas: readonly StandingFlight[];
+  readonly before: DescribedFlights;
+  readonly difference: PlanDifference;
+  readonly open: readonly OpenLine[];
+}
 
-/**
- * Flights that a plan had in mind for the days after those it offered. Without them a re-plan would seem to add the whole
- * second week.
- */
-const ideasOf = (plan: FlightPlan | null, scenario: Scenario): readonly StandingFlight[] => {
-  if (plan === null) return [];
-  const tails = new Set(scenario.aircraft.map(({ tail }) => tail));
-  const codes = new Set(scenario.places.map(({ code }) => code));
-  const crews = new Set(scenario.pilots.map(({ id }) => id));
-  const numbers = new Set(scenario.flights.map(({ id }) => id));
-  return plan.flights
-    .filter(
-      ({ kind, state, date, drums }) =>
-        kind === 'positioning' && state === 'offered' && drums > 0 && date > lastOfferedDay(plan),
-    )
-    .map(asStandingFlight)
-    .filter(
-      ({ id, aircraft, from, to, stops, pilot }) =>
-        !numbers.has(id) &&
-        tails.has(aircraft) &&
-        [from, to, ...stops.map(({ place }) => place)].every((code) => codes.has(code)) &&
-        (pilot === undefined || crews.has(pilot)),
-    );
+type After = Pick<DescribedFlights, 'flights' | 'caches' | 'bases'> & {
+  readonly faults: PlanDifferencesAnswer['faultsAfter'];
+};
+
+/** The plan as it was found; with lines left out, described and checked anew. */
+const flightsAfter = (scenario: Scenario, { plan }: Compared, left: readonly OpenLine[]): After => {
+  if (left.length === 0) return { ...plan, faults: [] };
+  const flights = withoutLines(plan.flights, scenario.flights, left);
+  const settled = new Set(flights.filter(({ state }) => state !== 'offered').map(({ id }) => id));
+  return {
+    ...describeFlights(scenario, flights, plan.endTarget),
+    faults: checkFlights(scenario, flights)
+      .filter((fault) => fault.flights.length === 0 || !fault.flights.every((id) => settled.has(id)))
+      .map((fault) => ({ flights: fault.flights, text: `${fault.what} ${fault.mend}` })),
+  };
+};
+
+const namedLines = (open: readonly OpenLine[], keys: readonly string[]): readonly OpenLine[] => {
+  const unknown = keys.filter((key) => open.every((line) => line.key !== key));
+  if (unknown.length === 0) return open.filter(({ key }) => keys.includes(key));
+  throw new Problem(
+    'faults',
+    'See faults.',
+    unknown.map((key) => ({
+      path: 'without',
+      problem: `${key} is no line of this plan that can be left out.`,
+      remedy: 'Read its differences again.',
+    })),
+  );
+};
+
+/** Offered, or settled before: what counts for a level. */
+const stands = (plan: FlightPlan) => {
+  const last = lastOfferedDay(plan);
+  return (flight: DescribedFlights['flights'][number]): boolean => !isIdea(flight, last);
+};
+
+const expectedDrums = (scenario: Scenario, { flights, caches }: Pick<After, 'flights' | 'caches'>): number =>
+  riskOfFlights(scenario, flights, caches, weather).expectedDrums;
+
+const besideIdeas = (
+  row: PlanDifference['lowest'][number],
+  before: readonly CacheProjection[],
+  after: readonly CacheProjection[],
+): LowestBeside => {
+  const lowestAt = (caches: readonly CacheProjection[]) =>
+    lowestLevel(caches.find(({ place }) => place === row.place)!).litres;
+  return { ...row, withIdeas: { beforeLitres: lowestAt(before), afterLitres: lowestAt(after) } };
 };
 
 const levelsOf = (before: readonly CacheProjection[], after: readonly CacheProjection[]) =>

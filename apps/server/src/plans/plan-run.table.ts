@@ -46,6 +46,8 @@ export interface PlanAcceptance {
   readonly acceptedAt: Date;
   readonly flights: readonly { readonly planned: string; readonly flight: string }[];
   readonly calledOff: readonly string[];
+  /** Lines of the list of differences that were not accepted, by their keys. */
+  readonly leftOut: readonly string[];
   /** What has changed between the scenario of the run and the day it was accepted, in plain sentences. */
   readonly changed: readonly string[];
 }
@@ -83,6 +85,7 @@ export const planAcceptanceTable = new EntitySchema<PlanAcceptance>({
     acceptedAt: { type: 'timestamptz', createDate: true },
     flights: { type: 'jsonb' },
     calledOff: { type: 'jsonb' },
+    leftOut: { type: 'jsonb' },
     changed: { type: 'jsonb' },
   },
 });

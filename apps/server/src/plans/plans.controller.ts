@@ -1,4 +1,10 @@
-import { type PlanRequest, planRequestSchema, scenarioSchema } from '@drumline/contract';
+import {
+  type PlanAccept,
+  type PlanRequest,
+  planAcceptSchema,
+  planRequestSchema,
+  scenarioSchema,
+} from '@drumline/contract';
 import {
   listedPlanAnswer,
   pageOf,
@@ -22,6 +28,14 @@ import { PlansService } from './plans.service.js';
 
 const idSchema = z.uuid();
 const listQuery = pageQuery.extend({ after: z.uuid().optional() });
+const withoutQuery = z.strictObject({
+  without: z
+    .string()
+    .max(10_000)
+    .default('')
+    .transform((text) => text.split(',').filter((line) => line !== ''))
+    .meta({ description: 'Keys of lines to leave out, with commas between' }),
+});
 const daysOfAWeek = 7;
 const insideTheWeek = { within: ['from now, inside the week'] } as const;
 
@@ -63,11 +77,14 @@ export class PlansController {
     return (await this.plans.get(id)).scenario;
   }
 
-  /** The plan beside what stood when it was asked for. */
+  /** The plan beside what stood when it was asked for; with lines left out, what it would come to without them. */
   @Answered(planDifferencesAnswer)
   @Get(':id/differences')
-  differences(@Param('id', { schema: idSchema }) id: string) {
-    return this.compared.of(id);
+  differences(
+    @Param('id', { schema: idSchema }) id: string,
+    @Query({ schema: withoutQuery }) { without }: z.output<typeof withoutQuery>,
+  ) {
+    return this.compared.of(id, without);
   }
 
   /** The id is made by the sender, so that a retry is harmless. */
@@ -99,8 +116,12 @@ export class PlansController {
   @Answered(planAcceptanceAnswer)
   @Post(':id/accept')
   @HttpCode(200)
-  accept(@Param('id', { schema: idSchema }) id: string, @Me() by: Account) {
-    return this.acceptances.accept(id, by);
+  accept(
+    @Param('id', { schema: idSchema }) id: string,
+    @Body({ schema: planAcceptSchema }) { without }: PlanAccept,
+    @Me() by: Account,
+  ) {
+    return this.acceptances.accept(id, without, by);
   }
 }
 

@@ -1,5 +1,5 @@
 import type { CacheAnswer, LevelsAnswer } from '@drumline/contract';
-import type { CacheOutlook, suggestedMinimums } from '@drumline/planning';
+import { type CacheOutlook, lowestLevel, type suggestedMinimums } from '@drumline/planning';
 import { type Cache, type CacheProjection, stockConfidence } from '@drumline/stock';
 import { hours, type IsoInstant } from '@drumline/units';
 import type { CacheFigures, PlaceFigures } from '../stock/place-figures.js';
@@ -71,6 +71,7 @@ export const levels = (projection: CacheProjection): LevelsAnswer => {
   const { usable, book, standing, unmet, belowMinimumDay, belowCriticalDay, runOutDay } = projection;
   return {
     usableLitres: usable,
+    lowest: lowestLevel(projection),
     bookLitres: book,
     standingLitres: standing,
     unmetLitres: unmet,

@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { ChangesModule } from '../changes/changes.module.js';
 import { FlightsModule } from '../flights/flights.module.js';
 import { PeopleModule } from '../people/people.module.js';
+import { PlansModule } from '../plans/plans.module.js';
 import { StockModule } from '../stock/stock.module.js';
 import { TerritoryModule } from '../territory/territory.module.js';
 import { MyPlacesController } from './my-places.controller.js';
@@ -10,7 +11,7 @@ import { ProjectionsController } from './projections.controller.js';
 import { ProjectionsService } from './projections.service.js';
 
 @Module({
-  imports: [ChangesModule, FlightsModule, PeopleModule, StockModule, TerritoryModule],
+  imports: [ChangesModule, FlightsModule, PeopleModule, PlansModule, StockModule, TerritoryModule],
   controllers: [MyPlacesController, ProjectionsController],
   providers: [MyPlacesService, ProjectionsService],
   exports: [ProjectionsService],

@@ -23,6 +23,7 @@ import { type Board, BoardService } from '../flights/board.service.js';
 import { KeptAnswers } from '../http/kept-answers.js';
 import { Problem } from '../http/problem.js';
 import { SessionsService } from '../people/sessions.service.js';
+import { StandingPlanService } from '../plans/standing-plan.service.js';
 import { inTheField } from '../stock/holds.service.js';
 import { StockService } from '../stock/stock.service.js';
 import { StockFiguresService } from '../stock/stock-figures.service.js';
@@ -50,6 +51,7 @@ export class ProjectionsService {
     private readonly changes: ChangesService,
     private readonly clock: ClockService,
     private readonly territory: TerritoryService,
+    private readonly plans: StandingPlanService,
   ) {}
 
   /**
@@ -115,6 +117,7 @@ export class ProjectionsService {
       dates: daysFrom(firstDay, days),
       fillLitres: policy.drum.fillLitres,
       serviceLevelPercent,
+      laterIdeas: await this.plans.laterIdeas(firstDay),
       notHeardFrom: notHeardFrom.map(({ lastSeenAt, ...who }) => ({
         ...who,
         lastSeenAt: lastSeenAt.toISOString(),

@@ -1,13 +1,15 @@
 import { isDeepStrictEqual } from 'node:util';
-import type { PermittedAct, Role } from '@drumline/contract';
+import type { PermittedAct } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
-import { PeopleService } from '../people/people.service.js';
-import { mayBeOneOfTwo, refuseUnlessMay, rolesOfTwo } from '../people/permission.js';
+import { mayBeOneOfTwo, refuseUnlessMay } from '../people/permission.js';
 import { agreementTable, type Proposal, proposalTable } from './proposal.table.js';
+import { type ShownProposal, SignaturesService, signaturesNeeded } from './signatures.service.js';
+
+export type { ShownProposal } from './signatures.service.js';
 
 /** Does what was agreed, in the transaction of the last agreement; `agreed` are those whose agreement counts. */
 export type CarryOut = (
@@ -19,22 +21,6 @@ export type CarryOut = (
 
 type NewProposal = Pick<Proposal, 'carriedOutBy' | 'act' | 'subject' | 'payload'>;
 
-export interface ShownProposal extends Proposal {
-  readonly agreed: readonly string[];
-  /** The same people by name, the proposer among them. */
-  readonly agreedBy: readonly string[];
-  readonly draftedBy: string;
-  /** Those of them whose signature counts, by name, the first one first. */
-  readonly signedBy: readonly string[];
-  readonly stillToSign: {
-    readonly people: number;
-    /** Of the people who have not signed, the roles whose signature would count; none: nobody can. */
-    readonly roles: readonly Role[];
-  };
-}
-
-const signaturesNeeded = 2;
-
 /** Acts of the permission table marked "needs a second person". */
 @Injectable()
 export class ProposalsService {
@@ -42,7 +28,7 @@ export class ProposalsService {
 
   constructor(
     private readonly database: DataSource,
-    private readonly people: PeopleService,
+    private readonly signatures: SignaturesService,
     private readonly audit: AuditService,
   ) {}
 
@@ -62,7 +48,7 @@ export class ProposalsService {
     return this.database.transaction(async (transaction) => {
       const stillOpen = await this.openOn(transaction, proposal);
       const same = stillOpen.find((each) => each.proposedBy === by.id && isSame(each, proposal));
-      if (same !== undefined) return this.shown(transaction, same);
+      if (same !== undefined) return this.signatures.shown(transaction, same);
       const [inserted] = (
         await transaction.insert(proposalTable, {
           ...proposal,
@@ -73,7 +59,7 @@ export class ProposalsService {
       const written = await transaction.findOneByOrFail(proposalTable, { id: inserted?.id as string });
       await transaction.insert(agreementTable, { proposalId: written.id, accountId: by.id });
       await this.audit.record(transaction, by, 'proposed', written.subject, { proposal: written.id });
-      return this.shown(transaction, written);
+      return this.signatures.shown(transaction, written);
     });
   }
 
@@ -100,11 +86,11 @@ export class ProposalsService {
     const open = await this.database
       .getRepository(proposalTable)
       .find({ where: { state: 'open' }, order: { proposedAt: 'ASC' } });
-    return Promise.all(open.map((proposal) => this.shown(this.database.manager, proposal)));
+    return Promise.all(open.map((proposal) => this.signatures.shown(this.database.manager, proposal)));
   }
 
   async get(id: string): Promise<ShownProposal> {
-    return this.shown(this.database.manager, await found(this.database.manager, id));
+    return this.signatures.shown(this.database.manager, await found(this.database.manager, id));
   }
 
   /** In force as soon as two different people with the right have put their names to it. */
@@ -113,7 +99,7 @@ export class ProposalsService {
       const proposal = await found(transaction, id, 'locked');
       refuseNonSecond(by, proposal.act);
       if (proposal.state === 'withdrawn') throw settled(proposal);
-      if (proposal.state === 'in force') return this.shown(transaction, proposal);
+      if (proposal.state === 'in force') return this.signatures.shown(transaction, proposal);
       await transaction
         .createQueryBuilder()
         .insert()
@@ -122,9 +108,9 @@ export class ProposalsService {
         .orIgnore() // agreeing twice is agreeing once
         .execute();
       await this.audit.record(transaction, by, 'agreed to', proposal.subject, { proposal: id });
-      const agreed = await this.countedFor(transaction, proposal);
+      const agreed = await this.signatures.countedFor(transaction, proposal);
       if (agreed.length >= signaturesNeeded) await this.carryOut(transaction, proposal, by, agreed);
-      return this.shown(transaction, await found(transaction, id));
+      return this.signatures.shown(transaction, await found(transaction, id));
     });
   }
 
@@ -149,38 +135,6 @@ export class ProposalsService {
     if (carryOut === undefined) throw new Error(`nobody carries out ${proposal.carriedOutBy}`);
     await carryOut(transaction, proposal.payload, by, agreed);
     await transaction.update(proposalTable, proposal.id, { state: 'in force', settledAt: new Date() });
-  }
-
-  /** Agreements of people who have the right by now; a draft by somebody without it counts for nothing. */
-  private async countedFor(transaction: EntityManager, { id, act }: Proposal): Promise<readonly Account[]> {
-    const agreements = await transaction.findBy(agreementTable, { proposalId: id });
-    const people = await this.people.active(
-      transaction,
-      agreements.map(({ accountId }) => accountId),
-    );
-    return people.filter((person) => mayBeOneOfTwo(person, act));
-  }
-
-  private async shown(transaction: EntityManager, proposal: Proposal): Promise<ShownProposal> {
-    const people: readonly { readonly id: string; readonly name: string }[] = await transaction.query(
-      `select account_id as id, full_name as name from agreements join accounts on accounts.id = account_id
-       where proposal_id = $1 order by agreements.at`,
-      [proposal.id],
-    );
-    const counted = new Set((await this.countedFor(transaction, proposal)).map(({ id }) => id));
-    const agreed = people.map(({ id }) => id);
-    const others = (await this.people.everybodyActive(transaction)).filter(({ id }) => !agreed.includes(id));
-    return {
-      ...proposal,
-      agreed,
-      agreedBy: people.map(({ name }) => name),
-      draftedBy: people.find(({ id }) => id === proposal.proposedBy)?.name ?? '',
-      signedBy: people.filter(({ id }) => counted.has(id)).map(({ name }) => name),
-      stillToSign: {
-        people: proposal.state === 'open' ? Math.max(0, signaturesNeeded - counted.size) : 0,
-        roles: rolesOfTwo(others, proposal.act),
-      },
-    };
   }
 }
 

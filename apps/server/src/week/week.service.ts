@@ -1,12 +1,18 @@
 import { isDeepStrictEqual } from 'node:util';
-import type { WeekAnswer } from '@drumline/contract';
+import type { StandingPlan, WeekAnswer } from '@drumline/contract';
 import { type BookedFlight, bookedSpares, planTotals, standingState, weekTally } from '@drumline/planning';
 import { addDays, daysFrom, type IsoDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { type Board, BoardService } from '../flights/board.service.js';
+import type { Flight } from '../flights/flight.table.js';
 import { FlightStoreService } from '../flights/flight-store.service.js';
-import { StandingPlanService } from '../plans/standing-plan.service.js';
+import {
+  ideasAhead,
+  type KnownPlan,
+  StandingPlanService,
+  standAsAccepted,
+} from '../plans/standing-plan.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
 import type { WeekQuery } from './week.controller.js';
 import { landingsOf, referencesOf, weekBooked, weekFlight } from './week-rows.js';
@@ -30,7 +36,8 @@ export class WeekService {
     const flights = await this.store.since(this.database.manager, first);
     const standing = flights.filter(({ state }) => standingState(state) !== null);
     const isShown = ({ date }: { readonly date: IsoDate }) => date <= dates.at(-1)!;
-    const standingPlan = await this.plans.read();
+    const plan = await this.plans.read();
+    const sincePlan = plan === null ? [] : await this.store.since(this.database.manager, plan.firstDay);
     const totals = planTotals(standing.map(({ planned }) => planned));
     return {
       asOf: scenario.asOf,
@@ -46,7 +53,7 @@ export class WeekService {
       tally: weekTally(scenario),
       stripLimitsFrom: referencesOf(scenario.stripLimits),
       lastDay: addDays(scenario.firstDay, scenario.offeredDays - 1),
-      ...planAndSince(board, standingPlan),
+      ...planAndSince(board, plan, sincePlan),
     };
   }
 
@@ -60,11 +67,19 @@ export class WeekService {
   }
 }
 
-const planAndSince = ({ scenario }: Board, known: Awaited<ReturnType<StandingPlanService['read']>>) => {
+const planAndSince = ({ scenario }: Board, known: KnownPlan | null, since: readonly Flight[]) => {
   if (known === null) return { plan: null, heardSince: [] };
-  const { surfaceReports, ...plan } = known;
+  const { id, number, asOf, acceptedByName, cost, moneyGap, surfaceReports } = known;
   const isNew = (report: unknown) => surfaceReports.every((old) => !isDeepStrictEqual(old, report));
-  return { plan, heardSince: scenario.surfaceReports.filter(isNew) };
+  const heardSince = scenario.surfaceReports.filter(isNew);
+  const isMarked = since.some(({ needsDecision }) => needsDecision !== null);
+  const plan: StandingPlan = {
+    ...{ id, number, asOf, acceptedByName, cost, moneyGap },
+    flights: known.flights.filter(({ drums }) => drums > 0).length,
+    laterIdeas: ideasAhead(known, scenario.firstDay),
+    isAsAccepted: heardSince.length === 0 && !isMarked && standAsAccepted(known, since),
+  };
+  return { plan, heardSince };
 };
 
 const mondayOf = (day: IsoDate): IsoDate =>

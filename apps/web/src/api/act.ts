@@ -1,4 +1,4 @@
-import { useQueryClient } from '@tanstack/react-query';
+import { type QueryClient, useQueryClient } from '@tanstack/react-query';
 import { useCallback, useState } from 'react';
 import type { z } from 'zod';
 import { checkChanges } from './changes.js';
@@ -55,21 +55,42 @@ export const useAct = <Given extends readonly unknown[], T>(
     setSending(true);
     setProblem(undefined);
     try {
-      const done = await work(...given);
-      await checkChanges(reads);
-      await readAgain(reads, ...alsoRead);
-      return done;
+      return await sendAndRead(reads, () => work(...given), alsoRead);
     } catch (error) {
-      const found = asProblem(error);
-      setProblem(found);
-      // Somebody else was quicker: show what is there now.
-      if (found.kind === 'stale-version' || found.kind === 'conflict') await checkChanges(reads);
+      setProblem(asProblem(error));
       return undefined;
     } finally {
       setSending(false);
     }
   };
   return { run, isSending, problem, clear: useCallback(() => setProblem(undefined), []) };
+};
+
+/**
+ * Sends what outlives the part of the page that it was pressed on; as with an act, the pages read again what has changed.
+ * Throws an ApiProblem where it is refused.
+ */
+export const useSender = (): (<T>(work: () => Promise<T>) => Promise<T>) => {
+  const reads = useQueryClient();
+  return useCallback((work) => sendAndRead(reads, work, []), [reads]);
+};
+
+const sendAndRead = async <T>(
+  reads: QueryClient,
+  work: () => Promise<T>,
+  alsoRead: readonly string[],
+): Promise<T> => {
+  try {
+    const done = await work();
+    await checkChanges(reads);
+    await readAgain(reads, ...alsoRead);
+    return done;
+  } catch (error) {
+    const found = asProblem(error);
+    // Somebody else was quicker: show what is there now.
+    if (found.kind === 'stale-version' || found.kind === 'conflict') await checkChanges(reads);
+    throw found;
+  }
 };
 
 /** An id made here, so that sending the same thing twice is harmless. */

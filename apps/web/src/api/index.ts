@@ -1,4 +1,4 @@
-export { type Act, newId, post, put, remove, useAct } from './act.js';
+export { type Act, newId, post, put, remove, useAct, useSender } from './act.js';
 export { type Link, useChanges, useLink } from './changes.js';
 export {
   type Calendar,
@@ -10,9 +10,10 @@ export {
   useTerritoryTime,
 } from './clock.js';
 export { useDraft } from './draft.js';
+export { type KeptBack, keptBack } from './kept-back.js';
 export { partOf } from './part-of.js';
 export { ApiProblem, type FieldFault } from './problem.js';
-export { type Read, readOnce, useList, useRead, useReads } from './read.js';
+export { type Read, readOnce, useLast, useList, useRead, useReads } from './read.js';
 export { createReads } from './reads.js';
 export { type Answer, useEntriesWaiting } from './send.js';
 export { type Me, type Session, useMay, useMe, useSession } from './session.js';

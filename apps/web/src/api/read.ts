@@ -1,5 +1,5 @@
 import { type QueryClient, type UseQueryResult, useQueries, useQuery } from '@tanstack/react-query';
-import { useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { z } from 'zod';
 import { type ApiProblem, asProblem } from './problem.js';
 import { parseAnswer, send, serverAhead } from './send.js';
@@ -88,6 +88,15 @@ const rawPages = async (path: string): Promise<readonly unknown[]> => {
     next = read.next;
   }
   return all;
+};
+
+/** Another path is being read: the last picture stays until its answer is there. */
+export const useLast = <T>(read: Read<T>): Read<T> => {
+  const last = useRef<T>(undefined);
+  useEffect(() => {
+    if (read.value !== undefined) last.current = read.value;
+  }, [read.value]);
+  return { ...read, value: read.value ?? last.current };
 };
 
 /** Reads again now: after an act of one's own, without waiting for the next question about changes. */

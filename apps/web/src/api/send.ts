@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { keptBack } from './kept-back.js';
 import { ApiProblem, outOfReach, problemOf } from './problem.js';
 import { csrfToken, meSchema, session, sessionEnded, signedInAgain, signedInAs } from './session.js';
 import { createStore, useStore } from './store.js';
@@ -25,7 +26,8 @@ export const serverAhead = createStore(0);
 /** What was sent and has no answer yet, the expired session included. */
 const waiting = createStore(0);
 
-export const useEntriesWaiting = (): number => useStore(waiting);
+/** With what a page keeps back for a moment. */
+export const useEntriesWaiting = (): number => useStore(waiting) + (useStore(keptBack) === null ? 0 : 1);
 
 /**
  * One request to the own server. A session that ended is not an error: the request waits until the person has signed in

@@ -1,3 +1,4 @@
+import { keptBack } from './kept-back.js';
 import { ApiProblem, asProblem, outOfReach } from './problem.js';
 import { send } from './send.js';
 import { type Me, meSchema, session, signedInAs } from './session.js';
@@ -21,6 +22,7 @@ export const signIn = async (name: string, password: string): Promise<Me> => {
 
 /** Everything on the page goes with the person. */
 export const signOut = async (): Promise<void> => {
+  await keptBack.get()?.sendNow();
   await send('POST', '/api/sign-out').catch((error: unknown) => {
     if (!(error instanceof ApiProblem) || error.kind !== 'not-signed-in') throw error;
   });

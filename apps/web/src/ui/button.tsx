@@ -34,14 +34,14 @@ export const Button = (props: ButtonProps) => {
         className={`button ${kind} ${small ? 'small' : ''}`}
         aria-disabled={off || undefined}
         aria-describedby={offBecause === undefined ? undefined : reason}
-        aria-keyshortcuts={press}
+        aria-keyshortcuts={press?.replace('Ctrl', 'Control')}
         onClick={(event) => {
           if (off) event.preventDefault();
           else onPress?.();
         }}
       >
         {children}
-        {press !== undefined && areKeysOn && (
+        {press !== undefined && (areKeysOn || press.startsWith('Ctrl+')) && (
           <span className="press" aria-hidden="true">
             {press}
           </span>

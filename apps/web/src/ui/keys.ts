@@ -18,7 +18,8 @@ const held = new Set<Held>();
 
 /**
  * Single keys of a page, while it is there and no dialog stands over it: `{ a: { does: 'Approve', act } }`, by the name of
- * the key as the browser gives it. They rest while somebody types, and the person may switch them all off.
+ * the key as the browser gives it. They rest while somebody types, and the person may switch them all off; "Ctrl+Z" is no
+ * single key and stays.
  */
 export const useKeys = (keys: Readonly<Record<string, Key>>): void => {
   const layer = useLayer();
@@ -62,16 +63,23 @@ const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
   (target.isContentEditable || target.matches('input:not([type=checkbox], [type=radio]), textarea, select'));
 
+/** "a", "Enter", "Ctrl+Z"; undefined: no key of a page. */
+const nameOf = ({ key, ctrlKey, metaKey, altKey, shiftKey }: KeyboardEvent): string | undefined => {
+  if (altKey) return undefined;
+  if (!ctrlKey && !metaKey) return singleKeys.areOn() ? key : undefined;
+  return shiftKey ? undefined : `Ctrl+${key.toUpperCase()}`;
+};
+
 const onKey = (event: KeyboardEvent): void => {
-  if (event.defaultPrevented || event.ctrlKey || event.altKey || event.metaKey) return;
-  if (!singleKeys.areOn() || isTyping(event.target)) return;
+  const name = nameOf(event);
+  if (event.defaultPrevented || name === undefined || isTyping(event.target)) return;
   const top = Math.max(
     0,
     ...[...held].map(({ layer }) => layer),
     document.querySelector('dialog[open]') ? 1 : 0,
   );
   for (const { layer, keys } of [...held].reverse()) {
-    const key = layer === top ? keys()[event.key] : undefined;
+    const key = layer === top ? keys()[name] : undefined;
     if (key === undefined || (typeof key.off === 'function' ? key.off() : key.off)) continue;
     event.preventDefault();
     key.act();

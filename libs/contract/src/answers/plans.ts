@@ -76,6 +76,9 @@ export const planAcceptanceAnswer = z
       }),
     ),
     calledOff: z.array(z.string()),
+    leftOut: z
+      .array(z.string())
+      .describe('Lines of the list of differences that were not accepted, by their keys.'),
     changed: z
       .array(z.string())
       .describe(
@@ -215,12 +218,29 @@ export const planDifferencesAnswer = z
         afterLitres: litres,
         minimumLitres: litres,
         criticalLitres: litres,
+        withIdeas: z
+          .strictObject({ beforeLitres: litres, afterLitres: litres })
+          .describe('With the later ideas of each plan as well.'),
       }),
     ),
+    laterIdeas: z
+      .strictObject({ before: z.number(), after: z.number() })
+      .describe('Flights of each plan later than those it offers: no level counts them.'),
+    mayLeaveOut: z
+      .array(z.string())
+      .describe(
+        "Keys of the lines that can be left out: the flight's number in the plan, of a removed one its own.",
+      ),
+    leftOut: z.array(z.string()).describe('Keys of the lines that were asked to be left out.'),
+    faultsAfter: z
+      .array(z.strictObject({ flights: z.array(z.string()), text: z.string() }))
+      .describe('What stands in the way of the plan with those lines left out, by the facts of the run.'),
   })
   .meta({
     id: 'PlanDifferencesAnswer',
     description:
-      'A plan beside what stood when it was asked for: the flights then standing, and after their days what the plan accepted last had in mind.',
+      'A plan beside what stood when it was asked for: the flights then standing, and after their days what the plan accepted last had in mind. Money, drums and hours are of the whole plans, ideas included; levels are with approved and offered flights, as on every page. With lines left out the lists are those of the whole plan still, and all that is added up is of what would be accepted.',
   });
 export type PlanDifferencesAnswer = Answer<typeof planDifferencesAnswer>;
+
+export type LowestBeside = PlanDifferencesAnswer['lowest'][number];

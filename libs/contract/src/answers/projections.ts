@@ -38,6 +38,9 @@ export type CacheStockAnswer = Answer<typeof cacheStockAnswer>;
 export const levelsAnswer = z
   .strictObject({
     usableLitres: z.array(litres),
+    lowest: z
+      .strictObject({ litres: litres, day: z.number() })
+      .describe('At the end of a day, and the first such day: the lowest level that every page shows.'),
     bookLitres: z.array(litres),
     standingLitres: z.array(litres).describe("After the day's landings, before anything leaves."),
     unmetLitres: z.array(litres),
@@ -222,6 +225,9 @@ export const projectionsAnswer = z
     dates: z.array(isoDate).describe('Day 1 and on: figures by day have one entry more, index 0 is now.'),
     fillLitres: litres,
     serviceLevelPercent: z.number(),
+    laterIdeas: z
+      .number()
+      .describe('Flights of the standing plan later than those it offered: no level counts them.'),
     notHeardFrom: z
       .array(
         z.strictObject({
@@ -303,6 +309,9 @@ export const projectionAnswer = z
     dates: z.array(isoDate).describe('Day 1 and on: figures by day have one entry more, index 0 is now.'),
     fillLitres: litres,
     serviceLevelPercent: z.number(),
+    laterIdeas: z
+      .number()
+      .describe('Flights of the standing plan later than those it offered: no level counts them.'),
     notHeardFrom: z
       .array(
         z.strictObject({

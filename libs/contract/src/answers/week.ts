@@ -112,6 +112,17 @@ export const standingPlanAnswer = z
     acceptedByName: z.string(),
     cost: moneyParts,
     moneyGap: moneyGapAnswer.nullable().describe('Null: nothing is proved.'),
+    flights: z.number().describe('With drums, that its cost is of; ideas included.'),
+    laterIdeas: z
+      .number()
+      .describe(
+        'Of them, those later than the days that it offered, and not over yet: no level counts them.',
+      ),
+    isAsAccepted: z
+      .boolean()
+      .describe(
+        'The flights that stand are those of the plan, none needs a decision and no surface was heard of since.',
+      ),
   })
   .meta({ id: 'StandingPlan', description: 'The plan that was accepted last, as it was found.' });
 export type StandingPlan = Answer<typeof standingPlanAnswer>;

@@ -66,3 +66,19 @@ export const planRequestSchema = z
   .meta({ id: 'PlanRequest', description: 'A planning run' });
 
 export type PlanRequest = z.output<typeof planRequestSchema>;
+
+/** A plan is accepted whole, or without some lines of its list of differences. */
+export const planAcceptSchema = z
+  .strictObject({
+    without: z
+      .array(shortText('Line', 'P03'))
+      .max(500)
+      .default([])
+      .meta({
+        description: 'Lines left out: the flight in the plan, of a removed one its own number',
+        examples: [['P03']],
+      }),
+  })
+  .meta({ id: 'PlanAccept', description: 'What of a plan is accepted' });
+
+export type PlanAccept = z.output<typeof planAcceptSchema>;

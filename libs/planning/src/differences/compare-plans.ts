@@ -1,8 +1,8 @@
 import type { CacheProjection } from '@drumline/stock';
-import { type Litres, litres } from '@drumline/units';
 import type { FlightChange, PlanDifference, PlannedFlight } from '../flight-plan.js';
 import { isPlannersNumber } from '../flights/planned-trips.js';
 import { groupBy } from '../group-by.js';
+import { lowestLevel } from './lowest-level.js';
 import { planTotals } from './plan-totals.js';
 
 /** What a comparison looks at: the flights and the levels that result. */
@@ -105,13 +105,11 @@ function lowestLevels(before: readonly CacheProjection[], after: readonly CacheP
     return [
       {
         place: cache.place,
-        beforeLitres: lowestOf(cache),
-        afterLitres: lowestOf(later),
+        beforeLitres: lowestLevel(cache).litres,
+        afterLitres: lowestLevel(later).litres,
         minimumLitres: later.minimumLitres,
         criticalLitres: later.criticalLitres,
       },
     ];
   });
 }
-
-const lowestOf = (cache: CacheProjection): Litres => litres(Math.min(...cache.usable.slice(1)));

@@ -18,6 +18,7 @@ import { FlightsWithoutPlan1700000000017 } from './0017-flights-without-plan.js'
 import { SlipNumbers1700000000018 } from './0018-slip-numbers.js';
 import { StrangeReports1700000000019 } from './0019-strange-reports.js';
 import { HoldCalls1700000000020 } from './0020-hold-calls.js';
+import { LeftOutLines1700000000021 } from './0021-left-out-lines.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -41,4 +42,5 @@ export const migrations = [
   SlipNumbers1700000000018,
   StrangeReports1700000000019,
   HoldCalls1700000000020,
+  LeftOutLines1700000000021,
 ] as const;

@@ -1,5 +1,5 @@
 import { useCalendar, useMe } from '../../api/index.js';
-import { ageInWords, figure, inWords, stockInWords } from '../../ui/index.js';
+import { ageInWords, figure, inWords, levelsWith, stockInWords } from '../../ui/index.js';
 import type { NamedCache } from './cache-list.js';
 import { dayNames, whatFails } from './cache-words.js';
 import type { Cache, Caches } from './caches-read.js';
@@ -19,7 +19,7 @@ export const AllAsTables = ({ caches, shown }: AllAsTablesProps) => {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and has to be reached by key
     <section className="caches-tables" aria-label="All caches as tables" tabIndex={0}>
       <table className="lines">
-        <caption>Level at the end of each day, with approved and offered flights, L</caption>
+        <caption>Level at the end of each day, {levelsWith(caches.laterIdeas)}, L</caption>
         <thead>
           <tr>
             <th scope="col">Cache</th>

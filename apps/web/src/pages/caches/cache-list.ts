@@ -75,8 +75,6 @@ const orders = {
     daysOfCover ?? never,
   ],
   cover: ({ daysOfCover }: Cache) => [daysOfCover ?? never],
-  room: ({ projections, minimumLitres }: Cache) => [
-    Math.min(...projections.offered.usableLitres) - minimumLitres,
-  ],
+  room: ({ projections, minimumLitres }: Cache) => [projections.offered.lowest.litres - minimumLitres],
   count: ({ stock: { lastCount } }: Cache) => [lastCount === null ? -never : -lastCount.ageHours],
 } as const;

@@ -26,20 +26,9 @@ export const levelAhead = (cache: Cache, dayName: DayName): LevelFound => {
   return { level: 'above', words: 'Above minimum' };
 };
 
-export interface Lowest {
-  readonly litres: number;
-  readonly day: number;
-}
-
-/** The lowest level, and the first index at which it is reached. */
-export const lowestOf = ({ usableLitres }: Levels): Lowest => {
-  const litres = Math.min(...usableLitres);
-  return { litres, day: usableLitres.indexOf(litres) };
-};
-
 /** "lowest 375 L Wed 16"; where it runs out: "runs out Tue 15, 1,515 L short", as no cache holds less than nothing. */
 export const lowestWords = (levels: Levels, dayName: DayName): string => {
-  const { litres, day } = lowestOf(levels);
+  const { litres, day } = levels.lowest;
   if (levels.runOutDay === null || litres >= 0) return `lowest ${inWords(litres, 'L')} ${dayName(day)}`;
   return `runs out ${dayName(levels.runOutDay)}, ${inWords(-litres, 'L')} short`;
 };

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { useCalendar, useList } from '../../api/index.js';
-import { Field, inWords } from '../../ui/index.js';
+import { Field, inWords, levelsWith } from '../../ui/index.js';
 import { isCountOld } from './cache-list.js';
 import type { Caches } from './caches-read.js';
 import { caseSchema } from './case-read.js';
@@ -14,7 +14,7 @@ export const CachesFields = ({ caches }: { readonly caches: Caches }) => {
   const ofToday = counts.filter((count) => count !== null && isoDay(count.count.at) === today).length;
   return (
     <>
-      <Field label="Levels with">approved and offered flights</Field>
+      <Field label="Levels">{levelsWith(caches.laterIdeas)}</Field>
       <Field label="As of">{when(caches.asOf)}</Field>
       <Field label="Counts">
         {ofToday} today, {caches.items.filter(isCountOld).length - never} over 7 days old, {never} never

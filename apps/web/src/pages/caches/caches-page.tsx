@@ -1,3 +1,4 @@
+import '../../styles/landscape-print.css';
 import './caches.css';
 import './caches-print.css';
 import { useCallback, useDeferredValue, useMemo } from 'react';
@@ -97,7 +98,7 @@ const OpenCaches = ({ caches, places, isTables, at, onChange }: OpenCachesProps)
       </div>
     );
   return (
-    <div className="work-and-side caches">
+    <div className="work-and-side on-landscape caches">
       <div className="work">
         <CachesTools
           choices={choices}

@@ -5,6 +5,7 @@ import { slingRemedySchema } from '../../slings/sling-remedy.js';
 
 const levelsSchema = z.object({
   usableLitres: z.array(z.number()),
+  lowest: z.object({ litres: z.number(), day: z.number() }),
   unmetLitres: z.array(z.number()),
   belowMinimumDay: z.number().nullable(),
   belowCriticalDay: z.number().nullable(),
@@ -94,6 +95,7 @@ export const cachesSchema = partOf<ProjectionsAnswer>()(
     dates: z.array(z.string()),
     fillLitres: z.number(),
     serviceLevelPercent: z.number(),
+    laterIdeas: z.number(),
     items: z.array(cacheSchema),
     slingRemedies: z.array(slingRemedySchema),
   }),

@@ -16,7 +16,7 @@ export const HowToRead = () => (
 );
 
 const lines: readonly (readonly [words: string, drawn: React.ReactNode])[] = [
-  ['level with all flights', <path key="w" className="with" d="M0 7H34" />],
+  ['level with approved and offered flights', <path key="w" className="with" d="M0 7H34" />],
   ['with no deliveries', <path key="n" className="without" d="M0 7H34" />],
   ['minimum', <path key="m" className="minimum" d="M0 7H34" />],
   ['critical', <path key="c" className="critical" d="M0 7H34" />],

@@ -1,8 +1,12 @@
 import type { Week, WeekBooked, WeekFlight } from './week-read.js';
 
-export type Box =
+export type Box = (
   | { readonly kind: 'flight'; readonly flight: WeekFlight }
-  | { readonly kind: 'booked'; readonly flight: WeekBooked };
+  | { readonly kind: 'booked'; readonly flight: WeekBooked }
+) & {
+  /** Its stops alone, where it begins and ends at the home of the aircraft; null: its whole route has to be said. */
+  readonly stops: readonly string[] | null;
+};
 
 export type Half = 'morning' | 'afternoon';
 
@@ -23,7 +27,7 @@ export interface BoardRow {
 
 /** The board: a row an aircraft, a cell a day. A flight of a tail that is no longer listed keeps a row of its own. */
 export const boardRows = ({ aircraft, days, flights, booked }: Week): readonly BoardRow[] => {
-  const boxes = boxesByCell(flights, booked);
+  const boxes = boxesByCell(flights, booked, new Map(aircraft.map(({ tail, home }) => [tail, home])));
   const listed = new Set(aircraft.map(({ tail }) => tail));
   const gone = [...new Set(flights.map((flight) => flight.aircraft))].filter((tail) => !listed.has(tail));
   const rows = [...aircraft, ...gone.map((tail) => ({ tail, home: null, absences: [] }))];
@@ -41,7 +45,12 @@ export const boardRows = ({ aircraft, days, flights, booked }: Week): readonly B
 
 const nothing = { morning: [], afternoon: [] } as const;
 
-const boxesByCell = (flights: readonly WeekFlight[], booked: readonly WeekBooked[]) => {
+const boxesByCell = (
+  flights: readonly WeekFlight[],
+  booked: readonly WeekBooked[],
+  homes: ReadonlyMap<string, string>,
+) => {
+  const stopsOf = ({ aircraft, route }: WeekFlight | WeekBooked) => stopsFrom(route, homes.get(aircraft));
   const cells = new Map<string, { morning: Box[]; afternoon: Box[] }>();
   const put = (box: Box) => {
     const key = `${box.flight.aircraft} ${box.flight.date}`;
@@ -49,14 +58,17 @@ const boxesByCell = (flights: readonly WeekFlight[], booked: readonly WeekBooked
     cells.set(key, cell);
     cell[halfOf(box.flight.departs)].push(box);
   };
-  for (const flight of flights) put({ kind: 'flight', flight });
-  for (const flight of booked) put({ kind: 'booked', flight });
+  for (const flight of flights) put({ kind: 'flight', flight, stops: stopsOf(flight) });
+  for (const flight of booked) put({ kind: 'booked', flight, stops: stopsOf(flight) });
   for (const { morning, afternoon } of cells.values()) {
     morning.sort(byDeparture);
     afternoon.sort(byDeparture);
   }
   return cells;
 };
+
+const stopsFrom = (route: readonly string[], home: string | undefined): readonly string[] | null =>
+  route.length > 2 && route[0] === home && route.at(-1) === home ? route.slice(1, -1) : null;
 
 /** A flight without a time stands in the morning, where there is most room to move it. */
 const halfOf = (departs: string | null): Half =>
@@ -74,20 +86,50 @@ export const firstToDecide = ({ flights, today }: Week): string | undefined => {
 
 const isOffered = ({ state }: WeekFlight): boolean => state === 'offered';
 
+/** How much of a flight its box says, so that every aircraft stands on the board at once. */
+export type Density = 'roomy' | 'close' | 'tight';
+
+/** Boxes one above the other that the board takes at 1024 by 768, at each density: measured. */
+const boxesDownABoard: readonly (readonly [Density, number])[] = [
+  ['roomy', 7.5],
+  ['close', 10],
+  ['tight', 13],
+];
+
+/** The roomiest at which nothing has to be scrolled down to; where everything has to be scrolled anyway, nothing is left out. */
+export const densityOf = (rows: readonly BoardRow[]): Density => {
+  const boxesDown = rows.reduce(
+    (sum, { cells }) =>
+      sum + Math.max(1, ...cells.map(({ morning, afternoon }) => morning.length + afternoon.length)),
+    0,
+  );
+  return boxesDownABoard.find(([, most]) => boxesDown <= most)?.[0] ?? 'roomy';
+};
+
 /** Boxes one above the other that one landscape page takes at full size: measured, title, cost and foot taken off. */
-const boxesDownAPage = 7.2;
+const boxesDownAPage = 8.4;
+
+/** A half day without a flight, of a box. */
+const emptyHalf = 0.2;
 
 /** The day heads and the landings, which are made smaller with the board: as high as this many boxes. */
-const headAndLandings = 1.8;
+const headAndLandings = 1.7;
+
+/** How high a box is at each density, of a roomy one. */
+const boxHeights: Readonly<Record<Density, number>> = { roomy: 1, close: 0.78, tight: 0.58 };
 
 /** By how much the board is made smaller to stand on one page. What is declined or called off is not printed. */
 export const printScale = (rows: readonly BoardRow[]): number => {
-  const boxesDown = rows.reduce((sum, { cells }) => sum + Math.max(1.2, ...cells.map(printedBoxes)), 0);
-  return Math.min(1, boxesDownAPage / (headAndLandings + boxesDown));
+  const boxesDown = rows.reduce(
+    (sum, { cells }) => sum + Math.max(2 * emptyHalf, ...cells.map(printedBoxes)),
+    0,
+  );
+  return Math.min(1, boxesDownAPage / (headAndLandings + boxesDown * boxHeights[densityOf(rows)]));
 };
 
 const printedBoxes = ({ morning, afternoon }: Cell): number =>
-  Math.max(0.6, morning.filter(isPrinted).length) + Math.max(0.6, afternoon.filter(isPrinted).length);
+  Math.max(emptyHalf, morning.filter(isPrinted).length) +
+  Math.max(emptyHalf, afternoon.filter(isPrinted).length);
 
 const isPrinted = ({ kind, flight }: Box): boolean =>
   kind === 'booked' || !['declined', 'called off'].includes(flight.state);

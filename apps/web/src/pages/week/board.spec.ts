@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { atKey, atOf, moved } from './board-cursor.js';
-import { boardRows, firstToDecide, printScale } from './board-rows.js';
+import { boardRows, densityOf, firstToDecide, printScale } from './board-rows.js';
 import { landingsByDay } from './landings-by-day.js';
 import { exampleBooked, exampleFlight, exampleWeek } from './week-example.js';
 
@@ -30,6 +30,27 @@ describe('the board', () => {
     expect(idsOf(row!.cells[0]!.morning)).toEqual(['X1', 'F0', 'F1']);
   });
 
+  it('of a flight out and back home the stops say enough where there is little room', () => {
+    const flights = [
+      exampleFlight({ route: ['XHOM', 'XNOR', 'XSOU', 'XHOM'] }),
+      exampleFlight({ id: 'F2', departs: '13:00', route: ['XHOM', 'XNOR', 'XELS'] }),
+    ];
+    const [cell] = boardRows(exampleWeek({ flights }))[0]!.cells;
+    expect(cell!.morning[0]!.stops).toEqual(['XNOR', 'XSOU']);
+    expect(cell!.afternoon[0]!.stops).toBeNull();
+  });
+
+  it('says less of each flight before anybody has to scroll, and all of it where scrolling is needed anyway', () => {
+    const withFlights = (count: number) => {
+      const flights = Array.from({ length: count }, (_, index) => exampleFlight({ id: `F${index}` }));
+      return densityOf(boardRows(exampleWeek({ flights })));
+    };
+    // One more for A2, which has none.
+    expect([2, 6, 7, 9, 10, 12, 13].map(withFlights)).toEqual([
+      ...['roomy', 'roomy', 'close', 'close', 'tight', 'tight', 'roomy'],
+    ]);
+  });
+
   it('says why an aircraft is out, on the first and the last day of it', () => {
     const absences = [{ from: '2031-03-04', until: '2031-03-05', reason: 'inspection' }];
     const aircraft = [{ tail: 'A1', type: 'A', home: 'XHOM', absences }];
@@ -53,7 +74,7 @@ describe('the board', () => {
   });
 
   it('is printed smaller when it is high; what was declined is not printed', () => {
-    const flights = Array.from({ length: 12 }, (_, n) => exampleFlight({ id: `F${n}` }));
+    const flights = Array.from({ length: 20 }, (_, n) => exampleFlight({ id: `F${n}` }));
     expect(printScale(boardRows(exampleWeek({ flights })))).toBeLessThan(0.7);
     const declined = flights.map((flight) => ({ ...flight, state: 'declined' }));
     expect(printScale(boardRows(exampleWeek({ flights: declined })))).toBe(1);
@@ -99,7 +120,7 @@ describe('drums landed', () => {
 
   it('are listed by day, all while there is room', () => {
     const all = [landing('XNOR', 4), { ...landing('XSOU', 6), date: '2031-03-04' }];
-    const byDay = landingsByDay(all);
+    const byDay = landingsByDay(all, 5);
     expect(byDay.get('2031-03-03')).toEqual({ listed: [all[0]], more: 0 });
     expect(byDay.get('2031-03-05')).toBeUndefined();
   });
@@ -113,7 +134,7 @@ describe('drums landed', () => {
       landing('E', 7),
       landing('F', 3),
     ];
-    const { listed, more } = landingsByDay(all).get('2031-03-03')!;
+    const { listed, more } = landingsByDay(all, 5).get('2031-03-03')!;
     expect(listed.map(({ place }) => place)).toEqual(['E', 'C', 'F', 'D']);
     expect(more).toBe(2);
   });

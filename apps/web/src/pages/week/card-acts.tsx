@@ -1,14 +1,15 @@
-import { useState } from 'react';
-import { type Calendar, useMay } from '../../api/index.js';
-import { Button, MessageLine, ProblemLine } from '../../ui/index.js';
-import { AmendForm } from './amend-form.js';
+import { useEffect, useState } from 'react';
+import { type Calendar, useMay, useStore } from '../../api/index.js';
 import type { Card } from './card-read.js';
-import { lastActWords } from './card-words.js';
-import { approveOff, canBeLetGo, type FormName, isFormOpen, openActs } from './flight-acts.js';
-import { KeepForm } from './keep-form.js';
-import { LetGoForm } from './let-go-form.js';
-import { ReasonForm } from './reason-form.js';
-import { type FlightActs, useFlightActs } from './use-flight-acts.js';
+import { type FormName, isFormOpen } from './flight-acts.js';
+import { focusBox } from './focus-box.js';
+import { OpenForm } from './open-form.js';
+import { PressActs } from './press-acts.js';
+import { RefusedLine } from './refused-line.js';
+import { askedForm } from './undo/asked-form.js';
+import { useHeld, wasSent } from './undo/held-act.js';
+import type { ActName } from './undo/opposing-act.js';
+import { useFlightActs } from './use-flight-acts.js';
 import type { Week, WeekFlight } from './week-read.js';
 
 interface CardActsProps {
@@ -21,15 +22,20 @@ interface CardActsProps {
 /** The acts of the card: one press, or a form at its foot that says what follows. */
 export const CardActs = ({ flight, card, week, calendar }: CardActsProps) => {
   const acts = useFlightActs();
-  const [form, setForm] = useState<FormName>();
+  const [form, setForm] = useForm(flight);
   const [tried, setTried] = useState('');
   const may = useMay();
-  if (!may('approve flight', 'decide')) return null;
-  const run = async (name: string, work: Promise<unknown>) => {
-    setTried(name);
-    if ((await work) === undefined) return;
+  const isHeldBack = useIsHeldBack(flight);
+  if (!may('approve flight', 'decide') || isHeldBack) return null;
+  const close = () => {
     setForm(undefined);
     focusBox(flight.id);
+  };
+  const run = async (name: ActName, work: Promise<unknown>) => {
+    setTried(name);
+    if ((await work) === undefined) return;
+    wasSent(name, flight.id);
+    close();
   };
   const open = (name: FormName) => {
     acts.clear();
@@ -37,13 +43,14 @@ export const CardActs = ({ flight, card, week, calendar }: CardActsProps) => {
   };
   return (
     <div className="card-acts">
-      <Refused acts={acts} flight={flight} tried={tried} when={calendar.when} />
+      <RefusedLine problem={acts.problem} act={tried} flight={flight} when={calendar.when} />
       {form === undefined || !isFormOpen(form, flight) ? (
         <PressActs flight={flight} card={card} acts={acts} run={run} open={open} />
       ) : (
         <OpenForm
           form={form}
           {...{ flight, card, week, calendar, acts, run }}
+          onHeld={close}
           onClose={() => {
             acts.clear();
             setForm(undefined);
@@ -54,163 +61,17 @@ export const CardActs = ({ flight, card, week, calendar }: CardActsProps) => {
   );
 };
 
-/** The press is gone with what it did: the keyboard goes on from the flight's box. */
-const focusBox = (id: string): void =>
-  document.querySelector<HTMLElement>(`.week-board [data-flight="${CSS.escape(id)}"]`)?.focus();
-
-type Run = (name: string, work: Promise<unknown>) => Promise<void>;
-
-interface PressActsProps extends Pick<CardActsProps, 'flight' | 'card'> {
-  readonly acts: FlightActs;
-  readonly run: Run;
-  readonly open: (form: FormName) => void;
-}
-
-const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => {
-  const can = openActs(flight);
-  const fault = card?.faults[0];
-  const fewer = card?.today?.fewer ?? null;
-  const takesFewer = can.amend && fewer !== null && fewer.drums > 0;
-  const busy = acts.isSending;
-  return (
-    <div className="acts">
-      {takesFewer && (
-        <Button
-          kind="main"
-          busy={busy}
-          onPress={() => void run('Amend', acts.amend.run(flight, { stops: fewer.stops }))}
-        >
-          {`Amend to ${fewer.drums} ${fewer.drums === 1 ? 'drum' : 'drums'}`}
-        </Button>
-      )}
-      {can.approve && (
-        <Button
-          kind={takesFewer ? 'plain' : 'main'}
-          press="a"
-          busy={busy}
-          offBecause={approveOff(flight, fault)}
-          onPress={() => void run('Approve', acts.approve.run(flight))}
-        >
-          Approve
-        </Button>
-      )}
-      {can.give && (
-        <Button
-          kind="main"
-          press="g"
-          busy={busy}
-          offBecause={giveOff(flight)}
-          onPress={() => void run('Give', acts.give.run(flight))}
-        >
-          {flight.pilot === null ? 'Give to the pilot' : `Give to ${flight.pilot}`}
-        </Button>
-      )}
-      {can.decline && (
-        <Button kind="grave" press="d" onPress={() => open('decline')}>
-          Decline
-        </Button>
-      )}
-      {can.amend && (
-        <Button press="m" onPress={() => open('amend')}>
-          Amend
-        </Button>
-      )}
-      {can.keep && (
-        <Button press="k" onPress={() => open('keep')}>
-          Keep as it is
-        </Button>
-      )}
-      {can.letGo && (
-        <Button press="l" onPress={() => open('let go')}>
-          Let go
-        </Button>
-      )}
-      {can.hold && (
-        <Button press="h" busy={busy} onPress={() => void run('Hold in place', acts.hold.run(flight))}>
-          {flight.heldInPlace ? 'Free to move' : 'Hold in place'}
-        </Button>
-      )}
-      {can.callOff && (
-        <Button kind="grave" press="c" onPress={() => open('call off')}>
-          Call off
-        </Button>
-      )}
-    </div>
-  );
+/** The form that is open, by a press here or by an undo that asks for it. */
+const useForm = (flight: WeekFlight) => {
+  const [form, setForm] = useState<FormName>();
+  const asked = useStore(askedForm);
+  useEffect(() => {
+    if (asked?.flight !== flight.id) return;
+    if (isFormOpen(asked.form, flight)) setForm(asked.form);
+    askedForm.set(null);
+  }, [asked, flight]);
+  return [form, setForm] as const;
 };
 
-const giveOff = ({ pilot, needsDecision }: WeekFlight): string | undefined => {
-  if (needsDecision !== null) return 'Give is off: it needs a decision first.';
-  return pilot === null ? 'Give is off: no pilot is named. Amend names one.' : undefined;
-};
-
-interface OpenFormProps extends CardActsProps {
-  readonly form: FormName;
-  readonly acts: FlightActs;
-  readonly run: Run;
-  readonly onClose: () => void;
-}
-
-const OpenForm = ({ form, flight, card, week, calendar, acts, run, onClose }: OpenFormProps) => {
-  const may = useMay();
-  const common = { flight, busy: acts.isSending, onClose };
-  const { withReason } = acts;
-  switch (form) {
-    case 'decline':
-    case 'call off':
-      return (
-        <ReasonForm
-          {...common}
-          act={form}
-          calendar={calendar}
-          consequence={card?.ifDeclined ?? null}
-          onSend={(reason) =>
-            void (form === 'decline'
-              ? run('Decline', withReason.run(flight, 'decline', reason))
-              : run('Call off', withReason.run(flight, 'call-off', reason)))
-          }
-        />
-      );
-    case 'keep':
-      return (
-        <KeepForm {...common} onSend={(reason) => void run('Keep', withReason.run(flight, 'keep', reason))} />
-      );
-    case 'let go':
-      return (
-        <LetGoForm
-          {...common}
-          flights={canBeLetGo(week.flights)}
-          chosen={flight.id}
-          onSend={(flights, reason) => void run('Let go', acts.letGo.run(flights, reason))}
-        />
-      );
-    case 'amend':
-      return card === undefined ? null : (
-        <AmendForm
-          {...common}
-          {...{ card, week, calendar }}
-          mayAssign={may('assign crew', 'decide')}
-          onSend={(amendment) => void run('Amend', acts.amend.run(flight, amendment))}
-        />
-      );
-  }
-};
-
-interface RefusedProps {
-  readonly acts: FlightActs;
-  readonly flight: WeekFlight;
-  readonly tried: string;
-  readonly when: Calendar['when'];
-}
-
-/** Somebody was quicker: who, what and when. Otherwise the server's own words. */
-const Refused = ({ acts: { problem }, flight, tried, when }: RefusedProps) =>
-  problem?.kind === 'stale-version' ? (
-    <MessageLine
-      what={lastActWords(flight, when)}
-      why={`Your ${tried} was not sent.`}
-      next="The card shows the flight as it is now."
-    />
-  ) : (
-    <ProblemLine problem={problem} />
-  );
+/** Until what was pressed is sent or taken back there is nothing else to press. */
+const useIsHeldBack = ({ id }: WeekFlight): boolean => useHeld()?.flight === id;

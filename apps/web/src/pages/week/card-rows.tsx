@@ -5,16 +5,19 @@ import { CardCost } from './card-cost.js';
 import { CardLimits } from './card-limits.js';
 import type { Card, Heard, Planned, Today } from './card-read.js';
 import { crewWords, heardWords } from './card-words.js';
+import { Instead } from './instead.js';
 import type { WeekFlight } from './week-read.js';
 
 interface CardRowsProps {
   readonly flight: WeekFlight;
   readonly card: Card;
+  /** Id of the plan in force. */
+  readonly standing: string | null;
   readonly calendar: Calendar;
 }
 
 /** The card as a printed form; the order never changes. */
-export const CardRows = ({ flight, card, calendar }: CardRowsProps) => {
+export const CardRows = ({ flight, card, standing, calendar }: CardRowsProps) => {
   const { today } = card;
   const planned = today?.planned ?? card.planned;
   const currency = useSettings().value?.data.currency ?? '';
@@ -62,7 +65,7 @@ export const CardRows = ({ flight, card, calendar }: CardRowsProps) => {
       </Row>
       {today !== null && (
         <Row label="Instead">
-          <Instead today={today} />
+          <Instead flight={flight.id} today={today} standing={standing} calendar={calendar} />
         </Row>
       )}
     </dl>
@@ -226,17 +229,3 @@ const GoBack = ({
     {ifSoft}
   </p>
 );
-
-const Instead = ({ today }: { readonly today: Today }) => {
-  const { fewer, load } = today;
-  return (
-    <p>
-      {fewer !== null &&
-        (fewer.drums > 0
-          ? `${fewer.drums} of ${inWords(load.drums, 'drums')} may go. `
-          : 'None of its drums may go. ')}
-      Amend says at once what another day, aircraft or pilot would break; a re-plan looks at all of them
-      together.
-    </p>
-  );
-};

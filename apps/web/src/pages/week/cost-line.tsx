@@ -6,13 +6,11 @@ interface CostLineProps {
   readonly cost: Money;
   readonly flights: number;
   readonly plan: StandingPlan | null;
-  /** Nothing has changed since: what was proved of the plan still says something. */
-  readonly isAsAccepted: boolean;
   readonly currency: string;
 }
 
 /** Reads as a sum: flight + fuel + handling = the flights that stand. The total is that of the figures as they stand here. */
-export const CostLine = ({ cost, flights, plan, isAsAccepted, currency }: CostLineProps) => {
+export const CostLine = ({ cost, flights, plan, currency }: CostLineProps) => {
   const parts = [cost.flight, cost.fuel, cost.handling].map((cents) => Math.round(cents / 100));
   const [flight, fuel, handling] = parts.map((amount) => `${figure(amount)} ${currency}`);
   const whole = parts.reduce((sum, amount) => sum + amount, 0);
@@ -33,7 +31,7 @@ export const CostLine = ({ cost, flights, plan, isAsAccepted, currency }: CostLi
           {cost.perLitre === null ? 'nothing' : `${figure(cost.perLitre / 100, 2)} ${currency}/L`}
         </Part>
       </dl>
-      {plan !== null && isAsAccepted && <GapRuler plan={plan} currency={currency} />}
+      {plan?.isAsAccepted === true && <GapRuler plan={plan} currency={currency} />}
     </div>
   );
 };

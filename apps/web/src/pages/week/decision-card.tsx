@@ -36,7 +36,9 @@ export const DecisionCard = ({ flight, week, calendar }: DecisionCardProps) => {
         {needsDecision === null && reason !== null && <p className="slate">Why: {reason}</p>}
       </header>
       <Picture read={card}>
-        {(value) => <CardRows flight={flight} card={value} calendar={calendar} />}
+        {(value) => (
+          <CardRows flight={flight} card={value} standing={week.plan?.id ?? null} calendar={calendar} />
+        )}
       </Picture>
       <CardActs flight={flight} card={card.value} week={week} calendar={calendar} />
     </>

@@ -23,13 +23,22 @@ export const FlightBox = memo(({ box, at, selected }: FlightBoxProps) => {
       tabIndex={-1}
       aria-pressed={selected}
     >
-      {box.kind === 'flight' ? <Flight flight={box.flight} /> : <Booked flight={box.flight} />}
+      {box.kind === 'flight' ? (
+        <Flight flight={box.flight} stops={box.stops} />
+      ) : (
+        <Booked flight={box.flight} stops={box.stops} />
+      )}
     </button>
   );
 });
 FlightBox.displayName = 'FlightBox';
 
-const Flight = ({ flight }: { readonly flight: WeekFlight }) => {
+interface Of<Flight> {
+  readonly flight: Flight;
+  readonly stops: Box['stops'];
+}
+
+const Flight = ({ flight, stops }: Of<WeekFlight>) => {
   const { id, kind, state, needsDecision, route, drums, drumsPossible, departs } = flight;
   return (
     <>
@@ -41,12 +50,15 @@ const Flight = ({ flight }: { readonly flight: WeekFlight }) => {
           {kind === 'booked' && state === 'offered' ? 'Booked, offered' : stateWord(state)}
         </span>
       </span>
-      <span className="route">{route.join('-')}</span>
-      <span>
+      <Route route={route} stops={stops} />
+      <span className="drums">
         <b>
-          {drums} of {drumsPossible}
+          {drums}
+          <span className="of"> of </span>
+          {drumsPossible}
         </b>{' '}
-        drums <Frozen flight={flight} className="lock-narrow" />
+        <span className="drums-word">drums </span>
+        <Frozen flight={flight} className="lock-narrow" />
       </span>
       {needsDecision === null && <span className="binds">{bindingWords(flight)}</span>}
       <span className="unseen">
@@ -64,7 +76,7 @@ const Frozen = ({ flight, className }: { readonly flight: WeekFlight; readonly c
     </span>
   );
 
-const Booked = ({ flight }: { readonly flight: WeekBooked }) => {
+const Booked = ({ flight, stops }: Of<WeekBooked>) => {
   const [aboard, spare] = bookedWords(flight);
   return (
     <>
@@ -72,11 +84,19 @@ const Booked = ({ flight }: { readonly flight: WeekBooked }) => {
         <b>{flight.id}</b>
         <span>Booked</span>
       </span>
-      <span className="route">{flight.route.join('-')}</span>
-      <span>{aboard}</span>
-      <span>{spare}</span>
+      <Route route={flight.route} stops={stops} />
+      <span className="aboard">{aboard}</span>
+      <span className="spare">{spare}</span>
     </>
   );
 };
+
+/** The whole way, and where there is little room its stops alone. */
+const Route = ({ route, stops }: { readonly route: readonly string[]; readonly stops: Box['stops'] }) => (
+  <>
+    <span className="route whole">{route.join('-')}</span>
+    {stops !== null && <span className="route short">{stops.join('-')}</span>}
+  </>
+);
 
 const stateWord = (state: string): string => state.charAt(0).toUpperCase() + state.slice(1);

@@ -1,8 +1,18 @@
-import { figure } from '../../ui/index.js';
+import { figure, inWords } from '../../ui/index.js';
 import { gapScale } from './gap-scale.js';
 import type { StandingPlan } from './week-read.js';
 
 const width = 420;
+
+/** "10 flights, 2 ideas": what the cost of the ruler is of. */
+export const plannedWords = ({
+  flights,
+  laterIdeas,
+}: Pick<StandingPlan, 'flights' | 'laterIdeas'>): string => {
+  const offered = flights - laterIdeas;
+  const ideas = laterIdeas === 0 ? '' : `, ${laterIdeas} ${laterIdeas === 1 ? 'idea' : 'ideas'}`;
+  return `${inWords(offered, offered === 1 ? 'flight' : 'flights')}${ideas}`;
+};
 
 /** A dimension line between "no plan costs less" and the plan that was accepted. */
 export const GapRuler = ({ plan, currency }: { readonly plan: StandingPlan; readonly currency: string }) => {
@@ -15,7 +25,7 @@ export const GapRuler = ({ plan, currency }: { readonly plan: StandingPlan; read
   const [floor, here] = [scale.floor * width, scale.plan * width];
   const middle = (floor + here) / 2;
   const finding =
-    `Plan ${number} as accepted costs ${figure(total)} ${currency}. On the routes looked at, no plan with no more shortage costs less ` +
+    `Plan ${number} as accepted, ${plannedWords(plan)}, costs ${figure(total)} ${currency}. On the routes looked at, no plan with no more shortage costs less ` +
     `than ${figure(total - gap)} ${currency}: the gap is ${figure(gap)} ${currency}, ${percent} %.`;
   return (
     <svg className="gap-ruler" viewBox={`0 0 ${width} 48`} role="img" aria-label={finding}>
@@ -39,7 +49,7 @@ export const GapRuler = ({ plan, currency }: { readonly plan: StandingPlan; read
       </text>
       {gap > 0 && (
         <text x={here} y="46" fontSize="12" textAnchor="middle">
-          plan {number} as accepted
+          plan {number} as accepted: {plannedWords(plan)}
         </text>
       )}
     </svg>

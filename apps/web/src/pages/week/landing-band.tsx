@@ -4,7 +4,8 @@ import type { Week } from './week-read.js';
 
 /** Drums landed per strip and day, of what can be unloaded there. */
 export const LandingBand = memo(({ week: { days, landings, today } }: { readonly week: Week }) => {
-  const byDay = landingsByDay(landings);
+  const isNarrow = days.length > 7;
+  const byDay = landingsByDay(landings, isNarrow ? 3 : 5);
   return (
     <tfoot>
       <tr className="week-line week-landings">
@@ -20,7 +21,9 @@ export const LandingBand = memo(({ week: { days, landings, today } }: { readonly
               </p>
             ))}
             {(byDay.get(date)?.more ?? 0) > 0 && (
-              <p className="slate">and {byDay.get(date)!.more} more, less full</p>
+              <p className="slate">
+                {isNarrow ? `${byDay.get(date)!.more} more` : `and ${byDay.get(date)!.more} more, less full`}
+              </p>
             )}
             {!byDay.has(date) && <span className="slate">none</span>}
           </td>

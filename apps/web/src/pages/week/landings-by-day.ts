@@ -8,10 +8,11 @@ export interface DayLandings {
   readonly more: number;
 }
 
-const room = 5;
-
 /** By day. Where there are too many, those nearest to their limit are listed. */
-export const landingsByDay = (landings: readonly Landing[]): ReadonlyMap<string, DayLandings> => {
+export const landingsByDay = (
+  landings: readonly Landing[],
+  room: number,
+): ReadonlyMap<string, DayLandings> => {
   const byDay = new Map<string, Landing[]>();
   for (const landing of landings) {
     const day = byDay.get(landing.date);

@@ -18,8 +18,8 @@ export const Legend = () => (
     ))}
     <span>
       <Lock />
-      Frozen: a re-plan leaves it alone
+      Frozen<span className="roomy">: a re-plan leaves it alone</span>
     </span>
-    <span>Morning above the dotted line, afternoon below</span>
+    <span className="roomy">Morning above the dotted line, afternoon below</span>
   </p>
 );

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Calendar } from '../../api/index.js';
-import { ActForm, Button, Choice, Entry, figure, Lines } from '../../ui/index.js';
+import { ActForm, Button, Choice, Entry, figure, Lines, levelsWith } from '../../ui/index.js';
 import type { Consequence } from './card-read.js';
 import { IfDeclined } from './card-rows.js';
 import { type ReasonWord, reasons, reasonText } from './flight-acts.js';
@@ -10,6 +10,7 @@ interface ReasonFormProps {
   readonly flight: WeekFlight;
   readonly act: 'decline' | 'call off';
   readonly consequence: Consequence | null;
+  readonly laterIdeas: number;
   readonly calendar: Calendar;
   readonly busy: boolean;
   readonly onSend: (reason: string) => void;
@@ -21,6 +22,7 @@ export const ReasonForm = ({
   flight,
   act,
   consequence,
+  laterIdeas,
   calendar,
   busy,
   onSend,
@@ -49,7 +51,9 @@ export const ReasonForm = ({
       {consequence !== null && (
         <>
           <IfDeclined words={consequence.ifDeclined} level={consequence.protects?.level} />
-          {consequence.caches.length > 0 && <Levels caches={consequence.caches} day={calendar.day} />}
+          {consequence.caches.length > 0 && (
+            <Levels caches={consequence.caches} laterIdeas={laterIdeas} day={calendar.day} />
+          )}
         </>
       )}
       <Choice
@@ -70,14 +74,15 @@ export const ReasonForm = ({
 
 const Levels = ({
   caches,
+  laterIdeas,
   day,
 }: {
   readonly caches: Consequence['caches'];
+  readonly laterIdeas: number;
   readonly day: Calendar['day'];
 }) => (
   <Lines
-    caption="Lowest level with it and without it"
-    captionUnseen
+    caption={`Lowest level, ${levelsWith(laterIdeas)}`}
     rows={caches}
     keyOf={({ place }) => place}
     columns={[

@@ -2,7 +2,7 @@ import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Calendar } from '../../api/index.js';
 import { arrowsInto, useKeys } from '../../ui/index.js';
 import { atKey, atOf, moved } from './board-cursor.js';
-import { type BoardRow, type Box, boardRows, type Cell, printScale } from './board-rows.js';
+import { type BoardRow, type Box, boardRows, type Cell, densityOf, printScale } from './board-rows.js';
 import { FlightBox } from './flight-box.js';
 import { LandingBand } from './landing-band.js';
 import type { Week } from './week-read.js';
@@ -27,7 +27,7 @@ export const WeekBoard = ({ week, calendar, selected, onOpen }: WeekBoardProps) 
       // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the ARIA pattern of a grid is a table with this role
       role="grid"
       aria-label="Flights, aircraft by day"
-      className="week-board"
+      className={`week-board ${densityOf(rows)} ${week.days.length > 7 ? 'many-days' : ''}`}
       style={{ '--days': week.days.length, '--print-scale': printScale(rows) } as React.CSSProperties}
       tabIndex={-1}
       onKeyDown={onKeyDown}

@@ -1,23 +1,34 @@
+import '../../styles/landscape-print.css';
 import './week.css';
+import './week-board.css';
+import './flight-box.css';
+import './week-card.css';
 import './week-print.css';
 import { addDays } from '@drumline/units';
-import { type ReactNode, useCallback, useEffect, useRef } from 'react';
+import { useCallback, useEffect, useRef } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
-import { type Calendar, type Read, useCalendar, useMe, useRead, useSettings } from '../../api/index.js';
+import {
+  type Calendar,
+  type Read,
+  useCalendar,
+  useLast,
+  useMe,
+  useRead,
+  useSettings,
+} from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { Button, EmptyLine, Field, Picture, SurfaceWord, TitleBlock } from '../../ui/index.js';
-import { isAsAccepted } from './as-accepted.js';
+import { Button, EmptyLine, Picture } from '../../ui/index.js';
 import { firstToDecide } from './board-rows.js';
 import { CostLine } from './cost-line.js';
 import { BookedCard, DecisionCard } from './decision-card.js';
+import { focusBox } from './focus-box.js';
 import { Legend } from './legend.js';
-import { PlanActs } from './plan/plan-acts.js';
 import { emptyWords, TallyLine } from './tally-line.js';
+import { sendNow } from './undo/held-act.js';
+import { JustDoneLine } from './undo/just-done-line.js';
 import { WeekBoard } from './week-board.js';
 import { type Week, weekSchema } from './week-read.js';
-
-/** Buttons of the whole page: those of `plan/` and `compare/` are put here. */
-const pageActs: readonly ReactNode[] = [<PlanActs key="plan" />];
+import { WeekTitle } from './week-title.js';
 
 export const WeekPage = ({ at }: PageProps) => {
   const calendar = useCalendar();
@@ -33,15 +44,6 @@ export const WeekPage = ({ at }: PageProps) => {
   );
 };
 
-/** Other days are being read: those before stay until they are there. */
-const useLast = (read: Read<Week>): Read<Week> => {
-  const last = useRef<Week>(undefined);
-  useEffect(() => {
-    if (read.value !== undefined) last.current = read.value;
-  }, [read.value]);
-  return { ...read, value: read.value ?? last.current };
-};
-
 /** The server works out what stock adds up to every 5 s at most: a picture that is behind is read again. */
 const useStockCatchesUp = ({ value, readAt, again }: Read<Week>): void => {
   const isBehind = value?.stockIsBehind === true;
@@ -53,57 +55,6 @@ const useStockCatchesUp = ({ value, readAt, again }: Read<Week>): void => {
   }, [isBehind, readAt?.getTime()]);
 };
 
-const WeekTitle = ({ week, calendar }: { readonly week: Week | undefined; readonly calendar: Calendar }) => {
-  const [first, last] = [week?.days[0], week?.days.at(-1)];
-  return (
-    <TitleBlock
-      title="Week"
-      sub={first && last && `${calendar.day(first.date)} to ${calendar.date(last.date).slice(4)}`}
-      acts={pageActs.length > 0 ? pageActs : undefined}
-    >
-      {week !== undefined && <PlanFields week={week} calendar={calendar} />}
-    </TitleBlock>
-  );
-};
-
-const PlanFields = ({
-  week: { plan, heardSince, stripLimitsFrom },
-  calendar,
-}: {
-  readonly week: Week;
-  readonly calendar: Calendar;
-}) => (
-  <>
-    <Field label="Plan" note={plan === null ? undefined : 'standing'}>
-      {plan === null ? 'none yet' : plan.number}
-    </Field>
-    {plan !== null && (
-      <Field label="By the facts of" note={`accepted by ${plan.acceptedByName}`}>
-        {calendar.when(plan.asOf)}
-      </Field>
-    )}
-    {stripLimitsFrom.length > 0 && (
-      <Field
-        label="Strip limits"
-        wide
-        note={stripLimitsFrom.length > 1 ? `and ${stripLimitsFrom.length - 1} more` : undefined}
-      >
-        {stripLimitsFrom[0]}
-      </Field>
-    )}
-    {heardSince.length > 0 && (
-      <Field label="Changed since the plan">
-        {heardSince.slice(-3).map(({ place, state, at }) => (
-          <span key={`${place} ${at}`} className="heard-since">
-            {place} <SurfaceWord state={state as 'soft'} /> <small>{calendar.when(at)}</small>
-          </span>
-        ))}
-        {heardSince.length > 3 && <small> and {heardSince.length - 3} more</small>}
-      </Field>
-    )}
-  </>
-);
-
 interface OpenWeekProps {
   readonly week: Week;
   readonly calendar: Calendar;
@@ -114,18 +65,13 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
   const currency = useSettings().value?.data.currency ?? '';
   const selected = chosen ?? firstToDecide(week);
   const { open, side, backToBoard } = useOpen(selected);
+  useEffect(() => () => void sendNow(), []);
   const flight = week.flights.find(({ id }) => id === selected);
   const booked = week.booked.find(({ id }) => id === selected);
   return (
-    <div className="work-and-side week">
+    <div className="work-and-side on-landscape week">
       <div className="work">
-        <CostLine
-          cost={week.cost}
-          flights={week.flightsCosted}
-          plan={week.plan}
-          isAsAccepted={isAsAccepted(week)}
-          currency={currency}
-        />
+        <CostLine cost={week.cost} flights={week.flightsCosted} plan={week.plan} currency={currency} />
         <div className="week-under-cost">
           <TallyLine week={week} calendar={calendar} />
           <OtherDays week={week} />
@@ -138,6 +84,7 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
         <PrintFoot calendar={calendar} />
       </div>
       <aside ref={side} className="side week-card" aria-label="Decision card" onKeyDown={backToBoard}>
+        <JustDoneLine week={week} calendar={calendar} onOpen={(id) => open(id, false)} />
         {flight !== undefined ? (
           <DecisionCard key={flight.id} flight={flight} week={week} calendar={calendar} />
         ) : booked !== undefined ? (
@@ -174,7 +121,7 @@ const useOpen = (selected: string | undefined) => {
   );
   const backToBoard = (event: React.KeyboardEvent) => {
     if (event.key !== 'Escape' || event.defaultPrevented || selected === undefined) return;
-    document.querySelector<HTMLElement>(`.week-board [data-flight="${CSS.escape(selected)}"]`)?.focus();
+    focusBox(selected);
   };
   return { open, side, backToBoard };
 };

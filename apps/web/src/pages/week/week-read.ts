@@ -63,6 +63,9 @@ const planSchema = z.object({
   acceptedByName: z.string(),
   cost: moneySchema,
   moneyGap: z.object({ savedAtMost: z.number(), share: z.number() }).nullable(),
+  flights: z.number(),
+  laterIdeas: z.number(),
+  isAsAccepted: z.boolean(),
 });
 
 export type StandingPlan = z.output<typeof planSchema>;

@@ -1,6 +1,9 @@
+import '../../../styles/landscape-print.css';
 import './compare.css';
+import './compare-print.css';
+import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { type Calendar, useCalendar, useMe, useRead, useSettings } from '../../../api/index.js';
+import { type Calendar, useCalendar, useLast, useMe, useRead, useSettings } from '../../../api/index.js';
 import { Button, bothOf, Field, Picture, TitleBlock } from '../../../ui/index.js';
 import { freedomsOf } from '../plan/plan-form.js';
 import {
@@ -13,11 +16,13 @@ import {
 import { PlanUnderWay, usePlanRun } from '../plan/plan-under-way.js';
 import { gapWords, stateOf } from '../plan/plan-words.js';
 import { weekSchema } from '../week-read.js';
-import { AcceptFoot } from './accept-foot.js';
+import { AcceptFoot, type Leaving } from './accept-foot.js';
+import { differenceGroups } from './difference-lines.js';
 import { DifferenceList } from './difference-list.js';
 import { type Differences, differencesSchema } from './differences-read.js';
 import { findingOf } from './finding.js';
 import { LowestLevels } from './lowest-levels.js';
+import { NewerLine } from './newer-line.js';
 import { NoPlan } from './no-plan.js';
 import { AcceptedLine, PlanNotes } from './plan-notes.js';
 import { TotalsTable } from './totals-table.js';
@@ -36,7 +41,7 @@ export const ComparePage = ({ id }: { readonly id: string }) => {
               <PlanUnderWay run={value} />
             </div>
           ) : (
-            <EndedRun run={value} calendar={calendar} />
+            <EndedRun key={value.id} run={value} calendar={calendar} />
           )
         }
       </Picture>
@@ -95,9 +100,10 @@ const LeftAlone = () => {
 
 const EndedRun = ({ run, calendar }: { readonly run: ListedPlan; readonly calendar: Calendar }) => {
   const ended = useRead(`/api/plans/${run.id}`, endedPlanSchema);
-  const differences = useRead(
-    run.cost === null ? null : `/api/plans/${run.id}/differences`,
-    differencesSchema,
+  const [leftOut, setLeftOut] = useState<readonly string[] | null>(null);
+  const without = ended.value?.accepted?.leftOut ?? leftOut ?? [];
+  const differences = useLast(
+    useRead(run.cost === null ? null : differencesPath(run.id, without), differencesSchema),
   );
   if (run.cost === null)
     return (
@@ -113,32 +119,47 @@ const EndedRun = ({ run, calendar }: { readonly run: ListedPlan; readonly calend
     <Picture read={bothOf(ended, differences)}>
       {([plan, found]) =>
         plan.outcome?.plan != null && (
-          <Compared plan={plan} found={plan.outcome.plan} differences={found} calendar={calendar} />
+          <Compared
+            plan={plan}
+            found={plan.outcome.plan}
+            differences={found}
+            leaving={{ leftOut: plan.accepted === null ? leftOut : null, set: setLeftOut }}
+            calendar={calendar}
+          />
         )
       }
     </Picture>
   );
 };
 
+const differencesPath = (id: string, without: readonly string[]): string =>
+  `/api/plans/${id}/differences${without.length === 0 ? '' : `?without=${without.map(encodeURIComponent).join(',')}`}`;
+
 interface ComparedProps {
   readonly plan: EndedPlan;
   readonly found: FoundPlan;
   readonly differences: Differences;
+  readonly leaving: Leaving;
   readonly calendar: Calendar;
 }
 
-const Compared = ({ plan, found, differences, calendar }: ComparedProps) => {
+const Compared = ({ plan, found, differences, leaving, calendar }: ComparedProps) => {
   const currency = useSettings().value?.data.currency ?? '';
   const { fullName } = useMe();
   const numbers = new Map(plan.accepted?.flights.map(({ planned, flight }) => [planned, flight]));
+  const groups = differenceGroups(differences, calendar.day, numbers);
+  const { leftOut } = leaving;
+  const onTick = (key: string, taken: boolean) =>
+    leaving.set(taken ? (leftOut ?? []).filter((each) => each !== key) : [...(leftOut ?? []), key]);
   return (
     <>
       <p className="compare-finding">{findingOf(differences, currency)}</p>
       <AcceptedLine plan={plan} />
-      <div className="work-and-side compare">
+      <NewerLine id={plan.id} calendar={calendar} />
+      <div className="work-and-side on-landscape compare">
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}
         <section className="work" aria-label="Differences" tabIndex={0}>
-          <DifferenceList {...{ differences, currency, numbers }} day={calendar.day} />
+          <DifferenceList {...{ groups, currency }} ticks={leftOut === null ? null : { leftOut, onTick }} />
           <PlanNotes found={found} differences={differences} calendar={calendar} />
         </section>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}
@@ -148,11 +169,15 @@ const Compared = ({ plan, found, differences, calendar }: ComparedProps) => {
             currency={currency}
             firstDay={calendar.day(differences.asOf)}
           />
-          <LowestLevels lowest={differences.lowest} lastDay={calendar.day(differences.lastDay)} />
+          <LowestLevels
+            lowest={differences.lowest}
+            lastDay={calendar.day(differences.lastDay)}
+            laterIdeas={differences.laterIdeas}
+          />
           <p className="slate">Planning figures. The commander's approved data decide.</p>
         </aside>
       </div>
-      <AcceptFoot plan={plan} found={found} differences={differences} />
+      <AcceptFoot {...{ plan, found, differences, groups, leaving }} />
       <p className="compare-printed">
         Printed {calendar.date(calendar.now)}, {calendar.time(calendar.now)}, {fullName}. A proposal until it
         is accepted; planning figures: the commander's approved data decide.

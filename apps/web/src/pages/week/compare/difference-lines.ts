@@ -1,10 +1,17 @@
-import { figure, inWords } from '../../../ui/qty.js';
-import { isFrozen, limitWords } from '../box-words.js';
+import { figure } from '../../../ui/qty.js';
+import { isFrozen } from '../box-words.js';
 import { wholeMoney } from './add-up.js';
+import {
+  bindsWords,
+  changeWords,
+  type DayWords,
+  drumsWords,
+  flightWords,
+  purposeWords,
+  routeWords,
+  type Words,
+} from './difference-words.js';
 import type { ComparedFlight, Differences, FlightChange } from './differences-read.js';
-
-/** Words of a cell, what is new in bold. */
-export type Words = readonly { readonly text: string; readonly isNew: boolean }[];
 
 export interface DifferenceLine {
   readonly number: number;
@@ -19,6 +26,9 @@ export interface DifferenceLine {
   readonly flightCost: number | null;
   /** Of days whose flights are not offered yet: nothing is decided by accepting. */
   readonly isIdea: boolean;
+  /** What the server calls the line that can be left out; null: nothing is decided by it. */
+  readonly key: string | null;
+  readonly isLeftOut: boolean;
 }
 
 export interface DifferenceGroup {
@@ -27,13 +37,12 @@ export interface DifferenceGroup {
   readonly lines: readonly DifferenceLine[];
 }
 
-/** "Tue 15" of a day. */
-type DayWords = (date: string) => string;
-
 /** Of the flights of an accepted plan, by the number they had in it. */
 type Numbers = ReadonlyMap<string, string>;
 
-type Unnumbered = Omit<DifferenceLine, 'number' | 'flightCost'> & { readonly cents: number | null };
+type Unnumbered = Omit<DifferenceLine, 'number' | 'flightCost' | 'isLeftOut'> & {
+  readonly cents: number | null;
+};
 
 /** The fixed groups, always all five, with line numbers through all of them and costs that add up as printed. */
 export const differenceGroups = (
@@ -49,9 +58,13 @@ export const differenceGroups = (
     ['Drums changed', differences.drumsChanged.length, differences.drumsChanged.map(told.changed)],
     ['Same', differences.same.length, sameLines(differences.same, day)],
   ];
-  const costs = wholeMoney(groups.flatMap(([, , lines]) => lines.map(({ cents }) => cents ?? 0)));
+  const leftOut = new Set(differences.leftOut);
+  const taken = groups.map(
+    ([name, flights, lines]) => [name, flights, lines.map((line) => takenOrNot(line, leftOut))] as const,
+  );
+  const costs = wholeMoney(taken.flatMap(([, , lines]) => lines.map(({ cents }) => cents ?? 0)));
   let at = 0;
-  return groups.map(([name, flights, lines]) => ({
+  return taken.map(([name, flights, lines]) => ({
     name,
     flights,
     lines: lines.map(({ cents, ...line }) => {
@@ -61,7 +74,15 @@ export const differenceGroups = (
   }));
 };
 
-const telling = ({ faults, lastOfferedDay }: Differences, day: DayWords, numbers: Numbers) => {
+/** A line that is left out changes nothing: the sums under the list are of the lines that are taken. */
+const takenOrNot = (line: Unnumbered, leftOut: ReadonlySet<string>) => {
+  const isLeftOut = line.key !== null && leftOut.has(line.key);
+  const nothing = { litres: null, blockHours: null, cents: null };
+  return { ...line, isLeftOut, ...(isLeftOut ? nothing : {}) };
+};
+
+const telling = ({ faults, lastOfferedDay, mayLeaveOut }: Differences, day: DayWords, numbers: Numbers) => {
+  const keyOf = ({ id }: ComparedFlight) => (mayLeaveOut.includes(id) ? id : null);
   const faultOf = (flight: ComparedFlight) => faults.find((fault) => fault.flight === flight.id)?.text;
   const isIdea = (flight: ComparedFlight) => flight.date > lastOfferedDay;
   // An idea of the plan before may have the planner's number of another flight in this one.
@@ -77,6 +98,7 @@ const telling = ({ faults, lastOfferedDay }: Differences, day: DayWords, numbers
       blockHours: -blockHoursOf(flight),
       cents: -flight.cost.flight,
       isIdea: isIdea(flight),
+      key: stoodAs(flight) === null ? null : keyOf(flight),
     }),
     added: (flight: ComparedFlight): Unnumbered => ({
       flight: numberOf(flight),
@@ -91,6 +113,7 @@ const telling = ({ faults, lastOfferedDay }: Differences, day: DayWords, numbers
       blockHours: blockHoursOf(flight),
       cents: flight.cost.flight,
       isIdea: isIdea(flight),
+      key: keyOf(flight),
     }),
     changed: ({ before, after }: FlightChange): Unnumbered => ({
       flight: stoodAs(before) ?? numberOf(after),
@@ -101,6 +124,7 @@ const telling = ({ faults, lastOfferedDay }: Differences, day: DayWords, numbers
       blockHours: blockHoursOf(after) - blockHoursOf(before),
       cents: after.cost.flight - before.cost.flight,
       isIdea: isIdea(after),
+      key: keyOf(after),
     }),
   };
 };
@@ -108,49 +132,6 @@ const telling = ({ faults, lastOfferedDay }: Differences, day: DayWords, numbers
 /** Flights that fly anyway take no hours of the plan. */
 const blockHoursOf = ({ kind, blockHours }: ComparedFlight): number =>
   kind === 'positioning' ? blockHours : 0;
-
-const routeWords = ({ from, stops }: ComparedFlight): string =>
-  [from, ...stops.map(({ place }) => place)].join('-');
-
-const drumsWords = ({ stops, drums }: ComparedFlight): string =>
-  stops.length < 2 ? inWords(drums, 'drums') : `${stops.map((stop) => stop.drums).join(' and ')} drums`;
-
-const flightWords = (flight: ComparedFlight, day: DayWords): string =>
-  `${flight.aircraft} ${day(flight.date)}, ${routeWords(flight)}, ${drumsWords(flight)}`;
-
-const changeWords = ({ before, after }: FlightChange, day: DayWords): Words => {
-  const load =
-    drumsWords(before) === drumsWords(after)
-      ? { text: 'same load', isNew: false }
-      : { text: drumsWords(after), isNew: true };
-  return [
-    { text: after.aircraft, isNew: before.aircraft !== after.aircraft },
-    { text: ' ', isNew: false },
-    { text: day(after.date), isNew: before.date !== after.date },
-    { text: ', ', isNew: false },
-    load,
-  ];
-};
-
-/** What would fall short without the flight. */
-const purposeWords = ({ reason }: ComparedFlight, day: DayWords): string => {
-  if (reason.protects === null) return 'Nothing falls short without it.';
-  const { place, date, level } = reason.protects;
-  if (level === 'short of the end target') return `For what ${place} is to hold at the end.`;
-  return level === 'run out'
-    ? `${place} runs out without it, ${day(date)}.`
-    : `Keeps ${place} ${level.replace('below', 'above')}, ${day(date)}.`;
-};
-
-const bindsWords = ({ legs }: ComparedFlight): string => {
-  const tightest = legs
-    .filter(({ drumsAboard }) => drumsAboard > 0)
-    .toSorted((one, other) => one.spareLb - other.spareLb)[0];
-  if (tightest === undefined) return '';
-  if (tightest.drumsAboard < tightest.drumsPossible) return ` Room for ${tightest.drumsPossible}.`;
-  const { name, place } = tightest.binding;
-  return ` Binds: ${limitWords(name, place ?? null)}.`;
-};
 
 /** Those that stay, together by why they stay. */
 const sameLines = (same: readonly FlightChange[], day: DayWords): readonly Unnumbered[] => {
@@ -174,6 +155,7 @@ const sameLines = (same: readonly FlightChange[], day: DayWords): readonly Unnum
         blockHours: null,
         cents: null,
         isIdea: false,
+        key: null,
       },
     ];
   });

@@ -1,19 +1,22 @@
 import { Fragment } from 'react';
 import { figure, Qty } from '../../../ui/index.js';
-import { type DifferenceGroup, type DifferenceLine, differenceGroups } from './difference-lines.js';
-import type { Differences } from './differences-read.js';
+import type { DifferenceGroup, DifferenceLine } from './difference-lines.js';
 
 interface DifferenceListProps {
-  readonly differences: Differences;
-  readonly day: (date: string) => string;
+  readonly groups: readonly DifferenceGroup[];
   readonly currency: string;
-  /** Of the flights of an accepted plan. */
-  readonly numbers: ReadonlyMap<string, string>;
+  /** Ticks of lines; null: the plan is taken whole. */
+  readonly ticks: Ticks | null;
+}
+
+export interface Ticks {
+  /** Keys that the person has left out; the list follows once base has checked what is left. */
+  readonly leftOut: readonly string[];
+  readonly onTick: (key: string, taken: boolean) => void;
 }
 
 /** Removed, Moved, Added, Drums changed, Same: always all five, with line numbers to talk by. */
-export const DifferenceList = ({ differences, day, currency, numbers }: DifferenceListProps) => {
-  const groups = differenceGroups(differences, day, numbers);
+export const DifferenceList = ({ groups, currency, ticks }: DifferenceListProps) => {
   const lines = groups.flatMap((group) => group.lines);
   const sum = (of: (line: DifferenceLine) => number | null) =>
     lines.reduce((total, line) => total + (of(line) ?? 0), 0);
@@ -40,12 +43,12 @@ export const DifferenceList = ({ differences, day, currency, numbers }: Differen
         </tr>
       </thead>
       {groups.map((group) => (
-        <Group key={group.name} group={group} currency={currency} />
+        <Group key={group.name} group={group} currency={currency} ticks={ticks} />
       ))}
       <tfoot>
         <tr className="sum">
           <td />
-          <td colSpan={4}>All differences</td>
+          <td colSpan={4}>{leavesSome(lines) ? 'All lines taken' : 'All differences'}</td>
           <Change by={sum(({ litres }) => litres)} unit="L" />
           <Change by={sum(({ blockHours }) => blockHours)} unit="h" digits={2} wide />
           <Change by={sum(({ flightCost }) => flightCost)} unit={currency} />
@@ -58,7 +61,13 @@ export const DifferenceList = ({ differences, day, currency, numbers }: Differen
 const countWords = (flights: number): string =>
   flights === 0 ? 'no flights' : `${figure(flights)} ${flights === 1 ? 'flight' : 'flights'}`;
 
-const Group = ({ group, currency }: { readonly group: DifferenceGroup; readonly currency: string }) => (
+const leavesSome = (lines: readonly DifferenceLine[]): boolean => lines.some(({ isLeftOut }) => isLeftOut);
+
+interface GroupProps extends Pick<DifferenceListProps, 'currency' | 'ticks'> {
+  readonly group: DifferenceGroup;
+}
+
+const Group = ({ group, currency, ticks }: GroupProps) => (
   <tbody>
     <tr className="group">
       <th colSpan={8} scope="rowgroup">
@@ -66,14 +75,23 @@ const Group = ({ group, currency }: { readonly group: DifferenceGroup; readonly 
       </th>
     </tr>
     {group.lines.map((line) => (
-      <Line key={line.number} line={line} currency={currency} />
+      <Line key={line.number} line={line} currency={currency} ticks={ticks} />
     ))}
   </tbody>
 );
 
-const Line = ({ line, currency }: { readonly line: DifferenceLine; readonly currency: string }) => (
-  <tr>
-    <td className="ln">{line.number}</td>
+interface LineProps extends Pick<DifferenceListProps, 'currency' | 'ticks'> {
+  readonly line: DifferenceLine;
+}
+
+const Line = ({ line, currency, ticks }: LineProps) => (
+  <tr className={line.isLeftOut ? 'left-out' : undefined}>
+    <td className="ln">
+      {ticks !== null && line.key !== null && (
+        <TakeTick number={line.number} lineKey={line.key} ticks={ticks} />
+      )}
+      {line.number}
+    </td>
     <th scope="row">{line.flight ?? <span className="slate">{line.isIdea ? 'idea' : 'new'}</span>}</th>
     <td>
       {line.was === null ? (
@@ -83,10 +101,14 @@ const Line = ({ line, currency }: { readonly line: DifferenceLine; readonly curr
       )}
     </td>
     <td className="would-be">
-      {line.wouldBe.map(({ text, isNew }, at) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: words of one sentence
-        <Fragment key={at}>{isNew ? <b>{text}</b> : text}</Fragment>
-      ))}
+      {line.isLeftOut ? (
+        <b>left out{line.was === null ? '' : ', stays as it was'}</b>
+      ) : (
+        line.wouldBe.map(({ text, isNew }, at) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: words of one sentence
+          <Fragment key={at}>{isNew ? <b>{text}</b> : text}</Fragment>
+        ))
+      )}
       {line.isIdea && line.flight !== null && <small> idea</small>}
     </td>
     <td>{line.why}</td>
@@ -96,6 +118,21 @@ const Line = ({ line, currency }: { readonly line: DifferenceLine; readonly curr
   </tr>
 );
 
+interface TakeTickProps {
+  readonly number: number;
+  readonly lineKey: string;
+  readonly ticks: Ticks;
+}
+
+const TakeTick = ({ number, lineKey, ticks: { leftOut, onTick } }: TakeTickProps) => (
+  <input
+    type="checkbox"
+    aria-label={`Take line ${number}`}
+    checked={!leftOut.includes(lineKey)}
+    onChange={(event) => onTick(lineKey, event.target.checked)}
+  />
+);
+
 interface ChangeProps {
   readonly by: number | null;
   readonly unit: string;
@@ -103,9 +140,8 @@ interface ChangeProps {
   readonly wide?: boolean;
 }
 
-/** One flight stands on one line where there is room; a list of names may wrap. */
-const wasClass = ({ wouldBe, litres }: DifferenceLine): string =>
-  `${litres === null ? '' : 'nw'} ${wouldBe[0]?.text === 'Removed' ? 'was' : ''}`;
+const wasClass = ({ wouldBe, isLeftOut }: DifferenceLine): string | undefined =>
+  wouldBe[0]?.text === 'Removed' && !isLeftOut ? 'was' : undefined;
 
 /** "+800 L", "same". */
 const Change = ({ by, unit, digits = 0, wide = false }: ChangeProps) => (

@@ -71,22 +71,19 @@ export const differencesSchema = partOf<PlanDifferencesAnswer>()(
         afterLitres: z.number(),
         minimumLitres: z.number(),
         criticalLitres: z.number(),
+        withIdeas: z.object({ beforeLitres: z.number(), afterLitres: z.number() }),
       }),
     ),
     asOf: z.string(),
     lastOfferedDay: z.string(),
     lastDay: z.string(),
+    laterIdeas: z.object({ before: z.number(), after: z.number() }),
+    mayLeaveOut: z.array(z.string()),
+    leftOut: z.array(z.string()),
+    faultsAfter: z.array(z.object({ flights: z.array(z.string()), text: z.string() })),
     faults: z.array(z.object({ flight: z.string(), text: z.string() })),
     bases: z.object({ before: basesSchema, after: basesSchema }),
     expectedDrums: z.object({ before: z.number(), after: z.number() }),
-    levels: z.array(
-      z.object({
-        place: z.string(),
-        dates: z.array(z.string()),
-        before: z.array(z.number()),
-        after: z.array(z.number()),
-      }),
-    ),
   }),
 );
 

@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import type { ListedPlan } from '../plan/plan-read.js';
 import { wholeMoney } from './add-up.js';
 import { differenceGroups } from './difference-lines.js';
 import type { ComparedFlight, Differences, Totals } from './differences-read.js';
 import { findingOf } from './finding.js';
+import { acceptWords, leftOutOff } from './left-out.js';
+import { lineRanges } from './line-ranges.js';
+import { newerPlan } from './newer-plan.js';
 import { openToLetGo } from './open-to-let-go.js';
 import { totalRows } from './total-rows.js';
 
@@ -91,13 +95,16 @@ const softTuesday: Differences = {
   asOf: '2027-06-15T06:52Z',
   lastOfferedDay: '2027-06-21',
   lastDay: '2027-06-28',
+  laterIdeas: { before: 0, after: 1 },
+  mayLeaveOut: ['F05', 'F06', 'P01'],
+  leftOut: [],
+  faultsAfter: [],
   faults: [{ flight: 'F05', text: 'XLOR when soft accepts 7,600 lb.' }],
   bases: {
     before: [{ place: 'XMER', drumsReady: 114, leftLitres: 11_600, note: 'nothing before November' }],
     after: [{ place: 'XMER', drumsReady: 114, leftLitres: 9_600, note: 'nothing before November' }],
   },
   expectedDrums: { before: 60.6, after: 58.8 },
-  levels: [],
 };
 
 const day = (date: string) => date.slice(8);
@@ -132,6 +139,9 @@ describe('the finding', () => {
     expect(findingOf(nothing, 'cr')).toBe('Nothing changes: the flights that stand are the plan.');
   });
 });
+
+const groupsOf = (differences: Differences) =>
+  differenceGroups(differences, day).flatMap(({ lines }) => lines);
 
 describe('the list of differences', () => {
   const groups = differenceGroups(softTuesday, day);
@@ -176,6 +186,74 @@ describe('the list of differences', () => {
 
   it('shows only what a moved flight has new', () => {
     expect(groups[1]!.lines[0]!.wouldBe.filter(({ isNew }) => isNew)).toEqual([{ text: 'A2', isNew: true }]);
+  });
+});
+
+describe('lines that are left out', () => {
+  const without = (leftOut: readonly string[], faultsAfter: Differences['faultsAfter'] = []) => {
+    const differences = { ...softTuesday, leftOut: [...leftOut], faultsAfter };
+    return { differences, groups: differenceGroups(differences, day) };
+  };
+
+  it('can be those that decide something: no idea, no flight that stays', () => {
+    expect(groupsOf(softTuesday).map(({ key }) => key)).toEqual(['F05', 'F06', 'P01', null, null, null]);
+  });
+
+  it('change nothing, and the sums are of the lines that are taken', () => {
+    const [removed] = without(['F05']).groups;
+    expect(removed!.lines[0]).toMatchObject({ isLeftOut: true, litres: null, flightCost: null });
+    expect(groupsOf(without(['F05']).differences)[1]).toMatchObject({ isLeftOut: false });
+  });
+
+  it('are named where the plan is accepted', () => {
+    expect(acceptWords(without([]).groups)).toBe('Accept lines 1 to 4');
+    expect(acceptWords(without(['F06']).groups)).toBe('Accept lines 1, 3, 4');
+    expect(lineRanges([1, 2, 3, 5, 7, 8])).toBe('lines 1 to 3, 5, 7, 8');
+    expect(lineRanges([4])).toBe('line 4');
+  });
+
+  it('keep Accept off while they are checked, when nothing is left, and when what is left breaks a limit', () => {
+    const part = without(['F05']);
+    expect(leftOutOff(part.differences, ['F05'], part.groups)).toBeUndefined();
+    expect(leftOutOff(part.differences, [], part.groups)).toBe('What is left is being checked.');
+    const none = without(['F05', 'F06', 'P01']);
+    expect(leftOutOff(none.differences, ['P01', 'F05', 'F06'], none.groups)).toBe(
+      'Every line is left out: nothing would change.',
+    );
+    const broken = without(['F05'], [{ flights: ['F05', 'P01'], text: 'XLOR unloads 6 drums a day.' }]);
+    expect(leftOutOff(broken.differences, ['F05'], broken.groups)).toBe(
+      'Without line 1 it breaks a limit. XLOR unloads 6 drums a day.',
+    );
+  });
+});
+
+describe('a newer plan', () => {
+  const plan = (id: string, rest: Partial<ListedPlan> = {}): ListedPlan => ({
+    id,
+    request: { endTarget: 'operator', seconds: 20 },
+    state: 'solved',
+    requestedByName: 'T. Orrin',
+    asOf: '2027-06-15T06:53Z',
+    secondsGone: 20,
+    cancelAsked: false,
+    progress: null,
+    cost: money(1, 1, 1),
+    moneyGap: null,
+    acceptedByName: null,
+    number: null,
+    ...rest,
+  });
+
+  it('is the latest that was found or is being made after the one that is shown', () => {
+    const failed = plan('4', { state: 'failed', cost: null });
+    expect(newerPlan([failed, plan('3'), plan('2'), plan('1')], '2')?.id).toBe('3');
+    expect(newerPlan([plan('3', { state: 'solving', cost: null }), plan('2')], '2')?.id).toBe('3');
+    expect(newerPlan([failed, plan('2')], '2')).toBeUndefined();
+  });
+
+  it('is the latest of all where the one that is shown is too old to be listed', () => {
+    expect(newerPlan([plan('30'), plan('29')], '2')?.id).toBe('30');
+    expect(newerPlan([], '2')).toBeUndefined();
   });
 });
 

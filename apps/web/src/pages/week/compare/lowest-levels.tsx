@@ -1,20 +1,24 @@
-import { figure, type Level, LevelMark } from '../../../ui/index.js';
-import type { Lowest } from './differences-read.js';
+import { figure, type Level, LevelMark, levelsWith } from '../../../ui/index.js';
+import type { Differences, Lowest } from './differences-read.js';
 
 interface LowestLevelsProps {
   readonly lowest: readonly Lowest[];
   readonly lastDay: string;
+  readonly laterIdeas: Differences['laterIdeas'];
 }
 
 /** Lowest level of each cache before and after, on one scale, with minimum and critical. */
-export const LowestLevels = ({ lowest, lastDay }: LowestLevelsProps) => {
+export const LowestLevels = ({ lowest, lastDay, laterIdeas }: LowestLevelsProps) => {
   const most = Math.max(
     1,
     ...lowest.flatMap((each) => [each.beforeLitres, each.afterLitres, each.minimumLitres]),
   );
   return (
     <table className="lines compare-levels">
-      <caption>Lowest level per cache, to {lastDay}</caption>
+      <caption>
+        Lowest level per cache, to {lastDay}
+        <small>{withWords(laterIdeas)}</small>
+      </caption>
       <thead>
         <tr>
           <th scope="col">Cache</th>
@@ -42,6 +46,9 @@ export const LowestLevels = ({ lowest, lastDay }: LowestLevelsProps) => {
                   {levelWords(each.beforeLitres)} &gt; {levelWords(each.afterLitres)}
                 </b>
               )}
+              {each.withIdeas.afterLitres !== each.afterLitres && (
+                <small>with ideas {levelWords(each.withIdeas.afterLitres)}</small>
+              )}
             </td>
           </tr>
         ))}
@@ -57,6 +64,12 @@ export const LowestLevels = ({ lowest, lastDay }: LowestLevelsProps) => {
       </tfoot>
     </table>
   );
+};
+
+/** Each plan has ideas of its own. */
+const withWords = ({ before, after }: Differences['laterIdeas']): string => {
+  if (before === after) return levelsWith(after);
+  return `${levelsWith(0)}; later ideas not counted, ${before} standing, ${after} proposed`;
 };
 
 /** Below nothing is what could not be drawn. */

@@ -1,5 +1,5 @@
 import type { Calendar } from '../../../api/index.js';
-import { figure, MessageLine } from '../../../ui/index.js';
+import { figure, inWords, MessageLine } from '../../../ui/index.js';
 import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
 import { targetWords } from '../plan/plan-words.js';
 import type { Differences } from './differences-read.js';
@@ -7,14 +7,15 @@ import type { Differences } from './differences-read.js';
 /** That it is in force, and what became of its flights. */
 export const AcceptedLine = ({ plan: { accepted } }: { readonly plan: EndedPlan }) => {
   if (accepted === null) return null;
-  const { acceptedByName, flights, calledOff, changed } = accepted;
+  const { acceptedByName, flights, calledOff, leftOut, changed } = accepted;
   const gone = calledOff.length === 0 ? '' : ` Called off: ${calledOff.join(', ')}.`;
+  const left = leftOut.length === 0 ? '' : ` Lines left out: ${leftOut.length}.`;
   const numbers =
     flights.length === 0
       ? 'No flight is new.'
       : `Offered: ${flights.map(({ flight }) => flight).join(', ')}.`;
   return (
-    <MessageLine kind="note" what={`Accepted by ${acceptedByName}`} why={`${numbers}${gone}`}>
+    <MessageLine kind="note" what={`Accepted by ${acceptedByName}`} why={`${numbers}${gone}${left}`}>
       {changed.length > 0 && <small>Changed between the plan and its acceptance: {changed.join(' ')}</small>}
     </MessageLine>
   );
@@ -54,8 +55,14 @@ export const PlanNotes = ({ found, differences, calendar }: PlanNotesProps) => {
             </li>
           )}
           {found.remarks.map((remark) => (
-            <li key={remark}>{remark}</li>
+            <li key={remark} className="remark">
+              {remark}
+            </li>
           ))}
+          <li className="on-paper">
+            {inWords(found.remarks.length, 'assumptions and remarks')} of the plan stand on the page, not on
+            this print.
+          </li>
         </ul>
       </section>
     </div>

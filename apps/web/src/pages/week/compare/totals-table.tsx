@@ -14,7 +14,10 @@ export const TotalsTable = ({
   readonly firstDay: string;
 }) => (
   <table className="lines compare-totals">
-    <caption>Totals, from {firstDay} on</caption>
+    <caption>
+      Totals, from {firstDay} on
+      {differences.laterIdeas.before + differences.laterIdeas.after > 0 && <small>later ideas counted</small>}
+    </caption>
     <thead>
       <tr>
         <th scope="col">What</th>

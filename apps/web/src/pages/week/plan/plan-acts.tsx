@@ -1,13 +1,10 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { z } from 'zod';
-import { useMay, useRead } from '../../../api/index.js';
+import { useMay } from '../../../api/index.js';
 import { Button, PrintLink } from '../../../ui/index.js';
 import { PlanDialog } from './plan-dialog.js';
-import { isUnderWay, listedPlanSchema } from './plan-read.js';
-
-/** A run that is under way is among the latest. */
-const latestSchema = z.object({ items: z.array(listedPlanSchema) });
+import { isUnderWay } from './plan-read.js';
+import { useLatestPlans } from './use-latest-plans.js';
 
 /** Of the week: plan again, the plans before, the day on paper. */
 export const PlanActs = () => {
@@ -28,9 +25,7 @@ export const RePlan = ({ kind }: { readonly kind: 'main' | 'plain' }) => {
   const [isOpen, setOpen] = useState(false);
   const [path, navigate] = useLocation();
   const may = useMay();
-  const underWay = useRead('/api/plans?limit=10', latestSchema).value?.items.find(
-    (plan) => isUnderWay(plan) && !path.endsWith(plan.id),
-  );
+  const underWay = useLatestPlans().find((plan) => isUnderWay(plan) && !path.endsWith(plan.id));
   if (underWay !== undefined)
     return (
       <Button kind={kind} press="p" onPress={() => navigate(`/week/compare/${underWay.id}`)}>

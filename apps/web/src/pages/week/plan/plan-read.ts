@@ -77,6 +77,7 @@ export const endedPlanSchema = partOf<PlanRunAnswer>()(
         acceptedByName: z.string(),
         flights: z.array(z.object({ planned: z.string(), flight: z.string() })),
         calledOff: z.array(z.string()),
+        leftOut: z.array(z.string()),
         changed: z.array(z.string()),
       })
       .nullable(),

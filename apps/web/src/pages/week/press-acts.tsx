@@ -1,0 +1,96 @@
+import { Button } from '../../ui/index.js';
+import type { Card } from './card-read.js';
+import { approveOff, type FormName, openActs } from './flight-acts.js';
+import type { ActName } from './undo/opposing-act.js';
+import type { FlightActs } from './use-flight-acts.js';
+import type { WeekFlight } from './week-read.js';
+
+/** Sends an act under its name. */
+export type Run = (name: ActName, work: Promise<unknown>) => Promise<void>;
+
+interface PressActsProps {
+  readonly flight: WeekFlight;
+  readonly card: Card | undefined;
+  readonly acts: FlightActs;
+  readonly run: Run;
+  readonly open: (form: FormName) => void;
+}
+
+/** What may be done with a flight in its state, each by one press. */
+export const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => {
+  const can = openActs(flight);
+  const fault = card?.faults[0];
+  const fewer = card?.today?.fewer ?? null;
+  const takesFewer = can.amend && fewer !== null && fewer.drums > 0;
+  const busy = acts.isSending;
+  return (
+    <div className="acts">
+      {takesFewer && (
+        <Button
+          kind="main"
+          busy={busy}
+          onPress={() => void run('Amend', acts.amend.run(flight, { stops: fewer.stops }))}
+        >
+          {`Amend to ${fewer.drums} ${fewer.drums === 1 ? 'drum' : 'drums'}`}
+        </Button>
+      )}
+      {can.approve && (
+        <Button
+          kind={takesFewer ? 'plain' : 'main'}
+          press="a"
+          busy={busy}
+          offBecause={approveOff(flight, fault)}
+          onPress={() => void run('Approve', acts.approve.run(flight))}
+        >
+          Approve
+        </Button>
+      )}
+      {can.give && (
+        <Button
+          kind="main"
+          press="g"
+          busy={busy}
+          offBecause={giveOff(flight)}
+          onPress={() => void run('Give', acts.give.run(flight))}
+        >
+          {flight.pilot === null ? 'Give to the pilot' : `Give to ${flight.pilot}`}
+        </Button>
+      )}
+      {can.decline && (
+        <Button kind="grave" press="d" onPress={() => open('decline')}>
+          Decline
+        </Button>
+      )}
+      {can.amend && (
+        <Button press="m" onPress={() => open('amend')}>
+          Amend
+        </Button>
+      )}
+      {can.keep && (
+        <Button press="k" onPress={() => open('keep')}>
+          Keep as it is
+        </Button>
+      )}
+      {can.letGo && (
+        <Button press="l" onPress={() => open('let go')}>
+          Let go
+        </Button>
+      )}
+      {can.hold && (
+        <Button press="h" busy={busy} onPress={() => void run('Hold in place', acts.hold.run(flight))}>
+          {flight.heldInPlace ? 'Free to move' : 'Hold in place'}
+        </Button>
+      )}
+      {can.callOff && (
+        <Button kind="grave" press="c" onPress={() => open('call off')}>
+          Call off
+        </Button>
+      )}
+    </div>
+  );
+};
+
+const giveOff = ({ pilot, needsDecision }: WeekFlight): string | undefined => {
+  if (needsDecision !== null) return 'Give is off: it needs a decision first.';
+  return pilot === null ? 'Give is off: no pilot is named. Amend names one.' : undefined;
+};

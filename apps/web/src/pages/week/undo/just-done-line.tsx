@@ -1,0 +1,91 @@
+import { useState } from 'react';
+import type { Calendar } from '../../../api/index.js';
+import { Button, MessageLine, useKeys } from '../../../ui/index.js';
+import { focusBox } from '../focus-box.js';
+import { RefusedLine } from '../refused-line.js';
+import type { Week, WeekFlight } from '../week-read.js';
+import { askedForm } from './asked-form.js';
+import { forget, type Held, sendNow, takeBack, useHeld, useLastDone } from './held-act.js';
+import { type ActName, opposingAct } from './opposing-act.js';
+
+interface JustDoneLineProps {
+  readonly week: Week;
+  readonly calendar: Calendar;
+  /** Opens the card of a flight. */
+  readonly onOpen: (flight: string) => void;
+}
+
+/** What is not sent yet and can be taken back, and what became of the act before; docs/decisions. */
+export const JustDoneLine = ({ week, calendar, onOpen }: JustDoneLineProps) => {
+  const held = useHeld();
+  const done = useLastDone();
+  const flight = week.flights.find(({ id }) => id === done?.flight);
+  return (
+    <>
+      {held !== null && <NotSent held={held} />}
+      {done?.kind === 'taken back' && held === null && (
+        <MessageLine
+          kind="note"
+          what={`${done.act} of ${done.flight} was taken back`}
+          why="Base has not heard of it."
+        />
+      )}
+      {done?.kind === 'refused' && (
+        <div>
+          <RefusedLine problem={done.problem} act={done.act} flight={flight} when={calendar.when} />
+          <Button small onPress={forget}>
+            Seen
+          </Button>
+        </div>
+      )}
+      {done?.kind === 'sent' && held === null && flight !== undefined && (
+        <Sent key={`${done.act} ${done.flight}`} act={done.act} flight={flight} onOpen={onOpen} />
+      )}
+    </>
+  );
+};
+
+/** The seconds are seen, not read aloud one by one. */
+const NotSent = ({ held: { act, flight, secondsLeft } }: { readonly held: Held }) => (
+  <div className="message note">
+    <p role="status">
+      <b>
+        {act} of {flight} is not sent yet.
+      </b>{' '}
+      Nothing takes it back once base has it.
+    </p>
+    <p aria-hidden="true">It is sent in {secondsLeft} s.</p>
+    <div className="acts">
+      <Button small press="Ctrl+Z" onPress={() => leave(takeBack, flight)}>
+        Undo
+      </Button>
+      <Button small onPress={() => leave(() => void sendNow(), flight)}>
+        Send now
+      </Button>
+    </div>
+  </div>
+);
+
+const leave = (act: () => void, flight: string): void => {
+  act();
+  focusBox(flight);
+};
+
+interface SentProps {
+  readonly act: ActName;
+  readonly flight: WeekFlight;
+  readonly onOpen: (flight: string) => void;
+}
+
+/** Base has it: asked to undo, the page says which act takes it back, and opens its form. */
+const Sent = ({ act, flight, onOpen }: SentProps) => {
+  const [isAsked, setAsked] = useState(false);
+  const { words, opens } = opposingAct(act, flight);
+  const ask = () => {
+    setAsked(true);
+    onOpen(flight.id);
+    if (opens !== null) askedForm.set({ flight: flight.id, form: opens });
+  };
+  useKeys({ 'Ctrl+Z': { does: `Undo: what takes back ${act} of ${flight.id}`, act: ask } });
+  return isAsked ? <MessageLine kind="note" what={words} /> : null;
+};
