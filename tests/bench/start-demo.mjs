@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { startProgram } from '../../apps/server/dist/testing/start-program.js';
 
-const password = 'a password for benches';
+export const password = 'a password for benches';
 
 export const startDemo = async () => {
   const dataDir = mkdtempSync(join(tmpdir(), 'drumline-demo-'));

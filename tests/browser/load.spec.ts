@@ -4,6 +4,7 @@ import type { Client } from '../../apps/server/src/testing/client.js';
 import { expectAccessible } from './testing/expect-accessible.js';
 import { type LoadDesk, openLoadDesk } from './testing/load-desk.js';
 import { openOffice } from './testing/open-office.js';
+import { printed } from './testing/printed.js';
 
 const office = openOffice({ own: true });
 let desk: LoadDesk;
@@ -117,30 +118,66 @@ describe('the one-way strip (T7)', () => {
 });
 
 describe('wrong positions (T8)', () => {
-  it('C1 with 4 drums in rows 2 and 3 is refused with the move that mends it; so it is accepted', async () => {
-    const page = await openLoad('F04');
-    const place = (id: string) => page.getByRole('button', { name: new RegExp(`^${id}, `) });
-    await page.getByRole('button', { name: /Swap two drums/ }).click();
-    for (const [from, to] of [
-      ['R1L', 'R3L'],
-      ['R1R', 'R3R'],
-    ]) {
-      await place(from!).click();
-      await place(to!).click();
-    }
-    await page.getByText('Refused: the drums may not stand so').waitFor();
-    await page.getByText('zero fuel 211.9 in against aft 211.0 in').first().waitFor();
-    expect(await page.getByRole('button', { name: 'Keep these places' }).getAttribute('aria-disabled')).toBe(
-      'true',
-    );
-    await shot(page, 'load-moving');
-    await page.getByRole('button', { name: 'Move two drums from row 3 to row 1' }).click();
-    await page.getByText(/^zero fuel 206.8 in, take-off/).waitFor();
-    await place('R1L').click();
-    await place('R2L').click();
-    await page.getByText('The drums may stand so').waitFor();
-    await page.getByRole('button', { name: 'Keep these places' }).click();
-    await page.getByRole('button', { name: /Swap two drums/ }).waitFor();
+  it('C1 with 4 drums in rows 2 and 3 and 1,100 lb of fuel is refused with the move that mends it; so it is accepted', async () => {
+    // XBIR and back needs 1,083 lb, rounded up to a step of 1,150 lb: less 50 lb of taxi that is 1,100 lb at take-off.
+    const numbers = ['0565', '0566', '0567', '0568'];
+    await desk.act('F04', 'amend', { stops: [{ place: 'XBIR', drums: 4, numbers }] });
+    await withFuelStep(1150, async () => {
+      const page = await openLoad('F04');
+      const place = (id: string) => page.getByRole('button', { name: new RegExp(`^${id}, `) });
+      await page.getByText(/= 1,150 lb\./).waitFor();
+      await page.getByRole('button', { name: /Swap two drums/ }).click();
+      for (const [from, to] of [
+        ['R1L', 'R3L'],
+        ['R1R', 'R3R'],
+      ]) {
+        await place(from!).click();
+        await place(to!).click();
+      }
+      await page.getByText('Refused: the drums may not stand so').waitFor();
+      await page.getByText('zero fuel 211.9 in against aft 211.0 in').first().waitFor();
+      const keep = page.getByRole('button', { name: 'Keep these places' });
+      expect(await keep.getAttribute('aria-disabled')).toBe('true');
+      await shot(page, 'load-moving');
+      await page.getByRole('button', { name: 'Move two drums from row 3 to row 1' }).click();
+      await page.getByText(/^zero fuel 206.8 in, take-off 207.4 in/).waitFor();
+      await place('R1L').click();
+      await place('R2L').click();
+      await page.getByText('The drums may stand so').waitFor();
+      await keep.click();
+      await page.getByRole('button', { name: /Swap two drums/ }).waitFor();
+    });
+  });
+});
+
+describe('how it is tied, and what is told of it', () => {
+  it('straps by direction with what decides, as a planning aid; the operator’s particulars with its emergency contact', async () => {
+    const page = await openLoad('F05');
+    const tied = page.getByRole('region', { name: 'Tie-down' });
+    await tied.getByText(/^Each drum: Straps for 398 lb: 3 forward, 1 aft, 1 to each side, 2 up;/).waitFor();
+    await tied.getByText(/The floor ring decides: 2,000 lb \(demo floor drawing 11\)/).waitFor();
+    await tied.getByText('Planning aid: the approved loading manual decides.').waitFor();
+    await page.getByText('Aldous desk, 000 0000, day and night').waitFor();
+    await expectAccessible(page);
+  });
+});
+
+describe('printing', () => {
+  it('a press gives the load sheet as a PDF with its flight and version in the name', async () => {
+    const page = await openLoad('F05');
+    const sheet = await printed(page, () => page.getByRole('link', { name: 'Print load sheet' }).click());
+    expect(sheet).toMatchObject({ name: expect.stringMatching(/^F05-version-\d+\.pdf$/), begins: '%PDF-' });
+    expect(sheet.bytes).toBeGreaterThan(10_000);
+  });
+
+  it.each([
+    ['Morning', '/morning'],
+    ['Week', '/week'],
+  ])('and the day pack from %s', async (_, path) => {
+    const page = await office.signIn('dispatcher');
+    await page.goto(path);
+    const pack = await printed(page, () => page.getByRole('link', { name: 'Print day pack' }).click());
+    expect(pack).toMatchObject({ name: expect.stringMatching(/^day-pack-[\d-]+\.pdf$/), begins: '%PDF-' });
   });
 });
 
@@ -159,7 +196,17 @@ describe('two totals (T3)', () => {
     await page.getByLabel('By the aircraft').press('Enter');
     await page.getByText('8,528 lb and 8,258 lb: 270 lb apart.').waitFor();
     await page.getByText('Loaded waits: the two totals differ by 270 lb.').waitFor();
+    await page.getByRole('textbox', { name: 'Loaded by' }).fill('T. Orrin');
     await shot(page, 'load-differs');
+    await page.reload();
+    await page.getByText('8,528 lb and 8,258 lb: 270 lb apart.').waitFor();
+    expect(await page.getByLabel('By hand').inputValue()).toBe('2378');
+    expect(await page.getByRole('textbox', { name: 'Loaded by' }).inputValue()).toBe('T. Orrin');
+    await page.getByRole('button', { name: 'Discard what is typed' }).click();
+    expect(await page.getByLabel('By hand').inputValue()).toBe('');
+    expect(await page.getByText(/2,378|8,528/).count()).toBe(0);
+    await page.getByLabel('By hand').fill('2378');
+    await page.getByLabel('By hand').press('Enter');
     await page.getByLabel('By the aircraft').fill('8528');
     await page.getByLabel('By the aircraft').press('Enter');
     await page.getByText('8,528 lb and 8,528 lb: the same.').waitFor();
@@ -170,6 +217,32 @@ describe('two totals (T3)', () => {
     await page.locator('dd', { hasText: 'Loaded' }).first().waitFor();
   });
 });
+
+/** The operator's step of the ramp fuel, by two people, and as it was afterwards. */
+const withFuelStep = async (roundUpToLb: number, act: () => Promise<void>): Promise<void> => {
+  const manager = await office.api('operations manager');
+  const quality = await office.api('fuel quality');
+  const { data } = (await manager.get<Policy>('/api/policy/current')).body;
+  const put = async (fuel: Policy['data']['fuel']) => {
+    const { version } = (await manager.get<Policy>('/api/policy/current')).body;
+    const { body } = await manager.change<{ proposal: { id: string } }>('/api/policy/current', version, {
+      ...data,
+      fuel,
+    });
+    expect((await quality.put(`/api/proposals/${body.proposal.id}/agreement`, {})).status).toBe(200);
+  };
+  await put({ ...data.fuel, roundUpToLb });
+  try {
+    await act();
+  } finally {
+    await put(data.fuel);
+  }
+};
+
+interface Policy {
+  readonly version: number;
+  readonly data: { readonly fuel: { readonly roundUpToLb: number } };
+}
 
 const approval = {
   number: 'CA 17',

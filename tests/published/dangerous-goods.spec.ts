@@ -21,7 +21,11 @@ const drum = (number: string, content: GoodsDrum['content'], fill: number, fromL
 const drums = [drum('1', 'fuel', 200), drum('2', 'fuel', 205), drum('3', 'uncleaned empty', 0, 1)];
 const flight = { passengers: 0, date: '2027-06-15', approval: null };
 const told = (fields: readonly ParticularsField[], leg: number) =>
-  particulars({ reference: 'the rule', packaging: 'steel drum 1A1', fields }, goodsOnLeg(drums, leg), flight);
+  particulars(
+    { reference: 'the rule', packaging: 'steel drum 1A1', emergencyContact: 'not given', fields },
+    goodsOnLeg(drums, leg),
+    flight,
+  );
 
 describe('information to the pilot', () => {
   // DG-4: 49 CFR 175.33(a): name, class and number, including any remaining aboard from prior stops; number of packages;
@@ -35,9 +39,9 @@ describe('information to the pilot', () => {
     { label: 'Total', value: { from: 'total quantity' } },
     { label: 'Largest and smallest', value: { from: 'largest and smallest package' } },
     { label: 'Location', value: { from: 'positions' } },
-    { label: 'None damaged or leaking, checked by', value: null },
+    { label: 'None damaged or leaking, checked by', value: 'written by hand' },
     { label: 'Date', value: { from: 'date of flight' } },
-    { label: 'Phone of a monitored person', value: null },
+    { label: 'Phone of a monitored person', value: 'written by hand' },
     { label: 'Passengers', value: { from: 'passengers' } },
     { label: 'Special permit', value: { from: 'approval cited' } },
   ];

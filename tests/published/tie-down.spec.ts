@@ -1,15 +1,10 @@
-import {
-  type AircraftRating,
-  aircraftRating,
-  type LoadFactors,
-  strapShare,
-  tieDown,
-} from '@drumline/loading';
+import { scenarioSchema, shapeFaults } from '@drumline/contract';
+import { type AircraftRating, type LoadFactors, strapShare, tieDown } from '@drumline/loading';
 import { kilograms, kilogramsFromPounds, pounds, poundsFromKilograms } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 
 const rated = (ultimateLb: number, reference: string): AircraftRating => ({
-  use: 'aircraft',
+  figure: 'ultimate load in an aircraft',
   ultimateLb: pounds(ultimateLb),
   reference,
 });
@@ -91,6 +86,10 @@ describe('four drums of 184 kg in a small turboprop', () => {
   // worked at ddsling.com/products/cargo-control/: 24,000 lb, working load 3,335 lb, 4 straps). 0.8 g is no 9 g.
   it('RES-9: road working loads, four of which would do for 24,000 lb on a truck, are refused', () => {
     expect(Math.ceil(24_000 / 2 / 3335)).toBe(4);
-    expect(aircraftRating({ use: 'road', workingLoadLb: pounds(3335) }).ok).toBe(false);
+    const road = { figure: 'working load for the road', workingLoadLb: 3335 };
+    const setting = { type: 'A', factors, kit: { strap: road, fitting: strap, floorRing: ring, angles } };
+    expect(shapeFaults(scenarioSchema.shape.tieDown, [setting])).toMatchObject([
+      { path: '[0].kit.strap.figure', remedy: expect.stringContaining('no aircraft restraint') },
+    ]);
   });
 });

@@ -67,8 +67,9 @@ const soundParts = (document: unknown): SoundParts => {
     const given: unknown = Reflect.get(document, field);
     const parsed = schema.safeParse(given);
     if (parsed.success && given !== undefined) whole[field] = parsed.data;
-    if (schema instanceof z.ZodArray && Array.isArray(given)) {
-      lines.set(field, soundLines(schema.element as z.ZodType, given));
+    const list: unknown = schema instanceof z.ZodExactOptional ? schema.unwrap() : schema;
+    if (list instanceof z.ZodArray && Array.isArray(given)) {
+      lines.set(field, soundLines(list.element as z.ZodType, given));
     }
   }
   return { whole, lines };

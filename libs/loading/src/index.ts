@@ -24,6 +24,7 @@ export * from './go-back/latest-leave.js';
 export * from './go-back/leave-again.js';
 export { asLoaded, type DrumAsLoaded } from './load-sheet/as-loaded.js';
 export { checkCode } from './load-sheet/check-code.js';
+export { gatherPassengers } from './load-sheet/gather-passengers.js';
 export type * from './load-sheet/load-sheet.js';
 export { makeLoadSheet } from './load-sheet/make-load-sheet.js';
 export { type ParsedSquare, parseSquare } from './load-sheet/parse-square.js';
@@ -49,21 +50,18 @@ export {
   printedLb,
   printedLbOf,
   printedLegs,
+  printedSpareLb,
 } from './printed-weights.js';
 export * from './route-load.js';
 export { type StripWeights, stripWeights } from './strip-limit.js';
 export { type MoveSuggestion, suggestMove } from './suggest-move.js';
-export {
-  type AircraftRating,
-  aircraftRating,
-  type RoadRating,
-  type WrittenRating,
-} from './tie-down/rating.js';
+export type { AircraftRating, RoadRating, WrittenRating } from './tie-down/rating.js';
 export { type StrapAngles, type StrapShare, strapShare } from './tie-down/strap-share.js';
 export * from './tie-down/tie-down.js';
+export * from './tie-down/tie-down-setting.js';
 export { compareTotals, type TotalsComparison, type TotalsQuestion } from './two-totals/compare-totals.js';
 export { nearNumbers } from './two-totals/near-numbers.js';
 export { questionWeight } from './two-totals/question-weight.js';
 export { type ItemTotals, itemTotals, type SheetItem } from './two-totals/sheet-item.js';
 export type { Slip, SlipKind } from './two-totals/slip.js';
-export { unloadOrStay } from './unload-or-stay.js';
+export { printedPlan, unloadOrStay } from './unload-or-stay.js';

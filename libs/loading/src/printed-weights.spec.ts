@@ -2,7 +2,7 @@ import { kilograms, nauticalMiles, pounds } from '@drumline/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exampleRequest, exampleType } from './example-flight.js';
-import { printedLbOf, printedLegs } from './printed-weights.js';
+import { printedLbOf, printedLegs, printedSpareLb } from './printed-weights.js';
 import { routeLoad } from './route-load.js';
 
 const printed = (request: ReturnType<typeof exampleRequest>, rowsByLeg: readonly (readonly number[])[]) =>
@@ -48,5 +48,17 @@ describe('Printed sums', () => {
         expect(Math.abs(off)).toBeLessThanOrEqual((rows.length + 2) / 2);
       }),
     );
+  });
+});
+
+describe('room under a limit', () => {
+  it('is the limit less the printed sum: 6,261 lb against 6,250 lb are 11 lb over, though exactly 6,261.59 lb', () => {
+    expect(printedSpareLb(pounds(6250), pounds(6261), 6261.59)).toBe(-11);
+    expect(printedSpareLb(pounds(8300), pounds(8131), 8130.7)).toBe(169);
+  });
+
+  it('is 1 lb over where only the exact sum is over', () => {
+    expect(printedSpareLb(pounds(6250), pounds(6250), 6250.4)).toBe(-1);
+    expect(printedSpareLb(pounds(6250), pounds(6250), 6250)).toBe(0);
   });
 });

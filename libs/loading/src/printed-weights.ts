@@ -1,11 +1,23 @@
 import { type Kilograms, type Pounds, pounds, poundsFromKilograms } from '@drumline/units';
 import type { FlightFuel } from './cabin.js';
 
+/** Rounding noise in lb, which is no weight. */
+const noise = 1e-6;
+
 /** Whole pounds, as a sheet prints them. */
 export const printedLb = (weightLb: Pounds): Pounds => pounds(Math.round(weightLb));
 
 /** Kilograms as whole pounds: every drum is rounded by itself, and the rounded figures are added. */
 export const printedLbOf = (weightKg: Kilograms): Pounds => printedLb(poundsFromKilograms(weightKg));
+
+/**
+ * Room under a limit as it is told: of the printed sum; where the exact one is over and the printed one is not, 1 lb
+ * over is told. Negative: over.
+ */
+export const printedSpareLb = (limitLb: Pounds, printedSumLb: Pounds, exactLb: number): Pounds => {
+  const spareLb = limitLb - printedSumLb;
+  return pounds(exactLb > limitLb + noise ? Math.min(-1, spareLb) : spareLb);
+};
 
 /** What is rounded on a sheet before it is added. */
 export interface PrintedRequest {
@@ -73,6 +85,3 @@ export function printedLegs({
     };
   });
 }
-
-/** Rounding noise in lb that is no uplift. */
-const noise = 1e-6;

@@ -35,7 +35,8 @@ export function unloadOrStay(
   });
 }
 
-function printedPlan(
+/** The weights of a flight with its drums at planning weight, as a sheet adds them: the drums of a leg are one row. */
+export function printedPlan(
   request: RouteRequest,
   loads: readonly LegLoad[],
   drumsByLeg: readonly number[],

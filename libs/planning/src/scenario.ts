@@ -2,9 +2,11 @@ import type {
   AircraftType,
   AuthorityApproval,
   FuelPolicy,
+  ParticularsSet,
   PassengerRule,
   PlanningDrum,
   StripLimit,
+  TieDownSetting,
 } from '@drumline/loading';
 import type {
   GivenDistance,
@@ -14,7 +16,17 @@ import type {
   StripClass,
   SurfaceReport,
 } from '@drumline/network';
-import type { BaseStock, Batch, Cache, Count, CountTolerance, DipTable, Draw, Drum } from '@drumline/stock';
+import type {
+  BaseStock,
+  Batch,
+  Cache,
+  Count,
+  CountTolerance,
+  DensityTolerance,
+  DipTable,
+  Draw,
+  Drum,
+} from '@drumline/stock';
 import type {
   Cents,
   CentsPerLitre,
@@ -74,6 +86,10 @@ export interface Scenario {
   readonly bookedFlights: readonly BookedFlight[];
   /** Of the authority, on file: by one of them alone passengers and drums may share a leg. */
   readonly approvals?: readonly KeptApproval[];
+  /** How loads are tied, by type; a type without a line, and without one for every type, has no straps counted. */
+  readonly tieDown?: readonly TieDownSetting[];
+  /** What the pilot is told of the dangerous goods aboard; absent: a usual set, and that it is not the operator's. */
+  readonly dangerousGoods?: ParticularsSet;
   /** Flights that already stand: flown and approved ones are facts, offered ones may move at a price. */
   readonly flights: readonly StandingFlight[];
   /** The plan made by hand for the same days, to compare with and to take end targets from; empty: none. */
@@ -97,6 +113,8 @@ export interface Policy {
   readonly twoTotals?: { readonly toleranceLb: Pounds; readonly reference: string };
   /** Litres by the centimetres of a stick, the usual one first; absent: dips are written in litres. */
   readonly dipTables?: readonly DipTable[];
+  /** When a drum weighed and measured is suspect; absent: only where it is no jet fuel. */
+  readonly densityTolerance?: DensityTolerance;
   /** How long after its expected time a flight is overdue; absent: none is called so. */
   readonly overdue?: { readonly afterMinutes: Minutes; readonly reference: string };
   /** A price per standing flight that a re-plan removes, moves or changes. */

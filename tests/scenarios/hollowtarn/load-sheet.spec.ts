@@ -23,6 +23,7 @@ const settings: SheetSettings = {
     set: {
       reference: 'demo operations manual 9.1',
       packaging: 'steel drum 1A1',
+      emergencyContact: 'not asked for',
       fields: [
         { label: 'UN number', value: { text: 'UN 1863' } },
         { label: 'Packages', value: { from: 'number and kind of packages' } },
@@ -76,7 +77,7 @@ describe('the load sheet of F05', () => {
     ]);
     expect(rowsOf(out)).toEqual({
       'Operating weight': 4980,
-      '6 drums, gross': 2378,
+      '6 drums, as weighed': 2378,
       'zero fuel': 7358,
       'fuel at start-up': 1200,
       taxi: 30,

@@ -1,4 +1,5 @@
 import type { CardAnswer } from '@drumline/contract';
+import { printedLbOf } from '@drumline/loading';
 import { checkFlights, flightCard } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import type { Account } from '../people/account.table.js';
@@ -28,7 +29,7 @@ export class FlightCardService {
       planned: flight.planned,
       reason: flight.reason,
       drumNumbers: loads.map(({ place, drum }) => ({ place, drum })),
-      weighedKg: weighedKg(board, loads),
+      weighed: weighed(board, loads),
       today,
       faults: today === null ? [] : faultsToday(board, flight, loads).map(asFieldFault),
       ifDeclined: today === null ? null : consequenceOf(scenario, id),
@@ -43,13 +44,12 @@ const faultsToday = (board: Board, flight: Flight, loads: readonly Load[]) => {
   return faultsOfStanding(board, checkFlights(board.scenario, board.scenario.flights), flight, loads);
 };
 
-const weighedKg = ({ scenario }: Board, loads: readonly Load[]): number | null => {
+const weighed = ({ scenario }: Board, loads: readonly Load[]): CardAnswer['weighed'] => {
   const weights = new Map(scenario.drums.map(({ number, grossKg }) => [number, grossKg]));
-  let sum = 0;
-  for (const { drum } of loads) {
-    const weight = drum === null ? undefined : weights.get(drum);
-    if (weight === undefined) return null;
-    sum += weight;
-  }
-  return loads.length === 0 ? null : sum;
+  const drums = loads.flatMap(({ drum }) => (drum === null ? [] : (weights.get(drum) ?? [])));
+  if (loads.length === 0 || drums.length < loads.length) return null;
+  return {
+    kg: drums.reduce((sum, kg) => sum + kg, 0),
+    lb: drums.reduce((sum, kg) => sum + printedLbOf(kg), 0),
+  };
 };

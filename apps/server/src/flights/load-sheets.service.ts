@@ -1,5 +1,5 @@
 import type { LoadAnswer, LoadStanding, Positions, TotalsAnswer, TypedTotal } from '@drumline/contract';
-import { checkLoad, compareTotals, type LoadSheet, type NamedLoad, type SheetItem } from '@drumline/loading';
+import { checkLoad, type LoadSheet, type NamedLoad } from '@drumline/loading';
 import { Injectable } from '@nestjs/common';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
@@ -12,6 +12,7 @@ import { LoadWordsService } from './load-words.service.js';
 import { drumsFor, namedFlight } from './named-flight.js';
 import { refuseOtherDrums } from './positions.service.js';
 import { sheetFor } from './sheet-for.js';
+import { compareWithSheet, sheetAtBase } from './two-totals.js';
 
 interface OnBoard {
   readonly board: Board;
@@ -46,18 +47,11 @@ export class LoadSheetsService {
     const { sheet } = this.wholeSheet(on);
     const totals = sheet.legs[leg]?.totals;
     if (totals === undefined) throw new Problem('not-found', `${id} has no leg ${leg + 1}.`);
-    const { loadLb, takeoffLb, plannedLoadLb, plannedTakeoffLb, roundingWords } = totals;
+    const { loadLb, takeoffLb, roundingWords } = totals;
     const bySheetLb = of === 'load' ? loadLb : takeoffLb;
     const { toleranceLb } = sheet;
-    const compared = compareTotals({
-      of,
-      bySheetLb,
-      typedLb,
-      toleranceLb,
-      items: totals.items,
-      otherDrums: otherDrums(on, sheet),
-      taxiFuelLb: totals.taxiFuelLb,
-      plannedLb: of === 'load' ? plannedLoadLb : plannedTakeoffLb,
+    const compared = compareWithSheet(sheetAtBase(on.board, on.flight, sheet), {
+      ...{ of, typedLb, leg, bySheetLb, toleranceLb },
     });
     return { ...compared, of, bySheetLb, typedLb, toleranceLb, roundingWords };
   }
@@ -85,11 +79,3 @@ export class LoadSheetsService {
     return { sheet: sheetFor(board, flight, named.load), load: named.load };
   }
 }
-
-/** Drums at the base that could have been taken for one of the sheet. */
-const otherDrums = ({ board, flight }: OnBoard, sheet: LoadSheet): readonly SheetItem[] => {
-  const named = new Set(sheet.drums.map(({ number }) => number));
-  return board.scenario.drums
-    .filter(({ number, place }) => place === flight.fromPlace && !named.has(number))
-    .map(({ number, grossKg, tareKg }) => ({ name: number, kg: grossKg, tareKg }));
-};

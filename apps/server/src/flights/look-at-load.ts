@@ -1,8 +1,12 @@
 import type { Fault as FieldFault, FlightReportBody } from '@drumline/contract';
 import { knownSurface } from '@drumline/network';
-import { type Scenario, totalsApart } from '@drumline/planning';
+import type { Scenario } from '@drumline/planning';
+import { type Pounds, print } from '@drumline/units';
 import type { Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
+import { drumsFor, namedFlight } from './named-flight.js';
+import { sheetFor } from './sheet-for.js';
+import { compareWithSheet, type SheetAtBase, sheetAtBase } from './two-totals.js';
 
 export type LoadBody = Extract<FlightReportBody, { readonly kind: 'load' }>;
 
@@ -11,18 +15,21 @@ type Signed = NonNullable<LoadBody['signed']>;
 /** What stands in the way of calling the flight loaded, by the moment at which it was loaded. */
 export const faultsOfLoad = (board: Board, flight: Flight, body: LoadBody): readonly FieldFault[] => [
   ...versionFaults(flight, body),
-  ...totalsFaults(board.scenario, body),
+  ...totalsFaults(board, flight, body),
   ...surfaceFaults(board.scenario, flight, body),
   ...body.drums.flatMap((_, at) => drumFaultsAt(board, flight, body, at)),
 ];
 
 /** A difference that somebody has signed for, in words; empty: there is none. */
-export const signedDifferences = ({ policy }: Scenario, { totals, signed }: LoadBody): readonly string[] =>
-  signed === undefined || policy.twoTotals === undefined
+export const signedDifferences = (board: Board, flight: Flight, body: LoadBody): readonly string[] => {
+  const { signed, totals } = body;
+  const { twoTotals } = board.scenario.policy;
+  return signed === undefined || twoTotals === undefined
     ? []
-    : totalsApart(totals, policy.twoTotals.toleranceLb).map(
+    : totalsApart(totals, twoTotals.toleranceLb, sheetOf(board, flight)).map(
         ({ words }) => `${words} Signed by ${signedBy(signed)}: ${signed.reason}.`,
       );
+};
 
 const signedBy = ({ by, second }: Signed): string => (second === undefined ? by : `${by} with ${second}`);
 
@@ -56,8 +63,9 @@ const versionFaults = ({ id, version }: Flight, body: LoadBody): readonly FieldF
         },
       ];
 
-const totalsFaults = ({ policy }: Scenario, { totals, signed }: LoadBody): readonly FieldFault[] => {
-  if (policy.twoTotals === undefined)
+const totalsFaults = (board: Board, flight: Flight, { totals, signed }: LoadBody): readonly FieldFault[] => {
+  const { twoTotals } = board.scenario.policy;
+  if (twoTotals === undefined)
     return [
       {
         path: 'totals',
@@ -65,7 +73,7 @@ const totalsFaults = ({ policy }: Scenario, { totals, signed }: LoadBody): reado
         remedy: 'Ask the operations manager to enter `twoTotals` in the policy.',
       },
     ];
-  const apart = totalsApart(totals, policy.twoTotals.toleranceLb);
+  const apart = totalsApart(totals, twoTotals.toleranceLb, sheetOf(board, flight));
   if (signed !== undefined) return apart.length > 0 && !isByTwo(signed) ? [signedAlone(signed)] : [];
   return apart.map(({ pair, words }) => ({
     path: `totals.${pair}`,
@@ -73,6 +81,33 @@ const totalsFaults = ({ policy }: Scenario, { totals, signed }: LoadBody): reado
     remedy: 'Add both up again; if they stay apart, the commander signs with the reason and a second person.',
   }));
 };
+
+/** The sheet that it is loaded by; null: it cannot be made by today's facts. */
+const sheetOf = (board: Board, flight: Flight): SheetAtBase | null => {
+  const named = namedFlight(board, flight, drumsFor(board, flight));
+  return named.found ? sheetAtBase(board, flight, sheetFor(board, flight, named.load)) : null;
+};
+
+/** The pairs further apart than the operator accepts: figures, arithmetic, likely slips; which is right is not said. */
+const totalsApart = ({ load, takeOff }: LoadBody['totals'], toleranceLb: Pounds, at: SheetAtBase | null) =>
+  (
+    [
+      ['load', 'Load, by the sheet and by hand', 'load', load.bySheetLb, load.byHandLb],
+      [
+        'takeOff',
+        'Take-off weight, by the sheet and by the aircraft',
+        'take-off weight',
+        takeOff.bySheetLb,
+        takeOff.byAircraftLb,
+      ],
+    ] as const
+  ).flatMap(([pair, name, of, bySheetLb, typedLb]) => {
+    const compared = compareWithSheet(at, { of, leg: 0, bySheetLb, typedLb, toleranceLb });
+    if (compared.agrees) return [];
+    const slips = compared.slips.map(({ title, words }) => `${title}: ${words}`);
+    const arithmetic = `${name}: ${compared.words}; ${print(toleranceLb, 'lb')} is accepted.`;
+    return [{ pair, words: [arithmetic, ...slips, compared.advice].join(' ') }];
+  });
 
 /** By name alone: at a base without a line nobody can ask who is who. */
 const isByTwo = ({ by, second }: Signed): boolean =>

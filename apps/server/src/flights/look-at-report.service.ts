@@ -29,7 +29,7 @@ export class LookAtReportService {
         faults: faultsOfLoad(board, flight, body),
         raised: [
           ...raised,
-          ...signedDifferences(board.scenario, body).map((words) => `${flight.id}: ${words}`),
+          ...signedDifferences(board, flight, body).map((words) => `${flight.id}: ${words}`),
           ...otherDrums(flight, loads, body),
         ],
       };

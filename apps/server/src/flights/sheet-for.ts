@@ -3,7 +3,7 @@ import {
   type LoadSheetRequest,
   makeLoadSheet,
   type NamedLoad,
-  turbineFuelParticulars,
+  tieDownFor,
 } from '@drumline/loading';
 import { approvalsOnFile, type Scenario, type SheetSettings, sheetRequest } from '@drumline/planning';
 import { pounds } from '@drumline/units';
@@ -22,18 +22,21 @@ export const requestFor = ({ scenario }: Board, flight: Flight, load: NamedLoad)
     scenario,
     { id, aircraft, date, departs, pilot, version, replaces },
     load,
-    sheetSettings(scenario, id),
+    sheetSettings(scenario, { id, type: load.request.type.id }),
   );
 };
 
 /** What the load sheets of a territory are made with beside the flight. */
-export const sheetSettings = (scenario: Scenario, id: string): SheetSettings => ({
+export const sheetSettings = (
+  scenario: Scenario,
+  { id, type }: { readonly id: string; readonly type: string },
+): SheetSettings => ({
   goods: {
-    set: { ...turbineFuelParticulars, reference: scenario.policy.passengers.reference },
+    set: scenario.dangerousGoods ?? null,
     others: [],
     citedApproval: scenario.bookedFlights.find((booked) => booked.id === id)?.approval ?? null,
     approvalsOnFile: approvalsOnFile(scenario),
   },
-  tieDown: null,
+  tieDown: tieDownFor(scenario.tieDown ?? [], type),
   toleranceLb: scenario.policy.twoTotals?.toleranceLb ?? pounds(0),
 });

@@ -1,5 +1,7 @@
+import { writeFileSync } from 'node:fs';
 import { parseSquare } from '@drumline/loading';
 import { drawSquare } from '@drumline/loading/code-square';
+import { kilograms } from '@drumline/units';
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
 import { blankSheetPage } from './blank-sheet.js';
@@ -8,6 +10,7 @@ import { makePdf } from './make-pdf.js';
 import { type PaperSize, paperSizes } from './paper-size.js';
 import { slipsPage } from './slips.js';
 import { demo, fullFlight, loadOf, printOf, sheetOf, sheetWith } from './testing/example-sheet.js';
+import { oddSheet } from './testing/odd-flight.js';
 import { printedTexts } from './testing/printed-texts.js';
 import { drawn, pageCount } from './testing/read-pdf.js';
 
@@ -31,6 +34,24 @@ describe('the load sheet of a full flight', { timeout: 60_000 }, () => {
     expect(oneWay.legs[0]!.goBack.lines).toHaveLength(8);
     expect(pageCount(await pdfOf(paper, oneWay))).toBe(1);
   });
+
+  it.each(paperSizes)(
+    'fits one page of %s with eight drums, three passengers, freight and the longest names',
+    async (paper) => {
+      const odd = oddSheet(scenario);
+      expect([odd.drums.length, odd.cargo.length, odd.holds]).toEqual([8, 4, true]);
+      const pdf = await pdfOf(paper, odd);
+      if (process.env.SHOTS) writeFileSync(`${process.env.SHOTS}/odd-${paper}.pdf`, pdf);
+      expect(pageCount(pdf)).toBe(1);
+      const texts = wordsOf(odd);
+      const figures = texts.filter(({ text }) => /^[−\d,.]+$/.test(text));
+      expect(Math.min(...figures.map(({ size }) => size))).toBe(12);
+      expect(Math.min(...texts.map(({ size }) => size))).toBe(9);
+      const words = texts.map(({ text }) => text).join(' ');
+      expect(words).toContain('3 passengers');
+      expect(words).toContain('CA 2027/1717');
+    },
+  );
 
   it('is printed in black only', async () => {
     const operators = drawn(await pdfOf('a4'));
@@ -79,10 +100,40 @@ describe('the load sheet of a full flight', { timeout: 60_000 }, () => {
       for (const fact of [number, position, batch]) expect(words).toContain(fact);
     for (const line of leg!.goBack.lines)
       expect(words.replaceAll(' ', '')).toContain(line.replaceAll(' ', ''));
+    expect(words.replaceAll(' ', '')).toContain(sheet.tieDown!.brief.replaceAll(' ', ''));
     for (const { label, value } of leg!.particulars) expect(words).toContain(`${label} ${value}`);
     for (const { cg } of leg!.rows) if (cg !== null) expect(words).toContain(cg.armIn.toFixed(1));
   });
 });
+
+it.each(paperSizes)(
+  'a booked flight with ten passengers each way and freight is one page of %s a leg',
+  { timeout: 60_000 },
+  async (paper) => {
+    const [like, ...others] = scenario.bookedFlights;
+    const full = { passengers: 10, passengersKg: kilograms(900), freightKg: kilograms(120) };
+    const booked = {
+      ...like!,
+      aircraft: 'C1',
+      configuration: 'seats',
+      legs: [
+        { from: 'XALD', to: 'XCIN', ...full },
+        { from: 'XCIN', to: 'XALD', ...full },
+      ],
+    };
+    const { id, aircraft } = booked;
+    const flight = { ...fullFlight, id, aircraft, date: '2027-06-15', stops: [] };
+    const sheetOfIt = sheetOf({ ...scenario, bookedFlights: [booked, ...others] }, flight);
+    const pdf = await pdfOf(paper, sheetOfIt);
+    if (process.env.SHOTS) writeFileSync(`${process.env.SHOTS}/booked-${paper}.pdf`, pdf);
+    expect(pageCount(pdf)).toBe(2);
+    expect(
+      wordsOf(sheetOfIt)
+        .map(({ text }) => text)
+        .join(' '),
+    ).toContain('10 passengers');
+  },
+);
 
 it('a second stop gets a page of its own, with the same version and check code', () => {
   const stops = [

@@ -1,11 +1,12 @@
 import type { LoadSheet } from '@drumline/loading';
+import { isCrowded } from './listed.js';
 import type { PaperSize } from './paper-size.js';
 import type { Block } from './parts.js';
 import type { PrintStamp } from './print-stamp.js';
 import { drumTable } from './sheet-drums.js';
-import { sheetFoot, totalsTable } from './sheet-foot.js';
+import { sheetFoot } from './sheet-foot.js';
 import { foldLine, sheetHead } from './sheet-head.js';
-import { dangerousGoods, decided } from './sheet-lines.js';
+import { acrossThePage, dangerousGoods, decided } from './sheet-lines.js';
 import { homeTables, weightsTable } from './sheet-weights.js';
 
 /** What a print adds to a load sheet. */
@@ -35,12 +36,13 @@ export const loadSheetPages = (sheet: LoadSheet, print: SheetPrint): readonly Bl
   return legs.map((leg, index) => {
     const page: SheetPage = { sheet, print, leg, page: index + 1, pages: legs.length };
     return {
+      ...(isCrowded(sheet, leg) ? { fontSize: 9 } : {}),
       stack: [
         sheetHead(page),
         drumTable(page),
         foldLine('fold back here until the hand totals are written'),
         weightsAndLines(page),
-        totalsTable(page),
+        acrossThePage(sheet, sheet.legs[leg]!),
         sheetFoot(page),
       ],
     };
@@ -50,18 +52,21 @@ export const loadSheetPages = (sheet: LoadSheet, print: SheetPrint): readonly Bl
 /** At the left what is added up and what was decided; at the right the way home, its fuel, and the dangerous goods. */
 const weightsAndLines = ({ sheet, leg }: SheetPage): Block => ({
   columns: [
-    { stack: [weightsTable(sheet.legs[leg]!), decided(sheet, leg)], width: 372 },
+    {
+      stack: [weightsTable(sheet.legs[leg]!, isCrowded(sheet, leg)), decided(sheet, leg)],
+      width: 354,
+    },
     {
       stack: [
         ...homeTables(sheet, leg),
         { text: sheet.fuelWords, margin: [0, 3, 0, 4] },
-        dangerousGoods(sheet.legs[leg]!),
+        dangerousGoods(sheet, sheet.legs[leg]!),
       ],
       width: '*',
     },
   ],
   columnGap: 6,
-  margin: [0, 0, 0, 4],
+  margin: [0, 0, 0, 2],
 });
 
 /** Legs with something aboard; the first where nothing is carried at all. */

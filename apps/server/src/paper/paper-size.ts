@@ -19,8 +19,8 @@ const paper = (width: number, height: number, moreToWriteIn: number): Paper => {
   const side = (width * mm - bodyWidth) / 2;
   return {
     pageSize: { width: width * mm, height: height * mm },
-    margins: [side, 7 * mm, side, 9 * mm],
-    bodyHeight: (height - 16) * mm,
+    margins: [side, 6.5 * mm, side, 7.5 * mm],
+    bodyHeight: (height - 14) * mm,
     moreToWriteIn: moreToWriteIn * mm,
   };
 };

@@ -1,5 +1,6 @@
 import type { SheetCargo, SheetDrum } from '@drumline/loading';
 import { printNumber } from '@drumline/units';
+import { isCrowded, listedOn } from './listed.js';
 import type { SheetPage } from './load-sheet-pages.js';
 import { type Block, blank, type Cell, figure, head, ruled, tick } from './parts.js';
 
@@ -15,13 +16,16 @@ const ticks = (count: number): Cell[] =>
  * it went. Under the two columns stand the boxes of the hand's own totals: the sheet's are below the fold.
  */
 export const drumTable = ({ sheet, leg }: SheetPage): Block => {
-  const drums = sheet.drums.filter(({ offAfterLeg }) => leg <= offAfterLeg);
-  const cargo = sheet.cargo.filter(({ firstLeg, lastLeg }) => firstLeg <= leg && leg <= lastLeg);
-  const rows = [...drums.map(drumRow), ...cargo.map((one) => cargoRow(one, sheet.legs[one.lastLeg]!.to))];
+  const { drums, cargo } = listedOn(sheet, leg);
+  const size = isCrowded(sheet, leg) ? 12 : 13;
+  const rows = [
+    ...drums.map((drum) => drumRow(drum, size)),
+    ...cargo.map((one) => cargoRow(one, sheet.legs[one.lastLeg]!.to)),
+  ];
   return {
     table: {
       headerRows: 1,
-      widths: [38, 36, 54, 60, 46, 40, 30, 50, 32, 64, 44],
+      widths: [36, 36, 66, 70, 40, 40, 30, 40, 32, 60, 44],
       body: [
         [
           'Place',
@@ -50,10 +54,13 @@ export const drumTable = ({ sheet, leg }: SheetPage): Block => {
   };
 };
 
-const drumRow = ({ position, armIn, number, batch, grossKg, lb, leaveAt }: SheetDrum): Cell[] => [
+const drumRow = (
+  { position, armIn, number, batch, grossKg, lb, leaveAt }: SheetDrum,
+  size: number,
+): Cell[] => [
   { text: position, fontSize: 12, bold: true },
   figure(printNumber(armIn)),
-  { text: number, fontSize: 13, bold: true, margin: [8, -1, 0, 0] },
+  { text: number, fontSize: size, bold: true, margin: [5, -1, 0, 0] },
   { text: batch, fontSize: 12 },
   figure(printNumber(grossKg, 1)),
   figure(printNumber(lb)),
@@ -62,10 +69,11 @@ const drumRow = ({ position, armIn, number, batch, grossKg, lb, leaveAt }: Sheet
   ...ticks(3),
 ];
 
+/** Seats of many passengers need more than the column of places. */
 const cargoRow = ({ name, place, kg, lb }: SheetCargo, leaveAt: string): Cell[] => [
-  { text: place ?? 'no place', fontSize: 12, bold: true },
+  { text: [{ text: place ?? 'no place', bold: true }, ` ${name}`], colSpan: 4, fontSize: 12 },
   '',
-  { text: name, colSpan: 2, fontSize: 12 },
+  '',
   '',
   figure(printNumber(kg, 1)),
   figure(printNumber(lb)),
@@ -75,21 +83,21 @@ const cargoRow = ({ name, place, kg, lb }: SheetCargo, leaveAt: string): Cell[] 
 ];
 
 const writeIn = (unit: string, width: number): Block => ({
-  table: { widths: [width], body: [[{ text: unit, alignment: 'right', bold: true, margin: [0, 6, 0, 0] }]] },
+  table: { widths: [width], body: [[{ text: unit, alignment: 'right', bold: true, margin: [0, 3, 0, 0] }]] },
   layout: ruled({ across: () => 1.2, upright: () => 1.2, pad: [2, 1] }),
   margin: [0, 2, 0, 0],
 });
 
 /** Made anew each time: the maker of the PDF writes into what it is given. */
 const handTotals = (): Cell[] => [
-  { text: 'Add both columns by hand', bold: true, alignment: 'right', colSpan: 3, margin: [0, 8, 0, 0] },
+  { text: 'Add both columns by hand', bold: true, alignment: 'right', colSpan: 3, margin: [0, 5, 0, 0] },
   '',
   '',
   { ...writeIn('kg', 108), colSpan: 2 },
   '',
   { ...writeIn('lb', 64), colSpan: 2 },
   '',
-  { text: `at ${blank(10)} by ${blank(14)}`, colSpan: 4, margin: [2, 10, 0, 0] },
+  { text: `at ${blank(10)} by ${blank(14)}`, colSpan: 4, margin: [2, 7, 0, 0] },
   '',
   '',
   '',

@@ -2,6 +2,7 @@ import type { SheetLeg } from '@drumline/loading';
 import { type Pounds, print, printNumber } from '@drumline/units';
 import type { ContentText } from 'pdfmake/interfaces.js';
 import { codeSquare } from './code-square.js';
+import { isCrowded } from './listed.js';
 import type { SheetPage } from './load-sheet-pages.js';
 import { papers } from './paper-size.js';
 import { type Block, blank, grid, strong } from './parts.js';
@@ -30,9 +31,9 @@ export const totalsTable = ({ sheet, leg }: SheetPage): Block => {
             ],
           ],
         },
-        layout: grid(1.8, 0.8, [4, 2]),
+        layout: grid(1.8, 0.8, [4, 1]),
       },
-      { ...toleranceWords(sheet.toleranceLb, totals), margin: [0, 2, 0, 3] },
+      { ...toleranceWords(sheet.toleranceLb, totals), margin: [0, 1, 0, 2] },
     ],
   };
 };
@@ -41,7 +42,7 @@ const bySheet = (lb: number): Block => ({ text: printNumber(lb), fontSize: 15, b
 
 /** A cell that nobody writes in. Made anew each time: the maker of the PDF writes into what it is given. */
 const hatched = (): Block => ({
-  canvas: Array.from({ length: 10 }, (_, at) => ({
+  canvas: Array.from({ length: 7 }, (_, at) => ({
     type: 'line' as const,
     x1: at * 9,
     y1: 16,
@@ -58,32 +59,35 @@ const toleranceWords = (toleranceLb: Pounds, { loadKg, roundingWords }: SheetLeg
   ],
 });
 
-/** Code square, signatures, cautions, times. */
+/** Code square beside totals and signatures; cautions and times below. */
 export const sheetFoot = (page: SheetPage): Block => {
   const { sheet, print: by, leg } = page;
   const { to } = sheet.legs[leg]!;
+  const room = isCrowded(sheet, leg) ? -8 : papers[by.paper].moreToWriteIn;
   return {
-    columns: [
-      { ...codeSquare(sheet.square, squareSide), width: squareSide },
+    stack: [
       {
-        stack: [
-          signatures(['Loaded and tied by', 'Checked by', 'Commander'], papers[by.paper].moreToWriteIn),
+        columns: [
+          { ...codeSquare(sheet.square, squareSide), width: squareSide },
           {
-            text: [
-              { text: `${sheet.cautions.join(' ')} `, bold: true },
-              `If ${sheet.checkCode} is not on phone and board too, one of them is old. ${sheet.assumptions}`,
-            ],
-            margin: [0, 3, 0, 0],
-          },
-          {
-            text: `Landed ${to} ${blank(9)} surface ${blank(11)} off ${blank(9)} home ${blank(9)}`,
-            margin: [0, 5, 0, 0],
+            stack: [totalsTable(page), signatures(['Loaded and tied by', 'Checked by', 'Commander'], room)],
+            width: '*',
           },
         ],
-        width: '*',
+        columnGap: 10,
+      },
+      {
+        text: [
+          { text: `${sheet.cautions.join(' ')} `, bold: true },
+          `If ${sheet.checkCode} is not on phone and board too, one of them is old. ${sheet.assumptions}`,
+        ],
+        margin: [0, 2, 0, 0],
+      },
+      {
+        text: `Landed ${to} ${blank(9)} surface ${blank(11)} off ${blank(9)} home ${blank(9)}`,
+        margin: [0, 3, 0, 0],
       },
     ],
-    columnGap: 10,
   };
 };
 

@@ -1,21 +1,43 @@
 import type { LoadSheet, SheetLeg } from '@drumline/loading';
+import { isCrowded } from './listed.js';
 import { type Block, blank, box, type Cell, grid, tickWith } from './parts.js';
 
-/** What was decided the evening before, in sentences: what binds, when to go back, how it is tied. */
+/** What was decided the evening before, in sentences: what binds, when to go back. */
 export const decided = (sheet: LoadSheet, leg: number): Block => {
   const { binds, goBack } = sheet.legs[leg]!;
-  const lines = [binds, ...goBack.lines, tieDownWords(sheet)];
+  const lines = [binds, ...goBack.lines].map(leadIn);
   return {
-    table: { widths: ['*'], body: lines.map((line): Cell[] => [leadIn(line)]) },
+    table: {
+      widths: ['*'],
+      body: isCrowded(sheet, leg) ? [[{ stack: lines }]] : lines.map((line): Cell[] => [line]),
+    },
     layout: grid(1.4, 0.5, [4, 1]),
-    margin: [0, 4, 0, 0],
+    margin: [0, 3, 0, 0],
   };
 };
 
-const tieDownWords = ({ tieDown }: LoadSheet): string =>
-  tieDown === null
-    ? 'Tie-down: by the approved loading manual; no straps are counted here.'
-    : `${tieDown.words} ${tieDown.caution}`;
+/** How the drums are tied, under which approval passengers fly beside them, and what the loader looks at himself. */
+export const acrossThePage = ({ tieDown }: LoadSheet, { passengersAndDrums }: SheetLeg): Block => {
+  const lines = [
+    ...(tieDown === null ? [] : [`${tieDown.brief} ${tieDown.caution}`]),
+    ...(passengersAndDrums.words === null ? [] : [passengersAndDrums.words]),
+  ];
+  return {
+    table: { widths: ['*'], body: [...lines.map((line): Cell[] => [leadIn(line)]), [looked()]] },
+    layout: grid(1, 0.5, [4, 1]),
+    margin: [0, 0, 0, 3],
+  };
+};
+
+const looked = (): Block => ({
+  columns: [
+    { stack: [tickWith('none leaking or bent')], width: 120 },
+    { stack: [tickWith('no other dangerous goods')], width: 140 },
+    { text: `Home: ${blank(5)} empties, still UN 1863`, width: '*' },
+  ],
+  columnGap: 12,
+  margin: [0, 1, 0, 1],
+});
 
 /** The words before the first colon, or up to "if" and what follows it, in bold. */
 const leadIn = (line: string): Block => {
@@ -24,7 +46,7 @@ const leadIn = (line: string): Block => {
 };
 
 /** The particulars of the goods on a leg, in the operator's words and order. */
-export const dangerousGoods = ({ particulars, passengersAndDrums }: SheetLeg): Block =>
+export const dangerousGoods = ({ particularsMissing }: LoadSheet, { particulars }: SheetLeg): Block =>
   box({
     stack: [
       { text: 'Dangerous goods aboard', bold: true, fontSize: 11 },
@@ -38,10 +60,6 @@ export const dangerousGoods = ({ particulars, passengersAndDrums }: SheetLeg): B
               ]),
             },
           ]),
-      ...(passengersAndDrums.words === null ? [] : [{ text: passengersAndDrums.words, bold: true }]),
-      { ...tickWith('none leaking or bent'), margin: [0, 3, 0, 0] },
-      { ...tickWith('no other dangerous goods'), margin: [0, 3, 0, 0] },
-      { text: `Emergency phone ${blank(14)}`, margin: [0, 4, 0, 0] },
-      { text: `Home: ${blank(5)} empties, still UN 1863`, margin: [0, 2, 0, 0] },
+      ...(particulars.length === 0 || particularsMissing === null ? [] : [particularsMissing]),
     ],
   });

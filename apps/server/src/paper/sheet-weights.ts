@@ -12,13 +12,15 @@ const signs: Readonly<Record<WeightRow['kind'], string>> = {
 };
 
 /** The weights of a leg as a sum to follow by finger; the nearest limit between heavy rules. */
-export const weightsTable = (leg: SheetLeg): ContentTable => {
-  const rows = leg.rows.filter((row, at) => !isSaidAbove(row, leg.rows.slice(0, at)));
+export const weightsTable = (leg: SheetLeg, sumsOnly = false): ContentTable => {
+  const rows = leg.rows.filter(
+    (row, at) => !(sumsOnly && row.kind === 'again') && !isSaidElsewhere(row, leg.rows.slice(0, at)),
+  );
   const nearest = nearestRow(rows);
   return {
     table: {
       headerRows: 1,
-      widths: [116, 34, 40, 42, 36, 78],
+      widths: [98, 34, 40, 42, 36, 78],
       body: [
         [
           head('Weights'),
@@ -40,11 +42,12 @@ export const weightsTable = (leg: SheetLeg): ContentTable => {
   };
 };
 
-/** Leaving with everything aboard, where weight and limit are those of landing. */
-const isSaidAbove = ({ kind, lb, limit }: WeightRow, above: readonly WeightRow[]): boolean =>
+/** Weight and limit of landing once more; leaving the strip, full or not, stands in the sentences and on the next leg. */
+const isSaidElsewhere = ({ kind, label, lb, limit }: WeightRow, above: readonly WeightRow[]): boolean =>
   kind === 'again' &&
-  limit !== null &&
-  above.some((row) => row.kind === 'sum' && row.lb === lb && row.limit?.lb === limit.lb);
+  (label.startsWith('leave ') ||
+    (limit !== null &&
+      above.some((row) => row.kind === 'sum' && row.lb === lb && row.limit?.lb === limit.lb)));
 
 const nearestRow = (rows: readonly WeightRow[]): WeightRow | undefined =>
   rows

@@ -9,15 +9,18 @@ export interface Thing {
   readonly data: unknown;
 }
 
-/** The one list that a document leaves out where there is nothing in it. */
+/** Lists that a document leaves out where there is nothing in them. */
+const leftOutEmpty: readonly string[] = ['approvals', 'tieDown'];
+
 const isWritten = ([list, lines]: readonly [string, readonly unknown[]]): boolean =>
-  list !== 'approvals' || lines.length > 0;
+  !leftOutEmpty.includes(list) || lines.length > 0;
 
 /** The part of a scenario that people keep, as one document. Reports, stock and flights are left empty. */
 export const assemble = (things: readonly Thing[], now: Date): Scenario => {
   const dataOf = (kind: string): unknown[] =>
     things.filter((thing) => thing.kind === kind).map(({ data }) => data);
   const { clockStartsAt: _, ...settings } = (dataOf('settings')[0] ?? {}) as Partial<Settings>;
+  const [dangerousGoods] = dataOf('dangerous-goods');
   const asOf = `${now.toISOString().slice(0, 16)}Z`;
   const kept = Object.fromEntries(
     kinds
@@ -31,6 +34,7 @@ export const assemble = (things: readonly Thing[], now: Date): Scenario => {
     asOf,
     firstDay: localDate(asOf, settings.timeZone ?? 'UTC'),
     policy: dataOf('policy')[0],
+    ...(dangerousGoods === undefined ? {} : { dangerousGoods }),
     surfaceReports: [],
     drums: [],
     counts: [],

@@ -25,6 +25,7 @@ type KeptList =
   | 'plannedUplifts'
   | 'bookedFlights'
   | 'approvals'
+  | 'tieDown'
   | 'handPlan';
 
 /** One kind of thing in the territory: what it is called, what it looks like, what names it, who may change it. */
@@ -124,6 +125,7 @@ const lists: readonly Kind[] = [
     idOf: ({ number }) => number,
     schema: shape.approvals.unwrap().element.omit({ agreedBy: true }),
   }),
+  list('tieDown', 'tie-down', 'tie-down', 'policy', { idOf: ({ type }) => type }),
   list('handPlan', 'hand-plan', 'flight planned by hand', 'run plan', {
     idOf: ({ id }) => id,
     seenBy: 'the line',
@@ -145,6 +147,10 @@ const theOne = (name: string, schema: z.ZodType, act: PermittedAct): Kind => ({
 export const kinds: readonly Kind[] = [
   theOne('settings', settingsSchema, 'import and export'),
   theOne('policy', shape.policy, 'policy'),
+  {
+    ...theOne('dangerous-goods', shape.dangerousGoods.unwrap(), 'policy'),
+    singular: 'particulars of dangerous goods',
+  },
   ...lists,
 ];
 

@@ -23,6 +23,9 @@ export const thingsOf = (scenario: Scenario): readonly Thing[] => {
   return [
     { kind: 'settings', id: 'current', data: settings },
     { kind: 'policy', id: 'current', data: scenario.policy },
+    ...(scenario.dangerousGoods === undefined
+      ? []
+      : [{ kind: 'dangerous-goods', id: 'current', data: scenario.dangerousGoods }]),
     ...kinds.flatMap(({ name, list, idOf }) =>
       list === null
         ? []

@@ -1,4 +1,4 @@
-export { useDraft } from './draft.js';
+export { useDraft } from '../api/draft.js';
 export { type KeptClock, type KeptRequest, keepFact, kept, useKept } from './kept.js';
 export { Keypad } from './keypad.js';
 export { spanWords, territoryNow, useLine } from './line.js';

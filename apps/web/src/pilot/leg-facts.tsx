@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import { DrumNumber, spanWords, whenWords } from '../phone/index.js';
 import type { LegProps } from './leg-card.js';
 import { type LegWords, legWords, stripWords, surfaceAt } from './leg-words.js';
+import { LoadWords } from './load-words.js';
 import type { FlightHere } from './use-flight.js';
 
 interface LegFactsProps extends LegProps {
@@ -41,6 +42,7 @@ export const LegFacts = ({ here, leg, now }: LegFactsProps) => {
         ))}
         <li>{flight.sheet!.fuelWords}</li>
       </ul>
+      <LoadWords sheet={flight.sheet!} leg={leg - 1} />
       <Link className="btn inset" href={`/${flight.id}/square`}>
         Show as a code square
       </Link>

@@ -52,7 +52,7 @@ const leaveOf = ({ stops }: PhoneFlight, { to, goBack: { leaveAgain } }: Leg): L
   const planned = stops.find(({ place }) => place === to)?.planned ?? null;
   const weights = [
     ...(planned === null ? [] : [{ by: 'As planned', lb: planned.arrivalLb, over: planned.overLb }]),
-    { by: 'Named drums', lb: arrivalLb, over: leaveAgain.overLb ?? 0 },
+    { by: 'As weighed', lb: arrivalLb, over: leaveAgain.overLb ?? 0 },
   ].sort((one, other) => other.over - one.over);
   const [heavier, lighter] = weights;
   const over = heavier!.over;
@@ -63,7 +63,7 @@ const leaveOf = ({ stops }: PhoneFlight, { to, goBack: { leaveAgain } }: Leg): L
         ? `Stay: ${print(pounds(over), 'lb')} too heavy`
         : `May leave loaded: ${print(pounds(-over), 'lb')} spare`,
     rest: [
-      `${print(pounds(heavier!.lb), 'lb')}, take-off limit ${print(limitLb, 'lb')} ${surface}`,
+      `${heavier!.by}: ${print(pounds(heavier!.lb), 'lb')}, take-off limit ${print(limitLb, 'lb')} ${surface}`,
       ...(lighter === undefined || lighter.over === over
         ? []
         : [`${lighter.by}: ${print(pounds(lighter.lb), 'lb')}, ${spareWords(-lighter.over)}`]),

@@ -19,6 +19,7 @@ export const duplicateRules: readonly Rule[] = [
   unique('bases', 'base', (line) => line.place),
   unique('programmes', 'programme', (line) => line.code),
   unique('bookedFlights', 'booked flight', (line) => line.id),
+  unique('tieDown', 'the tie-down of', (line) => line.type),
   unique('flights', 'flight', (line) => line.id),
   unique('handPlan', 'flight', (line) => line.id),
 ];

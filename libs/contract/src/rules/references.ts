@@ -84,6 +84,7 @@ export const referenceRules: readonly Rule[] = [
       [['legs', index, 'to'], to] as const,
     ]),
   ),
+  refers('tieDown', 'aircraftTypes', ({ type }) => (type === 'every type' ? [] : one('type', type))),
   ...(['flights', 'handPlan'] as const).flatMap((list) => [
     refers(list, 'aircraft', (line) => one('aircraft', line.aircraft)),
     refers(list, 'bases', (line) => [...one('from', line.from), ...one('to', line.to)]),

@@ -57,6 +57,8 @@ export const percent = figure('%', z.number().min(0).max(100));
 export const chance = figure('0 to 1', z.number().min(0).max(1));
 export const latitudeDeg = figure('deg', z.number().min(-90).max(90));
 export const longitudeDeg = figure('deg', z.number().min(-180).max(180));
+export const gFactor = figure('g', z.number().nonnegative());
+export const degrees = figure('deg', z.number().min(0).max(90));
 export const litresPerHour = figure('L/h', z.number().positive());
 export const order = figure('', z.number().int().positive());
 

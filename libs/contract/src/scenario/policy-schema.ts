@@ -12,6 +12,7 @@ import {
   lb,
   litres,
   minutes,
+  percent,
   text,
 } from './field.js';
 import { stripClass } from './place-schema.js';
@@ -67,6 +68,19 @@ const overdueSchema = z
   })
   .meta({ id: 'Overdue', description: 'When a flight that is not back is overdue' });
 
+const densityToleranceSchema = z
+  .strictObject({
+    percent: percent('Most that the implied density may differ from the batch’s', 1),
+    scaleErrorKg: kg('What the scale may be out by', 0.5),
+    dipErrorLitres: litres('What the stick may be out by', 1),
+    reference: text('Document and revision', 'fuel manual, drums, revision 1'),
+  })
+  .meta({
+    id: 'DensityTolerance',
+    description:
+      'When a drum that was weighed and measured is suspect: its density against that of its batch',
+  });
+
 export const policySchema = z
   .strictObject({
     drum: drumPolicySchema,
@@ -81,6 +95,7 @@ export const policySchema = z
       .array(dipTableSchema)
       .meta({ description: 'Litres by the stick, the usual one first; absent: dips are written in litres' })
       .exactOptional(),
+    densityTolerance: densityToleranceSchema.exactOptional(),
     overdue: overdueSchema.exactOptional(),
     changePrice: cents('Price of removing, moving or changing a standing flight', 10000),
     replacementCostPerLitre: centsPerLitre(

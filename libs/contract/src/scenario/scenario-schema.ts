@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { aircraftTypeSchema, stripLimitSchema } from './aircraft-type-schema.js';
 import { horizonDays, instant, isoDate, text } from './field.js';
 import { aircraftSchema, helicopterSchema, pilotSchema, weatherOddsSchema } from './fleet-schema.js';
+import { dangerousGoodsSchema, tieDownSchema } from './loading-schema.js';
 import {
   givenDistanceSchema,
   hazardNoticeSchema,
@@ -67,6 +68,8 @@ export const scenarioSchema = z
     plannedUplifts: list(drawSchema, 'Fuel that aeroplanes will take from caches'),
     bookedFlights: list(bookedFlightSchema, 'Flights that fly anyway'),
     approvals: list(approvalSchema, 'Approvals of the authority on file').exactOptional(),
+    tieDown: list(tieDownSchema, 'How loads are tied, by type of aeroplane').exactOptional(),
+    dangerousGoods: dangerousGoodsSchema.exactOptional(),
     flights: list(standingFlightSchema, 'Positioning flights that already stand'),
     handPlan: list(standingFlightSchema, 'The plan made by hand, to compare with; empty: none'),
   })

@@ -42,6 +42,7 @@ const drums = [
 const set: ParticularsSet = {
   reference: 'operations manual 9.1',
   packaging: 'steel drum 1A1',
+  emergencyContact: 'desk 0000, day and night',
   fields: [
     { label: 'UN number', value: { text: turbineFuelTexts.unNumber } },
     { label: 'Packages', value: { from: 'number and kind of packages' } },
@@ -52,7 +53,8 @@ const set: ParticularsSet = {
     { label: 'Unload at', value: { from: 'place of unloading' } },
     { label: 'Empties', value: { from: 'uncleaned empties' } },
     { label: 'Passengers', value: { from: 'passengers' } },
-    { label: 'Emergency phone', value: null },
+    { label: 'Emergency contact', value: { from: 'emergency contact' } },
+    { label: 'Seals looked at by', value: 'written by hand' },
   ],
 };
 const flight = { passengers: 0, date: '2027-06-15', approval: null };
@@ -70,6 +72,7 @@ describe('particulars of dangerous goods for the pilot', () => {
       'NEAR, FAR',
       'none',
       'no passengers aboard',
+      'desk 0000, day and night',
       null,
     ]);
   });

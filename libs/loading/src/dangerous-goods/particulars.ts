@@ -4,10 +4,11 @@ import type { GoodsDrum, GoodsOnLeg } from './goods-aboard.js';
 /** One field of the information to the pilot, in the operator's own words and order. */
 export interface ParticularsField {
   readonly label: string;
-  /** A fixed text of the operator, or what the flight fills in. Null: left open on paper, to be written in. */
-  readonly value: { readonly text: string } | { readonly from: ParticularsSource } | null;
+  /** A fixed text of the operator, what the flight fills in, or a line left open on paper. */
+  readonly value: { readonly text: string } | { readonly from: ParticularsSource } | 'written by hand';
 }
 
+/** What the flight fills in, and the contact that the set names. */
 export type ParticularsSource =
   | 'number and kind of packages'
   | 'quantity of each package'
@@ -19,7 +20,8 @@ export type ParticularsSource =
   | 'uncleaned empties'
   | 'passengers'
   | 'date of flight'
-  | 'approval cited';
+  | 'approval cited'
+  | 'emergency contact';
 
 /** What the particulars take from the flight beside the goods. */
 export interface ParticularsFlight {
@@ -34,6 +36,8 @@ export interface ParticularsSet {
   readonly reference: string;
   /** "steel drum 1A1". */
   readonly packaging: string;
+  /** Who answers day and night, and how; printed where a field asks for it. */
+  readonly emergencyContact: string;
   readonly fields: readonly ParticularsField[];
 }
 
@@ -51,9 +55,11 @@ export const turbineFuelTexts = {
   packingGroup: 'III',
 } as const;
 
-/** A usual set of fields for drums of turbine fuel, for as long as the operator keeps none of its own; the operator cites its own reference. */
-export const turbineFuelParticulars: Omit<ParticularsSet, 'reference'> = {
+/** A usual set of fields for drums of turbine fuel, to begin from and for as long as the operator has given none of its own. */
+export const usualParticulars: ParticularsSet = {
+  reference: 'a usual set, not the operator’s',
   packaging: 'steel drum',
+  emergencyContact: 'not given',
   fields: [
     { label: 'UN number', value: { text: turbineFuelTexts.unNumber } },
     { label: 'Proper shipping name', value: { text: turbineFuelTexts.shippingName } },
@@ -69,6 +75,7 @@ export const turbineFuelParticulars: Omit<ParticularsSet, 'reference'> = {
     { label: 'Passengers', value: { from: 'passengers' } },
     { label: 'Approval', value: { from: 'approval cited' } },
     { label: 'Date', value: { from: 'date of flight' } },
+    { label: 'Emergency contact', value: 'written by hand' },
   ],
 };
 
@@ -80,14 +87,14 @@ export function particulars(
 ): readonly Particular[] {
   if (goods.filled.length + goods.uncleanedEmpties.length === 0) return [];
   return set.fields.map(({ label, value }) => {
-    if (value === null) return { label, value: null };
+    if (value === 'written by hand') return { label, value: null };
     return { label, value: 'text' in value ? value.text : filledIn(value.from, set, goods, flight) };
   });
 }
 
 function filledIn(
   source: ParticularsSource,
-  { packaging }: ParticularsSet,
+  { packaging, emergencyContact }: ParticularsSet,
   { filled, uncleanedEmpties, litres }: GoodsOnLeg,
   { passengers, date, approval }: ParticularsFlight,
 ): string {
@@ -115,6 +122,8 @@ function filledIn(
       return date;
     case 'approval cited':
       return approval ?? 'none';
+    case 'emergency contact':
+      return emergencyContact;
   }
 }
 

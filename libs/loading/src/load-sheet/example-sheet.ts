@@ -20,7 +20,7 @@ export const requestOf = (load: NamedLoad): LoadSheetRequest => ({
   landingHours: { timeZone: 'UTC', lastLanding: '20:00', daylightMarginMinutes: minutes(30) },
   alternates: [],
   goods: {
-    set: { reference: 'manual 9.1', packaging: 'steel drum 1A1', fields: [] },
+    set: null,
     others: [],
     citedApproval: null,
     approvalsOnFile: [],

@@ -36,18 +36,48 @@ describe('a load sheet', () => {
     expect(first.checkCode).not.toBe(sheetOf(load).checkCode);
   });
 
-  it('ties down by the heaviest drum', () => {
-    const kit = { use: 'aircraft', ultimateLb: pounds(5000), reference: 'approval 1' } as const;
-    const request = requestOf(load);
-    const given = {
+  it('counts straps by the heaviest drum, and says where the figures are entered when there are none', () => {
+    const rating = {
+      figure: 'ultimate load in an aircraft',
+      ultimateLb: pounds(5000),
+      reference: 'approval 1',
+    } as const;
+    const setting = {
+      type: 'every type',
       factors: { forward: 9, aft: 1.5, sideways: 1.5, up: 3, reference: 'manual 4' },
-      kit: { strap: kit, fitting: kit, floorRing: kit, angles: { aboveFloorDeg: 30, offAxisDeg: 30 } },
+      kit: {
+        strap: rating,
+        fitting: rating,
+        floorRing: rating,
+        angles: { aboveFloorDeg: 30, offAxisDeg: 30 },
+      },
     };
-    expect(makeLoadSheet({ ...request, tieDown: given }).tieDown).toBeNull();
-    const drums = [standing('0447', 'R1L')];
-    const line = makeLoadSheet({ ...request, load: { ...load, drums }, tieDown: given }).tieDown!;
-    expect(line.words).toContain('Each drum. Tie down for 9 g forward');
-    expect(line.caution).toContain('approved loading manual decides');
+    const request = requestOf(load);
+    expect(makeLoadSheet({ ...request, tieDown: setting }).tieDown).toBeNull();
+    const loaded = { ...load, drums: [standing('0447', 'R1L')] };
+    const counted = makeLoadSheet({ ...request, load: loaded, tieDown: setting }).tieDown!;
+    expect(counted.words).toMatch(/^Each drum: Straps for \d+ lb: 1 forward/);
+    expect(counted.caution).toContain('approved loading manual decides');
+    const none = makeLoadSheet({ ...request, load: loaded }).tieDown!;
+    expect(none.counted).toBeNull();
+    expect(none.words).toMatch(/^No straps are counted: .* Set-up, Tie-down\.$/);
+    expect(none.caution).toContain('approved loading manual decides');
+  });
+
+  it('has the operator’s own particulars, or the usual ones with a word that they are not the operator’s', () => {
+    const request = requestOf({ ...load, drums: [standing('0447', 'R1L')] });
+    const usual = makeLoadSheet(request);
+    expect(usual.particularsMissing).toContain('Set-up, Dangerous goods');
+    expect(usual.legs[0]!.particulars.at(-1)).toEqual({ label: 'Emergency contact', value: null });
+    const set = {
+      reference: 'manual 9.1',
+      packaging: 'steel drum',
+      emergencyContact: 'desk 0000',
+      fields: [{ label: 'Call', value: { from: 'emergency contact' } }] as const,
+    };
+    const own = makeLoadSheet({ ...request, goods: { ...request.goods, set } });
+    expect(own.particularsMissing).toBeNull();
+    expect(own.legs[0]!.particulars).toEqual([{ label: 'Call', value: 'desk 0000' }]);
   });
 
   it('a drum in a position that the cabin does not have is a bug of the caller', () => {

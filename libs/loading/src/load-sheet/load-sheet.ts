@@ -16,7 +16,8 @@ import type { AlternateStrip } from '../go-back/alternates.js';
 import type { GoBack } from '../go-back/go-back-lines.js';
 import type { LandingHours } from '../go-back/latest-leave.js';
 import type { NamedLoad } from '../named-load/named-load.js';
-import type { LoadFactors, TieDownKit } from '../tie-down/tie-down.js';
+import type { TieDown } from '../tie-down/tie-down.js';
+import type { TieDownSetting } from '../tie-down/tie-down-setting.js';
 import type { SheetItem } from '../two-totals/sheet-item.js';
 import type { WeightRow } from './weight-rows.js';
 
@@ -42,15 +43,16 @@ export interface LoadSheetRequest {
   /** By leg: where the flight may go instead of its end. */
   readonly alternates: readonly (readonly AlternateStrip[])[];
   readonly goods: {
-    readonly set: ParticularsSet;
+    /** Null: the operator has given none; the usual one stands, and says so. */
+    readonly set: ParticularsSet | null;
     /** Beside the named drums: empties that come aboard on the way, drums brought home. */
     readonly others: readonly GoodsDrum[];
     /** Number of the approval cited for passengers and drums; null: none. */
     readonly citedApproval: string | null;
     readonly approvalsOnFile: readonly AuthorityApproval[];
   };
-  /** Null: the operator has not given it. */
-  readonly tieDown: { readonly factors: LoadFactors; readonly kit: TieDownKit } | null;
+  /** Null: the operator has given none for the type. */
+  readonly tieDown: TieDownSetting | null;
   readonly toleranceLb: Pounds;
   readonly bookDensityKgPerLitre: KilogramsPerLitre;
 }
@@ -66,8 +68,10 @@ export interface LoadSheet {
   readonly cargo: readonly SheetCargo[];
   readonly legs: readonly SheetLeg[];
   readonly fuelWords: string;
-  /** Null: not given; the approved loading manual alone is to be used. */
-  readonly tieDown: { readonly words: string; readonly caution: string } | null;
+  /** Null: no drum is aboard. */
+  readonly tieDown: SheetTieDown | null;
+  /** Why the particulars are not in the operator's own fields; null: they are. */
+  readonly particularsMissing: string | null;
   readonly toleranceLb: Pounds;
   /** Weights and balance hold in every limit, and no rule refuses the load. */
   readonly holds: boolean;
@@ -77,6 +81,16 @@ export interface LoadSheet {
   readonly checkCode: string;
   /** Text of the code square. */
   readonly square: string;
+}
+
+/** Straps for each drum, reckoned by the heaviest. */
+export interface SheetTieDown {
+  /** Null: not counted, and `words` say what is missing and where it is entered. */
+  readonly counted: TieDown | null;
+  readonly words: string;
+  /** For paper. */
+  readonly brief: string;
+  readonly caution: string;
 }
 
 export interface SheetDrum {

@@ -1,20 +1,20 @@
-import { kilogramsFromPounds, type Pounds, pounds } from '@drumline/units';
+import { kilogramsFromPounds, pounds } from '@drumline/units';
 import { configurationOf } from '../aircraft-type.js';
 import { dangerousDrums, type GoodsDrum, goodsOnLeg } from '../dangerous-goods/goods-aboard.js';
-import { particulars } from '../dangerous-goods/particulars.js';
+import { particulars, usualParticulars } from '../dangerous-goods/particulars.js';
 import { passengersAndDrums } from '../dangerous-goods/passengers-and-drums.js';
 import { goBackLines } from '../go-back/go-back-lines.js';
 import { checkLoad } from '../named-load/check-load.js';
 import { isAboard, type NamedLoad, type StandingDrumAboard } from '../named-load/named-load.js';
 import type { WeighedLeg } from '../named-load/weigh-load.js';
 import { printedLb, printedLbOf } from '../printed-weights.js';
-import { tieDown } from '../tie-down/tie-down.js';
 import { itemTotals, type SheetItem } from '../two-totals/sheet-item.js';
 import type { LoadSheet, LoadSheetRequest, SheetDrum, SheetLeg, SheetTotals } from './load-sheet.js';
+import { sheetTieDown } from './sheet-tie-down.js';
 import { assumptionWords, bindsWords, fuelWords, plannedDrumsLb, sheetCautions } from './sheet-words.js';
 import { squareOf } from './square-of-sheet.js';
 import { codeOfSquare, squareText } from './square-text.js';
-import { weightRows } from './weight-rows.js';
+import { sheetCargo, weightRows } from './weight-rows.js';
 
 /**
  * The load sheet of a flight with named drums: pure data, from which paper and screens are drawn. Whole pounds that add
@@ -37,17 +37,11 @@ export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
         : `Version ${flight.version} replaces version ${flight.replaces}: throw version ${flight.replaces} away.`,
     route: [load.request.legs[0]!.from.place.code, ...legs.map(({ to }) => to)],
     drums,
-    cargo: load.cargo.map(({ name, place, weightLb, firstLeg, lastLeg }) => ({
-      name,
-      place,
-      kg: kilogramsFromPounds(weightLb),
-      lb: printedLb(weightLb),
-      firstLeg,
-      lastLeg,
-    })),
+    cargo: load.cargo.map(sheetCargo),
     legs,
     fuelWords: fuelWords(load, report.legs),
-    tieDown: tieDownLine(request),
+    tieDown: sheetTieDown(request),
+    particularsMissing: request.goods.set === null ? particularsMissing : null,
     toleranceLb: request.toleranceLb,
     holds: faults.length === 0,
     faults,
@@ -57,6 +51,9 @@ export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
     square: squareText(square),
   };
 }
+
+const particularsMissing =
+  'A usual set of fields: the operator has not given its own. Set-up, Dangerous goods.';
 
 function sheetLeg(request: LoadSheetRequest, index: number, weighed: readonly WeighedLeg[]): SheetLeg {
   const { flight, load, landingHours, alternates, goods } = request;
@@ -89,7 +86,11 @@ function sheetLeg(request: LoadSheetRequest, index: number, weighed: readonly We
     allowedTakeoffLb: pounds(weighed[index]!.takeoffLb + weighed[index]!.limits[0]!.spareLb),
     binds: bindsWords(load, index, weighed[index]!),
     goBack: goBackLines(load, index, day, alternates[index] ?? []),
-    particulars: particulars(goods.set, aboard, { passengers: leg.passengers, date: flight.date, approval }),
+    particulars: particulars(goods.set ?? usualParticulars, aboard, {
+      passengers: leg.passengers,
+      date: flight.date,
+      approval,
+    }),
     passengersAndDrums: rule,
   };
 }
@@ -151,14 +152,6 @@ const asGoods = (
   lastLeg: offAfterLeg,
   unloadAt: request.legs[offAfterLeg]!.to.place.code,
 });
-
-/** The heaviest drum as the one that is tied: the line holds for every other too. */
-function tieDownLine({ load, tieDown: given }: LoadSheetRequest): LoadSheet['tieDown'] {
-  if (given === null || load.drums.length === 0) return null;
-  const heaviest = load.drums.reduce((most, { grossKg }) => Math.max(most, printedLbOf(grossKg)), 0);
-  const { words, caution } = tieDown(heaviest as Pounds, given.factors, given.kit);
-  return { words: `Each drum. ${words}`, caution };
-}
 
 function frontToBack({ request }: NamedLoad) {
   const { drumPositions } = configurationOf(request.type, request.configuration);

@@ -81,7 +81,7 @@ export function assumptionWords({ request }: NamedLoad, density: KilogramsPerLit
         )
         .join(', ');
   const tables = [...new Set([...places.values()].flatMap(({ limit }) => limit?.reference ?? []))].join(', ');
-  return `${surfaces}; ${winds}; density ${print(density, 'kg/L', 2)}; strip table ${tables || 'not given'}; aircraft ${request.type.reference}; fuel ${request.fuelPolicy.reference}.`;
+  return `${surfaces}; ${winds}; density ${print(density, 'kg/L', 2)}; strip table ${tables || 'not given'}; aircraft ${request.type.reference}.`;
 }
 
 export const sheetCautions: readonly string[] = [

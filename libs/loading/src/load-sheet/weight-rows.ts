@@ -1,13 +1,15 @@
-import { type Inches, type Pounds, pounds } from '@drumline/units';
+import { type Inches, kilogramsFromPounds, type Pounds, pounds } from '@drumline/units';
 import { configurationOf } from '../aircraft-type.js';
 import { type BalanceMomentName, balanceMoments } from '../balance-moments.js';
-import { cargoOnLeg, fuelOnLeg, placeOf, type Standing } from '../cabin.js';
+import { type Cargo, cargoOnLeg, fuelOnLeg, placeOf, type Standing } from '../cabin.js';
 import { drumsAboard, isAboard, type NamedLoad, printedCabinOf } from '../named-load/named-load.js';
 import { exactDryLb, type WeighedLeg, type WeightAgainstLimit } from '../named-load/weigh-load.js';
 import { printedLb } from '../printed-weights.js';
 import type { LegEnd } from '../route-load.js';
 import { stripWeights } from '../strip-limit.js';
 import { countWords } from '../wording.js';
+import { gatherPassengers } from './gather-passengers.js';
+import type { SheetCargo } from './load-sheet.js';
 
 /** One row of the weights of a leg, in whole pounds. */
 export interface WeightRow {
@@ -87,16 +89,33 @@ const plain = (kind: WeightRow['kind'], label: string, lb: Pounds): WeightRow =>
   cg: null,
 });
 
-/** The drums in one row, which their own column adds up to, and a row for each other thing aboard. */
+/** More than this, and they are one row: each stands in the list of the load. */
+const mostOthers = 2;
+
+/** The drums in one row, which their own column adds up to, the passengers in one, and a row for each other thing aboard. */
 function loadRows({ drums, cargo }: NamedLoad, index: number, loadLb: Pounds): WeightRow[] {
-  const others = cargo.filter((one) => isAboard(one, index));
-  const othersLb = others.reduce((sum, { weightLb }) => sum + printedLb(weightLb), 0);
+  const others = gatherPassengers(cargo.filter((one) => isAboard(one, index)).map(sheetCargo));
+  const othersLb = others.reduce((sum, { lb }) => sum + lb, 0);
   const count = drums.filter(({ offAfterLeg }) => index <= offAfterLeg).length;
   return [
-    ...(count === 0 ? [] : [plain('plus', `${countWords(count, 'drum')}, gross`, pounds(loadLb - othersLb))]),
-    ...others.map(({ name, weightLb }) => plain('plus', name, printedLb(weightLb))),
+    ...(count === 0
+      ? []
+      : [plain('plus', `${countWords(count, 'drum')}, as weighed`, pounds(loadLb - othersLb))]),
+    ...(others.length > mostOthers
+      ? [plain('plus', 'other load', pounds(othersLb))]
+      : others.map(({ name, lb }) => plain('plus', name, lb))),
   ];
 }
+
+/** Cargo as a sheet prints it. */
+export const sheetCargo = ({ name, place, weightLb, firstLeg, lastLeg }: Cargo): SheetCargo => ({
+  name,
+  place,
+  kg: kilogramsFromPounds(weightLb),
+  lb: printedLb(weightLb),
+  firstLeg,
+  lastLeg,
+});
 
 function nearest(leg: WeighedLeg, moment: WeightAgainstLimit['moment']): WeightRow['limit'] {
   const limit = leg.limits.find((one) => one.moment === moment);

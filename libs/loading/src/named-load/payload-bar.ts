@@ -159,7 +159,7 @@ function relaxing({ request, route, drums }: NamedLoad, leg: number, { limits }:
   const broken = limits.filter(({ holds }) => !holds);
   const aboard = drums.filter(({ offAfterLeg }) => leg <= offAfterLeg);
   const [nearest] = broken;
-  if (nearest === undefined) return route.legs[leg]!.relax;
+  if (nearest === undefined) return `${route.legs[leg]!.relax} (at ${request.drum.grossKg} kg a drum)`;
   const over = Math.max(1, ...broken.map(({ spareLb }) => -spareLb));
   const lightest = aboard.map(({ grossKg }) => printedLbOf(grossKg) as number).sort((a, b) => a - b);
   let [fewer, off] = [0, 0];

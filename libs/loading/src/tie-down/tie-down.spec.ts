@@ -1,10 +1,11 @@
 import { pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
-import { type AircraftRating, aircraftRating, type RoadRating } from './rating.js';
+import type { AircraftRating, RoadRating } from './rating.js';
 import { type LoadFactors, type TieDownKit, tieDown } from './tie-down.js';
+import { everyType, tieDownFor } from './tie-down-setting.js';
 
 const rated = (ultimateLb: number, reference: string): AircraftRating => ({
-  use: 'aircraft',
+  figure: 'ultimate load in an aircraft',
   ultimateLb: pounds(ultimateLb),
   reference,
 });
@@ -15,7 +16,7 @@ const kit: TieDownKit = {
   floorRing: rated(2000, 'floor drawing'),
   angles: { aboveFloorDeg: 30, offAxisDeg: 30 },
 };
-const road: RoadRating = { use: 'road', workingLoadLb: pounds(3335) };
+const road: RoadRating = { figure: 'working load for the road', workingLoadLb: pounds(3335) };
 
 describe('tie-down of one drum of 400 lb', () => {
   const down = tieDown(pounds(400), factors, kit);
@@ -39,7 +40,10 @@ describe('tie-down of one drum of 400 lb', () => {
   it('straps come in pairs, and their words name the references', () => {
     expect(down.layout).toEqual({ forwardStraps: 4, aftStraps: 2 });
     expect(down.words).toBe(
-      'Tie down for 9 g forward, 1.5 aft, 1.5 sideways, 3 up (loading manual 4.2): 4 straps against forward, 2 against aft, in pairs to both sides; straps 30 degrees above the floor, 30 off the axis; floor ring decides, 2,000 lb (floor drawing).',
+      'Straps for 400 lb: 3 forward, 1 aft, 1 to each side, 2 up; in pairs 4 against forward, 2 against aft. The floor ring decides: 2,000 lb (floor drawing). 9 g forward, 1.5 aft, 1.5 sideways, 3 up (loading manual 4.2); straps 30° above the floor, 30° off the axis; friction not counted.',
+    );
+    expect(down.brief).toBe(
+      'straps 3 forward, 1 aft, 1 to each side, 2 up (in pairs 4 forward, 2 aft) at 30° up, 30° off axis. The floor ring decides, 2,000 lb; loading manual 4.2.',
     );
     expect(down.caution).toContain('approved loading manual decides');
   });
@@ -53,23 +57,23 @@ describe('tie-down of one drum of 400 lb', () => {
     const along = tieDown(pounds(400), factors, { ...kit, angles: { aboveFloorDeg: 30, offAxisDeg: 0 } });
     expect(along.needs[2]).toMatchObject({ direction: 'sideways', straps: null });
     expect(along.layout).toBeNull();
-    expect(along.words).toContain('change the angles');
+    expect(along.words).toContain('none hold to each side, 2 up; straps at these angles do not hold every');
   });
 });
 
-describe('ratings', () => {
-  it('a road working load is refused at the door', () => {
-    expect(aircraftRating(road)).toMatchObject({ ok: false });
-  });
+it('a road working load does not compile as part of a kit', () => {
+  // @ts-expect-error: a road rating is no aircraft rating.
+  const wrong: TieDownKit = { ...kit, strap: road };
+  expect(wrong.strap).toBe(road);
+});
 
-  it('a road working load does not compile as part of a kit', () => {
-    // @ts-expect-error: a road rating is no aircraft rating.
-    const wrong: TieDownKit = { ...kit, strap: road };
-    expect(wrong.strap).toBe(road);
-  });
+describe('the setting for a type', () => {
+  const every = { type: everyType, factors, kit };
+  const own = { ...every, type: 'B' };
 
-  it('a rating without its document is refused', () => {
-    expect(aircraftRating(rated(5000, ' '))).toMatchObject({ ok: false });
-    expect(aircraftRating(rated(5000, 'approval 12'))).toMatchObject({ ok: true });
+  it('is its own, else the one for every type, else none', () => {
+    expect(tieDownFor([every, own], 'B')).toBe(own);
+    expect(tieDownFor([every, own], 'A')).toBe(every);
+    expect(tieDownFor([own], 'A')).toBeNull();
   });
 });

@@ -39,15 +39,18 @@ export interface TieDown {
   readonly needs: readonly RestraintNeed[];
   /** Straps in pairs, one to each side: those that hold forward, and those that hold aft. Null: not possible so. */
   readonly layout: { readonly forwardStraps: number; readonly aftStraps: number } | null;
+  /** Straps by direction and in all, what decides, and by which figures. */
   readonly words: string;
+  /** The same in one breath, for paper. */
+  readonly brief: string;
   readonly caution: string;
 }
 
 /** Rounding noise in straps: four that just hold are not five. */
 const noise = 1e-9;
 
-const caution =
-  'Planning aid, friction not counted. The approved loading manual decides which straps, rings and pattern are used.';
+/** Stands wherever straps are counted, and where they cannot be. */
+export const tieDownCaution = 'Planning aid: the approved loading manual decides.';
 
 /**
  * Straps for a load: load factor times weight in each direction against the weakest of strap, end fitting and floor ring
@@ -59,7 +62,13 @@ export function tieDown(loadLb: Pounds, factors: LoadFactors, kit: TieDownKit): 
   const share = strapShare(kit.angles);
   const needs = restraintNeeds(loadLb, factors, deciding.ultimateLb, share);
   const layout = strapLayout(needs);
-  return { loadLb, deciding, needs, layout, words: words(factors, deciding, kit.angles, layout), caution };
+  const counted = { loadLb, deciding, needs, layout };
+  return {
+    ...counted,
+    words: wordsOf(counted, factors, kit.angles),
+    brief: briefOf(counted, factors, kit.angles),
+    caution: tieDownCaution,
+  };
 }
 
 function weakest({ strap, fitting, floorRing }: TieDownKit): TieDown['deciding'] {
@@ -106,18 +115,41 @@ function strapLayout(needs: readonly RestraintNeed[]): TieDown['layout'] {
   return { forwardStraps: 2 * forwardPairs, aftStraps: 2 * (aftPairs + missing) };
 }
 
-function words(
+type Counted = Omit<TieDown, 'words' | 'brief' | 'caution'>;
+
+function wordsOf(
+  { loadLb, deciding, needs, layout }: Counted,
   factors: LoadFactors,
-  deciding: TieDown['deciding'],
   { aboveFloorDeg, offAxisDeg }: StrapAngles,
-  layout: TieDown['layout'],
 ): string {
-  const g = `${factors.forward} g forward, ${factors.aft} aft, ${factors.sideways} sideways, ${factors.up} up (${factors.reference})`;
-  const angles = `straps ${aboveFloorDeg} degrees above the floor, ${offAxisDeg} off the axis`;
-  const decides = `${deciding.part} decides, ${print(deciding.ultimateLb, 'lb')} (${deciding.reference})`;
-  const count =
+  const inAll =
     layout === null
-      ? 'straps at these angles do not hold every direction: change the angles'
-      : `${layout.forwardStraps} straps against forward, ${layout.aftStraps} against aft, in pairs to both sides`;
-  return `Tie down for ${g}: ${count}; ${angles}; ${decides}.`;
+      ? notHeld
+      : `in pairs ${layout.forwardStraps} against forward, ${layout.aftStraps} against aft`;
+  const decides = `The ${deciding.part} decides: ${print(deciding.ultimateLb, 'lb')} (${deciding.reference})`;
+  const g = `${factors.forward} g forward, ${factors.aft} aft, ${factors.sideways} sideways, ${factors.up} up (${factors.reference})`;
+  const angles = `straps ${aboveFloorDeg}° above the floor, ${offAxisDeg}° off the axis`;
+  return `Straps for ${print(loadLb, 'lb')}: ${countsOf(needs)}; ${inAll}. ${decides}. ${g}; ${angles}; friction not counted.`;
 }
+
+function briefOf(
+  { deciding, needs, layout }: Counted,
+  { reference }: LoadFactors,
+  { aboveFloorDeg, offAxisDeg }: StrapAngles,
+): string {
+  const inAll =
+    layout === null ? notHeld : `in pairs ${layout.forwardStraps} forward, ${layout.aftStraps} aft`;
+  return `straps ${countsOf(needs)} (${inAll}) at ${aboveFloorDeg}° up, ${offAxisDeg}° off axis. The ${deciding.part} decides, ${print(deciding.ultimateLb, 'lb')}; ${reference}.`;
+}
+
+const notHeld = 'straps at these angles do not hold every direction: change the angles';
+
+const countsOf = (needs: readonly RestraintNeed[]): string =>
+  needs.map(({ direction, straps }) => `${straps ?? 'none hold'} ${directionWords[direction]}`).join(', ');
+
+const directionWords: Readonly<Record<RestraintDirection, string>> = {
+  forward: 'forward',
+  aft: 'aft',
+  sideways: 'to each side',
+  up: 'up',
+};

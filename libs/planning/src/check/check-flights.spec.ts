@@ -52,7 +52,7 @@ describe('weights', () => {
   it('drums on a leg: a soft strip takes one drum off this leg', () => {
     // 4000 + 720 kg + 560 ramp - 20 taxi - 140 trip = 5,987.3 lb; 6,800 - 900 when soft.
     expect(found(soft, flight())).toEqual([
-      'F1, Mon 3 Mar, HOM-NOR: NOR when soft accepts 5,900 lb landing; this load lands at 5,988 lb. Unload 88 lb (1 drum).',
+      'F1, Mon 3 Mar, HOM-NOR: NOR when soft accepts 5,900 lb landing; this load lands at 5,987 lb at 180 kg a drum. Unload 87 lb (1 drum).',
     ]);
     expect(found(soft, flight({ stops: [{ place: 'NOR', drums: 3 }] }))).toEqual([]);
   });
@@ -66,11 +66,13 @@ describe('weights', () => {
 
   it('drums on a leg: the least of take-off, landing and zero-fuel weight binds', () => {
     expect(found(withType({ maxTakeoffLb: pounds(6100) }), flight())[0]).toContain(
-      'type T accepts 6,100 lb take-off; this load takes off at 6,128 lb. Unload 28 lb (1 drum).',
+      'type T accepts 6,100 lb take-off; this load takes off at 6,127 lb at 180 kg a drum. Unload 27 lb (1 drum).',
     );
-    expect(found(withType({ maxLandingLb: pounds(5900) }), flight())[0]).toContain('lands at 5,988 lb');
+    expect(found(withType({ maxLandingLb: pounds(5900) }), flight())[0]).toContain(
+      'lands at 5,987 lb at 180 kg a drum',
+    );
     expect(found(withType({ maxZeroFuelLb: pounds(5500) }), flight())[0]).toContain(
-      'type T accepts 5,500 lb without fuel; this load weighs 5,588 lb',
+      'type T accepts 5,500 lb without fuel; this load weighs 5,587 lb at 180 kg a drum',
     );
   });
 

@@ -25,25 +25,33 @@ interface WeightLimit {
   readonly does: string;
   readonly limitLb: number;
   readonly weightLb: number;
+  /** As it is told: whole pounds, row by row. */
+  readonly printedLb: number;
 }
 
 function weightLimits(survey: Survey, { type }: SurveyedFlight, leg: FlownLeg): readonly WeightLimit[] {
-  const takeoff = { does: 'takes off at', weightLb: leg.zeroFuelLb + leg.takeoffFuelLb };
-  const landing = { does: 'lands at', weightLb: leg.zeroFuelLb + leg.landingFuelLb };
+  const { zeroFuelLb, takeoffFuelLb, landingFuelLb, printed } = leg;
+  const takeoff = {
+    does: 'takes off at',
+    weightLb: zeroFuelLb + takeoffFuelLb,
+    printedLb: printed.takeoffLb,
+  };
+  const landing = { does: 'lands at', weightLb: zeroFuelLb + landingFuelLb, printedLb: printed.landingLb };
   const ofType = `type ${type.id}`;
   return [
     limit(`${ofType} accepts`, 'take-off', type.maxTakeoffLb, takeoff),
     limit(`${ofType} accepts`, 'landing', type.maxLandingLb, landing),
     limit(`${ofType} accepts`, 'without fuel', type.maxZeroFuelLb, {
       does: 'weighs',
-      weightLb: leg.zeroFuelLb,
+      weightLb: zeroFuelLb,
+      printedLb: printed.zeroFuelLb,
     }),
     ...stripLimit(survey, type.id, leg.from.code, leg.surfaceFrom === 'soft', 'take-off', takeoff),
     ...stripLimit(survey, type.id, leg.to.code, leg.surfaceTo === 'soft', 'landing', landing),
   ];
 }
 
-type Weighed = Pick<WeightLimit, 'does' | 'weightLb'>;
+type Weighed = Pick<WeightLimit, 'does' | 'weightLb' | 'printedLb'>;
 
 const limit = (subject: string, moment: string, limitLb: number, weighed: Weighed): WeightLimit => ({
   says: `${subject} ${poundWords(limitLb)} ${moment}`,
@@ -77,17 +85,19 @@ function overLimit(
   survey: Survey,
   flown: SurveyedFlight,
   leg: FlownLeg,
-  { says, does, limitLb, weightLb }: WeightLimit,
+  { says, does, limitLb, weightLb, printedLb }: WeightLimit,
 ) {
   const over = weightLb - limitLb;
   if (over <= noise) return [];
-  const drumLb = poundsFromKilograms(survey.scenario.policy.drum.grossKg);
-  const unload = Math.ceil(over / drumLb - noise);
+  const { grossKg } = survey.scenario.policy.drum;
+  const unload = Math.ceil(over / poundsFromKilograms(grossKg) - noise);
+  const toldLb = Math.max(1, printedLb - limitLb);
+  const atPlanned = leg.drums === 0 ? '' : ` at ${grossKg} kg a drum`;
   const mend =
     unload <= leg.drums
-      ? `Unload ${poundWords(Math.ceil(over))} (${drumWords(unload)}).`
-      : `Even without drums it is too heavy: ${poundWords(Math.ceil(over))} less fuel or freight, or another aircraft.`;
-  return [flightFault(flown, leg, `${says}; this load ${does} ${poundWords(Math.ceil(weightLb))}.`, mend)];
+      ? `Unload ${poundWords(toldLb)} (${drumWords(unload)}).`
+      : `Even without drums it is too heavy: ${poundWords(toldLb)} less fuel or freight, or another aircraft.`;
+  return [flightFault(flown, leg, `${says}; this load ${does} ${poundWords(printedLb)}${atPlanned}.`, mend)];
 }
 
 function fuelCapacity(flown: SurveyedFlight): readonly Fault[] {

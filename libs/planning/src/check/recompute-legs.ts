@@ -19,6 +19,14 @@ export interface FlownLeg {
   readonly zeroFuelLb: number;
   readonly takeoffFuelLb: number;
   readonly landingFuelLb: number;
+  /** The same sums of whole pounds, each row rounded before it is added: what is told (conventions, "Printed sums"). */
+  readonly printed: PrintedSums;
+}
+
+export interface PrintedSums {
+  readonly zeroFuelLb: number;
+  readonly takeoffLb: number;
+  readonly landingLb: number;
 }
 
 export interface FlownLegs {
@@ -49,6 +57,7 @@ export function recomputeLegs(
   const trip = trips.reduce((sum, leg) => sum + leg.fuelLb, 0);
   const rampFuelLb = rampFuel(fuel, type, trip);
   let aboard = rampFuelLb - type.taxiFuelLb;
+  let printedFuelLb = Math.round(rampFuelLb) - Math.round(type.taxiFuelLb);
   const legs = plain.map((leg, index): FlownLeg => {
     const takeoffFuelLb = aboard;
     aboard -= trips[index]!.fuelLb;
@@ -57,6 +66,10 @@ export function recomputeLegs(
     const drumsLb = drums[index]! * poundsFromKilograms(territory.scenario.policy.drum.grossKg);
     const from = territory.place(leg.from);
     const to = territory.place(leg.to);
+    const rows = [cabin.operatingWeightLb, freightLb, people, drumsLb];
+    const printedDryLb = rows.reduce((sum, row) => sum + Math.round(row), 0);
+    const printedTakeoffLb = printedDryLb + printedFuelLb;
+    printedFuelLb -= Math.round(trips[index]!.fuelLb);
     return {
       from,
       to,
@@ -71,6 +84,11 @@ export function recomputeLegs(
       zeroFuelLb: cabin.operatingWeightLb + freightLb + people + drumsLb,
       takeoffFuelLb,
       landingFuelLb: aboard,
+      printed: {
+        zeroFuelLb: printedDryLb,
+        takeoffLb: printedTakeoffLb,
+        landingLb: printedDryLb + printedFuelLb,
+      },
     };
   });
   const blockHours = legs.reduce((sum, leg) => sum + leg.blockHours, 0);

@@ -17,5 +17,4 @@ export { type Kept, type ReportedAct, receiveReport, reportedActs } from './rece
 export { markableStates, type ReplanFreedom, replanFreedom, standingState } from './replan-freedom.js';
 export type * from './transition.js';
 export { stateMeanings, transitions } from './transitions.js';
-export { type TotalsApart, type TwoTotals, totalsApart } from './two-totals.js';
 export { type AwayWord, awayWord, expectedBack } from './who-is-away.js';

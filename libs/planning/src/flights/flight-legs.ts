@@ -5,14 +5,15 @@ import {
   planningDrums,
   type RouteRequest,
 } from '@drumline/loading';
-import { pounds, poundsFromKilograms } from '@drumline/units';
+import { poundsFromKilograms } from '@drumline/units';
 import type { PlannedLeg } from '../flight-plan.js';
 import type { FlightSketch } from './flight-sketch.js';
+import { printedSpares } from './printed-spares.js';
 
 /** The legs of a flight: drums aboard and possible, the binding limit, what is left under it, and where drums stand. */
 export function flightLegs({ onDay, aboard, dropsByLeg }: FlightSketch): readonly PlannedLeg[] {
   const { request, load } = onDay;
-  const drumLb = poundsFromKilograms(request.drum.grossKg);
+  const spareUnder = printedSpares(request, load, aboard);
   const positions = positionsByLeg(request, load, dropsByLeg);
   return load.legs.map((leg, index) => ({
     from: leg.from,
@@ -24,7 +25,7 @@ export function flightLegs({ onDay, aboard, dropsByLeg }: FlightSketch): readonl
     drumsAboard: aboard[index]!,
     drumsPossible: leg.drums,
     binding: leg.binding,
-    spareLb: pounds(leg.binding.roomLb - aboard[index]! * drumLb),
+    spareLb: spareUnder(index, leg.binding).spareLb,
     relax: leg.relax,
     positions: positions[index]!,
   }));

@@ -37,7 +37,7 @@ export const sheetWith = (scenario: Scenario, flight: StandingFlight, load: Name
     scenario,
     { id, aircraft, date, departs, pilot, version: 3, replaces: 2 },
     load,
-    sheetSettings(scenario, id),
+    sheetSettings(scenario, { id, type: load.request.type.id }),
   );
 };
 

@@ -1,5 +1,13 @@
 import type { FillListAnswer, PickListAnswer, RetestComingAnswer } from '@drumline/contract';
-import type { DrumContent, HistoryEntry, Hold, Movement, Raised, Where } from '@drumline/stock';
+import type {
+  DensityTolerance,
+  DrumContent,
+  HistoryEntry,
+  Hold,
+  Movement,
+  Raised,
+  Where,
+} from '@drumline/stock';
 import { z } from 'zod';
 
 /** What libs already have a type for is taken at its word: it comes from the same source. */
@@ -147,5 +155,12 @@ export const placeSchema = z.object({
 export const policySchema = z.object({
   data: z.object({
     drum: z.object({ tareKg: z.number(), fillLitres: z.number(), brimLitres: z.number().optional() }),
+    densityTolerance: as<DensityTolerance>().optional(),
   }),
+});
+
+/** What of the policy a drum on the scale is judged by. */
+export const checkedBy = (policy: z.output<typeof policySchema>['data'] | undefined) => ({
+  brimLitres: policy?.drum.brimLitres,
+  tolerance: policy?.densityTolerance,
 });

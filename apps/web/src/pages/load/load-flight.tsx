@@ -2,24 +2,25 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { type Calendar, useMay } from '../../api/index.js';
 import { EmptyLine, MessageLine, ProblemLine } from '../../ui/index.js';
-import { BalanceChart } from './balance-chart.js';
-import { balanceWords, fallbackMarks, marksOf } from './balance-scale.js';
-import { scaleOf } from './bar-scale.js';
-import { Commander } from './commander.js';
-import { GoBack, Reported, UnloadOrStay } from './go-back.js';
-import { LegBar, ShortLegBar } from './leg-bar.js';
-import { LoadActs } from './load-acts.js';
+import { BalanceChart } from './balance/balance-chart.js';
+import { balanceWords, fallbackMarks, marksOf } from './balance/balance-scale.js';
+import { Commander } from './cabin/commander.js';
+import { LoadActs } from './cabin/load-acts.js';
+import { Moving } from './cabin/moving.js';
+import { Particulars } from './cabin/particulars.js';
+import { PositionsPlan } from './cabin/positions-plan.js';
+import { leftWhenSoft, placedOf } from './cabin/standing.js';
+import { TieDown } from './cabin/tie-down.js';
+import { useTrial } from './cabin/use-trial.js';
+import { scaleOf } from './legs/bar-scale.js';
+import { LegBar, ShortLegBar } from './legs/leg-bar.js';
+import { Patterns } from './legs/patterns.js';
 import type { Load, LoadedFlight } from './load-read.js';
-import type { TwoTotals } from './loaded.js';
-import { LoadedForm } from './loaded-form.js';
-import { Moving } from './moving.js';
-import { Particulars } from './particulars.js';
-import { Patterns } from './patterns.js';
-import { PositionsPlan } from './positions-plan.js';
-import { leftWhenSoft, placedOf } from './standing.js';
-import { TotalsForm } from './totals-form.js';
+import { LoadedForm } from './totals/loaded-form.js';
+import { TotalsForm } from './totals/totals-form.js';
+import { useTypedTotals } from './totals/use-typed-totals.js';
 import type { LoadActs as Acts } from './use-load-acts.js';
-import { useTrial } from './use-trial.js';
+import { GoBack, Reported, UnloadOrStay } from './words/go-back.js';
 
 interface LoadFlightProps {
   readonly flight: LoadedFlight;
@@ -58,7 +59,7 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
       load.bars.findIndex(({ drums }) => drums > 0),
     ),
   );
-  const [totals, setTotals] = useState<TwoTotals>({ load: undefined, takeOff: undefined });
+  const typed = useTypedTotals(flight);
   const scale = scaleOf(load.bars);
   const { goBack } = legs[leg]!;
   return (
@@ -99,8 +100,8 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
         <Cabin {...{ flight, load, acts, calendar, leg }} />
         <div className="load-words">
           <GoBack key={goBack.place} goBack={goBack} />
-          <TotalsForm flight={flight} totals={totals} onTotals={setTotals} />
-          <LoadedForm flight={flight} totals={totals} calendar={calendar} />
+          <TotalsForm flight={flight} typed={typed} />
+          <LoadedForm flight={flight} typed={typed} calendar={calendar} />
         </div>
       </div>
     </>
@@ -167,7 +168,8 @@ const Cabin = ({ flight, load, acts, calendar, leg }: CabinProps) => {
           />
         )}
         {may('assign crew', 'decide') && <Commander flight={flight} acts={acts} />}
-        <Particulars leg={load.sheet.legs[leg]!} />
+        <TieDown tieDown={load.sheet.tieDown} />
+        <Particulars leg={load.sheet.legs[leg]!} missing={load.sheet.particularsMissing} />
       </div>
       <div className="load-envelope">
         <h2>Balance</h2>

@@ -100,12 +100,32 @@ const sheetSchema = z.object({
     }),
   ),
   legs: z.array(legSchema),
+  tieDown: z
+    .object({
+      counted: z
+        .object({
+          needs: z.array(
+            z.object({
+              direction: z.enum(['forward', 'aft', 'sideways', 'up']),
+              neededLb: z.number(),
+              straps: z.number().nullable(),
+            }),
+          ),
+        })
+        .nullable(),
+      words: z.string(),
+      caution: z.string(),
+    })
+    .nullable(),
+  particularsMissing: z.string().nullable(),
   fuelWords: z.string(),
   assumptions: z.string(),
   cautions: z.array(z.string()),
   checkCode: z.string(),
   replacesWords: z.string().nullable(),
 });
+
+export type TieDown = NonNullable<z.output<typeof sheetSchema>['tieDown']>;
 
 const fallbackSchema = z.object({
   leg: z.number(),

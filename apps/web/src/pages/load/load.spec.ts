@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { bindsWords, edgesOf, scaleOf, ticksOf } from './bar-scale.js';
+import { exchanged, moveWords } from './cabin/standing.js';
+import { bindsWords, edgesOf, scaleOf, ticksOf } from './legs/bar-scale.js';
 import type { Bar, Totals } from './load-read.js';
-import { loadedOff, poundsTyped, unsigned } from './loaded.js';
-import { exchanged, moveWords } from './standing.js';
+import { loadedOff, poundsTyped, unsigned } from './totals/loaded.js';
 
 const limit = { name: 'strip landing limit', place: 'XLOR', moment: 'landing', binds: false } as const;
 const bar: Bar = {
@@ -58,6 +58,7 @@ describe('Loaded', () => {
     expect(loadedOff(flight, totals, named)).toContain('differ by 270 lb');
     const signed = { ...named, signedBy: 'FW3', reason: 'scale is out' };
     expect(loadedOff(flight, totals, signed)).toBeUndefined();
+    expect(loadedOff(flight, totals, { ...signed, signedBy: 'k. aske' })).toContain('takes two people');
   });
   it('asks for both totals and both names', () => {
     expect(loadedOff(flight, { load: undefined, takeOff: agreed }, named)).toContain('by hand');

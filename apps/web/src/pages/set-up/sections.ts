@@ -126,14 +126,21 @@ export const groups: readonly (readonly [heading: string, sections: readonly Sec
       }),
     ],
   ],
-  ['Rules', [section('policy', ['Fuel, crew, drum rules', 'rules'], 'policy', { named: [] })]],
+  [
+    'Rules',
+    [
+      section('policy', ['Fuel, crew, drum rules', 'rules'], 'policy', { named: [] }),
+      section('tieDown', ['Tie-down', 'tie-down'], 'policy', { named: ['type'], columns: ['factors'] }),
+      section('dangerousGoods', ['Dangerous goods', 'set of particulars'], 'policy', { named: [] }),
+    ],
+  ],
 ];
 
 export const sections: readonly Section[] = groups.flatMap(([, each]) => each);
 
 export const sectionAt = (list: string): Section => sections.find((each) => each.list === list)!;
 
-/** Settings and policy: there is one of each. */
+/** Settings, policy, particulars: there is one of each. */
 export const isTheOne = ({ named }: Section): boolean => named?.length === 0;
 
 const settingsJson = z.toJSONSchema(settingsSchema, { io: 'input' });
@@ -149,7 +156,8 @@ export const specOf = ({ list }: Pick<Section, 'list'>, currency: string): Field
 /** What is wrong with one thing by itself, before it is laid beside the others. */
 export const faultsOfOne = ({ list }: Section, data: unknown): readonly Fault[] => {
   if (list === 'settings') return shapeFaults(settingsSchema, data);
-  const schema: z.ZodType = scenarioSchema.shape[list];
+  const field: z.ZodType = scenarioSchema.shape[list];
+  const schema = field instanceof z.ZodExactOptional ? (field.unwrap() as z.ZodType) : field;
   return shapeFaults(schema instanceof z.ZodArray ? (schema.element as z.ZodType) : schema, data);
 };
 

@@ -4,7 +4,7 @@ import { inWords, type Level, LevelMark, SurfaceWord } from '../../ui/index.js';
 import { CardCost } from './card-cost.js';
 import { CardLimits } from './card-limits.js';
 import type { Card, Heard, Planned, Today } from './card-read.js';
-import { crewWords, heardWords } from './card-words.js';
+import { crewWords, heardWords, planningWords } from './card-words.js';
 import { Instead } from './instead.js';
 import type { WeekFlight } from './week-read.js';
 
@@ -22,6 +22,7 @@ export const CardRows = ({ flight, card, standing, calendar }: CardRowsProps) =>
   const planned = today?.planned ?? card.planned;
   const currency = useSettings().value?.data.currency ?? '';
   const load = today?.load ?? { drums: planned.drums, cost: planned.cost };
+  const reckoned = today === null ? null : planningWords(today);
   return (
     <dl className="form-rows card-rows">
       <Row label="For">{planned.reason.text}</Row>
@@ -36,11 +37,11 @@ export const CardRows = ({ flight, card, standing, calendar }: CardRowsProps) =>
         <Load card={card} planned={planned} />
       </Row>
       {today !== null && today.legs.length > 0 && (
-        <Row label="Limits" note={`at ${inWords(today.load.drums, 'drums')}`}>
+        <Row label="Limits" note={[inWords(today.load.drums, 'drums'), reckoned].filter(Boolean).join(', ')}>
           <CardLimits card={card} legs={today.legs} />
         </Row>
       )}
-      <Row label="Unload or stay">
+      <Row label="Unload or stay" {...(reckoned === null ? {} : { note: reckoned })}>
         {planned.stops.map((stop) => (
           <Stay key={stop.place} stop={stop} />
         ))}
@@ -104,7 +105,7 @@ const HeardLine = ({ heard, calendar }: { readonly heard: Heard; readonly calend
 };
 
 const Load = ({ card, planned }: { readonly card: Card; readonly planned: Planned }) => {
-  const { today, drumNumbers, weighedKg } = card;
+  const { today, drumNumbers, weighed } = card;
   const fewer = today?.fewer ?? null;
   const going = fewer?.drums ?? drumNumbers.length;
   return (
@@ -117,7 +118,7 @@ const Load = ({ card, planned }: { readonly card: Card; readonly planned: Planne
             <td className="n">
               <b>{inWords(planned.drums, 'drums')}</b>
             </td>
-            <td className="n">{weight(weighedKg, today)}</td>
+            <td className="n">{weight(weighed, today)}</td>
           </tr>
           {fewer !== null && (
             <tr>
@@ -155,8 +156,8 @@ const DrumNumbers = ({ drumNumbers, going }: Pick<Card, 'drumNumbers'> & { reado
   );
 };
 
-const weight = (weighedKg: number | null, today: Today | null): string => {
-  if (weighedKg !== null) return inWords(weighedKg, 'kg');
+const weight = (weighed: Card['weighed'], today: Today | null): string => {
+  if (weighed !== null) return `${inWords(weighed.kg, 'kg')} as weighed`;
   return today === null ? '' : inWords(today.load.kg, 'kg');
 };
 

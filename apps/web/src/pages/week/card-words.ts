@@ -39,13 +39,17 @@ export const heardWords = ({ report, staleAt, isStale, counts }: Heard, when: Wh
   return `${said} Stale at ${when(staleAt!)}.`;
 };
 
-/** What the drums set aside leave under the limit that binds, where they have been weighed and the sum differs. */
-export const weighedWords = ({ weighedKg, today }: Pick<Card, 'weighedKg' | 'today'>): string | null => {
+/** The planning weight of a drum, by which the card reckons: "at 180 kg a drum"; null: no drum is planned. */
+export const planningWords = ({ load }: Pick<Today, 'load'>): string | null =>
+  load.drums === 0 ? null : `at ${figure(load.kg / load.drums, 1).replace(/\.0$/, '')} kg a drum`;
+
+/** What the drums set aside leave under the limit that binds, in the whole pounds of each, where the sum differs. */
+export const weighedWords = ({ weighed, today }: Pick<Card, 'weighed' | 'today'>): string | null => {
   const binding = today?.legs[0]?.limits[0];
-  if (weighedKg === null || today === null || binding?.limitLb == null) return null;
-  const lighterLb = poundsFromKilograms(kilograms(today.load.kg - weighedKg));
-  if (Math.abs(lighterLb) < 0.5) return null;
-  return `As weighed, ${inWords(weighedKg, 'kg')}: ${roomWords(binding.spareLb + lighterLb)}.`;
+  if (weighed === null || today === null || binding?.limitLb == null) return null;
+  const plannedLb = Math.round(poundsFromKilograms(kilograms(today.load.kg)));
+  if (plannedLb === weighed.lb) return null;
+  return `As weighed, ${inWords(weighed.kg, 'kg')}: ${roomWords(binding.spareLb + plannedLb - weighed.lb)}.`;
 };
 
 /** "FW3. Also fit: FW2, FW5." and why a named one is not fit. */

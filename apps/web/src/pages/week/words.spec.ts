@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
-import type { Card, LimitLine } from './card-read.js';
+import type { Card, LimitLine, Today } from './card-read.js';
 import {
   aboardWords,
   crewWords,
@@ -8,6 +8,7 @@ import {
   lastActWords,
   limitName,
   perLitre,
+  planningWords,
   roomWords,
   weighedWords,
 } from './card-words.js';
@@ -98,12 +99,17 @@ describe('the card', () => {
     expect(aboardWords({ drumsAboard: 5, drumsPossible: 4 })).toBe('5 drums, 4 may go');
   });
 
-  it('says what the drums as weighed leave: 1,078.2 kg instead of 1,080 kg are 4 lb', () => {
-    const card = (weighedKg: number | null) =>
-      ({ weighedKg, today: { load: { kg: 1080 }, legs: [{ limits: [limit()] }] } }) as unknown as Card;
-    expect(weighedWords(card(1078.2))).toBe('As weighed, 1,078 kg: 531 lb over.');
-    expect(weighedWords(card(1080))).toBeNull();
+  it('says what the drums as weighed leave: 2,378 lb printed instead of 2,381 lb at 180 kg a drum', () => {
+    const card = (weighed: { kg: number; lb: number } | null) =>
+      ({
+        weighed,
+        today: { load: { drums: 6, kg: 1080 }, legs: [{ limits: [limit({ spareLb: -534 })] }] },
+      }) as unknown as Card;
+    expect(weighedWords(card({ kg: 1078.2, lb: 2378 }))).toBe('As weighed, 1,078 kg: 531 lb over.');
+    expect(weighedWords(card({ kg: 1080, lb: 2381 }))).toBeNull();
     expect(weighedWords(card(null))).toBeNull();
+    expect(planningWords({ load: { drums: 6, kg: 1080 } } as unknown as Today)).toBe('at 180 kg a drum');
+    expect(planningWords({ load: { drums: 2, kg: 365 } } as unknown as Today)).toBe('at 182.5 kg a drum');
   });
 
   it('says what was heard, how long it counts, and what counts without it', () => {

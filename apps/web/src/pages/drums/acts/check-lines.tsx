@@ -16,7 +16,6 @@ export const CheckLines = ({ check }: { readonly check: FillCheck | string | nul
         <Field label="At 15 °C">{figure(check.litresAt15, 1)} L</Field>
       </Fields>
       <p className={check.isSuspect ? 'plum' : undefined}>
-        {check.isSuspect && <b>Suspect: outside 0.775 to 0.840 kg/L of jet fuel. </b>}
         {check.densityWords}
         {check.isSuspect && ' Find out why before the drum is used.'}
       </p>

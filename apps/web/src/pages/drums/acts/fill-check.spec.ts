@@ -1,3 +1,4 @@
+import { kilograms, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { figureIn, millilitresIn } from './figures.js';
 import { checkFill, type Measured } from './fill-check.js';
@@ -37,7 +38,24 @@ describe('a drum on the scale', () => {
     const heavy = checked({ grossKg: 190.5 });
     expect(heavy.isSuspect).toBe(true);
     expect(heavy.differenceWords).toBe('10.0 kg heavier than expected');
-    expect(heavy.densityWords).toBe('0.854 kg/L at 15 °C by the scale, its batch 0.804 kg/L: 6.2 % heavier.');
+    expect(heavy.densityWords).toBe(
+      'Suspect: outside 0.775 to 0.840 kg/L of jet fuel. 0.854 kg/L at 15 °C by the scale, its batch 0.804 kg/L: 6.2 % heavier. The operator has given no tolerance for it: Set-up, Fuel, crew, drum rules.',
+    );
+  });
+
+  it('2 kg too few are jet fuel still, and more than the 1 % that the operator allows', () => {
+    const light = { grossKg: 178.5 };
+    expect(checked(light).isSuspect).toBe(false);
+    const tolerance = {
+      percent: 1,
+      scaleErrorKg: kilograms(0.5),
+      dipErrorLitres: litres(2),
+      reference: 'fuel manual 4',
+    };
+    const suspect = checked({ ...light, tolerance });
+    expect(suspect.isSuspect).toBe(true);
+    expect(suspect.densityWords).toContain('over the 1 % of fuel manual 4. Scale ±0.5 kg is 0.3 %');
+    expect(checked({ grossKg: 179.5, tolerance }).densityWords).toMatch(/^As its batch: /);
   });
 
   it('a drum filled to the brim has no room when it warms', () => {

@@ -1,4 +1,11 @@
-import { checkDensity, quantityOfLitres, quantityOfWeight, ullageAt55 } from '@drumline/stock';
+import {
+  checkDensity,
+  type DensityCheck,
+  type DensityTolerance,
+  quantityOfLitres,
+  quantityOfWeight,
+  ullageAt55,
+} from '@drumline/stock';
 import { celsius, kilograms, kilogramsPerLitre, litres } from '@drumline/units';
 import { figure } from '../../../ui/index.js';
 
@@ -11,6 +18,8 @@ export interface Measured {
   readonly densityAt15KgPerLitre: number;
   /** Whole volume of a drum; undefined: the operator's table does not say. */
   readonly brimLitres: number | undefined;
+  /** The operator's; undefined: it has said none, and only what is no jet fuel is suspect. */
+  readonly tolerance?: DensityTolerance | undefined;
 }
 
 export interface FillCheck {
@@ -39,7 +48,7 @@ export const checkFill = (drum: Measured): FillCheck | string => {
   }
 };
 
-const check = ({ measured, tareKg, grossKg, brimLitres, ...drum }: Measured): FillCheck => {
+const check = ({ measured, tareKg, grossKg, brimLitres, tolerance, ...drum }: Measured): FillCheck => {
   const temperature = celsius(drum.temperatureC);
   const densityAt15 = kilogramsPerLitre(drum.densityAt15KgPerLitre);
   const state = { densityAt15, temperature };
@@ -57,7 +66,7 @@ const check = ({ measured, tareKg, grossKg, brimLitres, ...drum }: Measured): Fi
       temperature,
     },
     densityAt15,
-    rangeOfJetFuel,
+    tolerance ?? rangeOfJetFuel,
   );
   const ullage = brimLitres === undefined ? null : ullageAt55(fuel.litres, state, litres(brimLitres));
   return {
@@ -66,14 +75,16 @@ const check = ({ measured, tareKg, grossKg, brimLitres, ...drum }: Measured): Fi
     expectedGrossKg,
     differenceKg,
     differenceWords: differenceWords(differenceKg),
-    densityWords: densityWords(density.impliedAt15, density.differencePercent, densityAt15),
+    densityWords: tolerance === undefined ? withoutTolerance(density, densityAt15) : density.words,
     isSuspect: density.suspect,
     ullageWords: ullage?.words ?? null,
     fits: ullage?.fits ?? true,
   };
 };
 
-// The operator's tables have no tolerance for this check: the difference is shown, and only what is no jet fuel is suspect.
+const noTolerance = 'The operator has given no tolerance for it: Set-up, Fuel, crew, drum rules.';
+
+// Without the operator's tolerance the difference is shown, and only what is no jet fuel is suspect.
 const rangeOfJetFuel = {
   percent: Number.POSITIVE_INFINITY,
   scaleErrorKg: kilograms(0),
@@ -87,8 +98,10 @@ const differenceWords = (kg: number): string => {
   return `${size} kg ${kg > 0 ? 'heavier' : 'lighter'} than expected`;
 };
 
-const densityWords = (implied: number | null, percent: number | null, ofBatch: number): string => {
-  if (implied === null || percent === null) return 'No fuel weighs that. Weigh and measure again.';
-  const apart = `${figure(Math.abs(percent), 1)} % ${percent < 0 ? 'lighter' : 'heavier'}`;
-  return `${figure(implied, 3)} kg/L at 15 °C by the scale, its batch ${figure(ofBatch, 3)} kg/L: ${apart}.`;
+const withoutTolerance = ({ impliedAt15, differencePercent, suspect }: DensityCheck, ofBatch: number) => {
+  if (impliedAt15 === null || differencePercent === null)
+    return 'No fuel weighs that. Weigh and measure again.';
+  const apart = `${figure(Math.abs(differencePercent), 1)} % ${differencePercent < 0 ? 'lighter' : 'heavier'}`;
+  const found = suspect ? 'Suspect: outside 0.775 to 0.840 kg/L of jet fuel. ' : '';
+  return `${found}${figure(impliedAt15, 3)} kg/L at 15 °C by the scale, its batch ${figure(ofBatch, 3)} kg/L: ${apart}. ${noTolerance}`;
 };

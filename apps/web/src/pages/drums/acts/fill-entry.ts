@@ -18,7 +18,7 @@ export interface FillFields {
 export const measuredIn = (
   fields: FillFields,
   densityAt15KgPerLitre: number | undefined,
-  brimLitres: number | undefined,
+  { brimLitres, tolerance }: Pick<Measured, 'brimLitres' | 'tolerance'>,
 ): Measured | null => {
   const [litres, netKg] = [figureIn(fields.litres), figureIn(fields.netKg)];
   const measured = fields.by === 'litres' ? litres !== null && { litres } : netKg !== null && { netKg };
@@ -26,7 +26,7 @@ export const measuredIn = (
   const temperatureC = figureIn(fields.temperature);
   if (!measured || tareKg === null || grossKg === null || temperatureC === null) return null;
   if (densityAt15KgPerLitre === undefined) return null;
-  return { measured, tareKg, grossKg, temperatureC, densityAt15KgPerLitre, brimLitres };
+  return { measured, tareKg, grossKg, temperatureC, densityAt15KgPerLitre, brimLitres, tolerance };
 };
 
 interface Filling {

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useList, useRead } from '../../../api/index.js';
 import { Choice, Entry } from '../../../ui/index.js';
-import { baseSchema, batchSchema, policySchema } from '../drums-read.js';
+import { baseSchema, batchSchema, checkedBy, policySchema } from '../drums-read.js';
 import { CheckLines } from './check-lines.js';
 import { EntryForm } from './entry-form.js';
 import { checkFill } from './fill-check.js';
@@ -17,13 +17,13 @@ interface FillFormProps {
 export const FillForm = ({ place, onClose }: FillFormProps) => {
   const bases = useList('/api/bases', baseSchema).value?.map(({ data }) => data.place) ?? [];
   const batches = useList('/api/batches', batchSchema).value?.map(({ data }) => data) ?? [];
-  const drum = useRead('/api/policy/current', policySchema).value?.data.drum;
+  const policy = useRead('/api/policy/current', policySchema).value?.data;
   const [fields, setFields] = useState<FillFields>(emptyFields);
   const set = (changed: Partial<FillFields>) => setFields({ ...fields, ...changed });
   const base = fields.place || place || bases[0] || '';
   const of = batches.filter(({ filledAt }) => filledAt.includes(base)).toReversed();
   const batch = of.find(({ id }) => id === fields.batch) ?? of[0];
-  const measured = measuredIn(fields, batch?.densityAt15KgPerLitre, drum?.brimLitres);
+  const measured = measuredIn(fields, batch?.densityAt15KgPerLitre, checkedBy(policy));
   const check = measured === null ? null : checkFill(measured);
   return (
     <EntryForm

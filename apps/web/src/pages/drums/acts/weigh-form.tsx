@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useRead } from '../../../api/index.js';
 import { Entry } from '../../../ui/index.js';
-import { type Batch, type DrumLife, policySchema } from '../drums-read.js';
+import { type Batch, checkedBy, type DrumLife, policySchema } from '../drums-read.js';
 import { CheckLines } from './check-lines.js';
 import { EntryForm } from './entry-form.js';
 import { figureIn } from './figures.js';
@@ -17,7 +17,7 @@ interface WeighFormProps {
 export const WeighForm = ({ drum, batch, onClose }: WeighFormProps) => {
   const [gross, setGross] = useState('');
   const [temperature, setTemperature] = useState('15');
-  const policy = useRead('/api/policy/current', policySchema).value;
+  const policy = useRead('/api/policy/current', policySchema).value?.data;
   const [grossKg, temperatureC] = [figureIn(gross), figureIn(temperature)];
   const { tareKg, litres, where } = drum;
   const check =
@@ -29,7 +29,7 @@ export const WeighForm = ({ drum, batch, onClose }: WeighFormProps) => {
           grossKg,
           temperatureC,
           densityAt15KgPerLitre: batch.densityAt15KgPerLitre,
-          brimLitres: policy?.data.drum.brimLitres,
+          ...checkedBy(policy),
         });
   const entry =
     grossKg === null || where.kind !== 'at'

@@ -78,6 +78,32 @@ describe('what was typed', () => {
       'pilots',
       { id: 'FW1', types: ['A'], stripClasses: [1, 2], lastLandings: [], daysOff: ['2027-06-19'], flown: [] },
     ],
+    [
+      'tieDown',
+      {
+        type: 'every type',
+        factors: { forward: 9, aft: 2, sideways: 2, up: 4, reference: 'r' },
+        kit: {
+          strap: { figure: 'ultimate load in an aircraft', ultimateLb: 5000, reference: 'r' },
+          fitting: { figure: 'ultimate load in an aircraft', ultimateLb: 4000, reference: 'r' },
+          floorRing: { figure: 'working load for the road', workingLoadLb: 2000 },
+          angles: { aboveFloorDeg: 30, offAxisDeg: 30 },
+        },
+      },
+    ],
+    [
+      'dangerousGoods',
+      {
+        reference: 'r',
+        packaging: 'steel drum',
+        emergencyContact: 'desk',
+        fields: [
+          { label: 'UN number', value: { text: 'UN 1863' } },
+          { label: 'Drums', value: { from: 'drum numbers' } },
+          { label: 'Checked by', value: 'written by hand' },
+        ],
+      },
+    ],
   ])('of %s comes back as the document that it was', (list, document) => {
     expect(through(list, document)).toEqual(document);
   });
@@ -99,5 +125,12 @@ describe('the name of a thing', () => {
     expect(nameIn(sectionAt('stripLimits'), { place: 'XLOR', type: 'B' })).toBe('XLOR-B');
     expect(nameIn(sectionAt('distances'), { between: ['XMER', 'XALD'] })).toBe('XALD-XMER');
     expect(nameIn(sectionAt('places'), { name: 'no code yet' })).toBeNull();
+  });
+});
+
+describe('a rating of a strap', () => {
+  it('is asked as a road figure until somebody says that it is one for aircraft', () => {
+    const blank = through('tieDown', {}) as { kit: { strap: object } };
+    expect(blank.kit.strap).toEqual({ figure: 'working load for the road' });
   });
 });

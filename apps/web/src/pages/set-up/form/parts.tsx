@@ -46,6 +46,10 @@ export const GroupField = ({ spec, typed, path, onChange, Inner }: PartProps<'gr
 export const LinesField = ({ spec, typed, path, onChange, Inner }: PartProps<'lines'>) => {
   const { faultAt } = useContext(FormAround);
   const lines = (typed ?? []) as readonly Typed[];
+  const up = (at: number) =>
+    onChange(
+      lines.map((line, index) => (index === at - 1 ? lines[at] : index === at ? lines[at - 1] : line)),
+    );
   return (
     <fieldset className="set-up-group">
       <legend>{spec.label}</legend>
@@ -62,9 +66,16 @@ export const LinesField = ({ spec, typed, path, onChange, Inner }: PartProps<'li
             path={`${path}[${at}]`}
             onChange={(value) => onChange(lines.map((old, index) => (index === at ? value : old)))}
           />
-          <Button small onPress={() => onChange(lines.filter((_, index) => index !== at))}>
-            Take line {at + 1} out
-          </Button>
+          <div className="set-up-line-acts">
+            {at > 0 && (
+              <Button small onPress={() => up(at)}>
+                Move line {at + 1} up
+              </Button>
+            )}
+            <Button small onPress={() => onChange(lines.filter((_, index) => index !== at))}>
+              Take line {at + 1} out
+            </Button>
+          </div>
         </fieldset>
       ))}
       <Button small onPress={() => onChange([...lines, empty(spec.of)])}>

@@ -95,7 +95,9 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
 };
 
 const EitherField = ({ spec, typed, path, onChange }: FieldProps<FieldSpec & { kind: 'either' }>) => {
+  const { faultAt } = useContext(FormAround);
   const { option, value } = typed as Chosen;
+  const word = wordOf(spec.options[option]!);
   const choose = (at: number) => {
     const chosen = spec.options[at]!;
     onChange({ option: at, value: typedOf(chosen, documentOf(chosen, typedOf(chosen, {}))) });
@@ -109,6 +111,7 @@ const EitherField = ({ spec, typed, path, onChange }: FieldProps<FieldSpec & { k
         options={spec.options.map((each, at) => [String(at), optionWords(each)] as const)}
         onChange={(at) => choose(Number(at))}
       />
+      <FaultLine words={faultAt(path) ?? (word && faultAt(`${path}.${word.key}`))} />
       <FormFields
         spec={spec.options[option]!}
         typed={value}
@@ -137,11 +140,12 @@ export const FormFields = ({ spec, typed, path, onChange }: FieldProps) =>
     </div>
   );
 
-const optionWords = (spec: FieldSpec): string => {
-  if (spec.kind === 'fixed') return String(spec.value);
-  const word = spec.kind === 'group' ? spec.fields.find(({ kind }) => kind === 'fixed') : undefined;
-  return word?.kind === 'fixed' ? String(word.value) : spec.label;
-};
+/** The fixed word that says which of several forms it is. */
+const wordOf = (spec: FieldSpec) =>
+  spec.kind === 'group' ? spec.fields.find((field) => field.kind === 'fixed') : undefined;
+
+const optionWords = (spec: FieldSpec): string =>
+  spec.kind === 'fixed' ? String(spec.value) : String(wordOf(spec)?.value ?? spec.label);
 
 const labelOf = ({ label, whenEmpty }: FieldSpec): string =>
   whenEmpty === 'missing' ? label : `${label}, may be empty`;

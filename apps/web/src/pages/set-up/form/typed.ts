@@ -54,13 +54,14 @@ const groupOf = (fields: readonly FieldSpec[], kept: unknown): TypedGroup =>
     ]),
   );
 
-/** Whether a kept value has the form of one of several. */
-const isOf = (option: FieldSpec, kept: unknown): boolean => {
+/** Whether a kept value has the form of one of several: no field that the form does not know, and its fixed words. */
+export const isOf = (option: FieldSpec, kept: unknown): boolean => {
   if (option.kind === 'fixed') return kept === option.value;
   if (option.kind !== 'group') return typeof kept === 'string' || typeof kept === 'number';
   if (typeof kept !== 'object' || kept === null) return false;
-  return option.fields.every(
-    (field) => field.kind !== 'fixed' || Reflect.get(kept, field.key) === field.value,
+  return (
+    Object.keys(kept).every((key) => option.fields.some((field) => field.key === key)) &&
+    option.fields.every((field) => field.kind !== 'fixed' || Reflect.get(kept, field.key) === field.value)
   );
 };
 

@@ -12,9 +12,18 @@ export const cellWords = (spec: FieldSpec, value: unknown): string => {
   }
   if (spec.kind === 'lines') return linesWords(value as readonly Readonly<Record<string, unknown>>[]);
   if (Array.isArray(value)) return value.join(', ');
+  if (spec.kind === 'group') return groupWords(spec.fields, value as Readonly<Record<string, unknown>>);
   if (typeof value === 'object') return String(Reflect.get(value, 'kind') ?? '');
   return String(value);
 };
+
+/** "Forward 9 g, Aft 2 g, Document manual 5.1": each field that has something in it. */
+const groupWords = (fields: readonly FieldSpec[], value: Readonly<Record<string, unknown>>): string =>
+  fields
+    .map((field) => [field.label, cellWords(field, value[field.key])])
+    .filter(([, words]) => words !== '')
+    .map((part) => part.join(' '))
+    .join(', ');
 
 /** The first fields of each line: "2027-06-17 to 2027-06-18", "XMER to XISK". */
 const linesWords = (lines: readonly Readonly<Record<string, unknown>>[]): string =>

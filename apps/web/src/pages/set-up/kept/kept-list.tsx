@@ -6,7 +6,7 @@ import { cellWords, fieldsIn } from './cell-words.js';
 import type { Keeper, KeptLine } from './kept.js';
 import { KeptForm, type KeptFormProps } from './kept-form.js';
 
-interface KeptListProps extends Pick<KeptFormProps, 'currency' | 'consequence' | 'offBecause'> {
+interface KeptListProps extends Pick<KeptFormProps, 'currency' | 'consequence' | 'offBecause' | 'begin'> {
   readonly section: Section;
   readonly keeper: Keeper;
   /** Which one stands in the form: its id, `new`, or none. */
@@ -18,7 +18,7 @@ interface KeptListProps extends Pick<KeptFormProps, 'currency' | 'consequence' |
 
 /** All things of a kind at the left, one of them as a form at the right. */
 export const KeptList = (props: KeptListProps) => {
-  const { section, keeper, at, open, currency, consequence, offBecause, examples = [] } = props;
+  const { section, keeper, at, open, currency, consequence, offBecause, begin, examples = [] } = props;
   const [done, setDone] = useState<string>();
   const [begun, setBegun] = useState<KeptLine>();
   const only = isTheOne(section);
@@ -57,7 +57,7 @@ export const KeptList = (props: KeptListProps) => {
             section={section}
             keeper={keeper}
             line={line}
-            begin={begun?.data}
+            begin={begun?.data ?? begin}
             currency={currency}
             offBecause={offBecause}
             onDone={finish}

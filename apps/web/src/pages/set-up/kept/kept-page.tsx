@@ -1,9 +1,12 @@
+import { usualParticulars } from '@drumline/loading';
+import type { ReactNode } from 'react';
 import { useLocation } from 'wouter';
 import { useList, useMay } from '../../../api/index.js';
 import { Picture } from '../../../ui/index.js';
 import type { Section } from '../sections.js';
 import { type KeptLine, lineSchema, useCurrency, useServerKeeper } from './kept.js';
 import { KeptList } from './kept-list.js';
+import { ParticularsPreview, TieDownPreview } from './previews.js';
 import { Touched } from './touched.js';
 
 /** What is kept of one kind, on the server. */
@@ -24,21 +27,40 @@ const Kept = ({ section, at, lines }: KeptProps) => {
   const keeper = useServerKeeper(section, lines);
   const mayChange = useMay()(section.act, 'enter');
   return (
-    <KeptList
-      section={section}
-      keeper={keeper}
-      at={at}
-      open={(id) => go(`/set-up/${section.name}${id === undefined ? '' : `/${encodeURIComponent(id)}`}`)}
-      currency={useCurrency()}
-      offBecause={mayChange ? undefined : 'Your role looks at it only.'}
-      consequence={
-        touchesCaches.includes(section.name)
-          ? (data, line) => <Touched kind={section.name} data={data} line={line} />
-          : undefined
-      }
-    />
+    <>
+      {section.list === 'dangerousGoods' && lines.length === 0 && (
+        <p className="read">
+          None kept yet: load sheets carry the usual fields below and say that they are not the operator’s.
+        </p>
+      )}
+      <KeptList
+        section={section}
+        keeper={keeper}
+        at={at}
+        open={(id) => go(`/set-up/${section.name}${id === undefined ? '' : `/${encodeURIComponent(id)}`}`)}
+        currency={useCurrency()}
+        offBecause={mayChange ? undefined : 'Your role looks at it only.'}
+        consequence={consequenceOf(section)}
+        begin={section.list === 'dangerousGoods' ? usual : undefined}
+      />
+    </>
   );
+};
+
+/** What a change would do, said before it is made. */
+const consequenceOf = (
+  section: Section,
+): ((data: unknown, line: KeptLine | null) => ReactNode) | undefined => {
+  if (section.list === 'tieDown') return (data) => <TieDownPreview section={section} data={data} />;
+  if (section.list === 'dangerousGoods')
+    return (data) => <ParticularsPreview section={section} data={data} />;
+  return touchesCaches.includes(section.name)
+    ? (data, line) => <Touched kind={section.name} data={data} line={line} />
+    : undefined;
 };
 
 /** What changes the projection of caches by itself. */
 const touchesCaches: readonly string[] = ['helicopter-tasks', 'slings', 'caches'];
+
+/** The fields that stand on load sheets until the operator has given its own; reference and contact are left to be written. */
+const usual = { ...usualParticulars, reference: '', emergencyContact: '' };

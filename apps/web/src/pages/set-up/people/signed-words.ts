@@ -1,4 +1,5 @@
 import type { FieldSpec } from '../form/field-spec.js';
+import { isOf } from '../form/typed.js';
 import { cellWords } from '../kept/cell-words.js';
 
 type Thing = Readonly<Record<string, unknown>>;
@@ -53,6 +54,7 @@ const valueWords = (spec: FieldSpec, value: unknown): string => {
     const option = spec.options.find((each) => isOf(each, value));
     return option === undefined ? JSON.stringify(value) : valueWords(option, value);
   }
+  if (spec.kind === 'fixed') return String(spec.value);
   if (spec.kind === 'yes or no') return value === true ? 'yes' : 'no';
   return cellWords(spec, value);
 };
@@ -63,12 +65,6 @@ const partsWords = (fields: readonly FieldSpec[], thing: Thing): string =>
     .filter(([, words]) => words !== '')
     .map((part) => part.join(' '))
     .join(', ');
-
-const isOf = (option: FieldSpec, value: unknown): boolean => {
-  if (option.kind !== 'group') return typeof value !== 'object';
-  if (typeof value !== 'object') return false;
-  return Object.keys(value as Thing).every((key) => option.fields.some((field) => field.key === key));
-};
 
 interface StillToSign {
   readonly people: number;

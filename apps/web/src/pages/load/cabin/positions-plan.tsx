@@ -1,5 +1,6 @@
-import { figure } from '../../ui/index.js';
-import type { Cabin, Load, Placed, SheetDrum } from './load-read.js';
+import './cabin.css';
+import { figure } from '../../../ui/index.js';
+import type { Cabin, Load, Placed, SheetDrum } from '../load-read.js';
 import { rowsOf, sideOf } from './standing.js';
 
 interface PositionsPlanProps {

@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import type { Placed } from './load-read.js';
+import type { Placed } from '../load-read.js';
+import type { LoadActs } from '../use-load-acts.js';
 import type { Trial } from './moving.js';
 import { exchanged } from './standing.js';
-import type { LoadActs } from './use-load-acts.js';
 
 export interface Trying {
   readonly trial: Trial | null;

@@ -1,9 +1,10 @@
+import './words.css';
 import { tailwindWords } from '@drumline/loading';
 import { knots } from '@drumline/units';
 import { useState } from 'react';
-import type { Calendar } from '../../api/index.js';
-import { Entry, figure, SurfaceWord } from '../../ui/index.js';
-import type { LoadedFlight, SheetLeg } from './load-read.js';
+import type { Calendar } from '../../../api/index.js';
+import { Entry, figure, SurfaceWord } from '../../../ui/index.js';
+import type { LoadedFlight, SheetLeg } from '../load-read.js';
 
 /** Decided the evening before, in words; and what a tailwind that is met means. */
 export const GoBack = ({ goBack }: { readonly goBack: SheetLeg['goBack'] }) => {
@@ -59,12 +60,12 @@ export const UnloadOrStay = ({ flight, goBack }: UnloadOrStayProps) => {
     <section className="section load-unload">
       <h2>Unload or stay, {place}</h2>
       <p className={leaveAgain.canLeaveLoaded ? '' : 'plum'}>
-        <b>{leaveAgain.words}.</b>
+        <b>As weighed: {leaveAgain.words}.</b>
       </p>
       {leaveAgainSoft !== null && leaveAgainSoft.words !== leaveAgain.words && <p>{leaveAgainSoft.words}.</p>}
       {planned !== undefined && (
         <p className="slate">
-          As planned, at {figure(flight.planningKg)} kg a drum: {figure(planned.printedArrivalLb)} lb against{' '}
+          At {figure(flight.planningKg)} kg a drum, as planned: {figure(planned.printedArrivalLb)} lb against{' '}
           {figure(planned.takeoffLimitLb)} lb take-off limit, {figure(Math.abs(planned.printedOverLb))} lb{' '}
           {planned.printedOverLb > 0 ? 'over' : 'spare'}.
         </p>

@@ -1,8 +1,18 @@
+import './list.css';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { z } from 'zod';
-import { type Calendar, post, put, useAct, useMay } from '../../api/index.js';
-import { Button, Choice, Entry, Field, Lines, MessageLine, ProblemLine, TitleBlock } from '../../ui/index.js';
+import { type Calendar, post, put, useAct, useMay } from '../../../api/index.js';
+import {
+  Button,
+  Choice,
+  Entry,
+  Field,
+  Lines,
+  MessageLine,
+  ProblemLine,
+  TitleBlock,
+} from '../../../ui/index.js';
 import { type BookedRow, bookedRoute } from './flight-list.js';
 
 const checkSchema = z.object({

@@ -1,7 +1,8 @@
+import './list.css';
 import { Link } from 'wouter';
 import { z } from 'zod';
-import type { Calendar } from '../../api/index.js';
-import { EmptyLine, Lines, StateWord } from '../../ui/index.js';
+import type { Calendar } from '../../../api/index.js';
+import { EmptyLine, Lines, StateWord } from '../../../ui/index.js';
 
 export const flightSchema = z.object({
   id: z.string(),

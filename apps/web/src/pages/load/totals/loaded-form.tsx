@@ -1,18 +1,20 @@
 import { useRef, useState } from 'react';
-import { type Calendar, newId, put, useAct, useMay } from '../../api/index.js';
-import { Button, Entry, ProblemLine, Tick } from '../../ui/index.js';
-import type { LoadedFlight } from './load-read.js';
-import { apart, loadedOff, loadReport, type Signatures, type TwoTotals, unsigned } from './loaded.js';
+import { type Calendar, newId, put, useAct, useMay } from '../../../api/index.js';
+import { Button, Entry, ProblemLine, Tick } from '../../../ui/index.js';
+import type { LoadedFlight } from '../load-read.js';
+import { apart, loadedOff, loadReport, type Signatures } from './loaded.js';
+import type { TypedTotals } from './use-typed-totals.js';
 
 interface LoadedFormProps {
   readonly flight: LoadedFlight;
-  readonly totals: TwoTotals;
+  readonly typed: TypedTotals;
   readonly calendar: Calendar;
 }
 
 /** Who loaded and who checked; the commander signs where totals stay apart. Then it is loaded. */
-export const LoadedForm = ({ flight, totals, calendar }: LoadedFormProps) => {
-  const [signatures, setSignatures] = useState<Signatures>(unsigned);
+export const LoadedForm = ({ flight, typed, calendar }: LoadedFormProps) => {
+  const { signatures } = typed;
+  const totals = { load: typed.load.answer, takeOff: typed.takeOff.answer };
   const [bySoftFigures, setBySoft] = useState(false);
   const mayLoad = useMay()('load', 'enter');
   const ids = useIds();
@@ -26,8 +28,10 @@ export const LoadedForm = ({ flight, totals, calendar }: LoadedFormProps) => {
       }),
     ),
   );
-  const sign = (field: keyof Signatures) => (value: string) =>
-    setSignatures({ ...signatures, [field]: value });
+  const sign = (field: keyof Signatures) => (value: string) => typed.sign({ ...signatures, [field]: value });
+  const record = async () => {
+    if ((await loaded.run()) !== undefined) typed.discard();
+  };
   return (
     <section className="section load-loaded" aria-label="Loaded">
       <div className="names">
@@ -55,7 +59,7 @@ export const LoadedForm = ({ flight, totals, calendar }: LoadedFormProps) => {
           kind="main"
           busy={loaded.isSending}
           offBecause={loadedOff(flight, totals, signatures)}
-          onPress={() => void loaded.run()}
+          onPress={() => void record()}
         >
           Loaded
         </Button>

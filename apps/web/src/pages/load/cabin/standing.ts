@@ -1,4 +1,4 @@
-import type { Cabin, Fallback, Load, LoadedFlight, Placed, SheetDrum } from './load-read.js';
+import type { Cabin, Fallback, Load, LoadedFlight, Placed, SheetDrum } from '../load-read.js';
 
 /** Drums as they are shown to stand: as kept, or as somebody is trying. */
 export const placedOf = (drums: readonly SheetDrum[]): readonly Placed[] =>

@@ -1,5 +1,5 @@
-import { Button, MessageLine } from '../../ui/index.js';
-import type { Placed, Standing } from './load-read.js';
+import { Button, MessageLine } from '../../../ui/index.js';
+import type { Placed, Standing } from '../load-read.js';
 import { isSame, moveWords } from './standing.js';
 
 /** Drums that somebody is moving about, before anything is kept. */

@@ -1,7 +1,13 @@
-import type { SheetLeg } from './load-read.js';
+import type { SheetLeg } from '../load-read.js';
 
 /** Dangerous goods for the pilot, and by which approval passengers fly with them. */
-export const Particulars = ({ leg }: { readonly leg: SheetLeg }) => {
+export const Particulars = ({
+  leg,
+  missing,
+}: {
+  readonly leg: SheetLeg;
+  readonly missing: string | null;
+}) => {
   const { particulars, passengersAndDrums } = leg;
   if (particulars.length === 0 && passengersAndDrums.words === null) return null;
   return (
@@ -18,10 +24,11 @@ export const Particulars = ({ leg }: { readonly leg: SheetLeg }) => {
         {particulars.map(({ label, value }) => (
           <div key={label}>
             <dt>{label}</dt>
-            <dd>{value ?? ''}</dd>
+            <dd>{value ?? 'to be written in'}</dd>
           </div>
         ))}
       </dl>
+      {missing !== null && <p className="plum">{missing}</p>}
     </section>
   );
 };

@@ -1,4 +1,4 @@
-import type { LoadedFlight, Totals } from './load-read.js';
+import type { LoadedFlight, Totals } from '../load-read.js';
 
 export interface TwoTotals {
   readonly load: Totals | undefined;
@@ -23,6 +23,10 @@ export const apart = ({ load, takeOff }: TwoTotals): readonly Totals[] =>
 const isSigned = ({ signedBy, reason }: Signatures): boolean =>
   signedBy.trim() !== '' && reason.trim().length >= 3;
 
+/** Whoever checked the load has seen both figures too. */
+const isAlone = ({ signedBy, checkedBy }: Signatures): boolean =>
+  signedBy.trim().toLowerCase() === checkedBy.trim().toLowerCase();
+
 /** Why the flight cannot be called loaded yet; undefined: it can. */
 export const loadedOff = (
   flight: Pick<LoadedFlight, 'state' | 'toleranceLb'>,
@@ -39,6 +43,8 @@ export const loadedOff = (
   const [first] = apart(totals);
   if (first !== undefined && !isSigned(signatures))
     return `Loaded waits: the two totals differ by ${first.differenceLb.toLocaleString('en-GB')} lb. Add both again, or the commander signs with the reason.`;
+  if (first !== undefined && isAlone(signatures))
+    return 'Loaded waits: whoever signs for the difference is not who checked it; it takes two people.';
   if (signatures.loadedBy.trim() === '') return 'Loaded is off: who loaded it is not written.';
   if (signatures.checkedBy.trim() === '') return 'Loaded is off: who checked it is not written.';
   return undefined;
@@ -76,7 +82,9 @@ export const loadReport = ({ flight, totals, signatures, bySoftFigures, at, idOf
       drum: number,
       to: leaveAt,
     })),
-    ...(apart(totals).length > 0 ? { signed: { by: signedBy.trim(), reason: reason.trim() } } : {}),
+    ...(apart(totals).length > 0
+      ? { signed: { by: signedBy.trim(), reason: reason.trim(), second: checkedBy.trim() } }
+      : {}),
     bySoftFigures,
   };
 };

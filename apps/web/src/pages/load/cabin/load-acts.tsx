@@ -1,9 +1,9 @@
 import { useState } from 'react';
-import { ActForm } from '../../ui/act-form.js';
-import { Button, Choice, figure } from '../../ui/index.js';
-import type { Fallback, LoadedFlight } from './load-read.js';
+import { ActForm } from '../../../ui/act-form.js';
+import { Button, Choice, figure } from '../../../ui/index.js';
+import type { Fallback, LoadedFlight } from '../load-read.js';
+import type { LoadActs as Acts } from '../use-load-acts.js';
 import { takeWords, withOther, withoutDrums } from './standing.js';
-import type { LoadActs as Acts } from './use-load-acts.js';
 
 interface LoadActsProps {
   readonly flight: LoadedFlight;

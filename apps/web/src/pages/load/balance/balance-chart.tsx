@@ -1,6 +1,7 @@
-import { figure } from '../../ui/index.js';
+import './balance.css';
+import { figure } from '../../../ui/index.js';
+import type { LoadedFlight } from '../load-read.js';
 import { type Frame, frameOf, type Mark } from './balance-scale.js';
-import type { LoadedFlight } from './load-read.js';
 
 interface BalanceChartProps {
   readonly type: LoadedFlight['type'];

@@ -1,7 +1,9 @@
-import { figure } from '../../ui/index.js';
-import { BarBlocks, BarTicks, Dimension } from './bar-blocks.js';
+import './legs.css';
+import { figure } from '../../../ui/index.js';
+import type { Bar, Limit, SheetLeg } from '../load-read.js';
+import { BarBlocks, BarTicks } from './bar-blocks.js';
 import { bindsWords, edgesOf, limitWords, loadWords, type Scale, spareWords } from './bar-scale.js';
-import type { Bar, Limit, SheetLeg } from './load-read.js';
+import { Dimension } from './dimension.js';
 
 interface LegProps {
   readonly number: number;

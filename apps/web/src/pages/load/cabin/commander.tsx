@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { Button, Choice, MessageLine } from '../../ui/index.js';
-import type { LoadedFlight } from './load-read.js';
-import type { LoadActs } from './use-load-acts.js';
+import { Button, Choice, MessageLine } from '../../../ui/index.js';
+import type { LoadedFlight } from '../load-read.js';
+import type { LoadActs } from '../use-load-acts.js';
 
 interface CommanderProps {
   readonly flight: LoadedFlight;
