@@ -96,6 +96,20 @@ describe('the morning', () => {
     expect(later.changed).toEqual([]);
   });
 
+  it('says of a proposal when it was made by the clock of the territory, as of all its lines', async () => {
+    interface Line {
+      readonly id: string;
+      readonly version: number;
+      readonly data: { readonly takeoffLb: number };
+    }
+    const { body } = await desk.manager.get<{ items: readonly Line[] }>('/api/strip-limits');
+    const { id, version, data } = body.items[0]!;
+    const lower = { ...data, takeoffLb: data.takeoffLb - 10 };
+    expect((await desk.manager.change(`/api/strip-limits/${id}`, version, lower)).status).toBeLessThan(300);
+    const { proposals } = await morning();
+    expect(proposals.map(({ proposedAt }) => proposedAt.slice(0, 13))).toEqual(['2027-06-14T06']);
+  });
+
   it('says which caches were counted too long ago; nobody is late at the start', async () => {
     const before = (await morning()).notHeard;
     expect(before.crews).toEqual([]);

@@ -52,6 +52,7 @@ export class MorningService {
    */
   async read(me: Account, since?: IsoInstant): Promise<MorningAnswer> {
     const now = await this.clock.now();
+    const aheadMs = now.getTime() - Date.now();
     const { handovers: _, ...versions } = await this.changes.versions();
     const madeFrom = JSON.stringify([versions, now.toISOString().slice(0, 16)]);
     const { answer } = await this.kept.read(since ?? '', madeFrom, () => this.make(me, since));
@@ -59,7 +60,7 @@ export class MorningService {
       ...answer,
       handedOverAt: await this.handovers.lastClosedAt(),
       handover: await this.handovers.waiting(),
-      proposals: (await this.proposals.listOpen()).map(decideProposal(me)),
+      proposals: (await this.proposals.listOpen()).map(decideProposal(me, aheadMs)),
     };
   }
 

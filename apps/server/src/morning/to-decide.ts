@@ -45,13 +45,14 @@ export const decideCase = (open: Awaited<ReturnType<CasePagesService['open']>>[n
   proposed: open.proposals.length,
 });
 
+/** `aheadMs`: of the territory's clock before the one on the wall, by which proposals are stamped. */
 export const decideProposal =
-  (me: Account) =>
+  (me: Account, aheadMs: number) =>
   (open: Awaited<ReturnType<ProposalsService['listOpen']>>[number]): DecideProposal => ({
     id: open.id,
     subject: open.subject,
     act: open.act,
-    proposedAt: open.proposedAt.toISOString(),
+    proposedAt: new Date(open.proposedAt.getTime() + aheadMs).toISOString(),
     agreedBy: open.agreedBy,
     mayAgree: mayBeOneOfTwo(me, open.act) && !open.agreed.includes(me.id),
   });
