@@ -62,10 +62,11 @@ const fromParser = (status: number, error: unknown): Problem => {
   return new Problem('bad-request', `${message}. Correct the request and send it again.`);
 };
 
-/** PostgreSQL keeps no NUL and no half of a surrogate pair. */
+/** PostgreSQL keeps no NUL and no half of a surrogate pair; within JSON it says of the latter that it is no JSON. */
 const isUnstorableText = (error: unknown): boolean =>
   error instanceof QueryFailedError &&
-  /^(22021|22P05)$/.test((error.driverError as { code?: string }).code ?? '');
+  (/^(22021|22P05)$/.test((error.driverError as { code?: string }).code ?? '') ||
+    error.message === 'invalid input syntax for type json');
 
 /** Refused or broken connections, and the states in which PostgreSQL starts, stops or recovers. */
 const unreachable = /^(ECONNREFUSED|ECONNRESET|EPIPE|ETIMEDOUT|57P0[123]|08\d{3}|53300)$/;

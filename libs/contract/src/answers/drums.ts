@@ -118,46 +118,11 @@ export const raisedAnswer = z
   });
 export type Raised = Answer<typeof raisedAnswer>;
 
-export const drumLifeAnswer = z
-  .strictObject({
+export const drumLifeAnswer = drumNowAnswer
+  .extend({
     timeline: z.array(historyEntryAnswer).describe('In the order in which it happened.'),
     batchTimeline: z.array(historyEntryAnswer).describe('Holds, releases and retests of its whole batch.'),
     raised: z.array(raisedAnswer),
-    litres: litres,
-    held: holdAnswer.nullable().describe("Its own hold, or its batch's."),
-    condemned: holdAnswer.nullable(),
-    retestDue: isoDate.nullable().describe('Last day of use; null: its batch is not known.'),
-    number: z.string().describe('Its number; the provisional one as long as no other is known.'),
-    batch: z.string().nullable().describe('Null: nobody has said yet.'),
-    content: drumContent,
-    openedAt: instant.nullable(),
-    tareKg: kg.nullable(),
-    grossKg: kg.nullable(),
-    where: z.discriminatedUnion('kind', [
-      z.strictObject({
-        kind: z.literal('at'),
-        place: z.string(),
-      }),
-      z.strictObject({
-        kind: z.literal('aboard'),
-        flight: z.string(),
-        leg: z.number(),
-        from: z.string(),
-      }),
-      z.strictObject({
-        kind: z.literal('unknown'),
-        lastSeenAt: z.string().nullable(),
-      }),
-    ]),
-    alsoKnownAs: z.array(z.string()).describe('Provisional numbers that were joined to it.'),
-    lastDip: z
-      .strictObject({
-        at: instant,
-        by: z.string(),
-        millilitres: millilitres,
-        bookMillilitres: millilitres.describe('The book of the drum at that moment.'),
-      })
-      .nullable(),
   })
   .meta({ id: 'DrumLife' });
 export type DrumLife = Answer<typeof drumLifeAnswer>;
@@ -178,21 +143,13 @@ export const raisedActAnswer = z
   });
 export type RaisedAct = Answer<typeof raisedActAnswer>;
 
-export const raisedNowAnswer = z
-  .strictObject({
+export const raisedNowAnswer = raisedAnswer
+  .extend({
     raisedAt: instant
       .nullable()
       .describe('When the last of its movements came in; null: it is so now, whatever made it so.'),
     isSeen: z.boolean().describe('Somebody has looked at it as it reads now.'),
     lastAct: raisedActAnswer.nullable().describe('What was done about it last, by whom; null: nothing.'),
-    id: z.string().describe('Kind and movements; stable from one replay to the next.'),
-    kind: raisedKind,
-    drum: z.string().nullable(),
-    place: z.string().nullable(),
-    flight: z.string().nullable(),
-    movements: z.array(z.string()).describe('Ids of the movements concerned.'),
-    what: z.string(),
-    whatNext: z.string(),
   })
   .meta({ id: 'RaisedNow' });
 export type RaisedNow = Answer<typeof raisedNowAnswer>;

@@ -68,8 +68,8 @@ export const flightAnswer = z
   });
 export type Flight = Answer<typeof flightAnswer>;
 
-export const shownFlightAnswer = z
-  .strictObject({
+export const shownFlightAnswer = flightAnswer
+  .extend({
     loads: z.array(
       z.strictObject({
         stop: z.number(),
@@ -78,46 +78,6 @@ export const shownFlightAnswer = z
       }),
     ),
     raised: z.string().nullable(),
-    id: z.string().describe('"F012"; a booked flight that carries drums has the number of its booking.'),
-    kind: z.enum(['positioning', 'booked']),
-    state: flightState,
-    version: z.number().describe('As printed on the sheet: raised where what is flown changes.'),
-    revision: z.number().describe('Raised with every change: the ETag.'),
-    needsDecision: z.string().nullable(),
-    heldInPlace: z.boolean().describe('Offered, and not to be moved by a re-plan.'),
-    planId: z.string().nullable().describe('Null: a person put drums on a booked flight.'),
-    date: isoDate,
-    departs: clockTime,
-    aircraft: z.string(),
-    pilot: z.string().nullable(),
-    fromPlace: z.string(),
-    toPlace: z.string(),
-    stops: z.array(stopAnswer),
-    planned: plannedFlightSchema.describe(
-      'As the planner read it when it last changed: legs, limits, reason, cost.',
-    ),
-    offAt: instant.nullable().describe('As reported: off, and down again.'),
-    landedAt: instant.nullable(),
-    closing: z
-      .strictObject({
-        blockHours: hours,
-        flightCost: cents,
-        fuelCost: cents,
-        handlingCost: cents,
-        note: z.string().exactOptional(),
-      })
-      .nullable()
-      .describe('What it took in the end; null: not closed.'),
-    holdMark: holdMarkAnswer
-      .nullable()
-      .describe(
-        'Set by a hold, until the release; null: none of its drums is held, or somebody has decided since.',
-      ),
-    lastAct: z.string().describe('What was done last, by whom and when, and why.'),
-    reason: z.string().nullable(),
-    changedAt: instant,
-    changedBy: z.string().nullable(),
-    changedByName: z.string(),
   })
   .meta({ id: 'ShownFlight' });
 export type ShownFlight = Answer<typeof shownFlightAnswer>;

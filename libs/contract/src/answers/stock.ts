@@ -77,93 +77,6 @@ export const cacheFiguresAnswer = z
   .meta({ id: 'CacheFigures' });
 export type CacheFigures = Answer<typeof cacheFiguresAnswer>;
 
-export const stockAtPlaceAnswer = z
-  .strictObject({
-    asOf: instant,
-    lastCount: lastCountAnswer.nullable(),
-    drums: z.array(standingDrumAnswer),
-    place: z.string(),
-    sealedDrums: z.number(),
-    emptyDrums: z.number(),
-    remarks: z.array(z.string()).describe('Differences to look at, in plain sentences.'),
-    cache: cacheFiguresAnswer.nullable().describe('Null: not a cache, no levels are set for it.'),
-    bookLitres: litres,
-    countShortfallLitres: litres.describe(
-      'Book less the last count where that is lower and outside the tolerance; else 0.',
-    ),
-    heldLitres: litres,
-    pastRetestLitres: litres.describe('Past retest and not held.'),
-    usableLitres: litres,
-    countsNotUsed: z.array(countAnswer).describe('Later than the picture.'),
-    partUsedDrums: z.number(),
-    sealedHeldDrums: z
-      .number()
-      .describe('Of the sealed drums, those that may not be used: held, and past retest without being held.'),
-    sealedPastRetestDrums: z.number(),
-  })
-  .meta({ id: 'StockAtPlace' });
-export type StockAtPlace = Answer<typeof stockAtPlaceAnswer>;
-
-export const stockCacheInShortAnswer = z
-  .strictObject({
-    projection: z.strictObject({
-      book: z.array(litres),
-      usable: z.array(litres),
-      belowMinimumDay: z
-        .number()
-        .nullable()
-        .describe('First level below the minimum; 0: already at the opening; null: never.'),
-      belowCriticalDay: z.number().nullable(),
-      runOutDay: z.number().nullable().describe('First level at or below zero.'),
-    }),
-    level: z.enum(['below minimum', 'below critical', 'enough']),
-    minimumLitres: litres,
-    criticalLitres: litres,
-    medevacReserveLitres: litres.describe('The bottom slice of the minimum: no routine draw goes into it.'),
-    capacityDrums: z.number(),
-    daysOfCover: z.number().nullable(),
-    drawableLitres: litres.describe('What routine draws may take.'),
-    isOverCapacity: z.boolean(),
-  })
-  .meta({ id: 'StockCacheInShort' });
-export type StockCacheInShort = Answer<typeof stockCacheInShortAnswer>;
-
-export const stockPlaceAnswer = z
-  .strictObject({
-    lastCount: lastCountAnswer.nullable(),
-    cache: stockCacheInShortAnswer.nullable(),
-    place: z.string(),
-    sealedDrums: z.number(),
-    emptyDrums: z.number(),
-    remarks: z.array(z.string()).describe('Differences to look at, in plain sentences.'),
-    bookLitres: litres,
-    countShortfallLitres: litres.describe(
-      'Book less the last count where that is lower and outside the tolerance; else 0.',
-    ),
-    heldLitres: litres,
-    pastRetestLitres: litres.describe('Past retest and not held.'),
-    usableLitres: litres,
-    countsNotUsed: z.array(countAnswer).describe('Later than the picture.'),
-    partUsedDrums: z.number(),
-    sealedHeldDrums: z
-      .number()
-      .describe('Of the sealed drums, those that may not be used: held, and past retest without being held.'),
-    sealedPastRetestDrums: z.number(),
-  })
-  .meta({ id: 'StockPlace' });
-export type StockPlace = Answer<typeof stockPlaceAnswer>;
-
-export const stockAnswer = z
-  .strictObject({
-    asOf: instant,
-    firstDay: isoDate,
-    days: z.number(),
-    items: z.array(stockPlaceAnswer),
-    next: z.null(),
-  })
-  .meta({ id: 'StockAnswer' });
-export type StockAnswer = Answer<typeof stockAnswer>;
-
 export const placeFiguresAnswer = z
   .strictObject({
     sealedHeldDrums: z
@@ -199,6 +112,44 @@ export const placeFiguresAnswer = z
   });
 export type PlaceFigures = Answer<typeof placeFiguresAnswer>;
 
+export const stockAtPlaceAnswer = placeFiguresAnswer
+  .extend({
+    asOf: instant,
+    lastCount: lastCountAnswer.nullable(),
+    drums: z.array(standingDrumAnswer),
+  })
+  .meta({ id: 'StockAtPlace' });
+export type StockAtPlace = Answer<typeof stockAtPlaceAnswer>;
+
+export const stockCacheInShortAnswer = cacheFiguresAnswer
+  .extend({
+    projection: cacheFiguresAnswer.shape.projection.pick({
+      book: true,
+      usable: true,
+      belowMinimumDay: true,
+      belowCriticalDay: true,
+      runOutDay: true,
+    }),
+  })
+  .meta({ id: 'StockCacheInShort' });
+export type StockCacheInShort = Answer<typeof stockCacheInShortAnswer>;
+
+export const stockPlaceAnswer = placeFiguresAnswer
+  .extend({ lastCount: lastCountAnswer.nullable(), cache: stockCacheInShortAnswer.nullable() })
+  .meta({ id: 'StockPlace' });
+export type StockPlace = Answer<typeof stockPlaceAnswer>;
+
+export const stockAnswer = z
+  .strictObject({
+    asOf: instant,
+    firstDay: isoDate,
+    days: z.number(),
+    items: z.array(stockPlaceAnswer),
+    next: z.null(),
+  })
+  .meta({ id: 'StockAnswer' });
+export type StockAnswer = Answer<typeof stockAnswer>;
+
 export const stockAsKnownAtAnswer = z
   .strictObject({
     asOf: z.string(),
@@ -218,35 +169,7 @@ export const stockDifferenceAnswer = z
   .meta({ id: 'StockDifference' });
 export type StockDifference = Answer<typeof stockDifferenceAnswer>;
 
-export const placeAsKnownAtAnswer = z
-  .strictObject({
-    sealedHeldDrums: z
-      .number()
-      .describe('Of the sealed drums, those that may not be used: held, and past retest without being held.'),
-    sealedPastRetestDrums: z.number(),
-    lastCount: z
-      .strictObject({
-        count: countAnswer,
-        toleranceLitres: litres,
-        verdict: z.enum(['accepted', 'lower', 'higher']),
-        countedLitres: litres,
-      })
-      .nullable(),
-    cache: cacheFiguresAnswer.nullable().describe('Null: not a cache, no levels are set for it.'),
-    place: z.string(),
-    remarks: z.array(z.string()).describe('Differences to look at, in plain sentences.'),
-    bookLitres: litres,
-    countShortfallLitres: litres.describe(
-      'Book less the last count where that is lower and outside the tolerance; else 0.',
-    ),
-    heldLitres: litres,
-    pastRetestLitres: litres.describe('Past retest and not held.'),
-    usableLitres: litres,
-    countsNotUsed: z.array(countAnswer).describe('Later than the picture.'),
-    sealedDrums: z.number(),
-    emptyDrums: z.number(),
-    partUsedDrums: z.number(),
-    asOf: z.string(),
-  })
+export const placeAsKnownAtAnswer = placeFiguresAnswer
+  .extend({ asOf: z.string() })
   .meta({ id: 'PlaceAsKnownAt' });
 export type PlaceAsKnownAt = Answer<typeof placeAsKnownAtAnswer>;
