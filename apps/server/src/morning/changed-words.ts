@@ -102,5 +102,6 @@ const whatOf: Readonly<Record<ChangedRow['kind'], (facts: Facts) => string>> = {
   movement: movementWords,
   flight: flightWords,
   plan: () => 'A plan was accepted',
-  territory: ({ did, subject }) => `${text(subject)} ${text(did)}`,
+  // Of settings and rules there is one of each: nobody calls it "current".
+  territory: ({ did, subject }) => `${text(subject).replace(/ current$/, '')} ${text(did)}`,
 };

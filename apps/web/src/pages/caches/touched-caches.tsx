@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { useCalendar, useSettings } from '../../api/index.js';
 import type { SlingRemedy } from '../../slings/sling-remedy.js';
-import { figure, inWords, Lines } from '../../ui/index.js';
+import { figure, inWords, Lines, stockInWords } from '../../ui/index.js';
 import { dayNames } from './cache-words.js';
 import type { Consequence } from './caches-read.js';
 import { type TouchedRow, touchedRows } from './consequence-rows.js';
@@ -59,9 +59,9 @@ const Answer = ({ asked, day, remedyAct }: AnswerProps) => {
           {
             head: 'Before',
             figures: true,
-            cell: ({ before }) => <span className="was">{figure(before)} L</span>,
+            cell: ({ before }) => <span className="was">{stockInWords(before)}</span>,
           },
-          { head: 'After', figures: true, cell: ({ after }) => <b>{figure(after)} L</b> },
+          { head: 'After', figures: true, cell: ({ after }) => <b>{stockInWords(after)}</b> },
         ]}
       />
       {rows.map(({ place, words }) => (
