@@ -35,7 +35,7 @@ async function planTheWeek(manager) {
   for (;;) {
     const { state } = (await manager.get(plan)).body;
     if (state === 'solved') break;
-    if (!['queued', 'running'].includes(state)) throw new Error(`the plan is ${state}`);
+    if (!['queued', 'solving'].includes(state)) throw new Error(`the plan is ${state}`);
     await new Promise((resolve) => setTimeout(resolve, 500));
   }
   await manager.post(`${plan}/accept`, {});
