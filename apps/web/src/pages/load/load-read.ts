@@ -1,4 +1,6 @@
+import type { LoadAnswer, TotalsAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
+import { partOf } from '../../api/index.js';
 
 const surface = z.enum(['dry', 'damp', 'soft', 'closed']);
 
@@ -158,69 +160,73 @@ const cabinSchema = z.object({
 export type Cabin = z.output<typeof cabinSchema>;
 
 /** GET /api/flights/:id/sheet. */
-export const answerSchema = z.object({
-  id: z.string(),
-  kind: z.string(),
-  state: z.string(),
-  version: z.number(),
-  revision: z.number(),
-  needsDecision: z.string().nullable(),
-  date: z.string(),
-  departs: z.string(),
-  aircraft: z.string(),
-  pilot: z.string().nullable(),
-  route: z.array(z.string()),
-  lastAct: z.string(),
-  changedAt: z.string(),
-  changedByName: z.string(),
-  type: z.object({
+export const answerSchema = partOf<LoadAnswer>()(
+  z.object({
     id: z.string(),
-    note: z.string().nullable(),
-    maxZeroFuelLb: z.number(),
-    envelope: z.array(z.object({ weightLb: z.number(), forwardIn: z.number(), aftIn: z.number() })),
+    kind: z.string(),
+    state: z.string(),
+    version: z.number(),
+    revision: z.number(),
+    needsDecision: z.string().nullable(),
+    date: z.string(),
+    departs: z.string(),
+    aircraft: z.string(),
+    pilot: z.string().nullable(),
+    route: z.array(z.string()),
+    lastAct: z.string(),
+    changedAt: z.string(),
+    changedByName: z.string(),
+    type: z.object({
+      id: z.string(),
+      note: z.string().nullable(),
+      maxZeroFuelLb: z.number(),
+      envelope: z.array(z.object({ weightLb: z.number(), forwardIn: z.number(), aftIn: z.number() })),
+    }),
+    cabin: cabinSchema.nullable(),
+    load: loadSchema.nullable(),
+    why: z.string().nullable(),
+    toFill: z.number(),
+    nextOldest: z.array(
+      z.object({
+        place: z.string(),
+        drum: z.object({ number: z.string(), batch: z.string(), kg: z.number() }).nullable(),
+      }),
+    ),
+    asPlanned: z.array(
+      z.object({
+        place: z.string(),
+        printedArrivalLb: z.number(),
+        takeoffLimitLb: z.number(),
+        printedOverLb: z.number(),
+      }),
+    ),
+    planningKg: z.number(),
+    crew: z.array(z.object({ id: z.string(), whyNot: z.string().nullable() })),
+    stops: z.array(z.object({ place: z.string(), drums: z.array(z.string()) })),
+    reported: z.array(z.object({ place: z.string(), state: surface, at: z.string(), by: z.string() })),
+    crewsSaid: z.array(
+      z.object({ flight: z.string(), kind: z.string(), at: z.string(), by: z.string(), words: z.string() }),
+    ),
+    toleranceLb: z.number().nullable(),
   }),
-  cabin: cabinSchema.nullable(),
-  load: loadSchema.nullable(),
-  why: z.string().nullable(),
-  toFill: z.number(),
-  nextOldest: z.array(
-    z.object({
-      place: z.string(),
-      drum: z.object({ number: z.string(), batch: z.string(), kg: z.number() }).nullable(),
-    }),
-  ),
-  asPlanned: z.array(
-    z.object({
-      place: z.string(),
-      printedArrivalLb: z.number(),
-      takeoffLimitLb: z.number(),
-      printedOverLb: z.number(),
-    }),
-  ),
-  planningKg: z.number(),
-  crew: z.array(z.object({ id: z.string(), whyNot: z.string().nullable() })),
-  stops: z.array(z.object({ place: z.string(), drums: z.array(z.string()) })),
-  reported: z.array(z.object({ place: z.string(), state: surface, at: z.string(), by: z.string() })),
-  crewsSaid: z.array(
-    z.object({ flight: z.string(), kind: z.string(), at: z.string(), by: z.string(), words: z.string() }),
-  ),
-  toleranceLb: z.number().nullable(),
-});
+);
 
 export type LoadedFlight = z.output<typeof answerSchema>;
 
 /** POST /api/flights/:id/totals. */
-export const totalsSchema = z.object({
-  of: z.enum(['load', 'take-off weight']),
-  agrees: z.boolean(),
-  differenceLb: z.number(),
-  words: z.string(),
-  slips: z.array(z.object({ kind: z.string(), title: z.string(), words: z.string() })),
-  advice: z.string(),
-  bySheetLb: z.number(),
-  typedLb: z.number(),
-  toleranceLb: z.number(),
-  roundingWords: z.string().nullable(),
-});
+export const totalsSchema = partOf<TotalsAnswer>()(
+  z.object({
+    of: z.enum(['load', 'take-off weight']),
+    agrees: z.boolean(),
+    differenceLb: z.number(),
+    words: z.string(),
+    slips: z.array(z.object({ kind: z.string(), title: z.string(), words: z.string() })),
+    advice: z.string(),
+    bySheetLb: z.number(),
+    typedLb: z.number(),
+    toleranceLb: z.number(),
+    roundingWords: z.string().nullable(),
+  }),
+);
 
 export type Totals = z.output<typeof totalsSchema>;

@@ -1,4 +1,11 @@
+import type {
+  Flight as ListedFlight,
+  ProjectionsAnswer,
+  StockAnswer,
+  WeekAnswer,
+} from '@drumline/contract/answers';
 import { z } from 'zod';
+import { partOf } from '../../api/index.js';
 
 const surfaceState = z.enum(['dry', 'damp', 'soft', 'closed']);
 
@@ -64,34 +71,40 @@ const cacheSchema = z.object({
 export type Cache = z.output<typeof cacheSchema>;
 
 /** GET /api/projections. Figures by day have one entry more than `dates`: index 0 is now. */
-export const outlookSchema = z.object({ dates: z.array(z.string()), items: z.array(cacheSchema) });
+export const outlookSchema = partOf<ProjectionsAnswer>()(
+  z.object({ dates: z.array(z.string()), items: z.array(cacheSchema) }),
+);
 
 export type Outlook = z.output<typeof outlookSchema>;
 
 /** GET /api/stock: what stands at the bases. */
-export const stockSchema = z.object({
-  items: z.array(
-    z.object({
-      place: z.string(),
-      sealedDrums: z.number(),
-      sealedHeldDrums: z.number(),
-      sealedPastRetestDrums: z.number(),
-    }),
-  ),
-});
+export const stockSchema = partOf<StockAnswer>()(
+  z.object({
+    items: z.array(
+      z.object({
+        place: z.string(),
+        sealedDrums: z.number(),
+        sealedHeldDrums: z.number(),
+        sealedPastRetestDrums: z.number(),
+      }),
+    ),
+  }),
+);
 
 export type StockItem = z.output<typeof stockSchema>['items'][number];
 
 /** GET /api/flights. */
-export const flightSchema = z.object({
-  id: z.string(),
-  state: z.string(),
-  needsDecision: z.string().nullable(),
-  aircraft: z.string(),
-  fromPlace: z.string(),
-  toPlace: z.string(),
-  stops: z.array(z.object({ place: z.string(), drums: z.number() })),
-});
+export const flightSchema = partOf<ListedFlight>()(
+  z.object({
+    id: z.string(),
+    state: z.string(),
+    needsDecision: z.string().nullable(),
+    aircraft: z.string(),
+    fromPlace: z.string(),
+    toPlace: z.string(),
+    stops: z.array(z.object({ place: z.string(), drums: z.number() })),
+  }),
+);
 
 export type Flight = z.output<typeof flightSchema>;
 
@@ -106,7 +119,7 @@ const bookedSchema = z.object({
 export type Booked = z.output<typeof bookedSchema>;
 
 /** GET /api/week, for the booked flights of a day. */
-export const bookedOfDaySchema = z.object({ booked: z.array(bookedSchema) });
+export const bookedOfDaySchema = partOf<WeekAnswer>()(z.object({ booked: z.array(bookedSchema) }));
 
 /** GET /api/surface-reports, the last first. */
 export const reportsSchema = z.object({

@@ -1,4 +1,6 @@
+import type { MorningAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
+import { partOf } from '../../api/index.js';
 import { slingRemedySchema } from '../../slings/sling-remedy.js';
 import { handoverSchema } from './handover-read.js';
 
@@ -105,40 +107,42 @@ const fuel = z.object({
 });
 
 /** GET /api/morning. */
-export const morningSchema = z.object({
-  asOf: z.string(),
-  today: z.string(),
-  since: z.string(),
-  handedOverAt: z.string().nullable(),
-  handover: handoverSchema.nullable(),
-  flights: z.array(flight),
-  flightsStanding: z.number(),
-  belowCritical: z.array(belowCritical),
-  slingRemedies: z.array(slingRemedySchema),
-  cases: z.array(openCase),
-  proposals: z.array(proposal),
-  raised: z.array(z.object({ id: z.string(), what: z.string(), whatNext: z.string() })),
-  changed: z.array(
-    z.object({ at: z.string(), writtenAt: z.string().nullable(), what: z.string(), source: z.string() }),
-  ),
-  notHeard: z.object({
-    caches: z.array(
-      z.object({ place: z.string(), countedAt: z.string().nullable(), why: z.array(z.string()) }),
+export const morningSchema = partOf<MorningAnswer>()(
+  z.object({
+    asOf: z.string(),
+    today: z.string(),
+    since: z.string(),
+    handedOverAt: z.string().nullable(),
+    handover: handoverSchema.nullable(),
+    flights: z.array(flight),
+    flightsStanding: z.number(),
+    belowCritical: z.array(belowCritical),
+    slingRemedies: z.array(slingRemedySchema),
+    cases: z.array(openCase),
+    proposals: z.array(proposal),
+    raised: z.array(z.object({ id: z.string(), what: z.string(), whatNext: z.string() })),
+    changed: z.array(
+      z.object({ at: z.string(), writtenAt: z.string().nullable(), what: z.string(), source: z.string() }),
     ),
-    phones: z.array(z.object({ person: z.string(), hoursSilent: z.number() })),
-    crews: z.array(crew),
+    notHeard: z.object({
+      caches: z.array(
+        z.object({ place: z.string(), countedAt: z.string().nullable(), why: z.array(z.string()) }),
+      ),
+      phones: z.array(z.object({ person: z.string(), hoursSilent: z.number() })),
+      crews: z.array(crew),
+    }),
+    oneWindow: z.array(windowFlight),
+    strips: z.array(strip),
+    away: z.array(away),
+    overdueRule: z.object({ afterMinutes: z.number(), reference: z.string() }).nullable(),
+    firstTakeOff: z.object({ at: z.string(), flight: z.string(), aircraft: z.string() }).nullable(),
+    worstOdds: z
+      .object({ place: z.string(), morningCancel: z.number(), afternoonCancel: z.number() })
+      .nullable(),
+    fuel: z.array(fuel),
+    bases: z.array(z.object({ place: z.string(), bulkLitres: z.number() })),
   }),
-  oneWindow: z.array(windowFlight),
-  strips: z.array(strip),
-  away: z.array(away),
-  overdueRule: z.object({ afterMinutes: z.number(), reference: z.string() }).nullable(),
-  firstTakeOff: z.object({ at: z.string(), flight: z.string(), aircraft: z.string() }).nullable(),
-  worstOdds: z
-    .object({ place: z.string(), morningCancel: z.number(), afternoonCancel: z.number() })
-    .nullable(),
-  fuel: z.array(fuel),
-  bases: z.array(z.object({ place: z.string(), bulkLitres: z.number() })),
-});
+);
 
 export type Morning = z.output<typeof morningSchema>;
 export type Strip = z.output<typeof strip>;

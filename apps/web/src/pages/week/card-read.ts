@@ -1,4 +1,6 @@
+import type { CardAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
+import { partOf } from '../../api/index.js';
 
 const surface = z.enum(['dry', 'damp', 'soft', 'closed']);
 
@@ -111,16 +113,18 @@ const consequenceSchema = z.object({
 export type Consequence = z.output<typeof consequenceSchema>;
 
 /** GET /api/flights/:id/card. */
-export const cardSchema = z.object({
-  id: z.string(),
-  revision: z.number(),
-  planned: plannedSchema,
-  reason: z.string().nullable(),
-  drumNumbers: z.array(z.object({ place: z.string(), drum: z.string().nullable() })),
-  weighed: z.object({ kg: z.number(), lb: z.number() }).nullable(),
-  today: todaySchema.nullable(),
-  faults: z.array(z.object({ path: z.string(), problem: z.string(), remedy: z.string() })),
-  ifDeclined: consequenceSchema.nullable(),
-});
+export const cardSchema = partOf<CardAnswer>()(
+  z.object({
+    id: z.string(),
+    revision: z.number(),
+    planned: plannedSchema,
+    reason: z.string().nullable(),
+    drumNumbers: z.array(z.object({ place: z.string(), drum: z.string().nullable() })),
+    weighed: z.object({ kg: z.number(), lb: z.number() }).nullable(),
+    today: todaySchema.nullable(),
+    faults: z.array(z.object({ path: z.string(), problem: z.string(), remedy: z.string() })),
+    ifDeclined: consequenceSchema.nullable(),
+  }),
+);
 
 export type Card = z.output<typeof cardSchema>;
