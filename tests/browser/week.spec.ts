@@ -455,8 +455,8 @@ describe('the card', () => {
     const page = await openWeek(undefined, flight.id);
     const card = cardOf(page);
     await card.getByText('XLOR landing, soft: binds').waitFor();
-    // 5 drums of type A: 315 lb over the soft landing limit of 6,450 lb, so 4 go (the payload check of the demo).
-    await card.getByText('315 lb over').waitFor();
+    // 5 drums of type A: 6,764 lb at 180 kg a drum, 314 lb over the soft landing limit of 6,450 lb, so 4 go (the payload check of the demo).
+    await card.getByText('314 lb over').waitFor();
     await card.getByRole('button', { name: 'Amend to 4 drums' }).click();
     await boxOf(page, flight.id).getByText('4 of').waitFor();
     await page.getByText('Changed since the plan').waitFor();
