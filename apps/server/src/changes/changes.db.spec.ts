@@ -58,7 +58,7 @@ describe('what has changed', () => {
     expect(await changedBy(() => manager.put(handover, { items }))).toEqual(['handovers']);
     let plan = '';
     expect(await changedBy(async () => (plan = await solvedRun(server)))).toEqual(['plans']);
-    const accepted = await changedBy(() => manager.post(`/api/plans/${plan}/accept`, undefined));
+    const accepted = await changedBy(() => manager.post(`/api/plans/${plan}/accept`, {}));
     expect(accepted).toContain('flights');
   });
 

@@ -37,7 +37,7 @@ beforeAll(async () => {
   );
   fieldLeader = await server.as('field leader');
   everyRole = await signInWithEveryRole();
-  await everyRole.post(`/api/plans/${await solvedRun(server)}/accept`, undefined);
+  await everyRole.post(`/api/plans/${await solvedRun(server)}/accept`, {});
   known = await idsOfWhatIsThere();
 });
 afterAll(() => server.close());
