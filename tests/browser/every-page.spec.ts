@@ -22,8 +22,11 @@ beforeAll(async () => {
 
 const openPage = async (page: Page, path: string): Promise<void> => {
   await page.goto(path);
-  await page.getByRole('heading', { level: 1 }).waitFor();
-  await page.getByText('Checking...').first().waitFor({ state: 'detached' });
+  await page.locator('main#page').getByRole('heading', { level: 1 }).waitFor();
+  await page
+    .getByText(/^(Opening|Checking)\.\.\.$/)
+    .first()
+    .waitFor({ state: 'detached' });
 };
 
 const widthOf = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth);

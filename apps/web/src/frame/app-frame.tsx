@@ -5,7 +5,7 @@ import { useChanges, useLink, useMe, useSettings } from '../api/index.js';
 import { fetchPages, type Page, pages } from '../pages.js';
 import { useSendLines } from '../paper/send-lines.js';
 import { RadioLine } from '../radio/radio-line.js';
-import { MessageLine } from '../ui/index.js';
+import { MessageLine, TitleBlock } from '../ui/index.js';
 import { PageList } from './page-list.js';
 import { PageMistake } from './page-mistake.js';
 import { TopLine } from './top-line.js';
@@ -37,24 +37,34 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
 };
 
 const Pages = () => (
-  <Suspense fallback={<Opening />}>
-    <Switch>
-      {pages.map((page) => (
-        <Route key={page.path} path={`${page.path}/*?`}>
-          {(rest) => <OpenPage page={page} rest={rest['*'] ?? ''} />}
-        </Route>
-      ))}
-      <Route path="/">
-        <Redirect to={pages[0]!.path} replace />
+  <Switch>
+    {pages.map((page) => (
+      <Route key={page.path} path={`${page.path}/*?`}>
+        {(rest) => (
+          <Suspense fallback={<Opening name={page.name} />}>
+            <OpenPage page={page} rest={rest['*'] ?? ''} />
+          </Suspense>
+        )}
       </Route>
-      <Route>
-        <MessageLine what="There is no such page" next="Choose one from the list." />
-      </Route>
-    </Switch>
-  </Suspense>
+    ))}
+    <Route path="/">
+      <Redirect to={pages[0]!.path} replace />
+    </Route>
+    <Route>
+      <MessageLine what="There is no such page" next="Choose one from the list." />
+    </Route>
+  </Switch>
 );
 
-const Opening = () =>
+/** Until the program of a page is there: the page has its name all the same. */
+const Opening = ({ name }: { readonly name: string }) => (
+  <>
+    <TitleBlock title={name} />
+    <WhyItOpensLater />
+  </>
+);
+
+const WhyItOpensLater = () =>
   useLink().state === 'with base' ? (
     <p className="checking" role="status">
       Opening...
