@@ -111,6 +111,15 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await page.getByText('225 L, then 975 L usable at XESK').waitFor();
     await expectWholePageAccessible();
     await shot('helicopter-litres');
+    await page.getByText('cm, upright drum').click();
+    await page.getByText('The stick in cm, or “Not looked at”').waitFor();
+    await type('68');
+    expect(await page.getByRole('button', { name: /Wetted stick/ }).innerText()).toContain('68');
+    expect(await page.getByRole('button', { name: /^after/ }).innerText()).toContain('806');
+    const stick = (await page.getByRole('button', { name: /Wetted stick/ }).boundingBox())!;
+    const acts = (await page.getByRole('navigation', { name: 'Actions' }).boundingBox())!;
+    expect(stick.y + stick.height).toBeLessThanOrEqual(acts.y);
+    await shot('helicopter-stick');
     await press(/^Keep/);
     await page.getByText('usable 975 L').waitFor();
     await page.getByText('Below minimum').first().waitFor();
@@ -192,13 +201,16 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await page.goto('/phone/#/sent');
     await follow(/3 drums set down at XMAR from XESK/);
     await page.getByRole('heading', { name: 'What is wrong with it?' }).waitFor();
-    for (const number of ['0470', '0471'])
-      await page.getByRole('checkbox', { name: spoken(number) }).uncheck({ force: true });
+    await page.getByText('Tick what is wrong').waitFor();
+    for (const number of ['0470', '0471', '0472'])
+      expect(await page.getByRole('checkbox', { name: spoken(number) }).isChecked()).toBe(false);
+    await page.getByRole('checkbox', { name: spoken('0472') }).check({ force: true });
     await page.getByText('Say why').waitFor();
     await page.getByLabel('What was wrong').fill('0472 stayed at ESK');
     await expectWholePageAccessible();
     await shot('helicopter-take-back');
     await press(/^Take back/);
+    await page.getByText('Taken back: drum 0472, set down at XMAR from XESK').waitFor();
     await page.getByText('usable 275 L').waitFor();
     await page.goto('/phone/#/at/XESK/sling');
     await page.getByText('2 of 6 set down').waitFor();

@@ -71,3 +71,14 @@ export const programmeOfTheDay = ({ places, today }: PlacesNow, place: string): 
   const tasks = places.tasks.filter(({ date }) => date === today);
   return (tasks.find((task) => task.place === place) ?? tasks[0])?.programme ?? null;
 };
+
+/** Litres of today's tasks of a programme at a place that nobody has drawn yet: base's count, and this phone's since. */
+export const leftToDraw = (
+  { outlook, today }: PlacesNow,
+  { programme, place }: { readonly programme: string; readonly place: string },
+): Litres =>
+  litres(
+    outlook.draws
+      .filter((draw) => draw.date === today && draw.place === place && draw.for === programme)
+      .reduce((sum, draw) => sum + draw.litres, 0),
+  );

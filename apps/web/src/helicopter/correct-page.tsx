@@ -40,15 +40,15 @@ interface TakeBackProps extends Omit<CorrectPageProps, 'seq'> {
 
 const TakeBack = ({ entry, said, here, person }: TakeBackProps) => {
   const [, go] = useLocation();
-  const [right, setRight] = useState<readonly string[]>([]);
+  const [ticked, setTicked] = useState<readonly string[]>([]);
   const [reason, setReason] = useDraft(`take back ${entry.seq}`, '');
   const { keepReport, notKept } = useKeeping(person);
-  const wrong = said.filter(({ id }) => !right.includes(id));
+  const wrong = said.filter(({ id }) => ticked.includes(id));
   const waits = wrong.length === 0 ? 'Tick what is wrong' : reason.trim() === '' ? 'Say why' : null;
   const turn = (id: string) =>
-    setRight(right.includes(id) ? right.filter((each) => each !== id) : [...right, id]);
+    setTicked(ticked.includes(id) ? ticked.filter((each) => each !== id) : [...ticked, id]);
   const keep = async (): Promise<void> => {
-    const back = { words: entry.words, movements: wrong, reason: reason.trim() };
+    const back = { movements: wrong, reason: reason.trim() };
     if (!(await keepReport((reporter) => takeBackReport(reporter, back)))) return;
     setReason(null);
     go(`/at/${placeToReportAt(wrong)}`);

@@ -1,6 +1,6 @@
 import { print } from '@drumline/units';
 import { Link, useLocation } from 'wouter';
-import { Choices, dateWords, Main, Page, useDraft, useKeeping } from '../phone/index.js';
+import { Choices, dateWords, Main, Page, Press, useDraft, useKeeping } from '../phone/index.js';
 import { cacheView } from './cache-view.js';
 import { foundInOpen, type OpenDrumsDraft } from './dips.js';
 import { NotKept } from './not-kept.js';
@@ -14,6 +14,8 @@ interface CountDraft extends OpenDrumsDraft {
   readonly sealed: number;
   readonly empty: number;
   readonly seenFrom: 'ground' | 'air';
+  /** Somebody has said that nothing stands here; absent: nobody has. */
+  readonly isBare?: boolean;
 }
 
 const nothingYet: CountDraft = { sealed: 0, open: 0, empty: 0, openLitres: '', seenFrom: 'ground' };
@@ -26,7 +28,13 @@ export const CountPage = ({ here, place, person }: AtPlace) => {
   const [, go] = useLocation();
   const count = countOf(draft, place, here);
   const isDipped = draft.seenFrom === 'ground' && draft.open > 0;
-  const waits = isDipped && count.openLitres === null ? 'What is in the open drums first' : null;
+  const isNothing = draft.sealed + draft.open + draft.empty === 0;
+  const waits =
+    isNothing && draft.isBare !== true
+      ? 'Count first, or say that no drum stands here'
+      : isDipped && count.openLitres === null
+        ? 'What is in the open drums first'
+        : null;
   const keep = async (): Promise<void> => {
     if (!(await keepReport((reporter) => countReport(reporter, count)))) return;
     setDraft(null);
@@ -72,6 +80,16 @@ export const CountPage = ({ here, place, person }: AtPlace) => {
         many={draft.empty}
         onStep={(empty) => setDraft({ ...draft, empty })}
       />
+      {isNothing && (
+        <div className="grid">
+          <Press
+            on={draft.isBare === true}
+            onPress={() => setDraft({ ...draft, isBare: draft.isBare !== true })}
+          >
+            No drum stands here
+          </Press>
+        </div>
+      )}
       <Choices
         legend="Seen how?"
         of={[

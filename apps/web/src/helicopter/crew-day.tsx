@@ -1,4 +1,4 @@
-import { print } from '@drumline/units';
+import { type Litres, litres, print } from '@drumline/units';
 import { Link } from 'wouter';
 import {
   dateWords,
@@ -11,7 +11,7 @@ import {
   timeWords,
   usePromised,
 } from '../phone/index.js';
-import { cacheView, placesInOrder } from './cache-view.js';
+import { cacheView, leftToDraw, placesInOrder } from './cache-view.js';
 import { LevelMark } from './level-mark.js';
 import { slingPlans } from './sling.js';
 import type { PlacesHere } from './use-places.js';
@@ -64,16 +64,17 @@ const Work = ({ here }: { readonly here: PlacesHere }) => {
       <h2 className="sect">Your work</h2>
       {tasks.length === 0 && <p className="said">No task given to you for today.</p>}
       <ul className="rows">
-        {tasks.map(({ programme, place, hours, litres, note }, index) => (
+        {tasks.map(({ programme, place, hours, litres: planned, note }, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two tasks of a day may be alike, and none has a name
           <li key={index}>
             <Link className="row" href={`/at/${place}`}>
               <b>
                 {programme} {nameOf(programme)}
               </b>
-              <span className="side">{print(litres, 'L')}</span>
+              <span className="side">{print(planned, 'L')}</span>
               <span className="sub">
                 {print(hours, 'h', 1)}, drawn at {place}
+                {leftWords(planned, leftToDraw(here, { programme, place }))}
                 {note === undefined ? '' : ` · ${note}`}
               </span>
             </Link>
@@ -97,6 +98,10 @@ const Work = ({ here }: { readonly here: PlacesHere }) => {
     </>
   );
 };
+
+/** " · 225 L drawn, 225 L left"; empty: nothing is drawn yet. */
+const leftWords = (planned: Litres, left: Litres): string =>
+  left >= planned ? '' : ` · ${print(litres(planned - left), 'L')} drawn, ${print(left, 'L')} left`;
 
 const CacheRow = ({ here, place }: { readonly here: PlacesHere; readonly place: string }) => {
   const { name, stock, level } = cacheView(here, place);

@@ -1,34 +1,39 @@
-import { type Litres, litres, print, printNumber } from '@drumline/units';
-import { useState } from 'react';
+import { print, printNumber } from '@drumline/units';
+import { useEffect, useRef } from 'react';
 import { Keypad } from '../phone/index.js';
 import { DipBox, HowDipped } from './dip-box.js';
-import { dipOf, tableOf } from './dips.js';
+import { tableOf } from './dips.js';
 import type { JudgedDraw } from './draw.js';
-import type { DrawDraft } from './draw-draft.js';
+import type { Box } from './draw-litres.js';
 import type { DrawStep } from './draw-page.js';
+import { leftByStick, partUsed } from './draw-stick.js';
 
-/** The drum that the pump stopped in; undefined: none is left part used. */
-const partUsed = ({ split }: JudgedDraw) => split.draws.find(({ leftLitres }) => leftLitres > 0);
-
-/** What the stick says is left in it; null: nobody looked, or the figure is none. */
-export const leftByStick = (
-  draft: Pick<DrawDraft, 'leftCm' | 'dipTable'>,
-  { here }: Pick<DrawStep, 'here'>,
-): Litres | null => {
-  const table = tableOf(draft, here.places.dipTables ?? []);
-  const read = table === null ? null : dipOf(table, draft.leftCm ?? '');
-  return read === null || read === undefined ? null : litres(Math.round(read.litres));
-};
+interface DrawLeftProps {
+  readonly step: DrawStep;
+  readonly judged: JudgedDraw;
+  /** What the keys of the page write into. */
+  readonly box: Box | null;
+  readonly setBox: (box: Box | null) => void;
+}
 
 /** The stick in the drum that stays open: looked at, where the rest is worked out. */
-export const DrawLeft = ({ step, judged }: { readonly step: DrawStep; readonly judged: JudgedDraw }) => {
+export const DrawLeft = ({ step, judged, box, setBox }: DrawLeftProps) => {
   const { here, draft, setDraft } = step;
-  const [isTyping, setIsTyping] = useState(false);
+  const part = useRef<HTMLDivElement>(null);
   const tables = here.places.dipTables ?? [];
   const table = tableOf(draft, tables);
   const drum = partUsed(judged);
+  const isTyping = table !== null && box === 'leftCm';
+  // The box in use and its keys stand clear of the acts at the foot.
+  useEffect(() => {
+    if (isTyping) part.current?.scrollIntoView({ block: 'start' });
+  }, [isTyping]);
   if (drum === undefined || tables.length === 0) return null;
   const dipped = leftByStick(draft, step);
+  const choose = (dipTable: string | null) => {
+    setDraft({ ...draft, dipTable });
+    setBox(dipTable === null ? null : 'leftCm');
+  };
   return (
     <>
       <HowDipped
@@ -36,16 +41,16 @@ export const DrawLeft = ({ step, judged }: { readonly step: DrawStep; readonly j
         none="Not looked at"
         tables={tables}
         chosen={table}
-        onChoose={(dipTable) => setDraft({ ...draft, dipTable })}
+        onChoose={choose}
       />
       {table !== null && (
-        <div className="grid">
+        <div className="grid stick" ref={part}>
           <DipBox
             label={`Wetted stick in ${drum.number}`}
             table={table}
             value={draft.leftCm ?? ''}
             now={isTyping}
-            onPress={() => setIsTyping(!isTyping)}
+            onPress={() => setBox(isTyping ? null : 'leftCm')}
           />
           {dipped !== null && (
             <p className="small" role="status">
@@ -56,9 +61,7 @@ export const DrawLeft = ({ step, judged }: { readonly step: DrawStep; readonly j
           )}
         </div>
       )}
-      {table !== null && isTyping && (
-        <Keypad value={draft.leftCm ?? ''} onType={(leftCm) => setDraft({ ...draft, leftCm })} />
-      )}
+      {isTyping && <Keypad value={draft.leftCm ?? ''} onType={(leftCm) => setDraft({ ...draft, leftCm })} />}
     </>
   );
 };

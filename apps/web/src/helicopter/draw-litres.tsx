@@ -4,12 +4,13 @@ import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { clockNow, Keypad, Main, Page, Press } from '../phone/index.js';
 import { type CacheView, cacheView, programmeOfTheDay } from './cache-view.js';
-import { checkedWords, type JudgedDraw, judgeDraw } from './draw.js';
+import { checkedWords, gaugeKept, type JudgedDraw, judgeDraw } from './draw.js';
 import { DrawDoubts } from './draw-doubts.js';
 import { nextToOpen } from './draw-draft.js';
 import { ForWhat } from './draw-for-what.js';
-import { DrawLeft, leftByStick } from './draw-left.js';
+import { DrawLeft } from './draw-left.js';
 import type { DrawStep } from './draw-page.js';
+import { leftByStick, stickWaits, stickWords } from './draw-stick.js';
 import { DrawnDrums } from './drawn-drums.js';
 import { FigureBox } from './figure-box.js';
 import { NotKept } from './not-kept.js';
@@ -18,7 +19,8 @@ import { afterThese } from './places-now.js';
 import { type DrawReport, drawReport } from './reports.js';
 import { figure } from './words.js';
 
-type Box = 'litres' | 'beforeLb' | 'afterLb';
+/** What the keys write into. */
+export type Box = 'litres' | 'beforeLb' | 'afterLb' | 'leftCm';
 
 export interface LitresStep extends DrawStep {
   readonly rows: readonly DrumToOpen[];
@@ -32,7 +34,7 @@ export const DrawLitres = (step: LitresStep) => {
   const [, go] = useLocation();
   const judged = judgedOf(step);
   const report = reportOf(step, judged);
-  const waits = whyItWaits(step, judged);
+  const waits = whyItWaits(step, judged) ?? stickWaits(step, judged);
   const next = nextToOpen(view, draft.drums);
   const isAnyway = rows.some(({ fitness }) => fitness !== 'fit');
   const keep = async (): Promise<void> => {
@@ -41,7 +43,7 @@ export const DrawLitres = (step: LitresStep) => {
     setDraft(null);
     go(`/at/${place}`);
   };
-  const boxProps = (name: Box) => ({
+  const boxProps = (name: Exclude<Box, 'leftCm'>) => ({
     value: draft[name],
     now: box === name,
     onPress: () => setBox(box === name ? null : name),
@@ -83,8 +85,10 @@ export const DrawLitres = (step: LitresStep) => {
           <FigureBox label="after" unit="lb" {...boxProps('afterLb')} />
         </div>
       </div>
-      {box !== null && <Keypad value={draft[box]} onType={(typed) => setDraft({ ...draft, [box]: typed })} />}
-      <DrawLeft step={step} judged={judged} />
+      {box !== null && box !== 'leftCm' && (
+        <Keypad value={draft[box]} onType={(typed) => setDraft({ ...draft, [box]: typed })} />
+      )}
+      <DrawLeft step={step} judged={judged} box={box} setBox={setBox} />
       <DrawDoubts step={step} judged={judged} />
       <ForWhat {...step} />
       <Link className="btn inset back" href={`/at/${place}`} onClick={() => setDraft(null)}>
@@ -107,7 +111,8 @@ const judgedOf = ({ draft, rows, view, here }: LitresStep): JudgedDraw =>
 const programmeOf = ({ draft, here, place }: LitresStep): string | null =>
   draft.programme ?? programmeOfTheDay(here, place);
 
-const reportOf = (step: LitresStep, { split, fromReserveLitres }: JudgedDraw): DrawReport | null => {
+const reportOf = (step: LitresStep, judged: JudgedDraw): DrawReport | null => {
+  const { split, fromReserveLitres } = judged;
   const { here, person, place, draft, rows } = step;
   const programme = programmeOf(step);
   if (split.draws.length === 0 || programme === null) return null;
@@ -120,7 +125,12 @@ const reportOf = (step: LitresStep, { split, fromReserveLitres }: JudgedDraw): D
     programme,
     leftByStick: leftByStick(draft, step),
     medevac: draft.medevac === null || draft.medevac.trim() === '' ? null : draft.medevac.trim(),
-    note: [checkedWords(drawn), isIntoReserve ? 'Into the reserve, and for no medevac.' : '']
+    note: [
+      checkedWords(drawn),
+      isIntoReserve ? 'Into the reserve, and for no medevac.' : '',
+      gaugeKept(draft),
+      stickWords(step, judged),
+    ]
       .filter((words) => words !== '')
       .join(' '),
   };

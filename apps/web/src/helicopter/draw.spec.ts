@@ -1,8 +1,10 @@
 import type { Batch, Cache, Drum, DrumToOpen } from '@drumline/stock';
+import { splitDraw } from '@drumline/stock';
 import { kilogramsPerLitre, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import type { CacheView } from './cache-view.js';
-import { checkedWords, checksOf, gaugeWords, judgeDraw, missingChecks } from './draw.js';
+import { checkedWords, checksOf, gaugeKept, gaugeWords, judgeDraw, missingChecks } from './draw.js';
+import { stickWaits, stickWords } from './draw-stick.js';
 
 const batch = { id: 'J27-012', filledOn: '2027-02-08', retestDue: '2028-02-08' } as Batch;
 const row = (number: string, there: number, rest: Partial<Drum> = {}): DrumToOpen => ({
@@ -79,5 +81,36 @@ describe('a draw before it is kept', () => {
       title: '396 lb is 224.5 L at 0.80 kg/L.',
       rest: 'You wrote 252 L: 27.5 L apart. Read both again. Either may be the slip.',
     });
+  });
+});
+
+describe('what is kept with a draw', () => {
+  const split = splitDraw([{ number: '0468', litres: litres(175) }], litres(50));
+  const table = {
+    name: 'upright drum',
+    kind: 'upright drum',
+    innerDiameterCm: 57.2,
+    innerHeightCm: 84.1,
+    stickMarksCm: 1,
+    reference: 'spec',
+  };
+  const stepWith = (typed: object) =>
+    ({ draft: { dipTable: 'upright drum', ...typed }, here: { places: { dipTables: [table] } } }) as never;
+
+  it('has the gauge as far as it was read', () => {
+    expect(gaugeKept({ beforeLb: '410', afterLb: '806' })).toBe(
+      'Engine fuel gauge 410 lb before, 806 lb after.',
+    );
+    expect(gaugeKept({ beforeLb: '410', afterLb: '' })).toBe('Engine fuel gauge 410 lb before.');
+    expect(gaugeKept({ beforeLb: '', afterLb: '' })).toBe('');
+  });
+
+  it('has the stick in cm with its drum; one begun and not typed, or too deep, keeps Keep off', () => {
+    const judged = { split };
+    expect(stickWords(stepWith({ leftCm: '47' }), judged)).toBe('By stick, upright drum: 47 cm in 0468.');
+    expect(stickWaits(stepWith({ leftCm: '47' }), judged)).toBeNull();
+    expect(stickWaits(stepWith({}), judged)).toBe('The stick in cm, or “Not looked at”');
+    expect(stickWaits(stepWith({ leftCm: '900' }), judged)).toMatch(/not that deep/);
+    expect(stickWaits(stepWith({ dipTable: null }), judged)).toBeNull();
   });
 });

@@ -1,7 +1,8 @@
 import { checkGauge, type DrumToOpen, type GaugeCheck, type SplitDraw, splitDraw } from '@drumline/stock';
 import { type KilogramsPerLitre, type Litres, litres, pounds, printNumber } from '@drumline/units';
 import type { CacheView } from './cache-view.js';
-import { shortDate } from './words.js';
+import type { DrawDraft } from './draw-draft.js';
+import { figure, shortDate } from './words.js';
 
 /** What is looked at before a drum is pumped. */
 export interface Check {
@@ -99,6 +100,15 @@ export const gaugeWords = (
   title: `${printNumber(takenLb)} lb is ${printNumber(gaugeLitres, 1)} L at ${printNumber(density, 2)} kg/L.`,
   rest: `You wrote ${printNumber(written)} L: ${printNumber(apartLitres, 1)} L apart.${agrees ? '' : ' Read both again. Either may be the slip.'}`,
 });
+
+/** "Engine fuel gauge 410 lb before, 806 lb after.", as far as it was read. */
+export const gaugeKept = ({ beforeLb, afterLb }: Pick<DrawDraft, 'beforeLb' | 'afterLb'>): string => {
+  const read = [
+    [beforeLb, 'before'],
+    [afterLb, 'after'],
+  ].flatMap(([typed, when]) => (figure(typed!) === null ? [] : [`${typed} lb ${when}`]));
+  return read.length === 0 ? '' : `Engine fuel gauge ${read.join(', ')}.`;
+};
 
 /** What is kept of the looking. */
 export const checkedWords = (drums: readonly DrumToOpen[]): string => {

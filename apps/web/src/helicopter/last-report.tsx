@@ -1,3 +1,4 @@
+import type { Movement } from '@drumline/stock';
 import { type ShownEntry, whenWords } from '../phone/index.js';
 import { movementsOf } from './own-movements.js';
 import type { PlacesHere } from './use-places.js';
@@ -21,16 +22,27 @@ export const LastReport = ({ here, place }: { readonly here: PlacesHere; readonl
   );
 };
 
-const concerns = (entry: ShownEntry, { outlook }: PlacesHere, place: string): boolean =>
-  movementsOf(entry).some((movement) => {
-    if (movement.kind === 'slung') return movement.from === place || movement.to === place;
-    if (movement.kind !== 'held') return 'place' in movement && movement.place === place;
-    // A hold names no place: the drum has one.
-    const { of } = movement;
-    return (
-      'drum' in of && outlook.picture.drums.some((each) => each.number === of.drum && each.place === place)
-    );
-  });
+const concerns = (entry: ShownEntry, here: PlacesHere, place: string): boolean =>
+  movementsOf(entry).some((movement) => isAt(movement, here, place));
+
+const isAt = (
+  movement: Movement,
+  { outlook, entries }: Pick<PlacesHere, 'outlook' | 'entries'>,
+  place: string,
+): boolean => {
+  // What is taken back names no place: the report that was wrong does.
+  if (movement.kind === 'corrected') {
+    const wrong = entries.flatMap(movementsOf).find(({ id }) => id === movement.corrects);
+    return wrong !== undefined && isAt(wrong, { outlook, entries }, place);
+  }
+  if (movement.kind === 'slung') return movement.from === place || movement.to === place;
+  if (movement.kind !== 'held') return 'place' in movement && movement.place === place;
+  // A hold names no place: the drum has one.
+  const { of } = movement;
+  return (
+    'drum' in of && outlook.picture.drums.some((each) => each.number === of.drum && each.place === place)
+  );
+};
 
 const stateWords = ({ state, clock, withBaseAt }: ShownEntry, now: Date): string => {
   const at = whenWords(clock.at, now);

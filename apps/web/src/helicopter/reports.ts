@@ -3,6 +3,7 @@ import { millilitresOf, type SplitDraw } from '@drumline/stock';
 import { type Litres, litres } from '@drumline/units';
 import type { KeptRequest, Report } from '../phone/index.js';
 import { type Reporter, written } from '../phone/reporting.js';
+import { type Revocable, takenBackOf } from './take-back.js';
 
 export interface DrawReport {
   readonly place: string;
@@ -77,17 +78,16 @@ export const droppedReport = (reporter: Reporter, { helicopter, from, to, drums 
   );
 
 export interface TakenBack {
-  /** Of the report that was wrong. */
-  readonly words: string;
-  readonly movements: readonly { readonly id: string }[];
+  /** What was wrong of the report. */
+  readonly movements: readonly Revocable[];
   readonly reason: string;
 }
 
 /** The first report stays written; what is so is reported after it. */
-export const takeBackReport = (reporter: Reporter, { words, movements, reason }: TakenBack): Report =>
+export const takeBackReport = (reporter: Reporter, { movements, reason }: TakenBack): Report =>
   report(
     reporter,
-    `Taken back: ${words}`,
+    `Taken back: ${movements.map(takenBackOf).join('; ')}`,
     movements.map(({ id }) => ({ kind: 'corrected', ...written(reporter), corrects: id, reason })),
   );
 

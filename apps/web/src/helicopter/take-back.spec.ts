@@ -1,6 +1,6 @@
 import type { Movement } from '@drumline/stock';
 import { expect, it } from 'vitest';
-import { placeToReportAt, revocableOf, saidOf } from './take-back.js';
+import { placeToReportAt, revocableOf, saidOf, takenBackOf } from './take-back.js';
 
 const movement = (id: string, rest: object) => ({ id, ...rest }) as unknown as Movement;
 const drawn = movement('d', {
@@ -17,6 +17,7 @@ it('a crew takes back what it drew and slung, once; a hold is for fuel quality',
   const said = revocableOf([drawn, slung, held], new Set(['d']));
   expect(said).toEqual([slung]);
   expect(said.map(saidOf)).toEqual(['set down at XMAR from XESK']);
+  expect(said.map(takenBackOf)).toEqual(['drum 0470, set down at XMAR from XESK']);
   expect(placeToReportAt(said)).toBe('XESK');
   expect(revocableOf([drawn], new Set()).map(saidOf)).toEqual(['50 L drawn at XESK for P1']);
 });

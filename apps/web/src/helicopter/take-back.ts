@@ -29,6 +29,10 @@ export const saidOf = (movement: Revocable): string => {
   }
 };
 
+/** "drum 0467, 50 L drawn at XESK for P1". */
+export const takenBackOf = (movement: Revocable): string =>
+  'drum' in movement ? `drum ${movement.drum}, ${saidOf(movement)}` : saidOf(movement);
+
 /** Where it is reported again. */
 export const placeToReportAt = ([first]: readonly Revocable[]): string =>
   first === undefined ? '' : first.kind === 'slung' ? first.from : first.place;
