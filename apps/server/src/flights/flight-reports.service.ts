@@ -16,7 +16,7 @@ import type { FlightReportsQuery } from './flight-query.js';
 import { type FlightReport, flightReportTable } from './flight-report.table.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { takeFlightTurn } from './flight-turn.js';
-import { LookAtReportService } from './look-at-report.service.js';
+import { LookAtReportService, type Looked } from './look-at-report.service.js';
 import { ReportAuthorService } from './report-author.service.js';
 import { TakeAboardService } from './take-aboard.service.js';
 
@@ -32,6 +32,8 @@ export interface SentReport {
 
 export interface ReportAnswer {
   readonly report: FlightReport;
+  /** False: a loading that is kept, and that the flight does not show as loaded. */
+  readonly entered: boolean;
   readonly flight: Flight & { readonly loads: readonly Pick<Load, 'stop' | 'place' | 'drum'>[] };
 }
 
@@ -86,7 +88,8 @@ export class FlightReportsService {
     const flight = await this.store.one(transaction, sent.body.flight);
     const author = await this.authors.authorOf(transaction, flight, sent);
     const looked = await this.look.at(transaction, flight, sent);
-    const answer = answerTo(flight, sent, author.name);
+    const received = answerTo(flight, sent, author.name);
+    const answer = notEntered(sent.body, received, looked) ?? received;
     if (answer.kind === 'refused') throw new Problem('conflict', answer.words);
     if (answer.kind === 'moved' && looked.faults.length > 0) {
       const detail = `${flight.id}: "${sent.body.kind}" cannot be entered, see faults. Nothing was changed.`;
@@ -123,7 +126,7 @@ export class FlightReportsService {
   ): Promise<ReportAnswer> {
     const before = await this.store.loadsOf(transaction, flight.id);
     const after = afterReport(flight, before, { body: sent.body, answer, isFirst });
-    if (sent.board !== null)
+    if (sent.board !== null && isEntered(report, after.flight))
       await this.aboard.take(transaction, { ...sent, board: sent.board, flight, report });
     if (!after.changed) {
       await this.audit.record(transaction, sent.by, 'reported', `flight ${flight.id}`, {
@@ -174,6 +177,26 @@ const answerTo = (flight: Flight, { body, by }: SentReport, author: string): Mov
   });
 };
 
+/** A load that stands so in the aeroplane all the same: a fact of a crew is kept and raised. Null: it is as received. */
+const notEntered = (
+  body: FlightReportBody,
+  received: Moved | Kept | Refused,
+  { faults }: Looked,
+): Kept | null => {
+  if (body.kind !== 'load' || body.allTheSame !== true || received.kind === 'kept') return null;
+  if (received.kind === 'moved' && faults.length === 0) return null;
+  const why = received.kind === 'refused' ? ` ${received.words}` : '';
+  const drums = body.drums.map(({ drum }) => drum).join(', ');
+  return {
+    kind: 'kept',
+    raised: `${body.flight}: loaded all the same with ${drums}; not entered as loaded.${why}`,
+  };
+};
+
+/** Before the flight is loaded a load report has not been entered. */
+const isEntered = ({ kind }: Pick<FlightReport, 'kind'>, { state }: Flight): boolean =>
+  kind !== 'load' || !['idea', 'offered', 'approved', 'given'].includes(state);
+
 /** What the faults have been looked for: where there is one, a report that moves its flight is refused. */
 const seenTo: readonly Need[] = [
   'totals agreed',
@@ -189,5 +212,6 @@ const reasonOf = ({ author, sentBy, data }: FlightReport): string | null => {
 
 const shown = (report: FlightReport, flight: Flight, loads: readonly Load[]): ReportAnswer => ({
   report,
+  entered: isEntered(report, flight),
   flight: { ...flight, loads: loads.map(({ stop, place, drum }) => ({ stop, place, drum })) },
 });

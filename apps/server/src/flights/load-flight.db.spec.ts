@@ -122,8 +122,30 @@ describe('a surface that is unknown', () => {
     ]);
   });
 
-  it('by the soft figures takes no more drums than the soft strip allows: 4 of 6 to XLOR', async () => {
+  it('with more drums than a soft strip takes, reported all the same, is kept and raised with all that is wrong, and is not loaded', async () => {
     const flight = await desk.give('F05');
+    const crew = await desk.crewOf('F05');
+    const all = drumsOf(flight);
+    const said = {
+      happenedAt: '2027-06-14T14:00Z',
+      bySoftFigures: true,
+      allTheSame: true,
+      totals: totals(8168),
+      signed: { by: 'Crew', second: 'S. Keeper', reason: 'scale is out' },
+    };
+    const { status, body } = await load(crew, flight, said);
+    expect([status, body.entered, body.flight.state]).toEqual([200, false, 'given']);
+    const raised = body.report.raised.join(' ');
+    expect(raised).toContain(`F05: loaded all the same with ${all.map(({ drum }) => drum).join(', ')}`);
+    expect(raised).toContain(`${all.length} drums are aboard for`);
+    expect(raised).toMatch(/360 lb apart; .* Signed by Crew with S. Keeper: scale is out/);
+    const { items } = (await desk.manager.get<{ items: { what: string }[] }>('/api/raised')).body;
+    expect(items.map(({ what }) => what).join(' ')).toContain('F05: loaded all the same');
+    expect(await whereIs(all[0]!.drum)).toMatchObject({ kind: 'at' });
+  });
+
+  it('by the soft figures takes no more drums than the soft strip allows: 4 of 6 to XLOR', async () => {
+    const flight = await desk.flight('F05');
     const crew = await desk.crewOf('F05');
     const all = drumsOf(flight);
     // The report of 05:50 is good for 8 hours.

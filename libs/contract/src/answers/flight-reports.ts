@@ -53,6 +53,7 @@ export const storedFlightReportAnswer = z
               second: z.string().exactOptional(),
             })
             .exactOptional(),
+          allTheSame: z.boolean().exactOptional(),
         }),
         z.strictObject({
           happenedAt: z.string(),
@@ -153,6 +154,9 @@ export type StoredFlightReport = Answer<typeof storedFlightReportAnswer>;
 export const flightReportAnswer = z
   .strictObject({
     report: storedFlightReportAnswer,
+    entered: z
+      .boolean()
+      .describe('False: a loading that may not be entered as loaded; it is kept, and there to be looked at.'),
     flight: z.strictObject({
       id: z.string().describe('"F012"; a booked flight that carries drums has the number of its booking.'),
       kind: z.enum(['positioning', 'booked']),

@@ -70,6 +70,13 @@ export const flightReportSchema = z.discriminatedUnion('kind', [
       .boolean()
       .meta({ description: 'Loaded by the soft figures, as no report of the surface is fresh' })
       .default(false),
+    allTheSame: z
+      .boolean()
+      .meta({
+        description:
+          'It stands so in the aeroplane: where it may not be entered as loaded it is kept and raised, not refused',
+      })
+      .exactOptional(),
   }),
   kind('take off', {}),
   kind('land', { place }),
