@@ -69,7 +69,7 @@ describe('a drum', () => {
     await drum
       .getByText('Into the book at XLOR: filled sealed, batch J27-041, 200 L, 180.5 kg gross')
       .waitFor();
-    await drum.getByText('opening of the ledger, from paper, entered').waitFor();
+    await drum.getByText('opening of the ledger, at the screen, entered').waitFor();
     const facts = await drum.locator('dd').allInnerTexts();
     expect(facts).toEqual(['XLOR', 'filled sealed, 200 L', 'fit retest due Wed 19 April 2028']);
     await expectAccessible(page);

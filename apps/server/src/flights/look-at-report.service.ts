@@ -7,6 +7,7 @@ import { FlightDrumsService } from './flight-drums.service.js';
 import type { SentReport } from './flight-reports.service.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { faultsOfLoad, type LoadBody, signedDifferences } from './look-at-load.js';
+import { unlikeOwnSheet } from './told-totals.js';
 
 export interface Looked {
   /** They keep out a report that would move its flight; of one that comes late they are raised. */
@@ -30,6 +31,7 @@ export class LookAtReportService {
         raised: [
           ...raised,
           ...signedDifferences(board, flight, body).map((words) => `${flight.id}: ${words}`),
+          ...unlikeOwnSheet(board, flight, { body, before: loads }).map((words) => `${flight.id}: ${words}`),
           ...otherDrums(flight, loads, body),
         ],
       };

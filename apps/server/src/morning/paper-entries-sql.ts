@@ -11,7 +11,7 @@ export const paperEntriesSql = `
       min(data::text)::jsonb || jsonb_build_object('millilitres', sum((data ->> 'millilitres')::bigint)) as facts,
       happened_at, written_at, max(received_at) as received_at, data ->> 'by' as by, full_name as entered_by
     from movements left join accounts on accounts.id = account_id
-    where received_at >= $1 and means in ('radio', 'paper') and not (kind = 'loaded' and exists (
+    where received_at >= $1 and means in ('radio', 'paper') and data ->> 'by' <> 'opening of the ledger' and not (kind = 'loaded' and exists (
       select from flight_reports where flight_id = movements.flight and kind = 'load'
         and data -> 'drums' @> jsonb_build_array(jsonb_build_object('movement', movements.id))))
     group by kind, means, flight, place, data ->> 'place', data ->> 'from', data ->> 'to', data ->> 'condition',

@@ -72,6 +72,16 @@ it('the outage is found from what base has heard; each entry says when it was wr
   expect((await entriesSince(live)).items[3]!.enteredAt).toBe('2027-06-15T18:01Z');
 });
 
+it('a fresh demo claims no outage: what the ledger opens with was on no paper, and no count is entered before it is written', async () => {
+  const path = '/api/paper-entries?since=2027-06-13T17:00:00Z';
+  const fresh = await openFlightDesk();
+  const { body } = await fresh.dispatcher.get<PaperEntries>(path);
+  expect([body.items, body.silence]).toEqual([[], null]);
+  const early = await fresh.server.database.query('select id from movements where received_at < written_at');
+  expect(early).toEqual([]);
+  await fresh.server.close();
+});
+
 it('is asked with a moment', async () => {
   expect((await paper.dispatcher.get('/api/paper-entries?since=yesterday')).status).toBe(400);
   const leader = await paper.server.as('field leader');

@@ -15,6 +15,7 @@ import { DataSource } from 'typeorm';
 import { type Page, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import type { DrumsQuery } from './queries.js';
+import { ridingHomeSql } from './riding-home.js';
 import { loadSlice } from './slice.js';
 import { StockFiguresService } from './stock-figures.service.js';
 
@@ -50,7 +51,7 @@ export class DrumsService {
   async list({ limit, after, last, place, view }: DrumsQuery): Promise<Page<DrumNow>> {
     const rows: readonly Row[] = await this.database.query(
       `${rowsSql}
-       where ($1::text is null or reverse(number) like $1) and ($2::text is null or place = $2)
+       where ($1::text is null or reverse(number) like $1) and ($2::text is null or (place = $2 and riding.where is null))
          and ($3::text is null or number > $3) and ${view === undefined ? 'true' : viewSql[view]}
        order by number limit $4`,
       [last === undefined ? null : `${escaped(reversed(last))}%`, place, after, limit + 1],
@@ -84,9 +85,11 @@ export class DrumsService {
     }
     const { batches } = await this.figures.scenario();
     const { history: timeline, raised } = drum;
+    const [kept]: readonly Row[] = await this.database.query(`${rowsSql} where number = $1`, [drum.number]);
+    const riding = kept?.riding ?? null;
     const batch = state.batches.get(drum.batch ?? '') ?? null;
     const batchTimeline = batch?.history ?? [];
-    return { ...drumNow({ data: drum, batch }, batches), timeline, batchTimeline, raised };
+    return { ...drumNow({ data: drum, batch, riding }, batches), timeline, batchTimeline, raised };
   }
 }
 
@@ -94,11 +97,13 @@ interface Row {
   readonly data: DrumState;
   /** State of its batch; null: nothing has happened to the batch as a whole. */
   readonly batch: BatchState | null;
+  /** Brought back by a flight that is not down yet; null: where the ledger has it. */
+  readonly riding: DrumState['where'] | null;
 }
 
 const rowsSql = `
-  select drums.data, batch_states.data as batch from drums
-  left join batch_states on batch_states.batch = drums.data ->> 'batch'`;
+  select drums.data, batch_states.data as batch, riding.where as riding from drums
+  left join batch_states on batch_states.batch = drums.data ->> 'batch' ${ridingHomeSql}`;
 
 const viewSql = {
   /** By itself, with its batch, or condemned. */
@@ -111,7 +116,7 @@ const viewSql = {
 const reversed = (text: string): string => [...text].reverse().join('');
 const escaped = (text: string): string => text.replace(/[\\%_]/g, (sign) => `\\${sign}`);
 
-const drumNow = ({ data: drum, batch }: Row, batches: readonly Batch[]): DrumNow => {
+const drumNow = ({ data: drum, batch, riding }: Row, batches: readonly Batch[]): DrumNow => {
   const {
     number,
     alsoKnownAs,
@@ -129,7 +134,7 @@ const drumNow = ({ data: drum, batch }: Row, batches: readonly Batch[]): DrumNow
   return {
     number,
     alsoKnownAs,
-    where,
+    where: riding ?? where,
     content,
     litres: litresOf(drum.millilitres),
     batch: id,

@@ -15,6 +15,7 @@ import { Problem } from '../http/problem.js';
 import { type NotSeen, SessionsService } from '../people/sessions.service.js';
 import { flightScript, message, radioScript } from './hold-words.js';
 import { type Level, levelOf } from './place-figures.js';
+import { ridingHomeSql } from './riding-home.js';
 import { StockFiguresService } from './stock-figures.service.js';
 import { stockOf } from './stock-of.js';
 
@@ -125,7 +126,7 @@ export class HoldsService {
 
 const flightsSql = `
   with named as (
-    select number, data -> 'where' as where from drums
+    select number, coalesce(riding.where, data -> 'where') as where from drums ${ridingHomeSql}
     where ($1::text is null or data ->> 'batch' = $1) and ($2::text is null or number = $2)),
   concerned as (
     select "where" ->> 'flight' as flight, number, true as aboard from named where "where" ->> 'kind' = 'aboard'

@@ -13,14 +13,18 @@ import type { IsoInstant } from '@drumline/units';
 
 const dayMs = 86_400_000;
 
-/** The events that a scenario's stock opens a ledger with: every drum received, then what was held and counted. */
+/**
+ * The events that a scenario's stock opens a ledger with: every drum received, then what was held and counted. What it has of a
+ * later moment is entered at that moment, not before it was written.
+ */
 export const openingMovements = (scenario: Scenario, receivedAt: IsoInstant): readonly Movement[] => {
   const written = (happenedAt: IsoInstant, by: string) => ({
     id: randomUUID(),
     happenedAt,
     writtenAt: happenedAt,
-    receivedAt,
-    means: 'paper' as const,
+    receivedAt: happenedAt > receivedAt ? happenedAt : receivedAt,
+    // What a territory brings with it was on no crew's paper.
+    means: 'screen' as const,
     by,
     witnesses: [],
   });

@@ -1,5 +1,7 @@
+import { correctedDifferences, correctedReports, overruledReports } from './corrected-reports.js';
 import type { HistoryEntry } from './ledger-state.js';
-import type { BroughtHome, LeftAt, Loaded, Movement } from './movement.js';
+import { isReport, legOf, type Report } from './leg-report.js';
+import type { Movement } from './movement.js';
 import { byHappened, byWritten } from './order.js';
 import { raise } from './raise.js';
 import type { Raised } from './raised.js';
@@ -10,18 +12,24 @@ export interface MergedReports {
   readonly raised: readonly Raised[];
 }
 
-type Report = Loaded | LeftAt | BroughtHome;
-
 /**
  * The movements of one drum, with the reports of one kind on one flight leg read as one movement: the first written
- * stands, the others are its witnesses, and where they differ from it a difference is raised.
+ * stands, the others are its witnesses, and where they differ from it a difference is raised. Who has corrected a report
+ * has looked twice: what that person says instead stands, and reverses every other report of what was corrected.
  */
 export function mergeReports(
   number: string,
   movements: readonly Movement[],
-  reversedBy: (id: string) => readonly string[],
+  corrections: (id: string) => readonly string[],
 ): MergedReports {
-  const sets = reportsOfOneLeg(movements.filter(({ id }) => reversedBy(id).length === 0));
+  const corrected = correctedReports(movements, corrections);
+  const overruled = overruledReports(corrected);
+  const reversedBy = (id: string) => overruled.get(id)?.corrections ?? corrections(id);
+  const instead = new Set(corrected.flatMap(({ said }) => said?.id ?? []));
+  const sets = reportsOfOneLeg(
+    movements.filter(({ id }) => reversedBy(id).length === 0),
+    instead,
+  );
   const setOf = new Map([...sets.values()].flatMap((set) => set.map(({ id }) => [id, set])));
   const history = [...movements].sort(byHappened).map((movement): HistoryEntry => {
     const set = setOf.get(movement.id) ?? [movement];
@@ -33,28 +41,39 @@ export function mergeReports(
       witnesses: [...new Set(set.flatMap(({ by, witnesses }) => [by, ...witnesses]))],
     };
   });
-  return { history, raised: [...sets.values()].flatMap((set) => differences(number, set)) };
+  const raised = [
+    ...[...sets.values()].flatMap((set) => differences(number, set, instead)),
+    ...correctedDifferences(number, corrected),
+  ];
+  return { history, raised };
 }
 
-function reportsOfOneLeg(movements: readonly Movement[]): ReadonlyMap<string, Report[]> {
+/** The first of each leads; a report that stands in place of a corrected one comes before it. */
+function reportsOfOneLeg(
+  movements: readonly Movement[],
+  instead: ReadonlySet<string>,
+): ReadonlyMap<string, Report[]> {
   const sets = new Map<string, Report[]>();
   for (const movement of movements) {
     if (!isReport(movement)) continue;
-    const key = `${movement.kind} ${movement.leg} ${movement.flight}`;
+    const key = legOf(movement);
     const set = sets.get(key);
     if (set) set.push(movement);
     else sets.set(key, [movement]);
   }
-  for (const set of sets.values()) set.sort(byWritten);
+  const rank = ({ id }: Report) => (instead.has(id) ? 0 : 1);
+  for (const set of sets.values()) set.sort((a, b) => rank(a) - rank(b) || byWritten(a, b));
   return sets;
 }
 
-function isReport(movement: Movement): movement is Report {
-  const { kind } = movement;
-  return kind === 'loaded' || kind === 'left at' || kind === 'brought home';
-}
-
-function differences(number: string, [first, ...others]: readonly Report[]): Raised[] {
+function differences(
+  number: string,
+  [first, ...others]: readonly Report[],
+  instead: ReadonlySet<string>,
+): Raised[] {
+  const why = instead.has(first!.id)
+    ? `${first!.by} has corrected it, and that stands`
+    : 'the first written stands';
   return others.flatMap((other) => {
     const unlike = unlikeWords(first!, other);
     if (unlike.length === 0) return [];
@@ -63,7 +82,7 @@ function differences(number: string, [first, ...others]: readonly Report[]): Rai
         drum: number,
         place: first!.place,
         flight: first!.flight,
-        what: `Drum ${number}, "${first!.kind}" on leg ${first!.leg} of ${first!.flight}: ${first!.by} and ${other.by} differ in ${unlike.join(' and ')}; the first written stands.`,
+        what: `Drum ${number}, "${first!.kind}" on leg ${first!.leg} of ${first!.flight}: ${first!.by} and ${other.by} differ in ${unlike.join(' and ')}; ${why}.`,
         whatNext: 'Ask both; correct the report that is wrong.',
       }),
     ];
