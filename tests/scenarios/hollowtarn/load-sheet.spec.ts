@@ -2,10 +2,11 @@ import {
   checkLoad,
   compareTotals,
   type NamedLoad,
-  parseSquare,
+  readSquareCode,
   type SheetLeg,
   type SheetTotals,
 } from '@drumline/loading';
+import { drawSquare } from '@drumline/loading/code-square';
 import {
   loadOfFlight,
   type PickedDrum,
@@ -131,12 +132,17 @@ describe('the load sheet of F05', () => {
     expect(sheet.legs[1]!.particulars).toEqual([]);
   });
 
-  it('has a code square of the whole flight that fits a small QR code', () => {
-    const parsed = parseSquare(sheet.square);
-    expect(parsed.ok && parsed.square.drums.map(({ number }) => number)).toEqual(numbers(447, 6));
-    expect(parsed.ok && parsed.square.ifSoft).toEqual([{ leg: 0, take: 4, leave: ['0451', '0452'] }]);
-    // QR version 11 at error correction M holds 366 of these signs (from memory): 61 modules, 31 mm at 0.51 mm.
-    expect(sheet.square.length).toBeLessThanOrEqual(366);
+  it('has a code square of the whole flight in plain words', () => {
+    expect(readSquareCode(sheet.square)).toEqual({ ok: true, checkCode: sheet.checkCode });
+    for (const number of numbers(447, 6))
+      expect(sheet.square).toMatch(new RegExp(`^R\\d[LR] ${number} `, 'm'));
+    expect(sheet.square).toContain('LAND XLOR - DRY 8131 LB LIMIT 8300 SPARE 169');
+    expect(sheet.square).toContain(
+      'XLOR SOFT: 8131 LB AGAINST 7550 LB TAKE-OFF LIMIT - 581 LB OVER. UNLOAD 2 DRUMS',
+    );
+    expect(sheet.square).toContain('IF XLOR IS SOFT: TAKE 4 - LEAVE 0451 AND 0452 HERE.');
+    // 109 modules at 40 mm are 0.37 mm each.
+    expect(drawSquare(sheet.square).side).toBeLessThanOrEqual(109);
   });
 
   describe('Two totals', () => {

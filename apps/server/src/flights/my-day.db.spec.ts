@@ -19,7 +19,7 @@ describe('the day of a crew, for its phone', () => {
     const [flight] = day.flights;
     expect(flight).toMatchObject({ state: 'given', version: 1 });
     const { sheet } = flight!;
-    expect(sheet!.square).toMatch(/^DL1/);
+    expect(sheet!.square).toMatch(/^F\d+ V\d+ /);
     expect(sheet!.legs[0]!.totals.loadLb).toBeGreaterThan(1000);
     expect(sheet!.drums.map(({ number }) => number).sort()).toEqual([...flight!.stops[0]!.drums].sort());
   });

@@ -11,7 +11,7 @@ export const listedOn = (sheet: LoadSheet, leg: number): Listed => ({
   cargo: gatherPassengers(sheet.cargo.filter(({ firstLeg, lastLeg }) => firstLeg <= leg && leg <= lastLeg)),
 });
 
-/** More rows than this, and sentences are set smaller and closer, so that it stays one page; figures keep their size. */
+/** More rows than this, and the sentences of the leg go on a page of their own: nothing is set smaller. */
 const mostRows = 8;
 
 export const isCrowded = (sheet: LoadSheet, leg: number): boolean => {

@@ -1,4 +1,5 @@
-import type { LoadSheet } from '@drumline/loading';
+import type { LoadSheet, SheetLeg } from '@drumline/loading';
+import { largeFigures } from './large-figures.js';
 import { isCrowded } from './listed.js';
 import type { PaperSize } from './paper-size.js';
 import type { Block } from './parts.js';
@@ -28,42 +29,71 @@ export interface SheetPage {
 }
 
 /**
- * The load sheet as it is printed: one page; a second stop gets a page of its own, with the same head, version and code.
- * From the top in the order of the work; every total of the sheet stands below the fold line.
+ * The load sheet as it is printed: one page; a second stop gets a page of its own, with the same head, version and code,
+ * and so do the sentences of a leg that has more aboard than a page has rows for. From the top in the order of the work;
+ * every total of the sheet stands below the fold line.
  */
 export const loadSheetPages = (sheet: LoadSheet, print: SheetPrint): readonly Block[] => {
-  const legs = loadedLegs(sheet);
-  return legs.map((leg, index) => {
-    const page: SheetPage = { sheet, print, leg, page: index + 1, pages: legs.length };
-    return {
-      ...(isCrowded(sheet, leg) ? { fontSize: 9 } : {}),
-      stack: [
-        sheetHead(page),
-        drumTable(page),
-        foldLine('fold back here until the hand totals are written'),
-        weightsAndLines(page),
-        acrossThePage(sheet, sheet.legs[leg]!),
-        sheetFoot(page),
-      ],
-    };
-  });
+  const makers = loadedLegs(sheet).flatMap((leg) =>
+    (isCrowded(sheet, leg) ? [weightsPage, sentencesPage] : [wholePage]).map((make) => ({ leg, make })),
+  );
+  return makers.map(({ leg, make }, index) =>
+    largeFigures(make({ sheet, print, leg, page: index + 1, pages: makers.length })),
+  );
 };
 
-/** At the left what is added up and what was decided; at the right the way home, its fuel, and the dangerous goods. */
-const weightsAndLines = ({ sheet, leg }: SheetPage): Block => ({
+const wholePage = (page: SheetPage): Block => ({
+  stack: [
+    ...untilTheFold(page),
+    sideBySide(
+      [weightsTable(legOf(page)), decided(legOf(page))],
+      [...homeAndFuel(page), dangerousGoods(page.sheet, legOf(page))],
+    ),
+    acrossThePage(page.sheet, legOf(page)),
+    sheetFoot(page),
+  ],
+});
+
+const weightsPage = (page: SheetPage): Block => ({
+  stack: [
+    ...untilTheFold(page),
+    sideBySide([weightsTable(legOf(page))], homeAndFuel(page)),
+    {
+      text: `Two pages for this leg: go-back lines, dangerous goods and tie-down are on page ${page.page + 1}.`,
+      bold: true,
+      margin: [0, 2, 0, 4],
+    },
+    sheetFoot(page),
+  ],
+});
+
+const sentencesPage = (page: SheetPage): Block => ({
+  stack: [
+    sheetHead(page),
+    { text: `Goes with page ${page.page - 1}: load by both.`, bold: true, margin: [0, 2, 0, 2] },
+    sideBySide([decided(legOf(page))], [dangerousGoods(page.sheet, legOf(page))]),
+    acrossThePage(page.sheet, legOf(page)),
+  ],
+});
+
+const legOf = ({ sheet, leg }: SheetPage): SheetLeg => sheet.legs[leg]!;
+
+const untilTheFold = (page: SheetPage): Block[] => [
+  sheetHead(page),
+  drumTable(page),
+  foldLine('fold back here until the hand totals are written'),
+];
+
+const homeAndFuel = ({ sheet, leg }: SheetPage): Block[] => [
+  ...homeTables(sheet, leg),
+  { text: sheet.fuelWords, margin: [0, 3, 0, 4] },
+];
+
+/** At the left what is added up and decided; at the right the way home, its fuel, and the dangerous goods. */
+const sideBySide = (left: Block[], right: Block[]): Block => ({
   columns: [
-    {
-      stack: [weightsTable(sheet.legs[leg]!, isCrowded(sheet, leg)), decided(sheet, leg)],
-      width: 354,
-    },
-    {
-      stack: [
-        ...homeTables(sheet, leg),
-        { text: sheet.fuelWords, margin: [0, 3, 0, 4] },
-        dangerousGoods(sheet, sheet.legs[leg]!),
-      ],
-      width: '*',
-    },
+    { stack: left, width: 354 },
+    { stack: right, width: '*' },
   ],
   columnGap: 6,
   margin: [0, 0, 0, 2],

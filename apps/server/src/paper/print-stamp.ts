@@ -19,3 +19,6 @@ export const longDay = (date: IsoDate): string => named(date, 'long');
 
 /** "Tue 15 June 2027". */
 export const shortDay = (date: IsoDate): string => named(date, 'short');
+
+/** "15 June 2027". */
+export const dayOfYear = (date: IsoDate): string => named(date, 'long').replace(/^\S+ /, '');

@@ -1,6 +1,6 @@
 import type { SheetCargo, SheetDrum } from '@drumline/loading';
 import { printNumber } from '@drumline/units';
-import { isCrowded, listedOn } from './listed.js';
+import { listedOn } from './listed.js';
 import type { SheetPage } from './load-sheet-pages.js';
 import { type Block, blank, type Cell, figure, head, ruled, tick } from './parts.js';
 
@@ -17,9 +17,8 @@ const ticks = (count: number): Cell[] =>
  */
 export const drumTable = ({ sheet, leg }: SheetPage): Block => {
   const { drums, cargo } = listedOn(sheet, leg);
-  const size = isCrowded(sheet, leg) ? 12 : 13;
   const rows = [
-    ...drums.map((drum) => drumRow(drum, size)),
+    ...drums.map((drum) => drumRow(drum)),
     ...cargo.map((one) => cargoRow(one, sheet.legs[one.lastLeg]!.to)),
   ];
   return {
@@ -54,13 +53,10 @@ export const drumTable = ({ sheet, leg }: SheetPage): Block => {
   };
 };
 
-const drumRow = (
-  { position, armIn, number, batch, grossKg, lb, leaveAt }: SheetDrum,
-  size: number,
-): Cell[] => [
+const drumRow = ({ position, armIn, number, batch, grossKg, lb, leaveAt }: SheetDrum): Cell[] => [
   { text: position, fontSize: 12, bold: true },
   figure(printNumber(armIn)),
-  { text: number, fontSize: size, bold: true, margin: [5, -1, 0, 0] },
+  { text: number, fontSize: 13, bold: true, margin: [5, -1, 0, 0] },
   { text: batch, fontSize: 12 },
   figure(printNumber(grossKg, 1)),
   figure(printNumber(lb)),

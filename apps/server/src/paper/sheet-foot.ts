@@ -1,13 +1,13 @@
 import type { SheetLeg } from '@drumline/loading';
-import { type Pounds, print, printNumber } from '@drumline/units';
-import type { ContentText } from 'pdfmake/interfaces.js';
+import { print, printNumber } from '@drumline/units';
 import { codeSquare } from './code-square.js';
 import { isCrowded } from './listed.js';
 import type { SheetPage } from './load-sheet-pages.js';
 import { papers } from './paper-size.js';
 import { type Block, blank, grid, strong } from './parts.js';
 
-const squareSide = 92;
+/** In points: 40 mm, so that a module of a full flight is more than a third of a millimetre. */
+const squareSide = 113;
 
 /** Two pairs of totals: the load by the sheet and by hand, the take-off weight by the sheet and by the aircraft. */
 export const totalsTable = ({ sheet, leg }: SheetPage): Block => {
@@ -33,7 +33,11 @@ export const totalsTable = ({ sheet, leg }: SheetPage): Block => {
         },
         layout: grid(1.8, 0.8, [4, 1]),
       },
-      { ...toleranceWords(sheet.toleranceLb, totals), margin: [0, 1, 0, 2] },
+      {
+        text: `More than ${print(sheet.toleranceLb, 'lb')} apart: do not sign, find it.`,
+        bold: true,
+        margin: [0, 1, 0, 2],
+      },
     ],
   };
 };
@@ -52,18 +56,14 @@ const hatched = (): Block => ({
   })),
 });
 
-const toleranceWords = (toleranceLb: Pounds, { loadKg, roundingWords }: SheetLeg['totals']): ContentText => ({
-  text: [
-    { text: `More than ${print(toleranceLb, 'lb')} apart: do not sign, find it. `, bold: true },
-    `${roundingWords ?? `${print(loadKg, 'kg', 1)} in all`}.`,
-  ],
-});
+const roundingWords = ({ loadKg, roundingWords: words }: SheetLeg['totals']): string =>
+  `${words ?? `${print(loadKg, 'kg', 1)} in all`}.`;
 
 /** Code square beside totals and signatures; cautions and times below. */
 export const sheetFoot = (page: SheetPage): Block => {
   const { sheet, print: by, leg } = page;
-  const { to } = sheet.legs[leg]!;
-  const room = isCrowded(sheet, leg) ? -8 : papers[by.paper].moreToWriteIn;
+  const { to, totals } = sheet.legs[leg]!;
+  const room = isCrowded(sheet, leg) ? 0 : papers[by.paper].moreToWriteIn;
   return {
     stack: [
       {
@@ -79,7 +79,7 @@ export const sheetFoot = (page: SheetPage): Block => {
       {
         text: [
           { text: `${sheet.cautions.join(' ')} `, bold: true },
-          `If ${sheet.checkCode} is not on phone and board too, one of them is old. ${sheet.assumptions}`,
+          `If ${sheet.checkCode} is not on phone and board too, one of them is old. ${roundingWords(totals)} ${sheet.assumptions}`,
         ],
         margin: [0, 2, 0, 0],
       },

@@ -1,17 +1,13 @@
 import type { LoadSheet, SheetLeg } from '@drumline/loading';
-import { isCrowded } from './listed.js';
+import { isValidDate } from '@drumline/units';
 import { type Block, blank, box, type Cell, grid, tickWith } from './parts.js';
+import { dayOfYear } from './print-stamp.js';
 
 /** What was decided the evening before, in sentences: what binds, when to go back. */
-export const decided = (sheet: LoadSheet, leg: number): Block => {
-  const { binds, goBack } = sheet.legs[leg]!;
-  const lines = [binds, ...goBack.lines].map(leadIn);
+export const decided = ({ binds, goBack }: SheetLeg): Block => {
   return {
-    table: {
-      widths: ['*'],
-      body: isCrowded(sheet, leg) ? [[{ stack: lines }]] : lines.map((line): Cell[] => [line]),
-    },
-    layout: grid(1.4, 0.5, [4, 1]),
+    table: { widths: ['*'], body: [binds, ...goBack.lines].map((line): Cell[] => [leadIn(line)]) },
+    layout: grid(1.4, 0.5, [4, 0.8]),
     margin: [0, 3, 0, 0],
   };
 };
@@ -45,6 +41,9 @@ const leadIn = (line: string): Block => {
   return { text: [{ text: line.slice(0, at + 1), bold: true }, line.slice(at + 1)] };
 };
 
+/** A date as it is said on the rest of the page. */
+const inWords = (value: string): string => (isValidDate(value) ? dayOfYear(value) : value);
+
 /** The particulars of the goods on a leg, in the operator's words and order. */
 export const dangerousGoods = ({ particularsMissing }: LoadSheet, { particulars }: SheetLeg): Block =>
   box({
@@ -54,9 +53,9 @@ export const dangerousGoods = ({ particularsMissing }: LoadSheet, { particulars 
         ? ['None by the book.']
         : [
             {
-              text: particulars.flatMap(({ label, value }) => [
+              text: particulars.flatMap(({ label, value }, at) => [
                 { text: `${label} `, bold: true },
-                `${value ?? blank(12)}; `,
+                `${value === null ? blank(12) : inWords(value)}${at < particulars.length - 1 ? '; ' : ''}`,
               ]),
             },
           ]),

@@ -12,10 +12,8 @@ const signs: Readonly<Record<WeightRow['kind'], string>> = {
 };
 
 /** The weights of a leg as a sum to follow by finger; the nearest limit between heavy rules. */
-export const weightsTable = (leg: SheetLeg, sumsOnly = false): ContentTable => {
-  const rows = leg.rows.filter(
-    (row, at) => !(sumsOnly && row.kind === 'again') && !isSaidElsewhere(row, leg.rows.slice(0, at)),
-  );
+export const weightsTable = (leg: SheetLeg): ContentTable => {
+  const rows = leg.rows.filter((row, at) => !isSaidElsewhere(row, leg.rows.slice(0, at)));
   const nearest = nearestRow(rows);
   return {
     table: {
@@ -42,9 +40,10 @@ export const weightsTable = (leg: SheetLeg, sumsOnly = false): ContentTable => {
   };
 };
 
-/** Weight and limit of landing once more; leaving the strip, full or not, stands in the sentences and on the next leg. */
+/** Weight and limit of landing once more; leaving as planned stands on the next leg. Leaving full is unload-or-stay. */
 const isSaidElsewhere = ({ kind, label, lb, limit }: WeightRow, above: readonly WeightRow[]): boolean =>
   kind === 'again' &&
+  !label.includes(' full, ') &&
   (label.startsWith('leave ') ||
     (limit !== null &&
       above.some((row) => row.kind === 'sum' && row.lb === lb && row.limit?.lb === limit.lb)));

@@ -1,6 +1,7 @@
 import './code-square.css';
 import { Link } from 'wouter';
-import { Page, usePart } from '../phone/index.js';
+import { Notice, Page, usePart } from '../phone/index.js';
+import { useAsFlown } from './use-as-loaded.js';
 import { useFlight } from './use-flight.js';
 
 const part = () => import('@drumline/loading/code-square');
@@ -9,8 +10,9 @@ const part = () => import('@drumline/loading/code-square');
 export const CodeSquarePage = ({ id }: { readonly id: string }) => {
   const here = useFlight(id);
   const program = usePart(part);
-  if (here === undefined || here === null) return <Page title={id} />;
-  const { flight } = here;
+  const asFlown = useAsFlown(here?.flight, here?.own.drums ?? []);
+  if (here === undefined || here === null || asFlown === undefined) return <Page title={id} />;
+  const flight = asFlown ?? here.flight;
   const { sheet } = flight;
   return (
     <Page
@@ -33,13 +35,17 @@ export const CodeSquarePage = ({ id }: { readonly id: string }) => {
               <b>Not on this phone yet.</b> It needs a signal once. The check code stands below.
             </p>
           )}
+          {asFlown === null && (
+            <Notice kind="check" word="As planned." title="What was brought back is not in this square." />
+          )}
           {program && <Square drawn={program.drawSquare(sheet.square)} of={id} />}
           <p className="square-of">
             {id} version {flight.version} · check code <b>{sheet.checkCode}</b>
           </p>
           <p className="foot">
-            Every leg with drums, weights, limits and go-back lines, as on the printed sheet. Any phone that
-            reads code squares reads it, with no signal.
+            Plain words: drums, weights, limits, go-back lines and where to go when the strip closes, as on
+            the printed sheet. Any phone that reads code squares shows them, with no signal. Not in it:
+            tie-down and dangerous goods.
           </p>
         </>
       )}

@@ -64,7 +64,7 @@ describe('unload or stay with named drums', () => {
     expect(leaveAgain(over(397), 0).drumsOff).toEqual(['0444']);
     expect(leaveAgain(over(398), 0).drumsOff).toEqual(['0444', '0445']);
     expect(leaveAgain(over(11), 0).words).toContain(
-      '11 lb over. Take off 1 drum to leave again (0444), or stay',
+      '11 lb over. Unload 1 drum to leave again (0444), or stay',
     );
   });
 

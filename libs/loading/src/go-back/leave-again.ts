@@ -18,7 +18,7 @@ export interface LeaveAgain {
   /** Negative: room. Null with the limit. */
   readonly overLb: Pounds | null;
   readonly canLeaveLoaded: boolean;
-  /** Drums to take off to leave again, nearest the door first; null: not even without a drum. */
+  /** Drums to unload to leave again, nearest the door first; null: not even without a drum. */
   readonly drumsOff: readonly string[] | null;
   readonly words: string;
 }
@@ -42,7 +42,7 @@ export function leaveAgain(load: NamedLoad, leg: number, surface?: LegEnd['surfa
     };
   const limitLb = pounds(Math.min(strip.takeoffLb, load.request.type.maxTakeoffLb));
   const exactLb = exactDryLb(load, leg) + load.route.legs[leg]!.fuelAtLandingLb;
-  const drumsOff = drumsToTakeOff(load, leg, { printed: arrivalLb - limitLb, exact: exactLb - limitLb });
+  const drumsOff = drumsToUnload(load, leg, { printed: arrivalLb - limitLb, exact: exactLb - limitLb });
   const overLb = pounds(arrivalLb - limitLb);
   const canLeaveLoaded = drumsOff?.length === 0;
   return {
@@ -56,7 +56,7 @@ export function leaveAgain(load: NamedLoad, leg: number, surface?: LegEnd['surfa
 }
 
 /** Fewest drums, nearest the door first, without which both sums are under the limit. */
-function drumsToTakeOff(
+function drumsToUnload(
   load: NamedLoad,
   leg: number,
   over: { readonly printed: number; readonly exact: number },
@@ -95,5 +95,5 @@ function words(
   if (drumsOff.length === 0)
     return `${place} ${surface}: may leave loaded, ${limit}, ${print(pounds(-overLb), 'lb')} spare`;
   const over = print(pounds(Math.max(1, overLb)), 'lb');
-  return `${place} ${surface}: ${limit}, ${over} over. Take off ${countWords(drumsOff.length, 'drum')} to leave again (${listWords(drumsOff)}), or stay`;
+  return `${place} ${surface}: ${limit}, ${over} over. Unload ${countWords(drumsOff.length, 'drum')} to leave again (${listWords(drumsOff)}), or stay`;
 }

@@ -12,8 +12,7 @@ import { itemTotals, type SheetItem } from '../two-totals/sheet-item.js';
 import type { LoadSheet, LoadSheetRequest, SheetDrum, SheetLeg, SheetTotals } from './load-sheet.js';
 import { sheetTieDown } from './sheet-tie-down.js';
 import { assumptionWords, bindsWords, fuelWords, plannedDrumsLb, sheetCautions } from './sheet-words.js';
-import { squareOf } from './square-of-sheet.js';
-import { codeOfSquare, squareText } from './square-text.js';
+import { type SquareOf, squareText } from './square-text.js';
 import { sheetCargo, weightRows } from './weight-rows.js';
 
 /**
@@ -26,9 +25,8 @@ export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
   const legs = report.legs.map((_, index) => sheetLeg(request, index, report.legs));
   const refused = legs.flatMap(({ passengersAndDrums: rule }) => (rule.allowed ? [] : [rule.words]));
   const drums = [...load.drums].sort(frontToBack(load)).map((drum) => sheetDrum(load, drum));
-  const square = squareOf({ flight, load, drums, legs, weighed: report.legs });
   const faults = [...report.faults, ...refused];
-  return {
+  const sheet: SquareOf = {
     format: 'drumline-sheet/1',
     flight,
     replacesWords:
@@ -47,9 +45,9 @@ export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
     faults,
     assumptions: assumptionWords(load, request.bookDensityKgPerLitre),
     cautions: sheetCautions,
-    checkCode: codeOfSquare(square),
-    square: squareText(square),
   };
+  const { text: square, checkCode } = squareText(sheet);
+  return { ...sheet, checkCode, square };
 }
 
 const particularsMissing =

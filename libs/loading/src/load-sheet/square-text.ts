@@ -1,76 +1,105 @@
+import { print, printNumber } from '@drumline/units';
 import { checkCode } from './check-code.js';
-import type { Square, SquareDrum, SquareLeg } from './square.js';
-import { writeNumber, writeSurface, writeText } from './square-fields.js';
+import type { LoadSheet, SheetLeg } from './load-sheet.js';
+import type { WeightRow } from './weight-rows.js';
 
-/** Name and version of the format; another version gets another name. */
-export const squareFormat = 'DL1';
+/** What the code square of a sheet is written from: everything on it but its own code. */
+export type SquareOf = Omit<LoadSheet, 'checkCode' | 'square'>;
+
+/** More signs than this, and a printed square gets too fine for the eye of a phone. */
+const mostSigns = 1300;
+
+/** The words before the code in the last line that it covers. */
+const codeWords = 'CHECK CODE ';
 
 /**
- * The text of the code square. Records end with "*", fields with "/"; weights in lb, kg and NM in tenths, legs from 0:
- *
- *   DL1/flight/version/aircraft/type/yyyymmdd/hhmm
- *   L/from/to/NM/surface/load/zero fuel/take-off/landing/nearest limit/spare/leave limit/tailwind kt/latest leave/committal
- *   D/number/position/batch/kg/lb/off after leg        (batch empty: that of the drum before)
- *   C/name/place/lb/first leg/last leg
- *   S/leg/take/numbers to leave                        (take empty: do not go)
- *   check code
+ * The text of the code square: plain words in capitals, as any reader of code squares shows them, a line for each thing.
+ * It holds what the sheet says of each leg with a load. What follows the check code is not covered by it: alternates
+ * have other room by the hour, and a print of the same load keeps its code. Where all of it is too long, the ways out
+ * of a closed strip are left out and the text says so.
  */
-export function squareText(square: Square): string {
-  const records = squareRecords(square);
-  return `${records}${checkCode(records, writeText(square.flight), square.version)}`;
+export function squareText(sheet: SquareOf): { readonly text: string; readonly checkCode: string } {
+  const covered = coveredLines(sheet).map(inSquare);
+  const code = checkCode(covered.join('\n'), sheet.flight.id, sheet.flight.version);
+  const head = [...covered, `${codeWords}${code}`];
+  const whole = [...head, ...loadedLegs(sheet).flatMap(alternateLines).map(inSquare)].join('\n');
+  const text =
+    whole.length <= mostSigns ? whole : [...head, 'LEFT OUT HERE: ALTERNATES. SEE THE SHEET.'].join('\n');
+  return { text, checkCode: code };
 }
 
-/** The check code that the sheet of this square bears. */
-export const codeOfSquare = (square: Square): string => squareText(square).slice(-4);
-
-function squareRecords(square: Square): string {
-  const { flight, version, aircraft, type, date, departs, legs, drums, cargo, ifSoft } = square;
-  const head = [
-    squareFormat,
-    writeText(flight),
-    writeNumber(version),
-    writeText(aircraft),
-    writeText(type),
-    date.replaceAll('-', ''),
-    departs.replace(':', ''),
-  ];
-  const records = [
-    head,
-    ...legs.map(legRecord),
-    ...drums.map((drum, index) => drumRecord(drum, drums[index - 1])),
-    ...cargo.map((one) => [
-      'C',
-      writeText(one.name),
-      writeText(one.place),
-      ...[one.lb, one.firstLeg, one.lastLeg].map(writeNumber),
-    ]),
-    ...ifSoft.map(({ leg, take, leave }) => [
-      'S',
-      writeNumber(leg),
-      writeNumber(take),
-      leave.map(writeText).join(' '),
-    ]),
-  ];
-  return records.map((fields) => `${fields.join('/')}*`).join('');
+/** The check code of a square's text that was read, or why it is none. */
+export function readSquareCode(
+  text: string,
+): { readonly ok: true; readonly checkCode: string } | { readonly ok: false; readonly fault: string } {
+  const lines = text.trim().split('\n');
+  const at = lines.findIndex((line) => line.startsWith(codeWords));
+  const head = /^(\S+) V(\d+) /.exec(lines[0]!);
+  if (at < 0 || head === null)
+    return { ok: false, fault: 'This is no code square of a load, or some of it is missing: scan it again.' };
+  const code = lines[at]!.slice(codeWords.length);
+  const expected = checkCode(lines.slice(0, at).join('\n'), head[1]!, Number(head[2]));
+  return code === expected
+    ? { ok: true, checkCode: code }
+    : { ok: false, fault: `The check code is ${code}, the text gives ${expected}: scan it again.` };
 }
 
-const legRecord = (leg: SquareLeg): string[] => [
-  'L',
-  writeText(leg.from),
-  writeText(leg.to),
-  writeNumber(leg.distanceNm * 10),
-  writeSurface(leg.surface),
-  ...[leg.loadLb, leg.zeroFuelLb, leg.takeoffLb, leg.landingLb].map(writeNumber),
-  writeText(leg.nearest),
-  ...[leg.spareLb, leg.leaveLimitLb, leg.tailwindLimitKt].map(writeNumber),
-  (leg.latestLeave ?? '').replace(':', ''),
-  writeText(leg.committalPoint ?? ''),
+function coveredLines(sheet: SquareOf): string[] {
+  const { flight, drums, cargo, legs, holds } = sheet;
+  const { id, version, aircraft, date, departs, pilot } = flight;
+  const stops = new Set(drums.map(({ leaveAt }) => leaveAt)).size;
+  return [
+    `${id} V${version} ${aircraft} ${date} OFF ${departs}${pilot === null ? '' : ` PILOT ${pilot}`}`,
+    ...(holds ? [] : ['THIS LOAD DOES NOT HOLD. DO NOT LOAD BY IT.']),
+    ...drums.map(
+      ({ number, position, grossKg, lb, leaveAt }) =>
+        `${position} ${number} ${print(grossKg, 'kg', 1)} ${print(lb, 'lb')}${stops > 1 ? ` ${leaveAt}` : ''}`,
+    ),
+    ...cargo.map(({ name, place, lb }) => `${place ?? 'NO PLACE'} ${name} ${print(lb, 'lb')}`),
+    ...legs.flatMap((leg) => (leg.totals.items.length > 0 ? loadedLines(leg) : emptyLines(leg))),
+  ];
+}
+
+const loadedLegs = ({ legs }: SquareOf): readonly SheetLeg[] =>
+  legs.filter(({ totals }) => totals.items.length > 0);
+
+const loadedLines = (leg: SheetLeg): string[] => [
+  `${leg.from}-${leg.to} ${print(leg.distanceNm, 'NM', 1)} LOAD ${print(leg.totals.loadLb, 'lb')}`,
+  ...leg.rows.filter(isTold).map(rowWords),
+  ...leg.goBack.lines.filter((line) => !alternateLines(leg).includes(line)),
 ];
 
-const drumRecord = (drum: SquareDrum, before: SquareDrum | undefined): string[] => [
-  'D',
-  writeText(drum.number),
-  writeText(drum.position),
-  drum.batch === before?.batch ? '' : writeText(drum.batch),
-  ...[drum.grossKg * 10, drum.lb, drum.offAfterLeg].map(writeNumber),
+const emptyLines = (leg: SheetLeg): string[] => [
+  `${leg.from}-${leg.to} EMPTY ${leg.rows
+    .filter(({ kind }) => kind === 'sum')
+    .slice(1)
+    .map((row) => rowWords({ ...row, cg: null }))
+    .join(' - ')}`,
 ];
+
+const alternateLines = ({ goBack, to }: SheetLeg): readonly string[] =>
+  goBack.lines.filter((line) => line.startsWith('Also: ') || line.startsWith(`If ${to} closes`));
+
+/** Weights held against a limit; leaving the strip again stands in the lines below them. */
+const isTold = ({ limit, forbiddenBy, label }: WeightRow): boolean =>
+  (limit !== null || forbiddenBy !== null) && !label.startsWith('leave ');
+
+const rowWords = ({ label, lb, limit, forbiddenBy, cg }: WeightRow): string => {
+  const spare = limit === null ? 0 : limit.spareLb;
+  const against =
+    limit === null
+      ? (forbiddenBy ?? '')
+      : `LIMIT ${printNumber(limit.lb)} ${spare < 0 ? `OVER ${printNumber(-spare)}` : `SPARE ${printNumber(spare)}`}`;
+  const balance = cg === null ? '' : ` CG ${printNumber(cg.armIn, 1)} ${cg.inside ? 'OK' : 'OUT'}`;
+  return `${label} ${print(lb, 'lb')} ${against}${balance}`.trim();
+};
+
+/** In capitals and, as far as it goes, in the 45 signs that a code square packs best; figures without their commas. */
+const inSquare = (line: string): string =>
+  line
+    .replace(/(\d),(?=\d{3})/g, '$1')
+    .replace(/\s*\(([^)]*)\)/g, ': $1')
+    .replace(/[;,]/g, ' -')
+    .replace(/\s+/g, ' ')
+    .replaceAll('−', '-')
+    .toUpperCase();
