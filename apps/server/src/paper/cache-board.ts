@@ -12,6 +12,8 @@ export interface CacheBoard {
   readonly usableLitres: Litres;
   readonly bookLitres: Litres;
   readonly drums: number;
+  /** "1,200 L on 12 June 2027"; null: never counted. */
+  readonly lastCount: string | null;
   readonly empties: number;
   /** Null: no levels are set for the place. */
   readonly levels: {
@@ -22,7 +24,7 @@ export interface CacheBoard {
   } | null;
 }
 
-/** Drums that the board has lines for; the rest is said in words. */
+/** Drums that the board has lines for; the rest stands below them by number. */
 const mostLines = 8;
 
 /** One page to pin up, read at three metres. */
@@ -43,8 +45,12 @@ export const cacheBoardPage = (board: CacheBoard, stamp: PrintStamp): Block => {
         ? []
         : [
             {
-              text: `Then ${more} more: ask base for the numbers.`,
-              fontSize: 14,
+              text: `Then ${board.inOrder
+                .slice(mostLines)
+                .map(({ number }) => number)
+                .join(', ')}.`,
+              fontSize: more > 40 ? 12 : 14,
+              bold: true,
               margin: [0, 2, 0, 0],
             } as Block,
           ]),
@@ -52,7 +58,7 @@ export const cacheBoardPage = (board: CacheBoard, stamp: PrintStamp): Block => {
       levelBoxes(board),
       ...boardRules(board).map((text): Block => ({ text, fontSize: 17, bold: true, margin: [0, 5, 0, 0] })),
       {
-        text: `Book ${print(board.bookLitres, 'L')}, ${board.drums} drums. Last count ${blank(14)} by ${blank(16)}. A later print replaces this one.`,
+        text: `Book ${print(board.bookLitres, 'L')}, ${board.drums} drums. Last count ${board.lastCount ?? blank(14)}. Counted since ${blank(12)} by ${blank(14)}. A later print replaces this one.`,
         margin: [0, 16, 0, 0],
       },
     ],

@@ -1,4 +1,5 @@
 import { openingStock } from '@drumline/stock';
+import { type IsoInstant, type Litres, localDate, print } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { BoardService } from '../flights/board.service.js';
 import { Problem } from '../http/problem.js';
@@ -6,6 +7,7 @@ import type { Account } from '../people/account.table.js';
 import { StockFiguresService } from '../stock/stock-figures.service.js';
 import { type CacheBoard, cacheBoardPage } from './cache-board.js';
 import type { PaperSize } from './paper-size.js';
+import { dayOfYear } from './print-stamp.js';
 import { type Print, PrintsService } from './prints.service.js';
 
 /** The board of a cache, to be pinned up where the drums stand. */
@@ -46,7 +48,8 @@ export class CacheBoardsService {
       );
     const { drums, batches, counts, asOf, firstDay, policy } = scenario;
     const picture = { drums, batches, counts, asOf, countTolerance: policy.countTolerance };
-    const there = openingStock([code], picture, firstDay).get(code)!.drums;
+    const stock = openingStock([code], picture, firstDay).get(code)!;
+    const there = stock.drums;
     const isOver = ({ retestDue }: (typeof there)[number]) => retestDue !== null && retestDue < firstDay;
     const { cache } = at;
     return {
@@ -58,6 +61,7 @@ export class CacheBoardsService {
       usableLitres: at.usableLitres,
       bookLitres: at.bookLitres,
       drums: at.sealedDrums + at.partUsedDrums,
+      lastCount: stock.lastCount === null ? null : countWords(stock.lastCount.count, scenario.timeZone),
       empties: at.emptyDrums,
       levels:
         cache === null
@@ -71,3 +75,6 @@ export class CacheBoardsService {
     };
   }
 }
+
+const countWords = ({ litres, at }: { readonly litres: Litres; readonly at: IsoInstant }, timeZone: string) =>
+  `${print(litres, 'L')} on ${dayOfYear(localDate(at, timeZone))}`;

@@ -50,7 +50,7 @@ export interface PackPlace {
   readonly drumsADay: number | null;
   readonly tailwindLimitKt: number | null;
   readonly isOneWay: boolean;
-  /** As known now: "dry", or "unknown"; null: no strip. */
+  /** As known now and since when: "dry 14 June 05:58", or "unknown"; null: no strip. */
   readonly surface: string | null;
   readonly usableLitres: Litres;
   readonly minimumLitres: Litres | null;

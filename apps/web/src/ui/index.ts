@@ -18,7 +18,7 @@ export { type Level, LevelMark, LevelShape, Lock, StateWord, SurfaceWord } from 
 export { EmptyLine, MessageLine, ProblemLine } from './message.js';
 export { NotSetUp } from './not-set-up.js';
 export { bothOf, Picture } from './picture.js';
-export { PrintLink } from './print-link.js';
+export { PrintLink, SlipLinks } from './print-link.js';
 export { useIsPrinting } from './printing.js';
 export { figure, inWords, Qty, stockInWords, type Unit } from './qty.js';
 export { type Column, Lines } from './table.js';

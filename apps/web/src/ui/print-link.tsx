@@ -10,3 +10,11 @@ export const PrintLink = ({ href, children }: PrintLinkProps) => (
     {children}
   </a>
 );
+
+/** Slips with numbers that were never given before, for who counts or draws with no phone. */
+export const SlipLinks = () => (
+  <>
+    <PrintLink href="/api/slips.pdf?kind=count">Print count slips</PrintLink>
+    <PrintLink href="/api/slips.pdf?kind=draw">Print draw slips</PrintLink>
+  </>
+);

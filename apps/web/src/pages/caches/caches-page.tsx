@@ -5,7 +5,16 @@ import { useCallback, useDeferredValue, useMemo } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
 import { type Read, useCalendar, useList, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { Button, bothOf, EmptyLine, NotSetUp, Picture, TitleBlock, useIsPrinting } from '../../ui/index.js';
+import {
+  Button,
+  bothOf,
+  EmptyLine,
+  NotSetUp,
+  Picture,
+  PrintLink,
+  TitleBlock,
+  useIsPrinting,
+} from '../../ui/index.js';
 import { AllAsTables } from './all-as-tables.js';
 import { CacheGrid } from './cache-grid.js';
 import { type Choices, chosen, named, onlys, sorts } from './cache-list.js';
@@ -45,6 +54,11 @@ export const CachesPage = ({ at }: PageProps) => {
             <Button small onPress={() => window.print()}>
               Print
             </Button>
+            {at[0] !== undefined && (
+              <PrintLink href={`/api/caches/${encodeURIComponent(at[0])}/board.pdf`}>
+                {`Print board of ${at[0]}`}
+              </PrintLink>
+            )}
           </>
         }
       >

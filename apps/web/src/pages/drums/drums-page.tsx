@@ -4,7 +4,16 @@ import { useState } from 'react';
 import { useCalendar, useMay, useRead } from '../../api/index.js';
 import { CountForm } from '../../counting/count-form.js';
 import type { PageProps } from '../../pages.js';
-import { Button, EmptyLine, Field, figure, inWords, MessageLine, TitleBlock } from '../../ui/index.js';
+import {
+  Button,
+  EmptyLine,
+  Field,
+  figure,
+  inWords,
+  MessageLine,
+  SlipLinks,
+  TitleBlock,
+} from '../../ui/index.js';
 import { FillForm } from './acts/fill-form.js';
 import { JoinForm } from './acts/join-form.js';
 import { type Address, useAddress } from './address.js';
@@ -43,6 +52,7 @@ const DrumsTitle = ({ stock, address }: { readonly stock: Stock | undefined; rea
       sub={date(today)}
       acts={
         <>
+          <SlipLinks />
           {may('count', 'enter') && (
             <Button press="c" onPress={() => start('count')}>
               Count

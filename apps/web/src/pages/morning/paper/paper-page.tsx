@@ -5,7 +5,7 @@ import { Link } from 'wouter';
 import { z } from 'zod';
 import { useCalendar, useRead } from '../../../api/index.js';
 import { isWaiting, useLines } from '../../../paper/kept-lines.js';
-import { Button, Choice, Entry, Field, Picture, TitleBlock } from '../../../ui/index.js';
+import { Button, Choice, Entry, Field, Picture, SlipLinks, TitleBlock } from '../../../ui/index.js';
 import { EnteredList } from './entered-list.js';
 import { EntryLine, type LineField } from './entry-line.js';
 import { paperEntriesSchema } from './paper-read.js';
@@ -28,7 +28,7 @@ export const PaperPage = () => {
   const waiting = lines.filter(isWaiting).length;
   return (
     <>
-      <TitleBlock title="Radio and paper" sub={<Link href="/morning">Morning</Link>}>
+      <TitleBlock title="Radio and paper" sub={<Link href="/morning">Morning</Link>} acts={<SlipLinks />}>
         <Field label="Lines waiting" state={waiting > 0 ? 'stale' : 'plain'}>
           {waiting === 0 ? 'none' : waiting}
         </Field>
