@@ -43,7 +43,9 @@ it('a day on paper is typed in line by line; the projection is that of the day e
 
   await page.getByLabel('Day of the sheet').selectOption('2027-06-15');
   await type(page, typing, 'ESK dry 1700 helper');
-  await type(page, typing, 'F07 loaded load 1983/1983 take-off 7012/7012 at 1701', { start: /^F07 loaded/ });
+  await type(page, typing, 'F07 loaded load 1983/1983 lb take-off 7012/7012 lb at 1701', {
+    start: /^F07 loaded/,
+  });
   // The second Enter meets an empty line.
   await page.keyboard.press('Enter');
   await type(page, typing, 'F07 off at 1720', { start: /^F07 off/ });
@@ -54,7 +56,9 @@ it('a day on paper is typed in line by line; the projection is that of the day e
 
   await page.getByLabel('Day of the sheet').selectOption('2027-06-16');
   await type(page, typing, 'LOR dry 0740 helper');
-  await type(page, typing, 'F08 loaded load 2378/2378 take-off 8528/8528 at 0741', { start: /^F08 loaded/ });
+  await type(page, typing, 'F08 loaded load 2378/2378 lb take-off 8528/8528 lb at 0741', {
+    start: /^F08 loaded/,
+  });
   await page.getByText('No entries waiting').waitFor();
   await page.context().setOffline(true);
   await type(page, typing, 'F08 off at 0802', { start: /^F08 off/ });
@@ -107,7 +111,7 @@ it('a line is checked as it is typed; what base does not take is written again, 
   await lineOf(page).waitFor();
   await page.getByLabel('Day of the sheet').selectOption('2027-06-15');
   await page.getByRole('button', { name: /^F05 loaded/ }).click();
-  await page.keyboard.type('2378/2738 take-off 8528/8528 at 0710');
+  await page.keyboard.type('2378/2738 lb take-off 8528/8528 lb at 0710');
   await page.getByText(/^Two totals differ/).waitFor();
   await page.keyboard.press('Enter');
   await page.getByText('Base says no').waitFor();
@@ -121,7 +125,7 @@ it('a line is checked as it is typed; what base does not take is written again, 
   await page.getByText('XLOR damp', { exact: true }).waitFor();
   await page.keyboard.press('Control+a');
   await page.keyboard.type('F05 left LOR 0409 at 0805 by FW3');
-  await page.getByText(/^0409 is not on the load of F05/).waitFor();
+  await page.getByText(/^0409 is in no book/).waitFor();
 });
 
 const lineOf = (page: Page) => page.getByLabel(/^One line of the sheet/);

@@ -23,12 +23,16 @@ function post(balances: Map<string, PlaceBalance>, drum: DrumState, sign: 1 | -1
     place,
     sealedDrums: now.sealedDrums + (sealed ? sign : 0),
     partUsedDrums: now.partUsedDrums + (partUsed ? sign : 0),
-    emptyDrums: now.emptyDrums + (sealed || partUsed ? 0 : sign),
+    emptyDrums: now.emptyDrums + (sealed || partUsed || isUnheardOf(drum) ? 0 : sign),
     bookMillilitres: (now.bookMillilitres + sign * drum.millilitres) as Millilitres,
   };
   if (next.sealedDrums || next.partUsedDrums || next.emptyDrums) balances.set(place, next);
   else balances.delete(place);
 }
+
+/** It was seen, and nobody has ever said what is in it: not an empty drum, and to be looked at. */
+export const isUnheardOf = ({ content, batch, openedAt }: DrumState): boolean =>
+  content === 'clean empty' && batch === null && openedAt === null;
 
 const bare = (place: string): PlaceBalance => ({
   place,

@@ -38,8 +38,8 @@ function ofPlace(meeting: Meeting): Raised[] {
     return say(
       meeting,
       'not in the book',
-      'is the first that the book hears of this drum',
-      'Read the number again on the drum, and enter where it came from.',
+      `is the first that the book hears of this drum: unknown drum ${meeting.number}, not counted as empty, as nobody has said what is in it`,
+      'Read the number again on the drum: correct the report, or enter where the drum came from.',
     );
   }
   if (movement.kind === 'left at' || movement.kind === 'brought home') return offAFlight(meeting);

@@ -109,6 +109,22 @@ describe('one event reported several times', () => {
   });
 });
 
+describe('a mistyped number', () => {
+  it('0999 left at the strip is an unknown drum, not an empty one: its content is unknown, and it is raised', () => {
+    const state = replay([...flownOut('0451'), leftAt('0999', '07:00')]);
+    expect(state.balances.get('STRIP')).toMatchObject({ sealedDrums: 1, emptyDrums: 0 });
+    expect(state.drums.get('0999')!.where).toEqual({ kind: 'at', place: 'STRIP' });
+    expect(raisedIn(state).map(({ what }) => what)).toEqual([
+      expect.stringContaining('unknown drum 0999, not counted as empty'),
+    ]);
+  });
+
+  it('a drum that came into the book as empty is counted as empty', () => {
+    const empty = received('0452', '05:00', { content: 'clean empty', millilitres: ml(0) });
+    expect(replay([empty]).balances.get('STRIP')).toMatchObject({ emptyDrums: 1 });
+  });
+});
+
 describe('what is in a drum', () => {
   it('the first draw opens the drum; the last leaves it empty with residue', () => {
     const once = [...flownOut('0451'), drawn('0451', '09:00', 150)];

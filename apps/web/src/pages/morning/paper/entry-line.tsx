@@ -6,6 +6,7 @@ import { Button, Entry } from '../../../ui/index.js';
 import { keptLine, sameLine } from './keep.js';
 import { readLine } from './read-line.js';
 import type { LineEntry, ReadLine, Sheet } from './sheet.js';
+import { useOwnSheet } from './use-own-sheet.js';
 
 export interface LineField {
   /** Puts a line, or the beginning of one, into the field. */
@@ -24,7 +25,9 @@ export const EntryLine = ({ sheet, field }: EntryLineProps) => {
   const form = useRef<HTMLFormElement>(null);
   const lines = useLines();
   const me = useMe();
-  const read = readLine(text, sheet);
+  const line = readLine(text, sheet);
+  const ownSheet = useOwnSheet(line, sheet);
+  const read = line?.kind === 'entry' ? { ...line, doubts: [...ownSheet, ...line.doubts] } : line;
   const begin = (next: string) => {
     setText(next);
     form.current?.querySelector('input')?.focus();

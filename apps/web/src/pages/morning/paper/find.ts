@@ -1,4 +1,5 @@
 import { nearNumbers } from '@drumline/loading';
+import { printNumber } from '@drumline/units';
 import { placesMeant } from '../../../radio/places-meant.js';
 import { LineFault, type Sheet, type SheetFlight } from './sheet.js';
 
@@ -32,11 +33,18 @@ export const drumDoubts = (
     ...numbers.flatMap((number) => {
       if (onLoad.includes(number)) return [];
       const book = sheet.drums.map((drum) => drum.number);
+      if (!book.includes(number)) return [inNoBook(number, onLoad.length > 0 ? onLoad : book)];
       if (flight !== undefined && onLoad.length > 0)
         return [`${number} is not on the load of ${flight.id}${meant(number, onLoad)}`];
-      return book.includes(number) ? [] : [`${number} is in no book${meant(number, book)}`];
+      return [];
     }),
   ];
+};
+
+const inNoBook = (number: string, among: readonly string[]): string => {
+  const near = nearNumbers(number, among).slice(0, 3);
+  const nearest = near.length === 0 ? 'none is near it' : `nearest ${near.join(', ')}`;
+  return `${number} is in no book: ${nearest}. Kept so, it is an unknown drum, and nobody knows what is in it.`;
 };
 
 const meant = (number: string, among: readonly string[]): string => {
@@ -48,5 +56,9 @@ export const litresIn = (word: string): number | null => {
   const read = /^(\d+(?:\.\d+)?)L?$/i.exec(word);
   return read === null ? null : Number(read[1]);
 };
+
+/** "2,116 L". */
+export const inLitres = (amount: number): string =>
+  `${printNumber(amount, Number.isInteger(amount) ? 0 : 1)} L`;
 
 export const millilitresOf = (litres: number): number => Math.round(litres * 1000);

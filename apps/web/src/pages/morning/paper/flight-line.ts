@@ -1,3 +1,4 @@
+import type { FlightReportBody } from '@drumline/contract';
 import { readLeft } from './delivery-line.js';
 import { drumDoubts, isDrumNumber, isPlace, placeIn } from './find.js';
 import { type LineEntry, LineFault, type Sheet, type SheetFlight } from './sheet.js';
@@ -8,10 +9,11 @@ export const readFlight = (parted: Parted, sheet: Sheet, flight: SheetFlight): L
   const verb = (parted.rest[1] ?? '').toLowerCase();
   if (verb === 'loaded') return readLoaded(parted, sheet, flight);
   if (verb === 'left' || verb === 'back') return readLeft(parted, sheet, flight);
+  if (verb === 'problem') return readProblem(parted, sheet, flight);
   const act = acts[verb];
   if (act === undefined)
     throw new LineFault(
-      `${flight.id} what? loaded, off, left, back, home, turned back, ended, refused or reported.`,
+      `${flight.id} what? loaded, off, left, back, home, turned back, ended, refused, reported or problem.`,
     );
   const word = parted.rest.slice(2).find((each) => isPlace(each, sheet));
   const place = word === undefined ? flight.toPlace : placeIn(word, sheet);
@@ -38,6 +40,40 @@ export const readFlight = (parted: Parted, sheet: Sheet, flight: SheetFlight): L
   };
 };
 
+/** "F06 problem cannot unload at 0820 because drum 0575 jammed in R2L": somebody at base has to look. */
+const readProblem = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntry => {
+  const told = toldBy(parted, sheet, flight.pilot);
+  const said = parted.rest.slice(2).join(' ').toLowerCase();
+  const what = problems.find((each) => each === said);
+  if (what === undefined)
+    throw new LineFault(`What problem? ${problems.join(', ')}; then because and the words.`);
+  return {
+    kind: 'entry',
+    ...told,
+    words: `${flight.id} has a problem: ${what}${parted.because === null ? '' : `, "${parted.because}"`}`,
+    flight: flight.id,
+    wanted: [
+      {
+        to: 'flight-reports',
+        body: {
+          ...{ kind: 'problem', flight: flight.id, ...told, what },
+          ...(parted.because === null ? {} : { words: parted.because }),
+        },
+      },
+    ],
+    doubts: [],
+  };
+};
+
+const problems: readonly Extract<FlightReportBody, { kind: 'problem' }>['what'][] = [
+  'wrong drum',
+  'cannot unload',
+  'did not land',
+  'aircraft',
+  'strip not as said',
+  'other',
+];
+
 interface Act {
   readonly kind: string;
   readonly words: string;
@@ -57,7 +93,7 @@ const acts: Readonly<Record<string, Act>> = {
   reported: { kind: 'report', words: 'reported: every drum accounted for' },
 };
 
-/** "F06 loaded 06:50 load 2378/2378 take-off 8528/8528 0572 0574": no drum named, those that were set aside. */
+/** "F06 loaded 06:50 load 2378/2378 lb take-off 8528/8528 lb 0572 0574": no drum named, those that were set aside. */
 const readLoaded = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntry => {
   const told = toldBy(parted, sheet, flight.pilot);
   const words = parted.rest.slice(2);
@@ -83,13 +119,17 @@ const readLoaded = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntr
             load: { bySheetLb: load[0], byHandLb: load[1] },
             takeOff: { bySheetLb: takeOff[0], byAircraftLb: takeOff[1] },
           },
-          ...(isApart && parted.because !== null ? { signed: { by: told.by, reason: parted.because } } : {}),
+          ...(isApart && parted.because !== null && parted.second !== null
+            ? { signed: { by: told.by, second: parted.second, reason: parted.because } }
+            : {}),
         },
       },
     ],
     doubts: [
-      ...(isApart && parted.because === null
-        ? ['Two totals differ: over the tolerance, the commander signs: end with because and the reason.']
+      ...(isApart && (parted.because === null || parted.second === null)
+        ? [
+            'Two totals differ: over the tolerance two people sign, the commander and one who has seen both figures. End with: by FW1 with S. Keeper because and the reason.',
+          ]
         : []),
       ...drumDoubts(
         drums.map(({ drum }) => drum),
@@ -103,10 +143,16 @@ const readLoaded = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntr
 /** Both figures of a pair, in lb: by the sheet, and by the other hand. */
 const pairAfter = (words: readonly string[], names: readonly string[]): readonly [number, number] => {
   const at = words.findIndex((word) => names.includes(word.toLowerCase()));
-  const read = /^(\d{2,6})\/(\d{2,6})$/.exec(words[at + 1] ?? '');
-  if (at >= 0 && read !== null) return [Number(read[1]), Number(read[2])];
-  const other = names[0] === 'load' ? 'by hand: load 2378/2378' : 'by the aircraft: take-off 8528/8528';
-  throw new LineFault(`Write both totals in lb, by the sheet and ${other}.`);
+  const read = /^(\d{2,6})\/(\d{2,6})(lb|kg)?$/i.exec(words[at + 1] ?? '');
+  const other = names[0] === 'load' ? 'by hand: load 2378/2378 lb' : 'by the aircraft: take-off 8528/8528 lb';
+  if (at < 0 || read === null) throw new LineFault(`Write both totals in lb, by the sheet and ${other}.`);
+  const unit = (read[3] ?? words[at + 2] ?? '').toLowerCase();
+  if (unit === 'lb') return [Number(read[1]), Number(read[2])];
+  throw new LineFault(
+    unit === 'kg'
+      ? `The sheet adds up in lb: read the ${names[0]} in lb, by the sheet and ${other}.`
+      : `${read[0]} what? Write lb after it, if it is lb: ${names[0]} ${read[0]} lb.`,
+  );
 };
 
 const drumsAboard = (words: readonly string[], sheet: Sheet, { id, stops, loads }: SheetFlight) => {

@@ -1,3 +1,4 @@
+import type { TotalsAnswer } from '@drumline/contract';
 import type { PaperEntries as PaperEntriesAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
 import { partOf } from '../../../api/index.js';
@@ -31,7 +32,10 @@ export const placeSchema = z.looseObject({ data: z.looseObject({ code: z.string(
 export const programmeSchema = z.looseObject({ data: z.looseObject({ code: z.string(), name: z.string() }) });
 
 export const policySchema = z.looseObject({
-  data: z.looseObject({ drum: z.looseObject({ fillLitres: z.number() }).optional() }),
+  data: z.looseObject({
+    bookDensityKgPerLitre: z.number().optional(),
+    drum: z.looseObject({ fillLitres: z.number() }).optional(),
+  }),
 });
 
 /** GET /api/paper-entries. */
@@ -57,3 +61,16 @@ export const paperEntriesSchema = partOf<PaperEntriesAnswer>()(
 );
 
 export type PaperEntries = z.output<typeof paperEntriesSchema>;
+
+/** POST /api/flights/:id/totals: a figure of base's own sheet beside the one that stands on a line. */
+export const ownTotalSchema = partOf<TotalsAnswer>()(
+  z.object({
+    of: z.enum(['load', 'take-off weight']),
+    agrees: z.boolean(),
+    words: z.string(),
+    slips: z.array(z.object({ title: z.string(), words: z.string() })),
+    advice: z.string(),
+  }),
+);
+
+export type OwnTotal = z.output<typeof ownTotalSchema>;

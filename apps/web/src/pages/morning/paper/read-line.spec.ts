@@ -1,9 +1,10 @@
-import { centimetres } from '@drumline/units';
+import { centimetres, kilogramsPerLitre } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { keptLine } from './keep.js';
 import { readLine } from './read-line.js';
 import type { LineEntry, Sheet } from './sheet.js';
 import { startsOf } from './starts.js';
+import { toldTotals, unlikeWords } from './use-own-sheet.js';
 
 const sheet: Sheet = {
   day: '2027-06-16',
@@ -27,6 +28,11 @@ const sheet: Sheet = {
   ],
   programmes: ['P1', 'P3'],
   fillLitres: 200,
+  bookDensityKgPerLitre: kilogramsPerLitre(0.8),
+  notGiven: [
+    { id: 'F04', state: 'offered' },
+    { id: 'F01', state: 'closed' },
+  ],
   dipTables: [
     {
       ...{ name: 'upright drum', kind: 'upright drum', stickMarksCm: centimetres(1), reference: 'test' },
@@ -50,7 +56,7 @@ const faultOf = (line: string): string => {
 
 describe('a flight on paper, line by line', () => {
   it('loaded: the drums set aside, and both totals from two hands', () => {
-    const { wanted, words, by } = entryOf('F08 loaded 07:40 load 1205/1205 take-off 7355/7355');
+    const { wanted, words, by } = entryOf('F08 loaded 07:40 load 1205/1205 lb take-off 7355/7355 lb');
     expect(by).toBe('FW3');
     expect(words).toContain('with 0490, 0491, 0492; load 1205 lb by the sheet, 1205 lb by hand');
     expect(wanted).toEqual([
@@ -70,11 +76,29 @@ describe('a flight on paper, line by line', () => {
   });
 
   it('totals that differ are asked about; the commander signs with a reason', () => {
-    const line = 'F08 loaded 07:40 load 1205/1295 take-off 7355/7355';
+    const line = 'F08 loaded 07:40 load 1205/1295 lb take-off 7355/7355 lb';
     expect(entryOf(line).doubts).toEqual([expect.stringMatching(/^Two totals differ/)]);
-    const signed = entryOf(`${line} because scale read again`);
+    // The server wants two persons; the commander alone cannot sign.
+    expect(entryOf(`${line} because scale read again`).doubts).toEqual([
+      expect.stringMatching(/two people sign.*by FW1 with S\. Keeper because/),
+    ]);
+    const signed = entryOf(`${line} by FW3 with S. Keeper because scale read again`);
     expect(signed.doubts).toEqual([]);
-    expect(signed.wanted[0]!.body).toMatchObject({ signed: { by: 'FW3', reason: 'scale read again' } });
+    expect(signed.wanted[0]!.body).toMatchObject({
+      by: 'FW3',
+      signed: { by: 'FW3', second: 'S. Keeper', reason: 'scale read again' },
+    });
+  });
+
+  it('a problem that the crew has, with its own words', () => {
+    const { words, wanted } = entryOf('F08 problem cannot unload at 0820 because 0491 is jammed in R2L');
+    expect(words).toBe('F08 has a problem: cannot unload, "0491 is jammed in R2L"');
+    expect(wanted).toMatchObject([
+      {
+        to: 'flight-reports',
+        body: { kind: 'problem', what: 'cannot unload', words: '0491 is jammed in R2L' },
+      },
+    ]);
   });
 
   it('off, home, turned back, ended elsewhere, reported, refused', () => {
@@ -110,8 +134,14 @@ describe('a flight on paper, line by line', () => {
 
   it('a number that is not on the load is asked about, with what it may be; it is kept as written', () => {
     const { doubts, wanted } = entryOf('F08 left LOR 0409 at 0849');
-    expect(doubts).toEqual(['0409 is not on the load of F08: 0490?']);
+    expect(doubts).toEqual([
+      '0409 is in no book: nearest 0490. Kept so, it is an unknown drum, and nobody knows what is in it.',
+    ]);
     expect(wanted[0]!.body.drum).toBe('0409');
+    expect(entryOf('F08 left LOR 0447 at 0849').doubts).toEqual(['0447 is not on the load of F08.']);
+    expect(entryOf('F08 left LOR 0490 8888 at 0849').doubts[0]).toMatch(
+      /^8888 is in no book: none is near it/,
+    );
   });
 
   it('a delivery as it came in a message, by its own day', () => {
@@ -130,6 +160,33 @@ describe('a flight on paper, line by line', () => {
   });
 });
 
+describe('a load from paper beside the sheet of base', () => {
+  const line = 'F08 loaded 07:40 load 718/718 lb take-off 7355/7355 lb';
+
+  it('is asked about with what the line says stands on the sheet, where it is of those drums', () => {
+    const asked = (text: string) => toldTotals(readLine(text, sheet), sheet);
+    expect(asked(line)).toEqual([
+      { flight: 'F08', of: 'load', typedLb: 718 },
+      { flight: 'F08', of: 'take-off weight', typedLb: 7355 },
+    ]);
+    expect(asked(`${line} 0490 0491`)).toEqual([]);
+    expect(asked(`${line} v1`)).toEqual([]);
+    expect(asked('F08 off at 0802')).toEqual([]);
+  });
+
+  it('718 where the sheet says 1,583 lb is told with the likely slip, never which is right', () => {
+    const compared = {
+      ...{ of: 'load' as const, agrees: false, advice: 'Look at both figures where they came from.' },
+      words: '1,583 lb and 718 lb: 865 lb apart',
+      slips: [{ title: 'Kilograms for pounds', words: '1,583 lb is 718 kg.' }],
+    };
+    expect(unlikeWords(compared)).toEqual([
+      "The load by base's sheet, and as it is written here: 1,583 lb and 718 lb: 865 lb apart. Kilograms for pounds: 1,583 lb is 718 kg. Look at both figures where they came from.",
+    ]);
+    expect(unlikeWords({ ...compared, agrees: true })).toEqual([]);
+  });
+});
+
 describe('stock on paper', () => {
   it('uplifts: drum after drum, with what the book says otherwise', () => {
     const { wanted, doubts, words } = entryOf(
@@ -142,7 +199,45 @@ describe('stock on paper', () => {
       [120_000, 'RW1', 'radio'],
     ]);
     expect(entryOf('drawn LOR 0447 2000 L into H1 P1 at 0610 by RW1').doubts).toEqual([
-      '2000 L is more than a drum holds, 200 L.',
+      '2,000 L is more than a drum holds, 200 L.',
+    ]);
+  });
+
+  it('a draw in lb, with what was looked at on the slip and the gauge', () => {
+    const line = 'drawn ESK 0447 300 lb into H1 P1 seal date clear dry gauge 640/940 lb at 0915 by RW1';
+    const { wanted, words, doubts } = entryOf(line);
+    // 300 lb = 136.1 kg, at 0.8 kg/L 170.1 L.
+    expect(words).toMatch(/^170\.1 L \(300 lb\) from 0447 drawn at XESK into H1 for P1; Looked at: seal/);
+    expect(wanted[0]!.body).toMatchObject({
+      millilitres: 170_100,
+      note: 'Looked at: seal, date, clear, dry (no water found). Gauge 640 lb before, 940 lb after.',
+    });
+    expect(doubts).toEqual([]);
+    expect(entryOf(line.replace('940', '840')).doubts).toEqual([
+      expect.stringMatching(/is written, and the gauge took 200 lb/),
+    ]);
+  });
+
+  it('out of the medevac reserve with why; another drum than the first in order with why', () => {
+    const draw = 'drawn ESK 0448 50 L into H1 P1';
+    expect(entryOf(`${draw} medevac at 0915 by RW1 because patient at GAN`).wanted[0]!.body.medevac).toBe(
+      'patient at GAN',
+    );
+    expect(entryOf(`${draw} at 0915 by RW1 because 0447 is buried`).wanted[0]!.body.note).toBe(
+      'Because 0447 is buried.',
+    );
+  });
+
+  it('a drum held, rejected before pumping, or dropped from a sling', () => {
+    const said = (line: string) => entryOf(line).wanted.map(({ body }) => body);
+    expect(said('held 0447 at 0810 by RW1 because seal broken')).toMatchObject([
+      { kind: 'held', of: { drum: '0447' }, reason: 'seal broken' },
+    ]);
+    expect(said('rejected 0448 at 0915 by RW1 because water found')).toMatchObject([
+      { kind: 'held', reason: 'rejected before pumping: water found; marked X' },
+    ]);
+    expect(said('dropped ESK MAR H1 0447 at 1010 by RW1')).toMatchObject([
+      { kind: 'lost', place: 'XESK', note: 'Dropped from under H1 between XESK and XMAR.' },
     ]);
   });
 
@@ -191,8 +286,31 @@ describe('what is wrong with a line, and what to write', () => {
       'F08 off at 1802',
       '18:02 of 2027-06-16 is still to come: put the day of the sheet right, or write on Tue.',
     ],
-    ['F08 sunk at 0802', 'F08 what? loaded, off, left, back, home, turned back, ended, refused or reported.'],
-    ['F08 loaded 07:40 load 1205', 'Write both totals in lb, by the sheet and by hand: load 2378/2378.'],
+    [
+      'F08 sunk at 0802',
+      'F08 what? loaded, off, left, back, home, turned back, ended, refused, reported or problem.',
+    ],
+    ['F08 loaded 07:40 load 1205', 'Write both totals in lb, by the sheet and by hand: load 2378/2378 lb.'],
+    [
+      'F08 loaded 07:40 load 1205/1205 take-off 7355/7355 lb',
+      '1205/1205 what? Write lb after it, if it is lb: load 1205/1205 lb.',
+    ],
+    [
+      'F08 loaded 07:40 load 547/547 kg take-off 7355/7355 lb',
+      'The sheet adds up in lb: read the load in lb, by the sheet and by hand: load 2378/2378 lb.',
+    ],
+    ['F08 problem engine at 0820', expect.stringMatching(/^What problem\? wrong drum, cannot unload/)],
+    [
+      'F04 off at 0802',
+      'F04 is offered, not given to a pilot: approve and give it on Week, then write what its crew said.',
+    ],
+    ['F01 off at 0802', 'F01 is closed: nothing more is reported of it.'],
+    ['drawn ESK 0447 100 into H1 P1 at 0610 by RW1', '100 what from 0447, L or lb? Write 100 L, or 100 lb.'],
+    [
+      'drawn ESK 0447 100 L into H1 P1 gauge 640 at 0610 by RW1',
+      'The gauge before and after, in lb: write gauge 640/992 lb.',
+    ],
+    ['rejected 0447 at 0610 by RW1', expect.stringMatching(/^Why\? End with because/)],
     ['F08 left GAN 0490 at 0849', 'GAN may be XGAN or YGAN: write the whole code.'],
     ['F08 left LOR at 0849', 'No drum is named: write LEFT or BACK and the drum numbers.'],
     ['drawn ESK 0447 200 L into H1 at 0610 by RW1', 'For which programme? P1, P3.'],
@@ -218,9 +336,11 @@ describe('what is wrong with a line, and what to write', () => {
 
 it('what is likely next stands ready, and goes on as lines are kept', () => {
   expect(startsOf(sheet, [])).toEqual(['F08 loaded load ']);
-  const kept = ['F08 loaded 07:40 load 1205/1205 take-off 7355/7355', 'F08 off at 0802'].map((line) => ({
-    requests: entryOf(line).wanted,
-  }));
+  const kept = ['F08 loaded 07:40 load 1205/1205 lb take-off 7355/7355 lb', 'F08 off at 0802'].map(
+    (line) => ({
+      requests: entryOf(line).wanted,
+    }),
+  );
   expect(startsOf(sheet, kept)).toEqual(['F08 left XLOR all at ']);
   const message = { requests: entryOf('F08/1 LOR 2027-06-16 0849 LEFT 0490 0491 0492 BY FW3').wanted };
   expect(startsOf(sheet, [...kept, message])).toEqual(['F08 home at ']);
@@ -228,7 +348,7 @@ it('what is likely next stands ready, and goes on as lines are kept', () => {
 
 it('a kept line has an id for everything it says', () => {
   let made = 0;
-  const line = keptLine(entryOf('F08 loaded 07:40 load 1205/1205 take-off 7355/7355'), {
+  const line = keptLine(entryOf('F08 loaded 07:40 load 1205/1205 lb take-off 7355/7355 lb'), {
     ...{ text: 'as typed', enteredAt: sheet.now, enteredBy: 'A. Dispatcher' },
     newId: () => {
       made += 1;

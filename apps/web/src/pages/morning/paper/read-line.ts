@@ -24,10 +24,17 @@ const readText = (text: string, sheet: Sheet): LineEntry => {
   const parted = partLine(text, sheet);
   const flight = sheet.flights.find(({ id }) => id === first.toUpperCase());
   if (flight !== undefined) return readFlight(parted, sheet, flight);
+  const other = sheet.notGiven.find(({ id }) => id === first.toUpperCase());
+  if (other !== undefined)
+    throw new LineFault(
+      other.state === 'offered'
+        ? `${other.id} is offered, not given to a pilot: approve and give it on Week, then write what its crew said.`
+        : `${other.id} is ${other.state}: nothing more is reported of it.`,
+    );
   const stockLine = stockLines[first.toLowerCase()];
   if (stockLine !== undefined) return stockLine(parted, sheet);
   throw new LineFault(
-    `"${first}" begins no line: a flight (F06), drawn, counted, slung, filled, or a place with its surface.`,
+    `"${first}" begins no line: a flight (F06), drawn, counted, slung, dropped, held, rejected, filled, or a place with its surface.`,
   );
 };
 

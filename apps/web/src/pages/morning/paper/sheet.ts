@@ -1,5 +1,6 @@
 import type { DipTable } from '@drumline/stock';
-import type { IsoDate, IsoInstant } from '@drumline/units';
+import type { IsoDate, IsoInstant, KilogramsPerLitre } from '@drumline/units';
+import type { Parted } from './tail.js';
 
 export interface SheetFlight {
   readonly id: string;
@@ -31,9 +32,12 @@ export interface Sheet {
   readonly timeZone: string;
   readonly places: readonly { readonly code: string; readonly name: string }[];
   readonly flights: readonly SheetFlight[];
+  /** Around the day, of which no crew reports: offered, declined, called off, closed. */
+  readonly notGiven: readonly Pick<SheetFlight, 'id' | 'state'>[];
   readonly drums: readonly SheetDrum[];
   readonly programmes: readonly string[];
   readonly fillLitres: number;
+  readonly bookDensityKgPerLitre: KilogramsPerLitre;
   /** The usual one first. */
   readonly dipTables: readonly DipTable[];
 }
@@ -43,6 +47,8 @@ export interface Wanted {
   readonly to: 'movements' | 'flight-reports' | 'surface-reports';
   readonly body: Readonly<Record<string, unknown>>;
 }
+
+export const movement = (body: Wanted['body']): Wanted => ({ to: 'movements', body });
 
 /** Who, when, how: the same of everything on one line. */
 export interface Told {
@@ -61,7 +67,14 @@ export interface LineEntry extends Told {
   readonly doubts: readonly string[];
 }
 
+/** Reads one kind of line. */
+export type Reader = (parted: Parted, sheet: Sheet) => LineEntry;
+
 export type ReadLine = LineEntry | { readonly kind: 'fault'; readonly words: string };
 
 /** Stops the reading of a line: what is wrong, and what to write. */
 export class LineFault extends Error {}
+
+export const missing = (words: string): never => {
+  throw new LineFault(words);
+};

@@ -45,18 +45,32 @@ const nextOf = (
 /** How each kind of line is written: read beside the field, and pressed to begin with it. */
 export const examples: readonly (readonly [line: string, what: string])[] = [
   [
-    'F06 loaded 06:50 load 2378/2378 take-off 8528/8528',
-    'with the drums set aside, or their numbers; lb by the sheet / by the other hand',
+    'F06 loaded 06:50 load 2378/2378 lb take-off 8528/8528 lb',
+    'with the drums set aside, or their numbers; by the sheet / by the other hand. They differ: by FW1 with S. Keeper because and the reason',
   ],
   ['F06 off 07:02', 'home, turned back MER, ended ALD, refused, reported likewise'],
   ['F06 left GAN 0573 0574 0575 at 0805', 'a drum with SEAL, DAMAGED or LEAKING behind it; all: as loaded'],
   ['F06 back 0576 seal at 0936', 'brought home'],
-  ['drawn ESK 0447 200 L into H1 P1 at 0915', 'left 80 L, or left 34 cm by the stick: what is still in it'],
+  [
+    'F06 problem cannot unload at 0820 because 0575 is jammed in R2L',
+    'wrong drum, did not land, aircraft, strip not as said, other',
+  ],
+  [
+    'drawn ESK 0447 200 L into H1 P1 at 0915',
+    'L or lb; left 80 L, or left 34 cm by the stick: what is still in it. Another drum than the first in order: end with because',
+  ],
+  [
+    'drawn ESK 0447 200 L into H1 P1 seal date clear dry gauge 640/993 lb at 0915',
+    'the boxes ticked on the slip, and the gauge before / after',
+  ],
+  ['drawn ESK 0447 200 L into H1 P1 medevac at 0915 because patient at GAN', 'out of the medevac reserve'],
+  ['rejected 0575 at 0915 because water found', 'before pumping, marked X; held likewise'],
   [
     'counted LOR 2150 L 10 sealed 1 open 3 empty 09:00',
     'air, seen; stick 34 51 cm in place of the litres: each open drum, the sealed ones full',
   ],
   ['slung ESK MAR H1 0447 0448 at 1010', 'strip, pad, helicopter, drums'],
+  ['dropped ESK MAR H1 0447 at 1010', 'from under the helicopter, between strip and pad'],
   ['filled ALD 0491 J27-041 200 L tare 19.7 gross 180.1 at 1130', 'kg'],
   ['LOR soft 0652 helper until Wed', 'a surface'],
 ];

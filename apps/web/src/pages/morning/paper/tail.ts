@@ -7,16 +7,26 @@ export interface Parted {
   readonly at: IsoInstant | null;
   readonly writtenAt: IsoInstant | null;
   readonly by: string | null;
+  /** The second person of a signature. */
+  readonly second: string | null;
   readonly means: 'paper' | 'radio';
   /** What stands behind "because"; null: nothing. */
   readonly because: string | null;
 }
 
-/** "at 0805" or 08:05, "written 0810", "on Tue", "by K. Aske", "radio", "because ...". */
+/** "at 0805" or 08:05, "written 0810", "on Tue", "by K. Aske", "with S. Keeper", "radio", "because ...". */
 export const partLine = (line: string, sheet: Sheet): Parted => {
   const [front = '', because] = line.split(/\sbecause\s+/i);
   const words = front.split(/[\s,;]+/).filter((word) => word !== '');
-  const found: Found = { rest: [], day: sheet.day, at: null, written: null, by: null, means: sheet.means };
+  const found: Found = {
+    rest: [],
+    day: sheet.day,
+    at: null,
+    written: null,
+    by: null,
+    second: null,
+    means: sheet.means,
+  };
   for (let next = 0; next < words.length; ) next += take(words, next, found, sheet);
   const instant = (clock: string | null): IsoInstant | null =>
     clock === null ? null : inThePast(found.day, clock, sheet);
@@ -25,6 +35,7 @@ export const partLine = (line: string, sheet: Sheet): Parted => {
     at: instant(found.at),
     writtenAt: instant(found.written),
     by: found.by,
+    second: found.second,
     means: found.means,
     because: because?.trim() || null,
   };
@@ -46,10 +57,11 @@ interface Found {
   at: string | null;
   written: string | null;
   by: string | null;
+  second: string | null;
   means: 'paper' | 'radio';
 }
 
-const joins = ['at', 'written', 'on', 'by', 'radio', 'paper', 'from', 'because'];
+const joins = ['at', 'written', 'on', 'by', 'with', 'radio', 'paper', 'from', 'because'];
 
 /** Takes what begins at a word; gives how many words that was. */
 const take = (words: readonly string[], at: number, found: Found, sheet: Sheet): number => {
@@ -60,10 +72,12 @@ const take = (words: readonly string[], at: number, found: Found, sheet: Sheet):
     return 1;
   }
   if ((word === 'by' || word === 'from') && ['radio', 'paper'].includes(next.toLowerCase())) return 1;
-  if (word === 'by') {
-    const end = words.findIndex((each, index) => index > at && joins.includes(each.toLowerCase()));
+  if (word === 'by' || word === 'with') {
+    const end = words.findIndex(
+      (each, index) => index > at && (joins.includes(each.toLowerCase()) || isClock(each)),
+    );
     const name = words.slice(at + 1, end < 0 ? undefined : end);
-    found.by = name.length === 0 ? null : name.join(' ');
+    found[word === 'by' ? 'by' : 'second'] = name.length === 0 ? null : name.join(' ');
     return 1 + name.length;
   }
   if (word === 'on') {
@@ -74,10 +88,12 @@ const take = (words: readonly string[], at: number, found: Found, sheet: Sheet):
     found[word] = clockOf(next);
     return 2;
   }
-  if (/^\d{1,2}:\d\d$/.test(word)) found.at = clockOf(word);
+  if (isClock(word)) found.at = clockOf(word);
   else found.rest.push(words[at]!);
   return 1;
 };
+
+const isClock = (word: string): boolean => /^\d{1,2}:\d\d$/.test(word);
 
 const clockOf = (typed: string): string => {
   const digits = typed.replace(':', '').padStart(4, '0');

@@ -1,4 +1,4 @@
-import { addDays } from '@drumline/units';
+import { addDays, kilogramsPerLitre } from '@drumline/units';
 import { useList, useNow, useRead, useReads, useSettings } from '../../../api/index.js';
 import { useDipTables } from '../../../counting/dips.js';
 import {
@@ -19,25 +19,36 @@ export const useSheet = (head: Head): Sheet => ({
   ...head,
   now: useNow().toISOString(),
   timeZone: useSettings().value?.data.timeZone ?? 'UTC',
-  flights: useFlights(head.day),
+  ...useFlights(head.day),
   drums: (useList('/api/drums', drumSchema).value ?? []).map(({ number, litres, where }) => ({
     ...{ number, litres },
     place: where.kind === 'at' ? (where.place ?? null) : null,
   })),
   places: (useList('/api/places', placeSchema).value ?? []).map(({ data }) => data),
   programmes: (useList('/api/programmes', programmeSchema).value ?? []).map(({ data }) => data.code),
-  fillLitres: useRead('/api/policy/current', policySchema).value?.data.drum?.fillLitres ?? 200,
+  ...usePolicy(),
   dipTables: useDipTables(),
 });
 
 /** Those that a crew may have something to say of, from the days around that of the sheet. */
-const useFlights = (day: string): Sheet['flights'] => {
+const useFlights = (day: string): Pick<Sheet, 'flights' | 'notGiven'> => {
   const around = `from=${addDays(day, -2)}&until=${addDays(day, 1)}`;
   const listed = useList(`/api/flights?${around}`, listedFlightSchema).value ?? [];
   const paths = listed
     .filter(({ state }) => !unsaid.includes(state))
     .map(({ id }) => `/api/flights/${encodeURIComponent(id)}`);
-  return useReads(paths, flightSchema).flatMap(({ value }) => value ?? []);
+  return {
+    flights: useReads(paths, flightSchema).flatMap(({ value }) => value ?? []),
+    notGiven: listed.filter(({ state }) => unsaid.includes(state)),
+  };
+};
+
+const usePolicy = (): Pick<Sheet, 'fillLitres' | 'bookDensityKgPerLitre'> => {
+  const policy = useRead('/api/policy/current', policySchema).value?.data;
+  return {
+    fillLitres: policy?.drum?.fillLitres ?? 200,
+    bookDensityKgPerLitre: kilogramsPerLitre(policy?.bookDensityKgPerLitre ?? 0.8),
+  };
 };
 
 const unsaid = ['offered', 'declined', 'called off', 'closed'];
