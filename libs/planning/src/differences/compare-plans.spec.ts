@@ -47,6 +47,12 @@ describe('the differences of two plans', () => {
     expect(pairs(comparePlans(before, after).moved).sort()).toEqual(['F1>P2', 'F2>P1']);
   });
 
+  it('a take-off that crews know by its flight number is moved when it is hours off, not by a few minutes', () => {
+    const at = (departs: '08:00' | '08:10' | '11:41') => plan(to('F1', 'NOR', 1, { departs }));
+    expect(pairs(comparePlans(at('08:00'), at('11:41')).moved)).toEqual(['F1>F1']);
+    expect(pairs(comparePlans(at('08:00'), at('08:10')).same)).toEqual(['F1>F1']);
+  });
+
   it('another route is a flight removed and a flight added', () => {
     const difference = comparePlans(plan(to('F1', 'NOR', 1)), plan(to('P1', 'SOU', 1)));
     expect(ids(difference.removed)).toEqual(['F1']);

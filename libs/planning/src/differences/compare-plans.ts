@@ -1,4 +1,5 @@
 import type { CacheProjection } from '@drumline/stock';
+import { minutesOfDay } from '@drumline/units';
 import type { FlightChange, PlanDifference, PlannedFlight } from '../flight-plan.js';
 import { isPlannersNumber } from '../flights/planned-trips.js';
 import { groupBy } from '../group-by.js';
@@ -14,7 +15,8 @@ export interface ComparedPlan {
 /**
  * What changed between two plans for the same days. Flights that have a number of their own are matched by it; those
  * that the planner numbered by route (base, stops, base), then by the nearest day, the same aircraft and the same drums. A flight on another
- * day or aircraft is moved, whatever its drums. Booked flights without drums in both plans are left out. The
+ * day or aircraft is moved, whatever its drums, and so is one that keeps the number people know it by if its
+ * take-off is more than a quarter of an hour off. Booked flights without drums in both plans are left out. The
  * lowest level of a cache is over the ends of days, the opening not counted.
  */
 export function comparePlans(before: ComparedPlan, after: ComparedPlan): PlanDifference {
@@ -34,7 +36,13 @@ export function comparePlans(before: ComparedPlan, after: ComparedPlan): PlanDif
 
 const carries = (flight: PlannedFlight): boolean => flight.kind === 'positioning' || flight.drums > 0;
 const isMoved = ({ before, after }: FlightChange): boolean =>
-  before.date !== after.date || before.aircraft !== after.aircraft;
+  before.date !== after.date || before.aircraft !== after.aircraft || isRetimed(before, after);
+/** Minutes; fewer are within what a crew waits at a strip: common practice, no source. */
+const leastRetiming = 15;
+const isRetimed = (before: PlannedFlight, after: PlannedFlight): boolean =>
+  before.id === after.id &&
+  !isPlannersNumber(before.id) &&
+  Math.abs(minutesOfDay(before.departs) - minutesOfDay(after.departs)) > leastRetiming;
 const drumsByStop = (flight: PlannedFlight): string => flight.stops.map((stop) => stop.drums).join(' ');
 const otherDrums = ({ before, after }: FlightChange): boolean => drumsByStop(before) !== drumsByStop(after);
 const routeOf = (flight: PlannedFlight): string =>

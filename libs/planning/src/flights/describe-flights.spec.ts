@@ -155,6 +155,13 @@ describe('a flight as people read it', () => {
       cost: { flight: 0, fuel: 30_000, handling: 900 },
     });
     expect(read!.legs[0]!.positions).toHaveLength(1);
+    const base = (...flights: readonly StandingFlight[]) =>
+      describeIn({ bookedFlights }, ...flights).bases[0]!;
+    const without = base();
+    expect(without.ownFuelLitres).toBeGreaterThan(0);
+    expect(without, 'left at base is one sum, whether or not the booked flight is named').toEqual(
+      base(flight({ id: 'X1', stops: [{ place: 'NOR', drums: 0 }] })),
+    );
   });
 
   it('leaves out flights of days that the plan does not cover', () => {

@@ -36,7 +36,7 @@ export function describeFlights(
   standing: readonly StandingFlight[],
   endTarget: EndTarget,
 ): DescribedFlights {
-  const { sketches, times, picture } = pictureOf(scenario, standing, endTarget);
+  const { loads, sketches, times, picture } = pictureOf(scenario, standing, endTarget);
   const { caches } = picture;
   const described = sketches
     .map((sketch) => describeFlight(picture, sketch, times.get(sketch.flight.id)!))
@@ -44,7 +44,7 @@ export function describeFlights(
   return {
     flights: described,
     caches,
-    bases: baseUse(scenario, sketches),
+    bases: baseUse(scenario, loads, sketches),
     cost: sumMoney(described.map(({ cost }) => cost)),
   };
 }
@@ -77,7 +77,7 @@ function pictureOf(scenario: Scenario, standing: readonly StandingFlight[], endT
     caches,
     endTargets: new Map(scenario.caches.map(({ place }, index) => [place, targets[index]!])),
   };
-  return { sketches, times, picture };
+  return { loads, sketches, times, picture };
 }
 
 const byDeparture = (one: PlannedFlight, other: PlannedFlight): number =>

@@ -1,5 +1,5 @@
 import type { CacheProjection } from '@drumline/stock';
-import { type ClockTime, clockTimeAt, minutes } from '@drumline/units';
+import { type ClockTime, clockTimeAt, minutes, minutesOfDay } from '@drumline/units';
 import { groupBy } from '../group-by.js';
 import type { Scenario } from '../scenario.js';
 import { departureWindow } from './departure-window.js';
@@ -14,7 +14,8 @@ export interface Clash extends ScheduleClash {
 
 /**
  * Departure of every flight, by id. On each day the flight whose cache runs short first departs first, then the one
- * that loses most by waiting for the afternoon's weather. Flights that find no place get their earliest time; the checker
+ * that loses most by waiting for the afternoon's weather; a flight found again on its day and aircraft keeps its time where
+ * that is still possible. Flights that find no place get their earliest time; the checker
  * then finds who is in two places at once.
  */
 export function flightTimes(
@@ -58,6 +59,7 @@ function daySchedules(
 function dayFlight(scenario: Scenario, { flight, booked, onDay }: FlightSketch, urgency: number): DayFlight {
   const { load, request } = onDay;
   const departs = flight.departs ?? booked?.departs;
+  const before = departs === undefined ? timeBefore(scenario, flight) : undefined;
   const window = departureWindow(scenario, {
     date: flight.date,
     legs: request.legs.map(({ from, to }, leg) => ({
@@ -74,9 +76,19 @@ function dayFlight(scenario: Scenario, { flight, booked, onDay }: FlightSketch, 
     aircraft: flight.aircraft,
     pilot: flight.pilot ?? null,
     ...window,
+    ...(before !== undefined && { before }),
     heldMinutes: Math.ceil(Math.max(load.dutyHours, booked?.heldHours ?? 0) * 60 - 1e-6),
     urgency,
   };
+}
+
+/** People know a flight by its take-off time: what stands under its number, on its day and aircraft. */
+function timeBefore(
+  { flights }: Scenario,
+  { id, date, aircraft }: FlightSketch['flight'],
+): number | undefined {
+  const stood = flights.find((each) => each.id === id && each.date === date && each.aircraft === aircraft);
+  return stood?.departs === undefined ? undefined : minutesOfDay(stood.departs);
 }
 
 /** Days until the stop that is short first is short without what lands from now on; weather decides between equals. */

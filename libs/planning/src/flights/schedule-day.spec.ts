@@ -34,6 +34,21 @@ describe('the departures of a day', () => {
     expect(times.get('later')).toBe(480);
   });
 
+  it('a flight keeps the hour that people know, and a new one takes what is left of the day', () => {
+    const known = flight('known', 'A1', null, { urgency: 5, before: 420 });
+    const urgent = flight('new', 'A1', null, { urgency: 1 });
+    const times = departuresOf([known, urgent]);
+    expect(times.get('known')).toBe(420);
+    expect(times.get('new')).toBe(540);
+  });
+
+  it('an hour that leaves another flight no place is given up, and so is one outside the window', () => {
+    const known = flight('known', 'A1', null, { before: 420 });
+    const morningOnly = flight('morning only', 'A1', null, { latest: 400, urgency: 9 });
+    expect(departuresOf([known, morningOnly]).get('morning only')).toBeLessThanOrEqual(400);
+    expect(departuresOf([flight('dark', 'A1', null, { before: 300 })]).get('dark')).toBe(360);
+  });
+
   it('crew hours: a pilot may fly two aircraft in a day, not at once', () => {
     const times = departuresOf([flight('one', 'A1', 'P1'), flight('two', 'A2', 'P1')]);
     expect(Math.abs(times.get('one')! - times.get('two')!)).toBe(120);

@@ -6,6 +6,8 @@ export interface DayFlight {
   /** Departure no earlier than this and no later than `latest`; a flight with a given time has both alike. */
   readonly earliest: number;
   readonly latest: number;
+  /** The departure that people know already, kept where it can be. */
+  readonly before?: number;
   /** Minutes that aircraft and pilot are taken, the turn-round at the end included. */
   readonly heldMinutes: number;
   /** The smaller, the earlier it should fly. */
@@ -29,7 +31,8 @@ const searchLimit = 20_000;
 
 /**
  * Departure times of one day: one aircraft flies one flight at a time, one pilot flies one aircraft at a time, each
- * flight departs within its window; given times stand. The most urgent flight is placed first, as early as its aircraft
+ * flight departs within its window; given times stand, and so do times that people know already where all still find a
+ * place with them. The most urgent flight is placed first, as early as its aircraft
  * and pilot allow; where that leaves a flight without a place, other orders are searched (exact for small groups,
  * bounded for large). A clash names the flights that share aircraft and pilots and do not fit together.
  */
@@ -45,7 +48,7 @@ export function scheduleDay(flights: readonly DayFlight[]): DaySchedule {
   for (const group of sharingGroups(flights.filter((flight) => !hopeless.includes(flight)))) {
     const given = group.filter((flight) => flight.earliest === flight.latest).map(atItsTime);
     clashes.push(...givenTogether(given));
-    const placed = placeFree(given, group);
+    const placed = placeFree(withTimesBefore(given, group), group) ?? placeFree(given, group);
     if (!placed) clashes.push(noOrder(group));
     for (const { flight, start } of placed ?? given) departures.set(flight.id, start);
   }
@@ -75,12 +78,25 @@ function givenTogether(given: readonly Placed[]): readonly ScheduleClash[] {
 const overlap = (one: Placed, other: Placed): boolean =>
   one.start < other.start + other.flight.heldMinutes && other.start < one.start + one.flight.heldMinutes;
 
-function placeFree(given: readonly Placed[], group: readonly DayFlight[]): readonly Placed[] | null {
+/** The flights placed so far, then each at its time before that is within its window and free. */
+function withTimesBefore(given: readonly Placed[], group: readonly DayFlight[]): readonly Placed[] {
+  const placed = [...given];
+  for (const flight of group.toSorted((one, other) => one.urgency - other.urgency)) {
+    const { before, earliest, latest } = flight;
+    if (before === undefined || earliest === latest || before < earliest || before > latest) continue;
+    const kept = { flight, start: before };
+    if (placed.every((other) => !shares(other.flight, flight) || !overlap(kept, other))) placed.push(kept);
+  }
+  return placed;
+}
+
+function placeFree(fixed: readonly Placed[], group: readonly DayFlight[]): readonly Placed[] | null {
+  const settled = new Set(fixed.map(({ flight }) => flight));
   const byUrgency = group
-    .filter((flight) => flight.earliest !== flight.latest)
+    .filter((flight) => !settled.has(flight))
     .sort((one, other) => one.urgency - other.urgency || one.earliest - other.earliest);
   const byDeadline = byUrgency.toSorted((one, other) => one.latest - other.latest);
-  return placeInOrder(given, byUrgency) ?? placeInOrder(given, byDeadline) ?? searchOrders(given, byUrgency);
+  return placeInOrder(fixed, byUrgency) ?? placeInOrder(fixed, byDeadline) ?? searchOrders(fixed, byUrgency);
 }
 
 function placeInOrder(before: readonly Placed[], order: readonly DayFlight[]): readonly Placed[] | null {

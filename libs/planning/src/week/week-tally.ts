@@ -44,6 +44,7 @@ export function weekTally(scenario: Scenario): WeekTally {
     expectedDrums: landed + expectedDrums(toLand, scenario.weather),
     bases: baseUse(
       scenario,
+      loads,
       flights.map((flight) => sketchFlight(scenario, loads, flight)),
     ),
   };

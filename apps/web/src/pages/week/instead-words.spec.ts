@@ -8,6 +8,7 @@ const flight = (id: string, place: string, rest: Partial<ComparedFlight> = {}): 
   kind: 'positioning',
   state: 'offered',
   date: '2027-06-15',
+  departs: '07:00',
   aircraft: 'A1',
   pilot: null,
   from: 'XMER',

@@ -26,10 +26,20 @@ export const changeWords = ({ before, after }: FlightChange, day: DayWords): Wor
     { text: after.aircraft, isNew: before.aircraft !== after.aircraft },
     { text: ' ', isNew: false },
     { text: day(after.date), isNew: before.date !== after.date },
+    ...retimedWords({ before, after }),
     { text: ', ', isNew: false },
     load,
   ];
 };
+
+/** Another take-off on the same day and aircraft. */
+const retimedWords = ({ before, after }: FlightChange): Words =>
+  before.date === after.date && before.aircraft === after.aircraft && before.departs !== after.departs
+    ? [
+        { text: ` at ${after.departs}`, isNew: true },
+        { text: ` (was ${before.departs})`, isNew: false },
+      ]
+    : [];
 
 /** What would fall short without the flight. */
 export const purposeWords = ({ reason }: ComparedFlight, day: DayWords): string => {

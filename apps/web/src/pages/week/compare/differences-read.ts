@@ -8,6 +8,7 @@ const flightSchema = z.object({
   kind: z.enum(['positioning', 'booked']),
   state: z.string(),
   date: z.string(),
+  departs: z.string(),
   aircraft: z.string(),
   pilot: z.string().nullable(),
   from: z.string(),

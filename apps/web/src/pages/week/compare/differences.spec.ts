@@ -34,6 +34,7 @@ const flight = (id: string, rest: Partial<ComparedFlight> = {}): ComparedFlight 
   kind: 'positioning',
   state: 'offered',
   date: '2027-06-15',
+  departs: '07:00',
   aircraft: 'A1',
   pilot: null,
   from: 'XMER',
@@ -182,6 +183,12 @@ describe('the list of differences', () => {
       ['Flown or away', 'F01, 15', 'Never changes.'],
       ['Offered', 'F09, 15', 'Not touched.'],
     ]);
+  });
+
+  it('a flight with another take-off says when, and when it was', () => {
+    const moved = [{ before: flight('F02'), after: flight('F02', { departs: '11:41' }) }];
+    const { wouldBe } = differenceGroups({ ...softTuesday, moved }, day)[1]!.lines[0]!;
+    expect(wouldBe.map(({ text }) => text).join('')).toContain('at 11:41 (was 07:00)');
   });
 
   it('shows only what a moved flight has new', () => {
