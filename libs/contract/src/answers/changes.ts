@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { type Answer } from './field.js';
 
 export const versionsAnswer = z
   .strictObject({
@@ -16,4 +15,3 @@ export const versionsAnswer = z
     description:
       'What a page watches, each with a word that is another one as soon as anything of the kind is.',
   });
-export type Versions = Answer<typeof versionsAnswer>;

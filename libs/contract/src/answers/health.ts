@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { type Answer } from './field.js';
 
 export const healthAnswer = z
   .strictObject({
@@ -9,4 +8,3 @@ export const healthAnswer = z
     solver: z.enum(['up', 'down']),
   })
   .meta({ id: 'HealthAnswer' });
-export type HealthAnswer = Answer<typeof healthAnswer>;

@@ -1,51 +1,38 @@
 import { z } from 'zod';
-import type { Answer } from './field.js';
+import { shortLevel } from '../plan/field.js';
+import { legLimit } from '../plan/planned-flight-schema.js';
+import { surfaceState as asSetUp } from '../scenario/place-schema.js';
+import { standingState as asPlanned } from '../scenario/programme-schema.js';
+
+/** State of a flight that a plan counts with. */
+export const standingState = z.enum(asPlanned.options);
 
 /** State of any flight; how it goes from one to the next stands in docs/flight-states.md. */
 export const flightState = z.enum([
-  'loaded',
-  'closed',
-  'offered',
-  'approved',
-  'given',
-  'away',
-  'home',
-  'reported',
+  ...standingState.options,
   'idea',
   'declined',
   'called off',
   'turned back',
   'ended elsewhere',
 ]);
-export type FlightState = Answer<typeof flightState>;
 
-export const shortLevel = z.enum(['below minimum', 'below critical', 'run out', 'short of the end target']);
-export type ShortLevel = Answer<typeof shortLevel>;
+export const flightKind = z.enum(['positioning', 'booked']);
 
 /** Surface words of the trade; damp uses the dry figures, unknown is the absence of a fresh report. */
-export const surfaceState = z.enum(['dry', 'damp', 'soft', 'closed']);
-export type SurfaceState = Answer<typeof surfaceState>;
+export const surfaceState = z.enum(asSetUp.options);
 
-export const limitName = z.enum([
-  'closed',
-  'max take-off weight',
-  'strip take-off limit',
-  'max landing weight',
-  'strip landing limit',
-  'max zero-fuel weight',
-  'fuel capacity',
-  'drum positions',
-  'floor limit',
-  'balance',
-  'passengers aboard',
-  'closed when soft',
-  'type not approved',
-  'unload or stay',
-]);
-export type LimitName = Answer<typeof limitName>;
+export const limitName = legLimit.shape.name;
 
 export const balanceMomentName = z.enum(['ramp', 'zero fuel', 'take-off', 'landing']);
-export type BalanceMomentName = Answer<typeof balanceMomentName>;
+
+/** How the litres of a cache stand to its levels. */
+export const cacheLevel = z.enum(['below minimum', 'below critical', 'enough']);
+
+/** How far a figure of stock is to be trusted. */
+export const confidence = z.enum(['high', 'medium', 'low']);
+
+export { shortLevel };
 
 export const faultAnswer = z
   .strictObject({

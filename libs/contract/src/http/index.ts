@@ -1,14 +1,32 @@
-export type * from '../answers/add-drums.js';
-export type * from '../answers/drum-lists.js';
-export type { CardAnswer } from '../answers/flight-card.js';
-export type { ConsequenceAnswer } from '../answers/flights.js';
-export type * from '../answers/load-sheets.js';
-export type * from '../answers/my-day.js';
-export type * from '../answers/my-places.js';
-export type * from '../answers/plans.js';
-export type * from '../answers/programme-totals.js';
-export type * from '../answers/projections.js';
-export type * from '../answers/week.js';
+export type {
+  FillListAnswer,
+  PickedDrum,
+  PickListAnswer,
+  RetestComingAnswer,
+} from '../answers/drums/drum-lists.js';
+export type { AddDrumsAnswer } from '../answers/flights/add-drums.js';
+export type { ConsequenceAnswer } from '../answers/flights/consequence.js';
+export type { CardAnswer } from '../answers/flights/flight-card.js';
+export type { BlindMoment } from '../answers/loads/balance.js';
+export type { Fallback } from '../answers/loads/go-back.js';
+export type { CrewSaid, LoadAnswer, LoadPicture, LoadStanding } from '../answers/loads/load.js';
+export type { BlindSheet } from '../answers/loads/load-sheet.js';
+export type { TotalsAnswer } from '../answers/loads/two-totals.js';
+export type { MyDay, PhoneDrum, PhoneFlight, PhonePlace, SameReport } from '../answers/phones/my-day.js';
+export type { MyPlaces } from '../answers/phones/my-places.js';
+export type { LowestBeside, PlanDifferencesAnswer } from '../answers/plans/plan-differences.js';
+export type { ListedPlan } from '../answers/plans/plans.js';
+export type { StandingPlan } from '../answers/plans/standing-plan.js';
+export type { WeekAnswer, WeekBooked, WeekFlight, WeekLanding } from '../answers/plans/week.js';
+export type { ProgrammeTotalsAnswer } from '../answers/programmes/programme-totals.js';
+export type { CacheAnswer, LevelsAnswer } from '../answers/projections/cache.js';
+export type {
+  CacheCourse,
+  ForeseenForProgramme,
+  ProjectionChangeAnswer,
+} from '../answers/projections/projection-change.js';
+export type { ProjectionAnswer, ProjectionsAnswer } from '../answers/projections/projections.js';
+export type { SlingRemedyAnswer } from '../answers/projections/sling-remedies.js';
 export * from './flight-acts.js';
 export * from './flight-report.js';
 export * from './load-requests.js';

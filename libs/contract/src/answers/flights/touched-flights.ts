@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import { isoDate } from '../field.js';
+import { surfaceReport } from '../planned.js';
+import { flightState, surfaceState } from '../words.js';
+
+export const touchedFlightAnswer = z
+  .strictObject({
+    flight: z.string(),
+    state: flightState,
+    date: isoDate,
+    aircraft: z.string(),
+    route: z.array(z.string()),
+    drums: z.number(),
+    drumsThatGo: z.number().nullable().describe('As many as may go by the report; null: all of them.'),
+    breaks: z
+      .string()
+      .nullable()
+      .describe('What it breaks that is not broken now; null: the flight stands as it is.'),
+  })
+  .meta({ id: 'TouchedFlight' });
+
+export const touchedAnswer = z
+  .strictObject({
+    place: z.string(),
+    before: surfaceState.describe('What counts there today, now and with the report.'),
+    after: surfaceState,
+    outrankedBy: surfaceReport
+      .nullable()
+      .describe(
+        'A report of a later time that is there already: it stands, and this one is kept beside it. Null: this one stands.',
+      ),
+    flights: z.array(touchedFlightAnswer),
+  })
+  .meta({ id: 'TouchedAnswer' });

@@ -1,0 +1,54 @@
+import { z } from 'zod';
+import { clockTime, instant, isoDate, litres } from '../field.js';
+import { protectedCache } from '../flights/flight-in-short.js';
+import { flightState } from '../words.js';
+
+export const decideFlightAnswer = z
+  .strictObject({
+    id: z.string(),
+    state: flightState,
+    needsDecision: z.string().nullable(),
+    by: instant.describe('The latest moment at which it makes sense to decide.'),
+    date: isoDate,
+    departs: clockTime,
+    aircraft: z.string(),
+    pilot: z.string().nullable(),
+    route: z.array(z.string()),
+    drums: z.number(),
+    ifDeclined: z.string(),
+    protects: protectedCache.nullable(),
+  })
+  .meta({ id: 'DecideFlight', description: 'A flight that waits for somebody: offered, or marked.' });
+
+export const cacheBelowCriticalAnswer = z
+  .strictObject({
+    place: z.string(),
+    date: isoDate.nullable().describe('The first day that ends below critical; null: it is below now.'),
+    litres: litres.describe('Usable at the end of that day; below zero: what is asked for beyond the stock.'),
+    criticalLitres: litres,
+  })
+  .meta({ id: 'CacheBelowCritical' });
+
+export const decideCaseAnswer = z
+  .strictObject({
+    count: z.string(),
+    place: z.string(),
+    at: instant,
+    countedBy: z.array(z.string()),
+    countedLitres: z.number(),
+    bookLitres: z.number(),
+    toleranceLitres: z.number(),
+    proposed: z.number().describe('Ways of closing it that wait for a second person.'),
+  })
+  .meta({ id: 'DecideCase' });
+
+export const decideProposalAnswer = z
+  .strictObject({
+    id: z.string(),
+    subject: z.string(),
+    act: z.string(),
+    proposedAt: instant,
+    agreedBy: z.array(z.string()),
+    mayAgree: z.boolean().describe('Whether the person who asks may be the second.'),
+  })
+  .meta({ id: 'DecideProposal' });
