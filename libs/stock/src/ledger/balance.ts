@@ -31,7 +31,11 @@ function post(balances: Map<string, PlaceBalance>, drum: DrumState, sign: 1 | -1
 }
 
 /** It was seen, and nobody has ever said what is in it: not an empty drum, and to be looked at. */
-export const isUnheardOf = ({ content, batch, openedAt }: DrumState): boolean =>
+export const isUnheardOf = ({
+  content,
+  batch,
+  openedAt,
+}: Pick<DrumState, 'content' | 'batch' | 'openedAt'>): boolean =>
   content === 'clean empty' && batch === null && openedAt === null;
 
 const bare = (place: string): PlaceBalance => ({

@@ -1,3 +1,4 @@
+export { isUnheardOf } from './balance.js';
 export { bookAt, stepAt } from './book-at.js';
 export {
   bookStandsAfter,

@@ -21,6 +21,12 @@ const facts = (changed: Partial<Drum> = {}) => factsOf({ ...drum, ...changed }, 
 const hold = { reason: 'water', by: 'QA', at: '2027-06-14T06:00Z' };
 
 describe('three facts of a drum', () => {
+  it('an unknown drum is not an empty one: nobody has said what is in it', () => {
+    const unknown = { content: 'clean empty', litres: litres(0), batch: null, retestDue: null } as const;
+    expect(facts(unknown)).toMatchObject({ content: 'not known', use: 'not known' });
+    expect(facts({ ...unknown, batch: 'J27-041' }).content).toBe('clean empty');
+  });
+
   it('where it is, what is in it and whether it may be used are said apart', () => {
     expect(facts()).toMatchObject({
       where: 'LOR',

@@ -1,4 +1,4 @@
-import type { Where } from '@drumline/stock';
+import { isUnheardOf, type Where } from '@drumline/stock';
 import { inWords } from '../../ui/index.js';
 import type { Drum } from './drums-read.js';
 
@@ -24,7 +24,7 @@ export const factsOf = (drum: Drum, today: string, date: (day: string) => string
   const [use, because] = useOf({ condemned, held, retestDue }, today, date);
   return {
     where: whereWords(where),
-    content: litres > 0 ? `${content}, ${inWords(litres, 'L')}` : content,
+    content: isUnheardOf(drum) ? 'not known' : litres > 0 ? `${content}, ${inWords(litres, 'L')}` : content,
     use,
     because,
     isHeld: held !== null || condemned !== null,
