@@ -1,5 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parseScenario, printFault } from '@drumline/contract';
+import { tieDown as strapsFor, type TieDownSetting, tieDownFor } from '@drumline/loading';
+import { pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 
 const folder = new URL('../../seeds/', import.meta.url);
@@ -9,6 +11,7 @@ const scenarioOf = (name: string) => {
   if (!parsed.ok) throw new Error(parsed.faults.map(printFault).join('\n'));
   return parsed.scenario;
 };
+const straps = ({ factors, kit }: TieDownSetting) => strapsFor(pounds(400), factors, kit);
 const sum = (figures: readonly number[]) => figures.reduce((total, figure) => total + figure, 0);
 
 describe.each(readdirSync(folder).filter((name) => name.endsWith('.json')))('%s', (name) => {
@@ -23,6 +26,16 @@ describe.each(readdirSync(folder).filter((name) => name.endsWith('.json')))('%s'
     expect(new Set(drums.map(({ number }) => number)).size).toBe(drums.length);
     expect(sum(byPlace.map((there) => there.length))).toBe(drums.length);
     expect(sum(byPlace.flat().map(({ litres }) => litres))).toBe(sum(drums.map(({ litres }) => litres)));
+  });
+
+  it('counts straps for every type, by figures with a reference, and has the operator’s own dangerous-goods fields', () => {
+    const { aircraftTypes, tieDown = [], dangerousGoods } = scenarioOf(name);
+    for (const { id } of aircraftTypes) {
+      const setting = tieDownFor(tieDown, id);
+      expect(setting?.factors.reference, id).toMatch(/manual/);
+      expect(straps(setting!).layout).not.toBeNull();
+    }
+    expect(dangerousGoods!.fields.map(({ label }) => label)).toContain('UN number');
   });
 
   it('uses codes that belong to no real aerodrome', () => {
