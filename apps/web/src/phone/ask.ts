@@ -6,7 +6,13 @@ import { hasHeard, hasNotHeard } from './line.js';
 export type Said =
   | { readonly kind: 'answer'; readonly body: unknown }
   /** Base has read it and says no. */
-  | { readonly kind: 'refused'; readonly status: number; readonly what: string; readonly words: string }
+  | {
+      readonly kind: 'refused';
+      readonly status: number;
+      readonly what: string;
+      readonly words: string;
+      readonly faults: readonly string[];
+    }
   | { readonly kind: 'signed out' }
   /** This one could not be worked on; another may. */
   | { readonly kind: 'failed' }
@@ -50,9 +56,9 @@ export const ask = async (method: 'GET' | 'PUT' | 'POST', path: string, body?: o
     setToken('');
     return { kind: 'failed' };
   }
-  const faults = problem.faults.map((fault) => `${fault.path} ${fault.problem} ${fault.remedy}`);
+  const faults = problem.faults.map((fault) => `${fault.problem} ${fault.remedy}`);
   const words = [problem.why, problem.next, ...faults].filter((part) => part !== '').join(' ');
-  return { kind: 'refused', status: answer.status, what: problem.what, words };
+  return { kind: 'refused', status: answer.status, what: problem.what, words, faults };
 };
 
 /** Busy, or away: the same may be sent again later. */
@@ -74,5 +80,6 @@ export const readAs = <T>(schema: z.ZodType<T>, body: unknown): T | null => {
 
 export const raisedSchema = z.object({
   raised: z.array(z.object({ what: z.string() })).optional(),
+  entered: z.boolean().optional(),
   report: z.object({ raised: z.array(z.string()) }).optional(),
 });

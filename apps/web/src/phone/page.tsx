@@ -1,8 +1,10 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import { Link } from 'wouter';
+import { useStore } from '../api/store.js';
 import { clockWords, spanWords, territoryNow, useLine } from './line.js';
 import { isWaiting, useEntries } from './outbox.js';
 import { Notice } from './parts.js';
+import { newerProgram } from './program.js';
 import { SignInForm } from './sign-in.js';
 import { dateWords, timeWords } from './times.js';
 import { useWho } from './who.js';
@@ -28,6 +30,7 @@ export const Page = ({ title, above, below, children, acts }: PageProps) => (
     </header>
     <EndedSession />
     <OddClock />
+    <NewerProgram />
     {children}
     {acts !== undefined && (
       <nav className="actions" aria-label="Actions">
@@ -83,6 +86,15 @@ const EndedSession = () => {
     </Notice>
   );
 };
+
+const NewerProgram = () =>
+  useStore(newerProgram) ? (
+    <Notice
+      kind="note"
+      word="A newer program waits."
+      title="Close every page of this phone’s program, then open it again."
+    />
+  ) : null;
 
 const OddClock = () => {
   const words = clockWords(useLine().heard);

@@ -41,8 +41,12 @@ const sendEntry = async (entry: Entry & { readonly answers: readonly BaseAnswer[
 
 const answerOf = (path: string, said: Extract<Said, { kind: 'answer' | 'refused' }>): BaseAnswer => {
   const at = territoryNow().toISOString();
-  if (said.kind === 'refused') return { path, outcome: 'asks', at, says: [`${said.what}. ${said.words}`] };
+  if (said.kind === 'refused') {
+    // What is wrong with it, in the words of the trade; where nothing is named, what base says of it as a whole.
+    const says = said.faults.length > 0 ? said.faults : [`${said.what}. ${said.words}`];
+    return { path, outcome: 'asks', at, says };
+  }
   const read = readAs(raisedSchema, said.body);
   const says = [...(read?.raised ?? []).map(({ what }) => what), ...(read?.report?.raised ?? [])];
-  return { path, outcome: 'with base', at, says };
+  return { path, outcome: read?.entered === false ? 'asks' : 'with base', at, says };
 };

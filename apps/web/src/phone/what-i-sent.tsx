@@ -56,9 +56,11 @@ const readSame = async (): Promise<readonly SameReport[]> =>
 /** Said only once the entries have been read: that all is with base is believed. */
 const howFar = (entries: readonly ShownEntry[], now: Date): string => {
   const oldest = entries.findLast(isWaiting);
+  const notEntered = entries.filter(({ state }) => state === 'asks').length;
+  const not = notEntered === 0 ? '' : `${notEntered} not entered by base`;
   return oldest === undefined
-    ? 'Everything is with base'
-    : `Oldest not yet with base: ${whenWords(oldest.clock.at, now)}`;
+    ? not || 'Everything is with base'
+    : `${not && `${not} · `}Oldest not yet with base: ${whenWords(oldest.clock.at, now)}`;
 };
 
 const bars = { kept: 1, sent: 2, 'with base': 3, asks: 3 } as const;
@@ -94,7 +96,7 @@ const OneEntry = ({ entry, same, isPutRight, now }: OneEntryProps) => (
       ))}
       {entry.says.map((words) => (
         <span key={words} className="says">
-          {entry.state === 'asks' ? 'Base asks: ' : 'Base will look at: '}
+          {entry.state === 'asks' ? 'Base did not enter it: ' : 'Base will look at: '}
           {words}
         </span>
       ))}
@@ -113,5 +115,5 @@ const next: Readonly<Record<ShownEntry['state'], string>> = {
   kept: 'Goes by itself when there is a signal.',
   sent: 'Sent again until base answers. It counts once.',
   'with base': '',
-  asks: 'Base has read it and did not enter it. Speak with base; it stays here.',
+  asks: 'Speak with base; it stays here.',
 };

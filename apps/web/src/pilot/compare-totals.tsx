@@ -8,6 +8,7 @@ import { surfaceAt } from './leg-words.js';
 import { aboveLoaded, type StepProps, Steps } from './loaded-steps.js';
 import { loaded } from './reports.js';
 import { type Signed, SignForIt } from './sign-for-it.js';
+import { SoftNotice, useTooMany } from './soft-notice.js';
 import { comparedTotals } from './two-totals.js';
 import { useReporting } from './use-reporting.js';
 import { apartWords, WhatItSays } from './what-it-says.js';
@@ -23,6 +24,7 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
   const compared = comparedTotals(flight, day, typed);
   const surfaces = flight.stops.map(({ place }) => surfaceAt(day, here.surfaces, { code: place, now }).state);
   const bySoftFigures = surfaces.includes(null);
+  const tooMany = useTooMany(here);
   const keep = (signed: Signed | null) => {
     const { loadLb, takeoffLb } = compared;
     const totals = { ...typed, loadLb, takeoffLb, signed, bySoftFigures };
@@ -51,7 +53,19 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
       acts={
         <>
           {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
-          {compared.agrees ? (
+          {tooMany.length > 0 ? (
+            <>
+              <div className="two">
+                {!compared.agrees && <Press onPress={() => setLooksAt('adding')}>How they add</Press>}
+                <Press onPress={() => setDraft({ ...draft, step: 'positions' })}>Back to positions</Press>
+              </div>
+              {compared.agrees ? (
+                <Press onPress={() => keep(null)}>It is loaded so: tell base</Press>
+              ) : (
+                <Press onPress={() => setLooksAt('signing')}>It is loaded so: sign, tell base</Press>
+              )}
+            </>
+          ) : compared.agrees ? (
             <Main small={`${flight.id}, version ${flight.version}`} onPress={() => keep(null)}>
               Loaded
             </Main>
@@ -69,7 +83,12 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
     >
       <Steps now="compare" />
       <ComparedFigures compared={compared} typed={typed} rows={flight.sheet!.legs[0]!.totals.items.length} />
-      <WhatItSays compared={compared} sheet={flight.sheet!} bySoftFigures={bySoftFigures} />
+      <SoftNotice {...props} />
+      <WhatItSays
+        compared={compared}
+        sheet={flight.sheet!}
+        bySoftFigures={bySoftFigures && tooMany.length === 0}
+      />
     </Page>
   );
 };

@@ -86,8 +86,9 @@ const FlightRow = ({
         <span className="route small-route">{shown.route.slice(0, -1).join(' to ')}</span>
         <span className="side">{drums} drums</span>
         <span className="sub">
-          <b>{shown.id}</b> · {shown.date.slice(8)}. off {shown.departs} · {shown.aircraft} · {shown.state},
+          <b>{shown.id}</b> · {shown.date.slice(8)}. off {shown.departs} · {shown.aircraft} · {newest.state},
           version {shown.version}
+          {shown.version === newest.version ? '' : ' open'}
           {words !== null && (
             <>
               <br />
@@ -100,10 +101,10 @@ const FlightRow = ({
               <b>{words.leave.main}</b>
             </>
           )}
-          {shown.needsDecision !== null && (
+          {newest.needsDecision !== null && (
             <>
               <br />
-              <b>Base has to decide:</b> {shown.needsDecision}
+              <b>Base has to decide:</b> {newest.needsDecision}
             </>
           )}
           {opened !== undefined && isNewer(opened, newest) && (

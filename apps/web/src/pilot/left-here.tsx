@@ -96,9 +96,11 @@ const Drums = ({ here, leg, place, first, person }: LeftHereProps & { readonly h
         <>
           {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
           <div className="two">
-            <Press onPress={() => setDone(open.map((drum) => ({ drum, kind: first, condition: 'sound' })))}>
-              All {open.length}, good
-            </Press>
+            {open.length > 0 && (
+              <Press onPress={() => setDone(open.map((drum) => ({ drum, kind: first, condition: 'sound' })))}>
+                All {open.length}, good
+              </Press>
+            )}
             <Press onPress={() => setLooking('another')}>Another drum</Press>
           </div>
           <Main

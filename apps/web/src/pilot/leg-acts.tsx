@@ -1,7 +1,11 @@
+import type { PhoneFlight } from '@drumline/contract';
+import type { FlightState } from '@drumline/planning';
+import { useState } from 'react';
 import { Link } from 'wouter';
-import { Main, Notice, type Person, timeWords } from '../phone/index.js';
+import { dateWords, Main, Notice, type Person, Press, timeWords, useTerritoryNow } from '../phone/index.js';
 import type { LegProps } from './leg-card.js';
-import { landed, tookOff } from './reports.js';
+import { oddTime } from './odd-time.js';
+import { landed, notOff, tookOff } from './reports.js';
 import { useReporting } from './use-reporting.js';
 
 /** The next thing that happens to the flight, and the reports that may come at any time. */
@@ -22,6 +26,11 @@ export const LegActs = ({ here, leg, person }: LegProps & { readonly person: Per
         tookOff={() => void report((reporter) => tookOff(reporter, flight), stay)}
         landed={isLast ? () => void report((reporter) => landed(reporter, flight, everyDrum), stay) : null}
       />
+      {own.offAt !== null && own.downAt === null && leg === 1 && (
+        <Press onPress={() => void report((reporter) => notOff(reporter, flight), stay)}>
+          It has not taken off: tell base
+        </Press>
+      )}
       <div className="four">
         <Link className="btn" href={`/${flight.id}/left/${leg}/${to}`}>
           Left here
@@ -45,18 +54,28 @@ interface NextStepProps extends LegProps {
   readonly landed: (() => void) | null;
 }
 
+/** The aeroplane has been away, or is. */
+const flown: ReadonlySet<FlightState> = new Set([
+  'away',
+  'home',
+  'turned back',
+  'ended elsewhere',
+  'reported',
+  'closed',
+]);
+
 const NextStep = ({ here: { flight, own }, leg, tookOff: off, landed: down }: NextStepProps) => {
-  const isLoaded = own.loadedVersion === flight.version || ['loaded', 'away'].includes(flight.state);
-  const isOff = own.offAt !== null || flight.state === 'away';
+  const isOff = own.offAt !== null || (!own.notOff && flown.has(flight.state));
+  const isDown = own.downAt !== null || (flown.has(flight.state) && flight.state !== 'away');
+  const isLoaded = own.loadedVersion === flight.version || own.notOff || flight.state === 'loaded';
   if (!isLoaded && !isOff && leg === 1)
     return (
       <Link className="btn main" href={`/${flight.id}/loaded`}>
         Loaded
       </Link>
     );
-  if (!isOff && leg === 1) return <Main onPress={off}>Took off</Main>;
-  if (down !== null && own.downAt === null && isOff)
-    return <Main onPress={down}>Down at {flight.route.at(-1)}</Main>;
+  if (!isOff && leg === 1) return <TookOff flight={flight} onPress={off} />;
+  if (down !== null && !isDown && isOff) return <Main onPress={down}>Down at {flight.route.at(-1)}</Main>;
   if (leg < flight.route.length - 1)
     return (
       <Link className="btn main" href={`/${flight.id}/${leg + 1}`}>
@@ -67,5 +86,27 @@ const NextStep = ({ here: { flight, own }, leg, tookOff: off, landed: down }: Ne
     <Link className="btn" href="/">
       {own.downAt === null ? 'Back to the day' : `Down ${timeWords(own.downAt)}. Back to the day`}
     </Link>
+  );
+};
+
+/** One tap on its day and half of the day; at any other time it is asked once. */
+const TookOff = ({ flight, onPress }: { readonly flight: PhoneFlight; readonly onPress: () => void }) => {
+  const now = useTerritoryNow();
+  const [asked, setAsked] = useState(false);
+  const odd = oddTime(flight, {
+    day: dateWords(flight.date),
+    today: dateWords(now),
+    clock: timeWords(now),
+  });
+  if (!asked || odd === null)
+    return <Main onPress={odd === null ? onPress : () => setAsked(true)}>Took off</Main>;
+  return (
+    <>
+      <Notice kind="check" word="Really now?" title={odd} />
+      <div className="two">
+        <Press onPress={() => setAsked(false)}>Not yet</Press>
+        <Press onPress={onPress}>Took off now</Press>
+      </div>
+    </>
   );
 };

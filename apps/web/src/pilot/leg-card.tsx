@@ -1,11 +1,12 @@
 import './leg.css';
 import { useEffect } from 'react';
 import { Link } from 'wouter';
-import { dayWords, Page, type Person, useTerritoryNow, whenWords } from '../phone/index.js';
+import { dayWords, Notice, Page, type Person, useTerritoryNow, whenWords } from '../phone/index.js';
 import { open } from './day.js';
 import { LegActs } from './leg-acts.js';
 import { LegFacts } from './leg-facts.js';
 import { LegWarnings } from './leg-warnings.js';
+import { useAsFlown } from './use-as-loaded.js';
 import { type FlightHere, useFlight } from './use-flight.js';
 
 interface LegCardProps {
@@ -48,6 +49,8 @@ const Card = ({ here, leg, person }: LegProps & { readonly person: Person }) => 
   useEffect(() => {
     if (!isOpened) void open(flight);
   }, [flight, isOpened]);
+  const asFlown = useAsFlown(flight, here.own.drums);
+  const flownHere = { ...here, flight: asFlown ?? flight };
   const [from, to] = [flight.route[leg - 1]!, flight.route[leg]!];
   const place = day.places.find(({ code }) => code === to);
   const nm = flight.sheet?.legs[leg - 1]?.distanceNm;
@@ -62,23 +65,35 @@ const Card = ({ here, leg, person }: LegProps & { readonly person: Person }) => 
         </>
       }
       title={
-        <h1 className="route">
-          {from}
-          <span className="to">to</span>
-          {to}
-          {nm !== undefined && <span className="nm">{nm.toFixed(1)} NM</span>}
-        </h1>
+        <div className="route-line">
+          <h1 className="route">
+            {from}
+            <span className="to">to</span>
+            {to}
+          </h1>
+          <OtherLegs flight={flight.id} legs={flight.route.length - 1} leg={leg} />
+        </div>
       }
       below={
         <>
           <span>{place === undefined ? '' : placeWords(place)}</span>
-          <OtherLegs flight={flight.id} legs={flight.route.length - 1} leg={leg} />
+          <span>{nm === undefined ? '' : `${nm.toFixed(1)} NM`}</span>
         </>
       }
       acts={<LegActs here={here} leg={leg} person={person} />}
     >
-      <LegWarnings here={here} leg={leg} now={now} />
-      <LegFacts here={here} leg={leg} now={now} />
+      <p className="foot caution">
+        On the ground only (operations manual). Planning figure. The commander’s approved data decide.
+      </p>
+      <LegWarnings here={flownHere} leg={leg} now={now} />
+      {asFlown === null && (
+        <Notice
+          kind="check"
+          word="Not added up."
+          title="What was brought back is in no weight on this page."
+        />
+      )}
+      <LegFacts here={flownHere} leg={leg} now={now} />
     </Page>
   );
 };
@@ -92,7 +107,7 @@ const placeWords = ({ name, elevationFt, stripClass, runway }: FlightHere['day']
   ].join(' · ');
 
 const OtherLegs = ({ flight, legs, leg }: { flight: string; legs: number; leg: number }) => (
-  <span>
+  <span className="legs">
     {leg > 1 && <Link href={`/${flight}/${leg - 1}`}>Leg before</Link>}{' '}
     {leg < legs && <Link href={`/${flight}/${leg + 1}`}>Next leg</Link>}
   </span>

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { DrumNumber, spanWords, whenWords } from '../phone/index.js';
 import type { LegProps } from './leg-card.js';
-import { type LegWords, legWords, stripWords, surfaceAt } from './leg-words.js';
+import { drumsOnLeg, type LegWords, legWords, stripWords, surfaceAt } from './leg-words.js';
 import { LoadWords } from './load-words.js';
 import type { FlightHere } from './use-flight.js';
 
@@ -13,7 +13,8 @@ interface LegFactsProps extends LegProps {
 /** The essentials of the leg, then everything that was decided the evening before. */
 export const LegFacts = ({ here, leg, now }: LegFactsProps) => {
   const { flight, day } = here;
-  const words = legWords(flight, leg - 1);
+  const state = surfaceAt(day, here.surfaces, { code: flight.route[leg]!, now }).state;
+  const words = legWords(flight, leg - 1, state === null || state === 'soft');
   const place = day.places.find(({ code }) => code === flight.route[leg]);
   if (words === null)
     return (
@@ -26,9 +27,6 @@ export const LegFacts = ({ here, leg, now }: LegFactsProps) => {
   return (
     <>
       <Essentials here={here} leg={leg} now={now} words={words} />
-      <p className="foot">
-        On the ground only (operations manual). Planning figure. The commander’s approved data decide.
-      </p>
       {place !== undefined && stripWords(place) !== '' && (
         <>
           <h2 className="sect">Strip</h2>
@@ -53,7 +51,7 @@ export const LegFacts = ({ here, leg, now }: LegFactsProps) => {
 const Essentials = ({ here, leg, now, words }: LegFactsProps & { readonly words: LegWords }) => (
   <dl className="facts">
     <Fact of="Drums">
-      <Drums here={here} numbers={words.drums} />
+      <Drums here={here} leg={leg} />
     </Fact>
     <Fact of="Binds">
       <strong>{words.binds.main}</strong>
@@ -92,13 +90,15 @@ const Fact = ({ of, over = false, children }: { of: string; over?: boolean; chil
   </div>
 );
 
-const Drums = ({ here, numbers }: { readonly here: FlightHere; readonly numbers: readonly string[] }) => {
-  const { own, held } = here;
+const Drums = ({ here, leg }: { readonly here: FlightHere; readonly leg: number }) => {
+  const { flight, own, held } = here;
+  const { onSheet, besides } = drumsOnLeg(flight, leg - 1, own.drums);
+  const numbers = [...onSheet, ...besides];
   const said = new Set(own.drums.map(({ drum }) => drum));
   const left = own.drums.filter(({ kind }) => kind === 'left at').length;
   return (
     <>
-      <strong>{numbers.length === 0 ? 'No drums' : `${numbers.length} drums`}</strong>
+      <strong>{numbers.length === 0 ? 'No drums' : countWords(numbers.length)}</strong>
       <span className="drums">
         {numbers.map((number) => (
           <span key={number} className={said.has(number) ? 'done' : ''}>
@@ -106,6 +106,11 @@ const Drums = ({ here, numbers }: { readonly here: FlightHere; readonly numbers:
           </span>
         ))}
       </span>
+      {besides.length > 0 && (
+        <span className="small line-below">
+          <b>{besides.join(', ')} not on the sheet:</b> in no weight here. Weigh, and add by hand.
+        </span>
+      )}
       {own.drums.length > 0 && (
         <span className="small">
           {left} left, {own.drums.length - left} brought back, by this phone
@@ -114,6 +119,8 @@ const Drums = ({ here, numbers }: { readonly here: FlightHere; readonly numbers:
     </>
   );
 };
+
+const countWords = (drums: number): string => (drums === 1 ? '1 drum' : `${drums} drums`);
 
 const Surface = ({ here, leg, now }: LegFactsProps) => {
   const code = here.flight.route[leg]!;

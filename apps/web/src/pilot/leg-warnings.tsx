@@ -1,7 +1,7 @@
 import { Link } from 'wouter';
 import { Notice, timeWords } from '../phone/index.js';
 import type { LegProps } from './leg-card.js';
-import { legWords } from './leg-words.js';
+import { drumsOnLeg } from './leg-words.js';
 
 /** So long without hearing base a load may be another one by now. Common practice, no source. */
 const staleMs = 30 * 60_000;
@@ -9,7 +9,8 @@ const staleMs = 30 * 60_000;
 /** What has changed since the page was opened, and what nobody has said. */
 export const LegWarnings = ({ here, leg, now }: LegProps & { readonly now: Date }) => {
   const { flight, newer, readAt, own } = here;
-  const held = legWords(flight, leg - 1)?.drums.filter((number) => here.held.has(number)) ?? [];
+  const { onSheet, besides } = drumsOnLeg(flight, leg - 1, own.drums);
+  const held = [...onSheet, ...besides].filter((number) => here.held.has(number));
   return (
     <>
       {newer === 'gone' && (
@@ -32,7 +33,11 @@ export const LegWarnings = ({ here, leg, now }: LegProps & { readonly now: Date 
         <Notice kind="stop" word="You will not fly this." title="Base plans again." />
       )}
       {held.length > 0 && (
-        <Notice kind="stop" word="HOLD." title={`Do not carry out ${held.join(', ')}.`}>
+        <Notice
+          kind="stop"
+          word="HOLD."
+          title={leg === 1 ? `Do not carry out ${held.join(', ')}.` : `${held.join(', ')} aboard.`}
+        >
           {held.map((number) => `${number}: ${here.held.get(number)}`).join('. ')}.
         </Notice>
       )}

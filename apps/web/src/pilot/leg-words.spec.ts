@@ -1,8 +1,14 @@
 import { pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
-import { legWords, stripWords, surfaceAt } from './leg-words.js';
+import type { Report } from '../phone/index.js';
+import { flightAsFlown } from './as-loaded.js';
+import { drumsOnLeg, legWords, stripWords, surfaceAt } from './leg-words.js';
 import { differences } from './newer-version.js';
-import { exampleDay, exampleFlight } from './testing/example-flight.js';
+import { oddTime } from './odd-time.js';
+import { ownReports } from './own-reports.js';
+import { notOff, tookOff } from './reports.js';
+import { tooManyFor } from './soft-rule.js';
+import { exampleDay, exampleFlight, exampleReporter } from './testing/example-flight.js';
 
 const xgan = exampleDay.places[0]!;
 
@@ -62,5 +68,79 @@ describe('a newer version', () => {
       ['Off the load', '', '0435 0437'],
       ['Off at', '2027-06-15 07:10', '2027-06-15 08:00'],
     ]);
+  });
+});
+
+describe('drums that were brought back', () => {
+  const back = { id: 'm1', drum: '0437', kind: 'brought home', place: 'XMER', leg: 2, at: '' } as const;
+  const left = (drum: string) =>
+    ({ ...back, drum, id: drum, kind: 'left at', place: 'XGAN', leg: 1, condition: 'sound' }) as const;
+  const said = [left('0434'), left('0435'), { ...back, condition: 'leaking' as const }];
+
+  it('are on the leg home: in its drums, its weights, its dangerous goods and its code square', () => {
+    const { request } = exampleFlight;
+    const fields = [{ label: 'Drums', value: { from: 'drum numbers' } }] as const;
+    const goods = { ...request!.goods, set: { ...request!.goods.set!, fields } };
+    const flown = flightAsFlown({ ...exampleFlight, request: { ...request!, goods } }, said);
+    expect(drumsOnLeg(flown, 1, said).onSheet).toEqual(['0437']);
+    const zeroFuel = ({ sheet }: typeof flown) =>
+      sheet!.legs[1]!.rows.find(({ label }) => label === 'zero fuel')!.lb;
+    // 180.4 kg is printed 398 lb.
+    expect(zeroFuel(flown) - zeroFuel(exampleFlight)).toBe(398);
+    expect(flown.sheet!.legs[1]!.particulars).toMatchObject([{ label: 'Drums', value: '0437' }]);
+    expect(flown.sheet!.square).not.toBe(exampleFlight.sheet!.square);
+  });
+
+  it('and were on no sheet, as an empty, are named as being in no weight', () => {
+    const empty = { ...back, drum: '0399', condition: 'sound' as const };
+    expect(drumsOnLeg(exampleFlight, 1, [empty])).toEqual({ onSheet: [], besides: ['0399'] });
+    expect(drumsOnLeg(exampleFlight, 0, [empty]).besides).toEqual([]);
+  });
+});
+
+describe('where soft counts', () => {
+  it('unload or stay has the soft figure first, by its name, and the dry one after it', () => {
+    const stop = exampleFlight.stops[0]!;
+    const heavy = { ...stop, planned: { arrivalLb: pounds(7911), overLb: pounds(11) } };
+    const leave = legWords({ ...exampleFlight, stops: [heavy] }, 0, true)!.leave!;
+    // 7,911 less (7,900 less 500 when soft).
+    expect(leave.main).toBe('Stay: 511 lb too heavy, soft');
+    expect(leave.rest.at(-1)).toBe('If dry: 11 lb over');
+  });
+
+  it('more drums than soft takes wait, and the sheet says which stays behind; a fresh dry report lets them go', () => {
+    const [tooMany] = tooManyFor(exampleFlight, () => null);
+    expect(tooMany).toMatchObject({ place: 'XGAN', aboard: 3, mayGo: 2 });
+    expect(tooMany!.words).toBe('No report of XGAN is fresh, so soft counts: 2 drums may go, 3 are aboard.');
+    expect(tooManyFor(exampleFlight, () => 'soft')[0]!.words).toContain('XGAN is soft');
+    expect(tooManyFor(exampleFlight, () => 'dry')).toEqual([]);
+    expect(tooManyFor(exampleFlight, () => 'closed')[0]!.mayGo).toBeNull();
+  });
+});
+
+describe('took off', () => {
+  const day = 'Tuesday 15 June';
+  const at = (today: string, clock: string) => oddTime(exampleFlight, { day, today, clock });
+
+  it('is one tap on its day and half of the day; on another it is asked once', () => {
+    expect(at(day, '07:20')).toBeNull();
+    expect(at('Monday 14 June', '07:20')).toBe(
+      'F06 is for Tuesday 15 June 07:10; now it is Monday 14 June 07:20.',
+    );
+    expect(at(day, '13:20')).toBe('F06 is for Tuesday 15 June 07:10; now it is 13:20.');
+  });
+
+  it('by mistake is taken back: base is told, and the phone has it on the ground again', () => {
+    const kept = (report: Report) => ({ flight: 'F06', requests: report.requests });
+    const off = kept(tookOff(exampleReporter, exampleFlight));
+    const not = kept(notOff(exampleReporter, exampleFlight));
+    expect(ownReports([off], 'F06')).toMatchObject({ offAt: '2027-06-15T06:21:30Z', notOff: false });
+    // The newest first.
+    expect(ownReports([not, off], 'F06')).toMatchObject({ offAt: null, notOff: true });
+    expect(ownReports([off, not, off], 'F06').notOff).toBe(false);
+    expect(not.requests[0]!.body).toMatchObject({
+      kind: 'problem',
+      words: 'Wrongly reported: F06 took off. It has not taken off.',
+    });
   });
 });

@@ -1,6 +1,7 @@
 import type { MyDay, PhoneFlight, PhonePlace } from '@drumline/contract';
 import { knownSurface, type SurfaceReport, type SurfaceState } from '@drumline/network';
 import { pounds, print } from '@drumline/units';
+import type { ReportedDrum } from './own-reports.js';
 
 /** The essentials of one leg, in the order in which they decide. */
 export interface LegWords {
@@ -13,14 +14,30 @@ export interface LegWords {
   readonly lines: readonly string[];
 }
 
-/** Null: there is no sheet, so there is nothing to say of weights. */
-export const legWords = (flight: PhoneFlight, index: number): LegWords | null => {
+/** Drums that are aboard on a leg: of the sheet as it flies on, and what was taken aboard on the way and rides home. */
+export const drumsOnLeg = (
+  { sheet, route }: PhoneFlight,
+  index: number,
+  reported: readonly ReportedDrum[],
+): { readonly onSheet: readonly string[]; readonly besides: readonly string[] } => {
+  const named = new Set(sheet?.drums.map(({ number }) => number));
+  const isHome = index > 0 && index === route.length - 2;
+  return {
+    onSheet: sheet?.drums.filter(({ offAfterLeg }) => index <= offAfterLeg).map(({ number }) => number) ?? [],
+    besides: isHome
+      ? reported.flatMap(({ drum, kind }) => (kind === 'brought home' && !named.has(drum) ? [drum] : []))
+      : [],
+  };
+};
+
+/** Null: there is no sheet, so there is nothing to say of weights. `softCounts`: the surface is soft, or unknown. */
+export const legWords = (flight: PhoneFlight, index: number, softCounts = false): LegWords | null => {
   const leg = flight.sheet?.legs[index];
   if (flight.sheet === null || leg === undefined) return null;
   return {
-    drums: flight.sheet.drums.filter(({ offAfterLeg }) => index <= offAfterLeg).map(({ number }) => number),
+    drums: drumsOnLeg(flight, index, []).onSheet,
     binds: bindsOf(leg),
-    leave: leaveOf(flight, leg),
+    leave: leaveOf(flight, leg, softCounts),
     goBack: goBackOf(leg),
     fuel: fuelOf(flight, index),
     lines: leg.goBack.lines,
@@ -31,44 +48,58 @@ type Leg = NonNullable<PhoneFlight['sheet']>['legs'][number];
 
 const bindsOf = ({ binds, rows }: Leg): LegWords['binds'] => {
   const [main, ...rest] = binds.replace(/^Nearest limit: /, '').split(', ');
+  const landing = rows.find(({ kind, label }) => kind === 'sum' && label.startsWith('land '));
   const soft = rows.find(({ label }) => label.endsWith(', soft') && label.startsWith('land '));
   const softWords =
     soft === undefined
       ? []
       : soft.limit === null
-        ? [`soft: ${soft.forbiddenBy ?? 'no limit given'}`]
-        : [`${spareWords(soft.limit.spareLb)} soft`];
+        ? [`landing soft: ${soft.forbiddenBy ?? 'no limit given'}`]
+        : soft.limit.spareLb < (landing?.limit?.spareLb ?? Infinity)
+          ? [`landing soft: ${spareWords(soft.limit.spareLb)}`]
+          : [];
   return { main: main ?? binds, rest: [rest.join(', ').replace(/\.$/, ''), ...softWords].join(' · ') };
 };
 
 const spareWords = (spareLb: number): string =>
   spareLb < 0 ? `${print(pounds(-spareLb), 'lb')} over` : `${print(pounds(spareLb), 'lb')} spare`;
 
-/** By the plan's drums and by the named ones; the heavier decides. */
-const leaveOf = ({ stops }: PhoneFlight, { to, goBack: { leaveAgain } }: Leg): LegWords['leave'] => {
-  if (leaveAgain === null) return null;
-  const { limitLb, arrivalLb, surface } = leaveAgain;
-  if (limitLb === null) return { over: true, main: 'Stay: no take-off there', rest: [leaveAgain.words] };
-  const planned = stops.find(({ place }) => place === to)?.planned ?? null;
-  const weights = [
-    ...(planned === null ? [] : [{ by: 'As planned', lb: planned.arrivalLb, over: planned.overLb }]),
-    { by: 'As weighed', lb: arrivalLb, over: leaveAgain.overLb ?? 0 },
-  ].sort((one, other) => other.over - one.over);
-  const [heavier, lighter] = weights;
-  const over = heavier!.over;
+/** By the plan's drums and by the named ones, on the surface that counts; the heavier decides and is told first. */
+const leaveOf = (flight: PhoneFlight, { to, goBack }: Leg, softCounts: boolean): LegWords['leave'] => {
+  const { leaveAgain: planned, leaveAgainSoft } = goBack;
+  if (planned === null) return null;
+  const counts = softCounts ? (leaveAgainSoft ?? planned) : planned;
+  if (counts.limitLb === null)
+    return { over: true, main: `Stay: no take-off there, ${counts.surface}`, rest: [counts.words] };
+  const limitLb = counts.limitLb;
+  const weights = weightsThere(flight, to, counts.arrivalLb).sort((one, other) => other.lb - one.lb);
+  const [heavier, lighter] = weights.map((weight) => ({ ...weight, over: weight.lb - limitLb }));
+  const { over } = heavier!;
+  const main =
+    over > 0
+      ? `Stay: ${print(pounds(over), 'lb')} too heavy`
+      : `May leave loaded: ${print(pounds(-over), 'lb')} spare`;
   return {
     over: over > 0,
-    main:
-      over > 0
-        ? `Stay: ${print(pounds(over), 'lb')} too heavy`
-        : `May leave loaded: ${print(pounds(-over), 'lb')} spare`,
+    main: counts.surface === planned.surface ? main : `${main}, ${counts.surface}`,
     rest: [
-      `${heavier!.by}: ${print(pounds(heavier!.lb), 'lb')}, take-off limit ${print(limitLb, 'lb')} ${surface}`,
-      ...(lighter === undefined || lighter.over === over
+      `${heavier!.by}: ${print(pounds(heavier!.lb), 'lb')}, take-off limit ${print(limitLb, 'lb')} ${counts.surface}`,
+      // The other figure only where it says something else.
+      ...(lighter !== undefined && lighter.over <= 0 && over > 0
+        ? [`${lighter.by}: ${print(pounds(lighter.lb), 'lb')}, ${spareWords(-lighter.over)}`]
+        : []),
+      ...(counts === planned || planned.limitLb === null
         ? []
-        : [`${lighter.by}: ${print(pounds(lighter.lb), 'lb')}, ${spareWords(-lighter.over)}`]),
+        : [`If ${planned.surface}: ${spareWords(planned.limitLb - heavier!.lb)}`]),
     ],
   };
+};
+
+const weightsThere = ({ stops, request }: PhoneFlight, place: string, arrivalLb: number) => {
+  const planned = stops.find((stop) => stop.place === place)?.planned ?? null;
+  const kg = request?.load.request.drum.grossKg;
+  const by = kg === undefined ? 'As planned' : `At ${print(kg, 'kg')} a drum`;
+  return [...(planned === null ? [] : [{ by, lb: planned.arrivalLb }]), { by: 'As weighed', lb: arrivalLb }];
 };
 
 const goBackOf = ({ to, goBack }: Leg): LegWords['goBack'] => {

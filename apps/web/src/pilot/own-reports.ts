@@ -3,6 +3,8 @@ import type { SurfaceReport } from '@drumline/network';
 import type { ShownEntry } from '../phone/index.js';
 import { takenBack } from '../phone/taken-back.js';
 
+import { saysNotOff } from './reports.js';
+
 export type Condition = 'sound' | 'damaged' | 'leaking' | 'seal broken';
 
 /** What this phone has said of one drum, and has not taken back. */
@@ -21,6 +23,8 @@ export interface ReportedDrum {
 export interface OwnReports {
   readonly loadedVersion: number | null;
   readonly offAt: string | null;
+  /** It was pressed by mistake: whatever base shows, it has not taken off. */
+  readonly notOff: boolean;
   readonly downAt: string | null;
   readonly refusedAt: string | null;
   readonly drums: readonly ReportedDrum[];
@@ -36,9 +40,12 @@ export const ownReports = (entries: readonly Kept[], flight: string): OwnReports
   const last = <K extends Body['kind']>(kind: K) =>
     bodies.findLast((body): body is Extract<Body, { kind: K }> => body.kind === kind);
   const land = last('land') ?? last('turn back') ?? last('end elsewhere');
+  const off = bodies.findLastIndex(({ kind }) => kind === 'take off');
+  const notOff = bodies.findLastIndex((body) => saysNotOff(body, flight)) > off;
   return {
     loadedVersion: last('load')?.version ?? null,
-    offAt: last('take off')?.happenedAt ?? null,
+    offAt: notOff ? null : (last('take off')?.happenedAt ?? null),
+    notOff,
     downAt: land?.happenedAt ?? null,
     refusedAt: last('refuse')?.happenedAt ?? null,
     drums: drumsSaid(own.toReversed(), takenBack(entries)),

@@ -3,6 +3,7 @@ import { AnotherAboard } from './another-aboard.js';
 import { Cabin } from './cabin.js';
 import { aboveLoaded, type StepProps, Steps } from './loaded-steps.js';
 import { NotAsPlanned } from './not-as-planned.js';
+import { SoftNotice } from './soft-notice.js';
 import type { FlightHere } from './use-flight.js';
 import { type Tap, usePositions } from './use-positions.js';
 
@@ -33,6 +34,7 @@ export const Positions = (props: StepProps) => {
       }
     >
       <Steps now="positions" />
+      <SoftNotice {...props} />
       {drums
         .filter(({ number }) => held.has(number))
         .map(({ number }) => (

@@ -1,4 +1,4 @@
-import type { FlightReportBody, PhoneFlight } from '@drumline/contract';
+import type { FlightReportBody, MovementBody, PhoneFlight } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
 import type { Report } from '../phone/index.js';
 import { happened, type Reporter, written } from '../phone/reporting.js';
@@ -37,6 +37,8 @@ export const loaded = (reporter: Reporter, flight: PhoneFlight, totals: LoadedTo
         ),
         ...(totals.signed === null ? {} : { signed: totals.signed }),
         bySoftFigures: totals.bySoftFigures,
+        // It stands so: base keeps it, whatever it has to say about it.
+        allTheSame: true,
       }),
     ],
   });
@@ -122,6 +124,15 @@ export const surfaceSeen = (
       },
     ],
   });
+
+const wronglyOff = (id: string): string => `Wrongly reported: ${id} took off. It has not taken off.`;
+
+/** A press on the wrong day: what base has written stays, and base is told. */
+export const notOff = (reporter: Reporter, { id }: PhoneFlight): Report =>
+  problem(reporter, { id }, { what: 'other', words: wronglyOff(id) });
+
+export const saysNotOff = (body: FlightReportBody | MovementBody, id: string): boolean =>
+  body.kind === 'problem' && body.words === wronglyOff(id);
 
 /** What only base can put right: it is told what was said, and what is wrong with it. */
 export const toldWrong = (

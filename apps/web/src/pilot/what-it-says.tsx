@@ -30,7 +30,7 @@ export const WhatItSays = ({ compared, sheet, bySoftFigures }: WhatItSaysProps) 
     )}
     {bySoftFigures && (
       <Notice kind="check" word="Surface unknown: soft counts." title="Loaded is sent by the soft figures.">
-        {sheet.legs[0]!.goBack.ifSoft?.words ?? ''} If base says no, ask for a surface report.
+        {sheet.legs[0]!.goBack.ifSoft?.words ?? ''}
       </Notice>
     )}
     <Slips of={compared.load} />
