@@ -1,3 +1,5 @@
+import { latestReports } from '@drumline/network';
+import type { Scenario } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { type ChangedRow, changedWords } from './changed-words.js';
@@ -8,12 +10,18 @@ import type { Changed } from './morning-answer.js';
 export class ChangedSinceService {
   constructor(private readonly database: DataSource) {}
 
-  /** The newest first. `aheadMs`: the territory's clock less that of the wall, by which plans and the audit are kept. */
-  async list(since: Date, aheadMs: number): Promise<readonly Changed[]> {
+  /**
+   * The newest first. `aheadMs`: the territory's clock less that of the wall, by which plans and the audit are kept.
+   * `known`: every surface report, to say which one a later one outranks.
+   */
+  async list(since: Date, aheadMs: number, known: KnownReports): Promise<readonly Changed[]> {
     const rows: readonly ChangedRow[] = await this.database.query(sql, [since, String(aheadMs), most]);
-    return rows.map(changedWords);
+    const latest = latestReports(known.surfaceReports, known.asOf);
+    return rows.map((row) => changedWords(row, latest));
   }
 }
+
+type KnownReports = Pick<Scenario, 'surfaceReports' | 'asOf'>;
 
 /** More than these nobody reads in the morning; the ledger and the audit have them all. */
 const most = 60;

@@ -1,3 +1,4 @@
+import type { SurfaceReport } from '@drumline/network';
 import type { IsoInstant } from '@drumline/units';
 import type { Changed } from './morning-answer.js';
 
@@ -11,11 +12,14 @@ export interface ChangedRow {
   readonly facts: Readonly<Record<string, unknown>>;
 }
 
-/** In words: what, then who and by which means. */
-export const changedWords = (row: ChangedRow): Changed => ({
+/** The report that stands at each place. */
+type Latest = ReadonlyMap<string, SurfaceReport>;
+
+/** In words: what, then who and by which means; of a surface report also that it does not count where a later one stands. */
+export const changedWords = (row: ChangedRow, latest: Latest): Changed => ({
   at: row.at,
   writtenAt: row.writtenAt !== null && row.writtenAt < row.at ? row.writtenAt : null,
-  what: whatOf[row.kind](row.facts),
+  what: whatOf[row.kind](row.facts, latest),
   source: sourceOf(row),
 });
 
@@ -23,9 +27,12 @@ type Facts = ChangedRow['facts'];
 
 const text = (value: unknown): string => (typeof value === 'string' ? value : '');
 
-const surfaceWords = ({ report }: Facts): string => {
-  const { place, state, untilDate } = report as Record<string, unknown>;
-  return `${text(place)} ${text(state)}${untilDate === undefined ? '' : `, to the end of ${dayWords(text(untilDate))}`}`;
+const surfaceWords = ({ report }: Facts, latest: Latest): string => {
+  const { place, state, untilDate, at } = report as SurfaceReport;
+  const until = untilDate === undefined ? '' : `, to the end of ${dayWords(untilDate)}`;
+  const standing = latest.get(place);
+  const isOutranked = standing !== undefined && Date.parse(standing.at) > Date.parse(at);
+  return `${place} ${state}${until}${isOutranked ? '; kept, a later report stands' : ''}`;
 };
 
 /** "Wed 16". */
@@ -97,7 +104,7 @@ const actWords: Readonly<Record<string, string>> = {
   refuse: 'refused by its crew',
 };
 
-const whatOf: Readonly<Record<ChangedRow['kind'], (facts: Facts) => string>> = {
+const whatOf: Readonly<Record<ChangedRow['kind'], (facts: Facts, latest: Latest) => string>> = {
   surface: surfaceWords,
   movement: movementWords,
   flight: flightWords,

@@ -91,7 +91,7 @@ export class MorningService {
         what,
         whatNext,
       })),
-      changed: await this.changedSince.list(new Date(from), aheadMs),
+      changed: await this.changedSince.list(new Date(from), aheadMs, scenario),
       notHeard: {
         ...cachesAndPhones(projections),
         crews: crewsNotHeard(board.flights, away, { asOf, timeZone }),

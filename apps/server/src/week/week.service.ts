@@ -1,4 +1,3 @@
-import { isDeepStrictEqual } from 'node:util';
 import type { StandingPlan, WeekAnswer } from '@drumline/contract';
 import { type BookedFlight, bookedSpares, planTotals, standingState, weekTally } from '@drumline/planning';
 import { addDays, daysFrom, type IsoDate } from '@drumline/units';
@@ -14,6 +13,7 @@ import {
   standAsAccepted,
 } from '../plans/standing-plan.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
+import { heardSince } from './heard-since.js';
 import type { WeekQuery } from './week.controller.js';
 import { landingsOf, referencesOf, weekBooked, weekFlight } from './week-rows.js';
 
@@ -70,16 +70,15 @@ export class WeekService {
 const planAndSince = ({ scenario }: Board, known: KnownPlan | null, since: readonly Flight[]) => {
   if (known === null) return { plan: null, heardSince: [] };
   const { id, number, asOf, acceptedByName, cost, moneyGap, surfaceReports } = known;
-  const isNew = (report: unknown) => surfaceReports.every((old) => !isDeepStrictEqual(old, report));
-  const heardSince = scenario.surfaceReports.filter(isNew);
+  const heard = heardSince(scenario, surfaceReports);
   const isMarked = since.some(({ needsDecision }) => needsDecision !== null);
   const plan: StandingPlan = {
     ...{ id, number, asOf, acceptedByName, cost, moneyGap },
     flights: known.flights.filter(({ drums }) => drums > 0).length,
     laterIdeas: ideasAhead(known, scenario.firstDay),
-    isAsAccepted: heardSince.length === 0 && !isMarked && standAsAccepted(known, since),
+    isAsAccepted: heard.length === 0 && !isMarked && standAsAccepted(known, since),
   };
-  return { plan, heardSince };
+  return { plan, heardSince: heard };
 };
 
 const mondayOf = (day: IsoDate): IsoDate =>

@@ -41,9 +41,16 @@ export const decideRows = (morning: Morning, calendar: Calendar): readonly Decid
       return [ofDay[0]!.by, dayRow(ofDay, calendar)] as const;
     }),
   ];
-  const inOrder = due.toSorted(([one], [other]) => Date.parse(one) - Date.parse(other));
+  const key = (at: string) => dueKey(at, calendar);
+  const inOrder = due.toSorted(([one], [other]) =>
+    key(one) < key(other) ? -1 : key(one) > key(other) ? 1 : 0,
+  );
   return [...inOrder.map(([, row]) => row), ...morning.raised.map(raisedRow)];
 };
+
+/** "2027-06-15 17:00" as it is read at the territory; a day without a time comes before its hours. */
+const dueKey = (at: string, { isoDay, time }: Calendar): string =>
+  /^\d{4}-\d\d-\d\d$/.test(at) ? at : `${isoDay(at)} ${time(at)}`;
 
 /** Nothing stands from today on: the next step, and what falls meanwhile. */
 const noPlanRows = ({ flightsStanding, belowCritical, asOf }: Morning, calendar: Calendar) => {
@@ -84,7 +91,7 @@ const criticalRows = ({ flightsStanding, belowCritical, asOf }: Morning, calenda
 /** A line a cache that a sling would feed in time on an earlier day. */
 const slingRows = ({ slingRemedies }: Morning, calendar: Calendar) =>
   slingRemedies.flatMap((remedy) => {
-    const { place, shortOn, move } = remedy;
+    const { place, move } = remedy;
     if (move === null) return [];
     const row: DecideRow = {
       key: `sling ${place}`,
@@ -101,7 +108,7 @@ const slingRows = ({ slingRemedies }: Morning, calendar: Calendar) =>
       act: { kind: 'move sling', remedy, path: `/caches/${place}` },
       canReplan: false,
     };
-    return [[shortOn, row] as const];
+    return [[move.date, row] as const];
   });
 
 const dayOf = (date: string | null, calendar: Calendar): string =>

@@ -102,6 +102,14 @@ describe('decide now, where fuel runs short', () => {
     expect(rows[2]!.act).toEqual({ kind: 'open', label: 'Open cache', path: '/caches/XLOR' });
   });
 
+  it('west of Greenwich Tue 17:00 is due before Wed 16, though it is the same moment as Wed in Greenwich', () => {
+    const west = calendarOf(new Date('2027-06-15T14:00:00Z'), 'Etc/GMT+8');
+    const flights = [flight('F05', '2027-06-16', '2027-06-16T01:00:00Z')];
+    const critical = [{ place: 'XLOR', date: '2027-06-16', litres: 100, criticalLitres: 200 }];
+    const rows = decideRows({ ...bare, flights, belowCritical: critical }, west);
+    expect(rows.map(({ time }) => time)).toEqual(['17:00', 'Wed 16']);
+  });
+
   it('where no plan stands the next step is to plan the week, with what falls', () => {
     const rows = decideRows({ ...bare, flightsStanding: 0, belowCritical: below }, calendar);
     expect(rows).toHaveLength(1);

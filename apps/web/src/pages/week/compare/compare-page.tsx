@@ -14,7 +14,7 @@ import {
   type ListedPlan,
 } from '../plan/plan-read.js';
 import { PlanUnderWay, usePlanRun } from '../plan/plan-under-way.js';
-import { gapWords, stateOf } from '../plan/plan-words.js';
+import { gapWords, stateOf, weakProofWords } from '../plan/plan-words.js';
 import { weekSchema } from '../week-read.js';
 import { AcceptFoot, type Leaving } from './accept-foot.js';
 import { differenceGroups } from './difference-lines.js';
@@ -78,7 +78,11 @@ const CompareTitle = ({ run, calendar }: TitleProps) => {
           </Field>
           {run.request.note !== undefined && <Field label="Asked because">{run.request.note}</Field>}
           <LeftAlone />
-          {run.cost !== null && <Field label="Could be saved">{gapWords(run, currency)}</Field>}
+          {run.cost !== null && (
+            <Field label="Could be saved" note={weakProofWords(run)}>
+              {gapWords(run, currency)}
+            </Field>
+          )}
         </>
       )}
     </TitleBlock>

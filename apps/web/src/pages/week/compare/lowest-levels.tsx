@@ -16,7 +16,7 @@ export const LowestLevels = ({ lowest, lastDay, laterIdeas }: LowestLevelsProps)
   return (
     <table className="lines compare-levels">
       <caption>
-        Lowest level per cache, to {lastDay}
+        Lowest level per cache at the end of a day, to {lastDay}
         <small>{withWords(laterIdeas)}</small>
       </caption>
       <thead>

@@ -34,6 +34,15 @@ export const gapWords = ({ moneyGap }: Pick<ListedPlan, 'moneyGap'>, currency: s
     ? 'not known'
     : `at most ${money(moneyGap.savedAtMost, currency)}, ${figure(moneyGap.share * 100, moneyGap.share < 0.01 ? 2 : 1)} %`;
 
+/** The share from which a bound says next to nothing. */
+const weakShare = 0.25;
+
+/** Why the figure is wide, where it is; undefined: it is not. */
+export const weakProofWords = ({ moneyGap }: Pick<ListedPlan, 'moneyGap'>): string | undefined =>
+  moneyGap !== null && moneyGap.share >= weakShare
+    ? 'A weak proof: it reckons with parts of flights, which says little of a plan with few flights or with a shortage.'
+    : undefined;
+
 interface ProgressWords {
   readonly best: string;
   readonly bound: string;

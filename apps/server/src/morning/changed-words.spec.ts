@@ -1,0 +1,31 @@
+import type { SurfaceReport } from '@drumline/network';
+import type { IsoInstant } from '@drumline/units';
+import { expect, it } from 'vitest';
+import { changedWords } from './changed-words.js';
+
+const report = (state: 'dry' | 'soft', at: IsoInstant): SurfaceReport => ({
+  place: 'XLOR',
+  state,
+  at,
+  by: 'strip helper',
+});
+const soft = report('soft', '2027-06-14T05:40Z');
+const dryLater = report('dry', '2027-06-14T06:30Z');
+
+const said = (of: SurfaceReport, standing: SurfaceReport): string =>
+  changedWords(
+    {
+      kind: 'surface',
+      at: '2027-06-14T07:00Z',
+      writtenAt: null,
+      person: 'Dispatcher',
+      means: null,
+      facts: { report: of },
+    },
+    new Map([['XLOR', standing]]),
+  ).what;
+
+it('a surface report that comes in after a later one says that it does not count', () => {
+  expect(said(soft, dryLater)).toBe('XLOR soft; kept, a later report stands');
+  expect(said(dryLater, dryLater)).toBe('XLOR dry');
+});
