@@ -129,7 +129,7 @@ it('a CSV of limits is tried first: its fault by line and cell, and nothing save
       `${heads}\nXDUN,A,6850,6900,,350,300,revision 13\nXDUN,B,8150,${landing},,450,400,revision 13\n`,
     ),
   });
-  await page.getByLabel('Take a CSV').setInputFiles(file('8.9k'));
+  await page.getByLabel('Bring in a CSV file').setInputFiles(file('8.9k'));
   await page.getByRole('heading', { name: 'Dry run of strip-limits-june.csv' }).waitFor();
   await page.getByText('Nothing has been saved.').waitFor();
   const fault = page.getByRole('table', { name: 'Faults' }).getByRole('row', { name: /^3 landingLb/ });
@@ -137,7 +137,7 @@ it('a CSV of limits is tried first: its fault by line and cell, and nothing save
   await page.getByText('A file with faults stays out.').waitFor();
   await expectAccessible(page);
 
-  await page.getByLabel('Take a CSV').setInputFiles(file('8100'));
+  await page.getByLabel('Bring in a CSV file').setInputFiles(file('8100'));
   await page.getByText(/Changed: 2/).waitFor();
   await page.getByRole('button', { name: 'Propose the limits' }).click();
   await page.getByText('Proposed: a second person signs.').waitFor();

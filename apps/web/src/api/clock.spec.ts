@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { calendarOf } from './clock.js';
 
 describe('the calendar of the territory', () => {
-  const { today, time, day, date, when } = calendarOf(new Date('2027-06-15T01:30:00Z'), 'America/Anchorage');
+  const { today, time, day, date, when, span } = calendarOf(
+    new Date('2027-06-15T01:30:00Z'),
+    'America/Anchorage',
+  );
 
   it('has its own day and time, eight hours behind Greenwich in June', () => {
     expect([today, time('2027-06-15T14:52:00Z')]).toEqual(['2027-06-14', '06:52']);
@@ -14,6 +17,13 @@ describe('the calendar of the territory', () => {
 
   it('names the day where it was another one', () => {
     expect([when('2027-06-14T22:52:00Z'), when('2027-06-13T22:52:00Z')]).toEqual(['14:52', 'Sun 14:52']);
+  });
+
+  it('names both months of days that lie in two', () => {
+    expect([span('2027-06-14', '2027-06-27'), span('2026-11-30', '2026-12-06')]).toEqual([
+      'Mon 14 to 27 June 2027',
+      'Mon 30 November to 6 December 2026',
+    ]);
   });
 
   it('writes midnight as 00:00', () => {

@@ -58,6 +58,8 @@ export interface Calendar {
   readonly day: (at: Date | string) => string;
   /** "Tue 15 June 2027". */
   readonly date: (at: Date | string) => string;
+  /** "Mon 14 to 27 June 2027", and with both months where there are two: "Mon 30 November to 6 December 2026". */
+  readonly span: (first: string, last: string) => string;
   /** "06:52", and "Mon 06:52" when it was not today. */
   readonly when: (at: Date | string) => string;
   /** YYYY-MM-DD of an instant. */
@@ -92,6 +94,16 @@ export const calendarOf = (now: Date, timeZone: string): Calendar => {
     isoDay,
     day: (at) => as(at, { weekday: 'short', day: 'numeric' }),
     date: (at) => as(at, { weekday: 'short', day: 'numeric', month: 'long', year: 'numeric' }),
+    span: (first, last) => {
+      const ending = as(last, { day: 'numeric', month: 'long', year: 'numeric' });
+      const isOneMonth = first.slice(0, 7) === last.slice(0, 7);
+      const beginning = as(first, {
+        weekday: 'short',
+        day: 'numeric',
+        ...(isOneMonth ? {} : { month: 'long' }),
+      });
+      return `${beginning} to ${ending}`;
+    },
     when: (at) => (isoDay(at) === today ? time(at) : `${as(at, { weekday: 'short' })} ${time(at)}`),
   };
 };

@@ -12,7 +12,7 @@ export {
 export { useDraft } from './draft.js';
 export { type KeptBack, keptBack } from './kept-back.js';
 export { partOf } from './part-of.js';
-export { ApiProblem, type FieldFault } from './problem.js';
+export { ApiProblem, type FieldFault, outOfReach } from './problem.js';
 export { type Read, readOnce, useLast, useList, useRead, useReads } from './read.js';
 export { createReads } from './reads.js';
 export { type Answer, useEntriesWaiting } from './send.js';

@@ -1,6 +1,14 @@
 import { useIsFetching } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import { type Link, useCalendar, useEntriesWaiting, useLink, useMe, useSettings } from '../api/index.js';
+import {
+  type Link,
+  useCalendar,
+  useEntriesWaiting,
+  useLink,
+  useMe,
+  useSettings,
+  useTerritoryTime,
+} from '../api/index.js';
 import { isWaiting, useLines } from '../paper/kept-lines.js';
 import { inWords } from '../ui/index.js';
 import { Person } from './person.js';
@@ -34,12 +42,15 @@ export const TopLine = () => {
   );
 };
 
+/** Since when, by the clock of the territory, which the whole page goes by. */
 const LinkWords = ({ link }: { readonly link: Link }) => {
   const { time } = useCalendar();
+  const ofTerritory = useTerritoryTime();
   if (link.state === 'with base') return <b className="pine">With base</b>;
   return (
     <>
-      <span className="band">Not with base for {sinceWords(link.since)}</span>, since {time(link.since)}
+      <span className="band">Not with base for {sinceWords(link.since)}</span>, since{' '}
+      {time(ofTerritory(link.since.toISOString()))}
       {link.checking && ' Checking...'}
     </>
   );

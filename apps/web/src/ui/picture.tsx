@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Read } from '../api/index.js';
+import { type ApiProblem, outOfReach, type Read, useLink } from '../api/index.js';
 import { Button } from './button.js';
 import { ProblemLine, StaleLine } from './message.js';
 
@@ -10,10 +10,12 @@ interface PictureProps<T> {
 
 /**
  * Shows what was read: "Checking..." until the first answer, the problem where there never was one, and otherwise the last
- * picture, with a line above it when it could not be read again. A territory that is there no more leaves no picture.
+ * picture, with a line above it when it could not be read again, or base does not hear us at all. A territory that is there
+ * no more leaves no picture.
  */
 export function Picture<T>({ read, children }: PictureProps<T>) {
-  const { value, problem, readAt, again } = read;
+  const { value, readAt, again } = read;
+  const problem = useProblem(read);
   if (problem?.kind === 'not-set-up') return <ProblemLine problem={problem} />;
   if (value === undefined) {
     if (problem === undefined)
@@ -38,6 +40,12 @@ export function Picture<T>({ read, children }: PictureProps<T>) {
     </>
   );
 }
+
+/** Nothing need have been asked since the connection broke: what is on the page is of before all the same. */
+const useProblem = ({ problem }: Read<unknown>): ApiProblem | undefined => {
+  const isWithBase = useLink().state === 'with base';
+  return problem ?? (isWithBase ? undefined : outOfReach());
+};
 
 /** Two reads as one: there when both are, and as good as the worse. */
 export const bothOf = <A, B>(a: Read<A>, b: Read<B>): Read<readonly [A, B]> => ({

@@ -97,7 +97,7 @@ describe('a plan document', () => {
       ],
     });
     expect(remarks.filter((remark) => remark.startsWith('Notice'))).toEqual([
-      'Notice N1 (range), Fri 7 Mar 10:00 to Sun 9 Mar 10:00 local time: balloons. It closes no strip, and every leg across its circle.',
+      'Notice N1 (range), Fri 7 Mar 10:00 to Sun 9 Mar 10:00 local time: balloons. It closes every leg across its circle, but no strip.',
     ]);
   });
 

@@ -52,9 +52,10 @@ function noticeRemarks(scenario: Scenario): readonly string[] {
       const { id, source, text, from, until, circle } = notice;
       const time = `${momentWords(from, timeZone)} to ${momentWords(until, timeZone)} local time`;
       const closed = scenario.places.flatMap((place) => closedWords(scenario, notice, place));
-      const closes = closed.length > 0 ? listWords(closed) : 'closes no strip';
-      const across = circle ? ', and every leg across its circle' : '';
-      return `Notice ${id} (${source}), ${time}: ${sentence(text)} It ${closes}${across}.`;
+      const across = circle ? ['closes every leg across its circle'] : [];
+      const closes = [...closed, ...across];
+      const none = closed.length > 0 ? '' : closes.length > 0 ? ', but no strip' : 'closes no strip';
+      return `Notice ${id} (${source}), ${time}: ${sentence(text)} It ${listWords(closes)}${none}.`;
     });
 }
 

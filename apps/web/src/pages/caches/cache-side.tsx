@@ -129,8 +129,8 @@ const Minimum = ({ cache, caches, onService }: Omit<CacheSideProps, 'named'> & {
     <div className="cache-minimum">
       <p className="cache-words">
         Minimum <b>{figure(cache.minimumLitres)} L</b>, critical <b>{figure(cache.criticalLitres)} L</b>.
-        Suggested minimum <b>{figure(litres)} L</b> = {figure(leadTimeUseLitres)} use until help comes +{' '}
-        {figure(safetyStockLitres)} for bad luck + {figure(reserveLitres)} reserve; yours is{' '}
+        Suggested minimum <b>{figure(litres)} L</b> = {figure(leadTimeUseLitres)} L use until help comes +{' '}
+        {figure(safetyStockLitres)} L for bad luck + {figure(reserveLitres)} L reserve; yours is{' '}
         {minimumGap(cache)}.
       </p>
       <Choice

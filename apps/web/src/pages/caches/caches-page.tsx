@@ -24,7 +24,7 @@ import { type Caches, cachesSchema, type Place, placeSchema } from './caches-rea
 import { CachesTools } from './caches-tools.js';
 
 export const CachesPage = ({ at }: PageProps) => {
-  const { day, date } = useCalendar();
+  const { span } = useCalendar();
   const [search, setSearch] = useSearchParams();
   const level = search.get('service') ?? '95';
   const read = useRead(`/api/projections?serviceLevel=${level}`, cachesSchema);
@@ -45,7 +45,7 @@ export const CachesPage = ({ at }: PageProps) => {
     <>
       <TitleBlock
         title="Caches"
-        sub={first && last && `${day(first)} to ${date(last).slice(4)}`}
+        sub={first && last && span(first, last)}
         acts={
           <>
             <Button small press="t" onPress={() => change('view', isTables ? '' : 'tables')}>

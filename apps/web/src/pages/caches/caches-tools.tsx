@@ -15,13 +15,13 @@ export const CachesTools = ({ choices, shown, all, onChange }: CachesToolsProps)
       label="Find"
       value={choices.text}
       onChange={(text) => onChange({ text })}
-      input={{ type: 'search', size: 10, placeholder: 'code or name' }}
+      input={{ type: 'search', size: 12, placeholder: 'code or name' }}
     />
     <Choice
       label="Order"
       value={choices.sort}
       options={[
-        ['first', 'first day below critical'],
+        ['first', 'first below critical'],
         ['cover', 'days of cover'],
         ['room', 'room above minimum'],
         ['count', 'age of count'],

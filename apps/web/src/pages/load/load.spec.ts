@@ -33,7 +33,7 @@ describe('payload bar', () => {
   it('has a figure at every 500 lb within its scale', () => {
     const scale = scaleOf([bar]);
     const figures = ticksOf(scale).filter(({ figure }) => figure);
-    expect(figures.map(({ lb }) => lb)).toEqual([5000, 5500, 6000, 6500, 7000, 7500, 8000, 8500]);
+    expect(figures.map(({ lb }) => lb)).toEqual([4500, 5000, 5500, 6000, 6500, 7000, 7500, 8000, 8500]);
   });
 });
 

@@ -48,11 +48,13 @@ export const OpenMap = ({ network, day, levelsOf, selected, onOpen }: OpenMapPro
       </div>
       <aside className="side" aria-label="The chosen place, and the chart as tables">
         {chosen === undefined ? (
-          <EmptyLine>
-            {selected === undefined
-              ? 'Press a place on the chart, or Enter on it: its card opens here.'
-              : `${selected} is not a place of this territory.`}
-          </EmptyLine>
+          <div className="map-no-card">
+            <EmptyLine>
+              {selected === undefined
+                ? 'Press a place on the chart, or Enter on it: its card opens here.'
+                : `${selected} is not a place of this territory.`}
+            </EmptyLine>
+          </div>
         ) : (
           <PlaceCard
             row={chosen}

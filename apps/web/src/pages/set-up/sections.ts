@@ -18,6 +18,8 @@ export interface Section {
   readonly named: readonly string[] | null;
   /** Fields shown in the list, after the name. */
   readonly columns: readonly string[];
+  /** Shorter heads of the list than the labels of the form. */
+  readonly heads: Readonly<Record<string, string>>;
   readonly act: PermittedAct;
 }
 
@@ -25,7 +27,11 @@ const section = (
   list: Section['list'],
   [title, one]: readonly [string, string],
   act: PermittedAct,
-  rest: { readonly named?: readonly string[]; readonly columns?: readonly string[] },
+  rest: {
+    readonly named?: readonly string[];
+    readonly columns?: readonly string[];
+    readonly heads?: Section['heads'];
+  },
 ): Section => ({
   name: list.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`),
   title,
@@ -34,6 +40,7 @@ const section = (
   act,
   named: rest.named ?? null,
   columns: rest.columns ?? [],
+  heads: rest.heads ?? {},
 });
 
 const files = 'import and export';
@@ -72,6 +79,7 @@ export const groups: readonly (readonly [heading: string, sections: readonly Sec
       section('caches', ['Caches: levels', 'cache'], 'minimums', {
         named: ['place'],
         columns: ['minimumLitres', 'criticalLitres', 'medevacReserveLitres', 'capacityDrums'],
+        heads: { minimumLitres: 'Minimum, usable', criticalLitres: 'Critical, usable' },
       }),
       section('batches', ['Batches', 'batch'], 'fill', {
         named: ['id'],
@@ -116,6 +124,7 @@ export const groups: readonly (readonly [heading: string, sections: readonly Sec
       }),
       section('slings', ['Slings', 'sling'], 'programme', {
         columns: ['date', 'helicopter', 'from', 'to', 'drums'],
+        heads: { from: 'From', to: 'To' },
       }),
       section('bookedFlights', ['Booked flights', 'booked flight'], 'programme', {
         named: ['id'],

@@ -13,11 +13,7 @@ export const WeekTitle = ({
 }) => {
   const [first, last] = [week?.days[0], week?.days.at(-1)];
   return (
-    <TitleBlock
-      title="Week"
-      sub={first && last && `${calendar.day(first.date)} to ${calendar.date(last.date).slice(4)}`}
-      acts={<PlanActs />}
-    >
+    <TitleBlock title="Week" sub={first && last && calendar.span(first.date, last.date)} acts={<PlanActs />}>
       {week !== undefined && <PlanFields week={week} calendar={calendar} />}
     </TitleBlock>
   );

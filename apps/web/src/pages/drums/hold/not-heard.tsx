@@ -23,9 +23,11 @@ export const ToHear = ({ people, places }: ToHearProps) => (
         {places.length > 0 && ` Places to call: ${places.join(', ')}.`}
       </p>
     ) : (
-      <People people={people} />
+      <>
+        <People people={people} />
+        <small>Their devices say HOLD when they next ask. Until then: by radio.</small>
+      </>
     )}
-    <small>Their devices say HOLD when they next ask. Until then: by radio.</small>
   </section>
 );
 

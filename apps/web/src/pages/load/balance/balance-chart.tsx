@@ -60,7 +60,7 @@ const Grid = ({ frame: { arms, weights, x, y } }: { readonly frame: Frame }) => 
   );
 };
 
-const Envelope = ({ type, frame: { x, y, arms } }: { type: LoadedFlight['type']; frame: Frame }) => {
+const Envelope = ({ type, frame: { x, y, arms, weights } }: { type: LoadedFlight['type']; frame: Frame }) => {
   const forward = type.envelope.map(({ weightLb, forwardIn }) => [x(forwardIn), y(weightLb)] as const);
   const aft = type.envelope.map(({ weightLb, aftIn }) => [x(aftIn), y(weightLb)] as const).toReversed();
   const round = [...forward, ...aft];
@@ -88,8 +88,9 @@ const Envelope = ({ type, frame: { x, y, arms } }: { type: LoadedFlight['type'];
         y1={pc(zeroFuel)}
         y2={pc(zeroFuel)}
       />
-      <text x={pc(x(arms[0]!))} y={pc(zeroFuel)} dx="4" dy="-4" className="on-paper">
-        zero fuel limit {figure(type.maxZeroFuelLb)} lb
+      {/* Above the frame, where no mark and no name can stand on the figure. */}
+      <text x={pc(x(arms.at(-1)!))} y={pc(y(weights.at(-1)!))} dy="-6" textAnchor="end">
+        dashed: zero fuel limit {figure(type.maxZeroFuelLb)} lb
       </text>
     </>
   );

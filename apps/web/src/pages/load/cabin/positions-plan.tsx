@@ -40,7 +40,7 @@ export const PositionsPlan = (props: PositionsPlanProps) => {
               })}
             </ul>
             <span className="arm">
-              {figure(places[0]!.armIn)} in <small>out {places[0]!.unloadOrder}.</small>
+              {figure(places[0]!.armIn)} in, <small>no. {places[0]!.unloadOrder} out</small>
             </span>
           </li>
         ))}

@@ -60,15 +60,7 @@ export const BarBlocks = ({ bar, scale, height }: BarBlocksProps) => {
   let at = bar.operatingLb;
   return (
     <svg className="load-blocks" width="100%" height={height} role="img" aria-label={blocksWords(bar)}>
-      <Block
-        {...{ scale, height }}
-        fromLb={scale.fromLb}
-        lb={bar.operatingLb - scale.fromLb}
-        fill="var(--sand)"
-        name="empty"
-        below={lb(bar.operatingLb)}
-      />
-      <BreakLine height={height} />
+      <EmptyBlock bar={bar} scale={scale} height={height} below={lb(bar.operatingLb)} />
       {bar.load.map((block, index) => {
         const from = at;
         at += block.lb;
@@ -104,6 +96,42 @@ export const BarBlocks = ({ bar, scale, height }: BarBlocksProps) => {
     </svg>
   );
 };
+
+interface EmptyBlockProps extends BarBlocksProps {
+  readonly below: string | undefined;
+}
+
+/** The aeroplane itself, cut at the left: its figure stands at the right edge and over the cut, which never covers it. */
+const EmptyBlock = ({ bar: { operatingLb }, scale, height, below }: EmptyBlockProps) => (
+  <>
+    <Block
+      {...{ scale, height }}
+      fromLb={scale.fromLb}
+      lb={operatingLb - scale.fromLb}
+      fill="var(--sand)"
+      name=""
+    />
+    <BreakLine height={height} />
+    <text
+      x={across(scale, operatingLb)}
+      y={below === undefined ? height / 2 + 4.5 : height / 2 - 2}
+      dx="-5"
+      className="load-on-block at-edge"
+    >
+      empty
+    </text>
+    {below !== undefined && (
+      <text
+        x={across(scale, operatingLb)}
+        y={height / 2 + 12}
+        dx="-5"
+        className="load-on-block small at-edge"
+      >
+        {below}
+      </text>
+    )}
+  </>
+);
 
 const BreakLine = ({ height }: { readonly height: number }) => {
   const zigzag = `M0 -2l5 ${height * 0.35}l-8 ${height * 0.25}l5 ${height * 0.4 + 4}`;

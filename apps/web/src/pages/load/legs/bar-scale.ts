@@ -20,14 +20,17 @@ export const edgesOf = ({ operatingLb, load, fuelOnLandingLb, tripLb }: Bar): Ed
   return { operating: operatingLb, 'zero fuel': zeroFuel, landing, 'take-off': landing + tripLb };
 };
 
-/** One scale for all legs, cut short at the left, where nothing but the aeroplane is. */
+/**
+ * One scale for all legs, cut short at the left, where nothing but the aeroplane is; wide enough there for the mark of the
+ * cut and the whole figure of the empty weight beside each other.
+ */
 export const scaleOf = (bars: readonly Bar[]): Scale => {
   const lightest = Math.min(...bars.map(({ operatingLb }) => operatingLb));
   const most = Math.max(
     ...bars.flatMap((bar) => [edgesOf(bar)['take-off'], ...bar.limits.map(({ limitLb }) => limitLb)]),
   );
   const shown = (most - lightest) * 1.14;
-  return { fromLb: lightest - shown * 0.09, toLb: most + shown * 0.03 };
+  return { fromLb: lightest - shown * 0.16, toLb: most + shown * 0.03 };
 };
 
 /** Share of the way across, as a length of a drawing. */

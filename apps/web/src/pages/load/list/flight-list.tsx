@@ -1,8 +1,8 @@
 import './list.css';
 import { Link } from 'wouter';
 import { z } from 'zod';
-import type { Calendar } from '../../../api/index.js';
-import { EmptyLine, Lines, StateWord } from '../../../ui/index.js';
+import { type Calendar, useSettings } from '../../../api/index.js';
+import { EmptyLine, Lines, NotSetUp, StateWord } from '../../../ui/index.js';
 
 export const flightSchema = z.object({
   id: z.string(),
@@ -39,9 +39,11 @@ export type BookedRow = z.output<typeof bookedSchema>;
 
 const gone: readonly string[] = ['idea', 'declined', 'called off'];
 
-/** Flights that carry something, from today on. */
+/** Flights that carry something, from today on, in the order in which they take off. */
 export const withLoad = (flights: readonly FlightRow[]): readonly FlightRow[] =>
-  flights.filter(({ state }) => !gone.includes(state));
+  flights
+    .filter(({ state }) => !gone.includes(state))
+    .toSorted((one, other) => one.date.localeCompare(other.date) || one.departs.localeCompare(other.departs));
 
 interface FlightListProps {
   readonly flights: readonly FlightRow[];
@@ -57,9 +59,7 @@ export const FlightList = ({ flights, booked, calendar }: FlightListProps) => {
   return (
     <div className="work load-list">
       {shown.length === 0 ? (
-        <EmptyLine>
-          No flight stands from today on. A plan that is accepted on the week offers some.
-        </EmptyLine>
+        <NoFlight />
       ) : (
         <Lines
           caption="Flights with drums"
@@ -104,6 +104,18 @@ export const FlightList = ({ flights, booked, calendar }: FlightListProps) => {
     </div>
   );
 };
+
+const NoFlight = () =>
+  useSettings().problem?.kind === 'not-found' ? (
+    <NotSetUp
+      what="No territory is set up yet"
+      why="Flights come from a plan, and a plan needs places, caches, aircraft and a programme."
+    />
+  ) : (
+    <EmptyLine>
+      No flight stands from today on. A plan that is accepted on <Link href="/week">Week</Link> offers some.
+    </EmptyLine>
+  );
 
 const FlightLink = ({ id }: { readonly id: string }) => (
   <Link href={`/load/${encodeURIComponent(id)}`}>{id}</Link>

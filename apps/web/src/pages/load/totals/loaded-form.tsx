@@ -49,7 +49,7 @@ export const LoadedForm = ({ flight, typed, calendar }: LoadedFormProps) => {
         </div>
       )}
       <Tick
-        label="Loaded by the soft figures: no report of the surface is fresh"
+        label="Loaded by the soft figures, as where no report of the surface is fresh"
         checked={bySoftFigures}
         onChange={setBySoft}
       />

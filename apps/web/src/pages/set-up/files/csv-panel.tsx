@@ -56,15 +56,15 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
   const faults = problem?.faults ?? [];
   return (
     <section className="section" aria-label={`${title}, CSV`}>
-      <h2>{file === undefined ? `${title}, CSV` : `Dry run of ${file.name}`}</h2>
+      <h2>{file === undefined ? `${title}, CSV` : `${title}, CSV: dry run of ${file.name}`}</h2>
       {may('import and export', 'enter') ? (
         <>
-          <FileEntry label="Take a CSV" accept=".csv,text/csv" onRead={take} />
+          <FileEntry label="Bring in a CSV file" accept=".csv,text/csv" onRead={take} />
           {of !== 'drums' && (
             <Tick label="What is not in the file is taken out" checked={isRemoving} onChange={setRemoving} />
           )}
           <a href={`/api/csv/${of}`} download={`${of}.csv`}>
-            Give a CSV
+            Download as a CSV file
           </a>
         </>
       ) : (

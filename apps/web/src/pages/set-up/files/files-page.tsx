@@ -15,7 +15,7 @@ export const FilesPage = () => {
             As a scenario document: places, limits, aircraft, crews, programme, rules, and the stock of now.
           </p>
           <a href="/api/scenario" download="territory.json">
-            Give the scenario document
+            Download the scenario document
           </a>
         </section>
       )}

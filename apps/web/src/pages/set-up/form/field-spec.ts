@@ -17,7 +17,7 @@ export type FieldSpec = Common &
   (
     | { readonly kind: 'text'; readonly offered: string | null; readonly holds: 'text' | 'day' }
     /** `perUnit`: kept in hundredths of what is typed, as money is. */
-    | { readonly kind: 'number'; readonly perUnit: 1 | 100 }
+    | { readonly kind: 'number'; readonly perUnit: 1 | 100 /** 0 to 1. */; readonly isShare: boolean }
     | { readonly kind: 'yes or no' }
     | { readonly kind: 'choice'; readonly values: readonly (string | number)[] }
     | { readonly kind: 'words'; readonly of: FieldSpec }
@@ -82,7 +82,7 @@ const shapeOf = (key: string, schema: Schema, around: Around): object => {
   if (schema.type === 'object') return { kind: 'group', fields: fieldsOf(schema, around) };
   if (schema.type === 'boolean') return { kind: 'yes or no' };
   if (schema.type === 'number' || schema.type === 'integer')
-    return { kind: 'number', perUnit: isMoney(schema) ? 100 : 1 };
+    return { kind: 'number', perUnit: isMoney(schema) ? 100 : 1, isShare: schema.unit === '0 to 1' };
   return {
     kind: 'text',
     offered: /listed in `(\w+)`/.exec(String(schema.description))?.[1] ?? null,

@@ -58,7 +58,7 @@ export const LinesField = ({ spec, typed, path, onChange, Inner }: PartProps<'li
         // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name but their place
         <fieldset key={at} className="set-up-line">
           <legend>
-            {spec.of.label}, line {at + 1}
+            {spec.of.label === '' ? 'Line' : `${spec.of.label}, line`} {at + 1}
           </legend>
           <Inner
             spec={spec.of}

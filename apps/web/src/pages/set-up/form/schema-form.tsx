@@ -69,7 +69,7 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
     .filter(Boolean)
     .join('; ');
   return (
-    <>
+    <div className={spec.key === 'reference' ? 'set-up-long' : 'set-up-short'}>
       <Entry
         label={labelOf(spec)}
         value={typed as string}
@@ -90,7 +90,7 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
           ))}
         </datalist>
       )}
-    </>
+    </div>
   );
 };
 

@@ -93,7 +93,7 @@ const LinesOf = ({
       : [{ head: nameHead(section, spec), heads: true, cell: (line) => link(line, line.id) }];
   const cells = fields.map(
     (field, at): Column<KeptLine> => ({
-      head: field.label,
+      head: section.heads[field.key] ?? field.label,
       figures: field.kind === 'number',
       heads: section.named === null && at === 0,
       cell: (line) => {
@@ -138,7 +138,7 @@ interface ExamplesProps {
 const Examples = ({ examples, one, choose }: ExamplesProps) => (
   <div className="set-up-examples">
     <Choice
-      label={`Begin from an invented ${one}`}
+      label={`Begin from ${one === 'rules' ? '' : 'an '}invented ${one}`}
       value=""
       options={[
         ['', 'Choose...'],
