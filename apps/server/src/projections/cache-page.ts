@@ -1,7 +1,7 @@
 import type { CacheAnswer, LevelsAnswer } from '@drumline/contract';
 import { type CacheOutlook, lowestLevel, type suggestedMinimums } from '@drumline/planning';
 import { type Cache, type CacheProjection, stockConfidence } from '@drumline/stock';
-import { hours, type IsoInstant } from '@drumline/units';
+import { hours, type IsoInstant, litres } from '@drumline/units';
 import type { CacheFigures, PlaceFigures } from '../stock/place-figures.js';
 
 /** What the page of a cache is made from. */
@@ -68,15 +68,27 @@ const stockNow = ({ figures, asOf, silentPhones }: CacheFacts): CacheAnswer['sto
 };
 
 export const levels = (projection: CacheProjection): LevelsAnswer => {
-  const { usable, book, standing, unmet, belowMinimumDay, belowCriticalDay, runOutDay } = projection;
+  const { usable, book, standing, belowMinimumDay, belowCriticalDay, runOutDay } = projection;
   return {
     usableLitres: usable,
     lowest: lowestLevel(projection),
     bookLitres: book,
     standingLitres: standing,
-    unmetLitres: unmet,
+    ...refused(projection),
     belowMinimumDay,
     belowCriticalDay,
     runOutDay,
+  };
+};
+
+/** Of what a draw asks for beyond the reserve: what stands there as the medevac reserve, and what no drum holds. */
+export const refused = ({
+  usable,
+  unmet,
+}: Pick<CacheProjection, 'usable' | 'unmet'>): Pick<LevelsAnswer, 'outOfReserveLitres' | 'unmetLitres'> => {
+  const outOfReserve = unmet.map((asked, day) => litres(Math.min(asked, Math.max(0, usable[day]! + asked))));
+  return {
+    outOfReserveLitres: outOfReserve,
+    unmetLitres: unmet.map((asked, day) => litres(asked - outOfReserve[day]!)),
   };
 };

@@ -29,7 +29,11 @@ export const levelAhead = (cache: Cache, dayName: DayName): LevelFound => {
 /** "lowest 375 L Wed 16"; where it runs out: "runs out Tue 15, 1,515 L short", as no cache holds less than nothing. */
 export const lowestWords = (levels: Levels, dayName: DayName): string => {
   const { litres, day } = levels.lowest;
-  if (levels.runOutDay === null || litres >= 0) return `lowest ${inWords(litres, 'L')} ${dayName(day)}`;
+  if (levels.runOutDay === null || litres >= 0) {
+    const ahead = `lowest ${inWords(litres, 'L')} ${dayName(day)}`;
+    const now = levels.usableLitres[0]!;
+    return now < litres ? `${inWords(now, 'L')} now, then ${ahead}` : ahead;
+  }
   return `runs out ${dayName(levels.runOutDay)}, ${inWords(-litres, 'L')} short`;
 };
 

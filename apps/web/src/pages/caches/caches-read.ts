@@ -6,6 +6,7 @@ import { slingRemedySchema } from '../../slings/sling-remedy.js';
 const levelsSchema = z.object({
   usableLitres: z.array(z.number()),
   lowest: z.object({ litres: z.number(), day: z.number() }),
+  outOfReserveLitres: z.array(z.number()),
   unmetLitres: z.array(z.number()),
   belowMinimumDay: z.number().nullable(),
   belowCriticalDay: z.number().nullable(),

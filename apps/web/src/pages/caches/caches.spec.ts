@@ -22,6 +22,7 @@ const levels = (usableLitres: number[], rest: object = {}): Cache['projections']
   usableLitres,
   // As the server has it: at the end of a day; levels of one figure have only the opening.
   lowest: lowestEnd(usableLitres.length > 1 ? usableLitres : [0, ...usableLitres]),
+  outOfReserveLitres: usableLitres.map(() => 0),
   unmetLitres: usableLitres.map(() => 0),
   belowMinimumDay: null,
   belowCriticalDay: null,
@@ -139,6 +140,10 @@ describe('what is said of a cache', () => {
     expect(lowestWords(short, dayName)).toBe('runs out day 14, 1,515 L short');
     expect(lowestWords(levels([600, -40], { runOutDay: 1 }), dayName)).toBe('runs out day 14, 40 L short');
     expect(lowestWords(levels([600, 0], { runOutDay: 1 }), dayName)).toBe('lowest 0 L day 14');
+  });
+
+  it('a cache that is below now and filled today says both levels', () => {
+    expect(lowestWords(levels([720, 1800, 1400]), dayName)).toBe('720 L now, then lowest 1,400 L day 15');
   });
 
   it('a dip outside the tolerance opens a case before it is sent; one inside agrees', () => {

@@ -13,6 +13,7 @@ export interface DayRow {
   readonly drawn: readonly Part[];
   readonly levelLitres: number;
   readonly withoutLitres: number;
+  readonly outOfReserveLitres: number;
   readonly unmetLitres: number;
 }
 
@@ -23,6 +24,7 @@ export const dayRows = (cache: Cache, dates: readonly string[], fillLitres: numb
     drawn: drawnOn(cache, date, fillLitres),
     levelLitres: cache.projections.offered.usableLitres[index + 1]!,
     withoutLitres: cache.projections.noDeliveries.usableLitres[index + 1]!,
+    outOfReserveLitres: cache.projections.offered.outOfReserveLitres[index + 1] ?? 0,
     unmetLitres: cache.projections.offered.unmetLitres[index + 1] ?? 0,
   }));
 

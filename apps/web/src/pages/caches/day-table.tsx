@@ -37,10 +37,16 @@ export const DayTable = ({ cache, caches }: DayTableProps) => {
 
 const litresOf = (parts: readonly Part[]): string => (parts.length === 0 ? '' : `${figure(sumOf(parts))} L`);
 
-/** What is asked for, and how much of it the cache cannot give without its reserve. */
-const drawnWords = ({ drawn, unmetLitres }: DayRow) => (
+/** What is asked for, how much of it comes out of the medevac reserve, and how much there is no fuel for. */
+const drawnWords = ({ drawn, outOfReserveLitres, unmetLitres }: DayRow) => (
   <>
     {litresOf(drawn)}
+    {outOfReserveLitres > 0 && (
+      <>
+        <br />
+        <small>{inWords(outOfReserveLitres, 'L')} out of the reserve</small>
+      </>
+    )}
     {unmetLitres > 0 && (
       <>
         <br />

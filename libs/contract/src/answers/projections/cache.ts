@@ -36,7 +36,12 @@ export const levelsAnswer = z
       .describe('At the end of a day, and the first such day: the lowest level that every page shows.'),
     bookLitres: z.array(litres),
     standingLitres: z.array(litres).describe("After the day's landings, before anything leaves."),
-    unmetLitres: z.array(litres),
+    outOfReserveLitres: z
+      .array(litres)
+      .describe('Drawn from the medevac reserve; the level has it taken off.'),
+    unmetLitres: z
+      .array(litres)
+      .describe('Asked for, and there is no fuel for it: the level is below 0 L by it.'),
     belowMinimumDay: z.number().nullable(),
     belowCriticalDay: z.number().nullable(),
     runOutDay: z.number().nullable(),
