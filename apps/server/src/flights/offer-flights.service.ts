@@ -51,7 +51,7 @@ export class OfferFlightsService {
     const offer = sortOffer(board, offered, changed);
     const faults = [...offer.faults, ...faultsToday(board, offer)];
     if (faults.length > 0) return { kind: 'refused', faults };
-    for (const flight of offer.replaced) await this.callOff(board, transaction, flight, offered.id, by);
+    for (const flight of offer.replaced) await this.callOff(board, transaction, flight, by);
     const numbers = await this.numbered(transaction, offer.planned);
     const loads = namedDrums(board, offer, numbers);
     const wanted = offer.planned
@@ -69,14 +69,8 @@ export class OfferFlightsService {
     };
   }
 
-  private async callOff(
-    board: Board,
-    transaction: EntityManager,
-    flight: Flight,
-    planId: string,
-    by: Account,
-  ) {
-    const reason = `not in plan ${planId.slice(0, 8)}, which takes its place`;
+  private async callOff(board: Board, transaction: EntityManager, flight: Flight, by: Account) {
+    const reason = 'not in the plan that takes its place';
     const planner = { name: by.fullName, role: 'planner' as const };
     const answer = nextState(flight, { act: 'call off', by: planner, reason, met: [] });
     if (answer.kind === 'refused') throw new Error(answer.words);

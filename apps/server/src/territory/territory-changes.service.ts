@@ -8,6 +8,7 @@ import { ProposalsService, type ShownProposal } from '../proposals/proposals.ser
 import type { Entry } from './entry.table.js';
 import { isForTwo } from './for-two.js';
 import { kindNamed } from './kinds.js';
+import { subjectOf } from './subject-of.js';
 import { type Change, TerritoryService } from './territory.service.js';
 
 export type Changed = { readonly entry: Entry | null } | { readonly proposal: ShownProposal };
@@ -40,7 +41,7 @@ export class TerritoryChangesService implements OnModuleInit {
 
   async change(change: Change, by: Account): Promise<Changed> {
     const { kind, id, data, expected } = change;
-    const subject = `${kind.singular} ${id}`;
+    const subject = subjectOf(kind, id, data);
     const alone = mayDo(by, kind.act, { to: 'enter' });
     if (alone.kind === 'allowed' && !(await this.isForTwo(change))) {
       const entry = await this.database.transaction((transaction) => this.carryOut(transaction, change, by));

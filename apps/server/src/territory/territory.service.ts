@@ -10,6 +10,7 @@ import { Problem } from '../http/problem.js';
 import { assemble, type Thing, withEveryDay, withinHorizon } from './assemble.js';
 import { type Entry, entryTable } from './entry.table.js';
 import { type Kind, kindNamed } from './kinds.js';
+import { subjectOf } from './subject-of.js';
 import { thingsOf } from './things-of.js';
 
 /** What somebody wants of one thing, having seen what version of it. */
@@ -134,7 +135,7 @@ export class TerritoryService {
     refuseNewFaults(things, [...without(things, kind, id), { kind: kind.name, id, data }], kind);
     const entry = await this.write(transaction, { kind: kind.name, id, data, removed: false }, there, by);
     const did = there === null || there.removed ? 'added' : 'changed';
-    await this.audit.record(transaction, by, did, `${kind.singular} ${id}`, { version: entry.version });
+    await this.audit.record(transaction, by, did, subjectOf(kind, id, data), { id, version: entry.version });
     return entry;
   }
 
@@ -188,7 +189,7 @@ export class TerritoryService {
     const things = await thingsIn(transaction);
     refuseNewFaults(things, without(things, kind, id), kind);
     await this.write(transaction, { ...there, removed: true }, there, by);
-    await this.audit.record(transaction, by, 'removed', `${kind.singular} ${id}`);
+    await this.audit.record(transaction, by, 'removed', subjectOf(kind, id, there.data), { id });
   }
 
   /** Puts a whole territory, checked before as a scenario, in the place of the one that is there. */

@@ -32,7 +32,7 @@ export const ProblemLine = ({ problem }: { readonly problem: ApiProblem | undefi
         <ul>
           {problem.faults.map((fault) => (
             <li key={fault.path + fault.problem}>
-              {fault.path !== '' && <b>{fault.path}: </b>}
+              {fault.path !== '' && <b>{pathWords(fault.path)}: </b>}
               {fault.problem} {fault.remedy}
             </li>
           ))}
@@ -41,6 +41,10 @@ export const ProblemLine = ({ problem }: { readonly problem: ApiProblem | undefi
       {problem.status >= 500 && problem.request !== undefined && <small>Request {problem.request}</small>}
     </MessageLine>
   );
+
+/** "timeZone" as people read it: "time zone". */
+const pathWords = (path: string): string =>
+  path.replace(/([a-z])([A-Z])/g, (_, end: string, start: string) => `${end} ${start.toLowerCase()}`);
 
 /** Nothing there: one sentence with the last known fact. */
 export const EmptyLine = ({ children }: { readonly children: ReactNode }) => (
