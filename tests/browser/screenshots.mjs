@@ -49,7 +49,7 @@ const makePlan = async (page) => {
     if (run.state === 'solved' || run.finishedAt) break;
     await page.waitForTimeout(1_000);
   }
-  const accepted = await page.request.post(`/api/plans/${id}/accept`, { headers });
+  const accepted = await page.request.post(`/api/plans/${id}/accept`, { headers, data: {} });
   if (!accepted.ok()) throw new Error(`the plan was not accepted: ${await accepted.text()}`);
 };
 

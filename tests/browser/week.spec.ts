@@ -357,7 +357,7 @@ describe('the card', () => {
       .getByText(/Approved$/)
       .waitFor();
     await page.keyboard.press('Control+z');
-    await cardOf(page).getByText(`Approve of ${flight.id} is with base. Let go takes it back`).waitFor();
+    await cardOf(page).getByText(`${flight.id} was approved; base has it. Let go takes it back`).waitFor();
     const form = page.getByRole('form', { name: 'Let go' });
     await form.getByLabel(new RegExp(`^${flight.id} approved`)).waitFor();
     await expectAccessible(page);
@@ -431,6 +431,24 @@ describe('the card', () => {
     await form.waitFor({ state: 'detached' });
     await cardOf(page).getByRole('button', { name: 'Seen' }).click();
     await alert.waitFor({ state: 'detached' });
+  });
+
+  it('whose form was open while another decided says who did, and keeps what was typed', async () => {
+    const flight = await takeOffered();
+    const page = await openWeek(undefined, flight.id);
+    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    await page.keyboard.press('d');
+    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    await form.getByLabel('Reason').selectOption('Weather');
+    await form.getByLabel('More').fill('cloud on the pass');
+    expect((await act(manager, flight, 'approve')).status).toBe(200);
+    await cardOf(page).getByText(`${flight.id} was approved by Demo operations manager at`).waitFor();
+    await cardOf(page).getByText('Your Decline was not sent.').waitFor();
+    expect(await form.getByLabel('More').inputValue()).toBe('cloud on the pass');
+    await page.keyboard.press('Enter');
+    expect(await form.getByLabel('More').inputValue()).toBe('cloud on the pass');
+    await form.getByRole('button', { name: 'Leave it' }).click();
+    await cardOf(page).getByRole('button', { name: 'Let go' }).waitFor();
   });
 
   it('of a strip that went soft says so, with the drums that may still go', async () => {

@@ -36,11 +36,14 @@ export const useKeys = (keys: Readonly<Record<string, Key>>): void => {
   }, [layer]);
 };
 
-/** What is open now, for the list of keys: that of the page, without the dialog that shows it. */
-export const keysOfThePage = (): readonly (readonly [name: string, does: string])[] =>
-  [...held]
-    .filter(({ layer }) => layer === 0)
-    .flatMap(({ keys }) => Object.entries(keys()).map(([name, { does }]) => [name, does] as const));
+/** What is open now, for the list of keys, each once: that of the page, without the dialog that shows it. */
+export const keysOfThePage = (): readonly (readonly [name: string, does: string])[] => [
+  ...new Map(
+    [...held]
+      .filter(({ layer }) => layer === 0)
+      .flatMap(({ keys }) => Object.entries(keys()).map(([name, { does }]) => [name, does] as const)),
+  ),
+];
 
 /** Nothing of the page has the focus: it is on the page as a whole, as when one has just come to it. */
 const isFocusOnPage = (): boolean =>

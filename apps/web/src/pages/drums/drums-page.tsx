@@ -29,7 +29,7 @@ export const DrumsPage = ({ at }: PageProps) => {
   return (
     <>
       <DrumsTitle stock={stock} address={address} />
-      <div className="drums">
+      <div className="drums-page">
         <Finder address={address} stock={stock} />
         <section className="drums-list" aria-label="List">
           <ShownView address={address} />

@@ -116,7 +116,7 @@ const emptyHalf = 0.2;
 const headAndLandings = 1.7;
 
 /** How high a box is at each density, of a roomy one. */
-const boxHeights: Readonly<Record<Density, number>> = { roomy: 1, close: 0.78, tight: 0.58 };
+const boxHeights: Readonly<Record<Density, number>> = { roomy: 0.78, close: 0.78, tight: 0.58 };
 
 /** By how much the board is made smaller to stand on one page. What is declined or called off is not printed. */
 export const printScale = (rows: readonly BoardRow[]): number => {

@@ -51,6 +51,14 @@ export const bindingWords = ({ drums, drumsPossible, binding }: WeekFlight): str
   return `binds: ${limitWords(binding.name, binding.place)}`;
 };
 
+/** The same where there is little room: the strip stands in the route, and "binds: " may be left to the key. */
+export const bindingShort = (flight: WeekFlight): readonly [lead: string, words: string] => {
+  const { drums, drumsPossible, binding } = flight;
+  return binding === null || drums < drumsPossible
+    ? ['', bindingWords(flight)]
+    : ['binds: ', limitWords(binding.name, 'strip')];
+};
+
 /** What a booked flight has aboard, and what it could take: two short lines. */
 export const bookedWords = ({ purpose, passengers, spareDrums }: WeekBooked): readonly [string, string] => [
   passengers > 0 ? `${passengers} ${passengers === 1 ? 'passenger' : 'passengers'}` : purpose,

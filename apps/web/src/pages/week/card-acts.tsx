@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'react';
 import { type Calendar, useMay, useStore } from '../../api/index.js';
 import type { Card } from './card-read.js';
-import { type FormName, isFormOpen } from './flight-acts.js';
+import { actOfForm, type FormName, isFormOpen } from './flight-acts.js';
 import { focusBox } from './focus-box.js';
 import { OpenForm } from './open-form.js';
 import { PressActs } from './press-acts.js';
-import { RefusedLine } from './refused-line.js';
+import { QuickerLine, RefusedLine } from './refused-line.js';
 import { askedForm } from './undo/asked-form.js';
 import { useHeld, wasSent } from './undo/held-act.js';
 import type { ActName } from './undo/opposing-act.js';
@@ -41,15 +41,24 @@ export const CardActs = ({ flight, card, week, calendar }: CardActsProps) => {
     acts.clear();
     setForm(name);
   };
+  const isTooLate = form !== undefined && !isFormOpen(form, flight);
   return (
     <div className="card-acts">
       <RefusedLine problem={acts.problem} act={tried} flight={flight} when={calendar.when} />
-      {form === undefined || !isFormOpen(form, flight) ? (
+      {isTooLate && acts.problem === undefined && (
+        <QuickerLine
+          act={actOfForm[form]}
+          flight={flight}
+          when={calendar.when}
+          next="What you had entered is below, to look at. Leave it closes it."
+        />
+      )}
+      {form === undefined ? (
         <PressActs flight={flight} card={card} acts={acts} run={run} open={open} />
       ) : (
         <OpenForm
           form={form}
-          {...{ flight, card, week, calendar, acts, run }}
+          {...{ flight, card, week, calendar, acts, run, isTooLate }}
           onHeld={close}
           onClose={() => {
             acts.clear();

@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import { type Calendar, useRead } from '../../api/index.js';
 import { Picture, StateWord } from '../../ui/index.js';
 import { bookedWords, isFrozen } from './box-words.js';
@@ -80,6 +81,13 @@ export const BookedCard = ({
             {spare === ''
               ? 'What it could take beside that is not worked out for this day.'
               : `It flies anyway: ${spare}.`}
+            {booked.passengers > 0 && (
+              <p>
+                Passengers and drums do not share a leg, unless an approval of the authority that is on file
+                is cited. <Link href={`/load/${encodeURIComponent(booked.id)}`}>Load of {booked.id}</Link>{' '}
+                checks it leg by leg.
+              </p>
+            )}
           </dd>
         </div>
       </dl>

@@ -1,3 +1,4 @@
+import type { ActName } from './undo/opposing-act.js';
 import type { WeekFlight } from './week-read.js';
 
 export type FormName = 'decline' | 'call off' | 'amend' | 'let go' | 'keep';
@@ -38,7 +39,16 @@ export const approveOff = (
   return `Approve is off: it needs a decision first. ${needsDecision} Amend it, keep it as it is, or decline it.`;
 };
 
-/** A form that was open stays only while its act is open: somebody else may have been quicker. */
+/** The act that a form sends, by its button. */
+export const actOfForm: Readonly<Record<FormName, ActName>> = {
+  decline: 'Decline',
+  'call off': 'Call off',
+  amend: 'Amend',
+  'let go': 'Let go',
+  keep: 'Keep',
+};
+
+/** Whether what a form sends may still be done: somebody else may have been quicker. */
 export const isFormOpen = (form: FormName, flight: Pick<WeekFlight, 'state' | 'needsDecision'>): boolean => {
   const can = openActs(flight);
   switch (form) {

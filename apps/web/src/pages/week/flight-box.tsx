@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import { Lock } from '../../ui/index.js';
 import type { Box } from './board-rows.js';
-import { bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
+import { bindingShort, bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
 import type { WeekBooked, WeekFlight } from './week-read.js';
 
 interface FlightBoxProps {
@@ -60,9 +60,23 @@ const Flight = ({ flight, stops }: Of<WeekFlight>) => {
         <span className="drums-word">drums </span>
         <Frozen flight={flight} className="lock-narrow" />
       </span>
-      {needsDecision === null && <span className="binds">{bindingWords(flight)}</span>}
+      {needsDecision === null && <Binds flight={flight} />}
       <span className="unseen">
         {isFrozen(flight) && 'frozen, '}off {departs}
+      </span>
+    </>
+  );
+};
+
+/** The limit with its strip, and where there is little room without. */
+const Binds = ({ flight }: { readonly flight: WeekFlight }) => {
+  const [lead, words] = bindingShort(flight);
+  return (
+    <>
+      <span className="binds whole">{bindingWords(flight)}</span>
+      <span className="binds short">
+        <span className="lead">{lead}</span>
+        {words}
       </span>
     </>
   );

@@ -28,30 +28,38 @@ export const GapRuler = ({ plan, currency }: { readonly plan: StandingPlan; read
     `Plan ${number} as accepted, ${plannedWords(plan)}, costs ${figure(total)} ${currency}. On the routes looked at, no plan with no more shortage costs less ` +
     `than ${figure(total - gap)} ${currency}: the gap is ${figure(gap)} ${currency}, ${percent} %.`;
   return (
-    <svg className="gap-ruler" viewBox={`0 0 ${width} 48`} role="img" aria-label={finding}>
-      <path
-        d={`M0 26H${width}${scale.ticks.map(({ at, long }) => `M${at * width} 26V${long ? 19 : 22}`).join('')}`}
-        stroke="var(--rule)"
-        strokeWidth=".8"
-      />
-      <path d={`M${floor} 9V34M${here} 9V34`} stroke="var(--ink)" strokeWidth="2" />
-      <path
-        d={`M${floor + 1} 12H${here - 1}M${floor + 7} 9L${floor + 1} 12L${floor + 7} 15M${here - 7} 9L${here - 1} 12L${here - 7} 15`}
-        stroke="var(--ink)"
-        fill="none"
-      />
-      <rect x={middle - 62} y="3" width="124" height="17" fill="var(--paper)" />
-      <text x={middle} y="16" fontSize="13" fontWeight="600" textAnchor="middle">
-        gap {figure(gap)} {currency}, {percent} %
-      </text>
-      <text x={floor} y="46" fontSize="12" textAnchor="middle">
-        no plan costs less: {figure(total - gap)} {currency}
-      </text>
-      {gap > 0 && (
-        <text x={here} y="46" fontSize="12" textAnchor="middle">
-          plan {number} as accepted: {plannedWords(plan)}
+    <>
+      <p className="gap-words">
+        <b>
+          gap {figure(gap)} {currency}, {percent} %
+        </b>
+        , no plan costs less: {figure(total - gap)} {currency}
+      </p>
+      <svg className="gap-ruler" viewBox={`0 0 ${width} 48`} role="img" aria-label={finding}>
+        <path
+          d={`M0 26H${width}${scale.ticks.map(({ at, long }) => `M${at * width} 26V${long ? 19 : 22}`).join('')}`}
+          stroke="var(--rule)"
+          strokeWidth=".8"
+        />
+        <path d={`M${floor} 9V34M${here} 9V34`} stroke="var(--ink)" strokeWidth="2" />
+        <path
+          d={`M${floor + 1} 12H${here - 1}M${floor + 7} 9L${floor + 1} 12L${floor + 7} 15M${here - 7} 9L${here - 1} 12L${here - 7} 15`}
+          stroke="var(--ink)"
+          fill="none"
+        />
+        <rect x={middle - 62} y="3" width="124" height="17" fill="var(--paper)" />
+        <text x={middle} y="16" fontSize="13" fontWeight="600" textAnchor="middle">
+          gap {figure(gap)} {currency}, {percent} %
         </text>
-      )}
-    </svg>
+        <text x={floor} y="46" fontSize="12" textAnchor="middle">
+          no plan costs less: {figure(total - gap)} {currency}
+        </text>
+        {gap > 0 && (
+          <text x={here} y="46" fontSize="12" textAnchor="middle">
+            plan {number} as accepted: {plannedWords(plan)}
+          </text>
+        )}
+      </svg>
+    </>
   );
 };

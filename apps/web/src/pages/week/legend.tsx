@@ -20,6 +20,10 @@ export const Legend = () => (
       <Lock />
       Frozen<span className="roomy">: a re-plan leaves it alone</span>
     </span>
+    <span className="of-a-box">
+      4 of 5 drums<span className="possible">: 5 are possible</span>
+      <span className="below">, what binds</span>
+    </span>
     <span className="roomy">Morning above the dotted line, afternoon below</span>
   </p>
 );

@@ -38,8 +38,10 @@ export const LetGoForm = ({ flights, chosen, busy, onSend, onClose }: LetGoFormP
       }
     >
       <p>
-        A re-plan may then change them. Their named drums go back to the pick list; pilots who have them are
-        to be told. In the name of {me.fullName}.
+        {going.length > 1
+          ? 'A re-plan may then change them. Their named drums go back to the pick list; pilots who have them are to be told.'
+          : 'A re-plan may then change it. Its named drums go back to the pick list; a pilot who has it is to be told.'}{' '}
+        In the name of {me.fullName}.
       </p>
       <fieldset className="let-go-list">
         <legend className="unseen">Flights</legend>

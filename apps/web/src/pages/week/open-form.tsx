@@ -19,6 +19,8 @@ interface OpenFormProps {
   readonly form: FormName;
   readonly acts: FlightActs;
   readonly run: Run;
+  /** Somebody was quicker: it can be read, but no longer sent. */
+  readonly isTooLate: boolean;
   /** An act waits to be sent. */
   readonly onHeld: () => void;
   readonly onClose: () => void;
@@ -33,14 +35,15 @@ export const OpenForm = ({
   calendar,
   acts,
   run,
+  isTooLate,
   onHeld,
   onClose,
 }: OpenFormProps) => {
   const may = useMay();
   const send = useSender();
-  const common = { flight, busy: acts.isSending, onClose };
+  const common = { flight, busy: acts.isSending || isTooLate, onClose };
   const hold = (act: HeldName, path: 'decline' | 'call-off', reason: string) => {
-    holdBack(act, flight, () => send(() => withReason(flight, path, reason)));
+    holdBack(act, { id: flight.id, reason }, () => send(() => withReason(flight, path, reason)));
     onHeld();
   };
   switch (form) {

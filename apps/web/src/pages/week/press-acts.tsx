@@ -1,4 +1,4 @@
-import { Button } from '../../ui/index.js';
+import { Button, type Key } from '../../ui/index.js';
 import type { Card } from './card-read.js';
 import { approveOff, type FormName, openActs } from './flight-acts.js';
 import type { ActName } from './undo/opposing-act.js';
@@ -89,6 +89,21 @@ export const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => 
     </div>
   );
 };
+
+/** Every key of the card: in the list of keys also while the flight that is open has no use for it. */
+export const actKeys: Readonly<Record<string, Key>> = Object.fromEntries(
+  Object.entries({
+    a: 'Approve, of a flight that is offered',
+    g: 'Give to the pilot, of a flight that is approved',
+    d: 'Decline, of a flight that is offered',
+    m: 'Amend',
+    k: 'Keep as it is, of a flight that needs a decision',
+    l: 'Let go, of a flight that is approved or given',
+    h: 'Hold in place or free to move, of a flight that is offered',
+    c: 'Call off, of a flight that is approved, given or loaded',
+    'Ctrl+Z': 'Undo the last act, or open what takes it back',
+  }).map(([name, does]) => [name, { does, act: () => undefined, off: true }]),
+);
 
 const giveOff = ({ pilot, needsDecision }: WeekFlight): string | undefined => {
   if (needsDecision !== null) return 'Give is off: it needs a decision first.';

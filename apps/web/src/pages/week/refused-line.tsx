@@ -14,11 +14,18 @@ interface RefusedLineProps {
 /** Somebody was quicker: who, what and when. Otherwise the server's own words. */
 export const RefusedLine = ({ problem, act, flight, when }: RefusedLineProps) =>
   problem?.kind === 'stale-version' && flight !== undefined ? (
-    <MessageLine
-      what={lastActWords(flight, when)}
-      why={`Your ${act} was not sent.`}
-      next="The card shows the flight as it is now."
-    />
+    <QuickerLine act={act} flight={flight} when={when} next="The card shows the flight as it is now." />
   ) : (
     <ProblemLine problem={problem} />
   );
+
+interface QuickerLineProps {
+  readonly act: string;
+  readonly flight: WeekFlight;
+  readonly when: Calendar['when'];
+  readonly next: string;
+}
+
+export const QuickerLine = ({ act, flight, when, next }: QuickerLineProps) => (
+  <MessageLine what={lastActWords(flight, when)} why={`Your ${act} was not sent.`} next={next} />
+);

@@ -22,11 +22,17 @@ export const TallyLine = ({ week, calendar }: { readonly week: Week; readonly ca
       {tally.bases
         .filter(({ drumsTaken }) => drumsTaken > 0)
         .map(({ place, drumsTaken, drumsReady }) => (
-          <span key={place} className="wide">
+          <span key={place} className={drumsTaken > drumsReady ? undefined : 'wide'}>
             From {place}{' '}
             <b>
               {drumsTaken} of {inWords(drumsReady, 'drums')}
             </b>
+            {drumsTaken > drumsReady && (
+              <b className="plum">
+                {' '}
+                {inWords(drumsTaken - drumsReady, 'drums')} too many: fill more at {place}, or re-plan
+              </b>
+            )}
           </span>
         ))}
     </p>

@@ -12,17 +12,19 @@ import {
   type Read,
   useCalendar,
   useLast,
+  useMay,
   useMe,
   useRead,
   useSettings,
 } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { Button, EmptyLine, Picture } from '../../ui/index.js';
+import { Button, EmptyLine, Picture, useKeys } from '../../ui/index.js';
 import { firstToDecide } from './board-rows.js';
 import { CostLine } from './cost-line.js';
 import { BookedCard, DecisionCard } from './decision-card.js';
 import { focusBox } from './focus-box.js';
 import { Legend } from './legend.js';
+import { actKeys } from './press-acts.js';
 import { emptyWords, TallyLine } from './tally-line.js';
 import { sendNow } from './undo/held-act.js';
 import { JustDoneLine } from './undo/just-done-line.js';
@@ -66,6 +68,7 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
   const selected = chosen ?? firstToDecide(week);
   const { open, side, backToBoard } = useOpen(selected);
   useEffect(() => () => void sendNow(), []);
+  useKeys(useMay()('approve flight', 'decide') ? actKeys : {});
   const flight = week.flights.find(({ id }) => id === selected);
   const booked = week.booked.find(({ id }) => id === selected);
   return (

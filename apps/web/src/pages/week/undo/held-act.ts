@@ -9,6 +9,8 @@ export const heldSeconds = 6;
 export interface Held {
   readonly act: HeldName;
   readonly flight: string;
+  /** What was typed with it: shown again where it is refused. */
+  readonly reason: string;
   readonly secondsLeft: number;
   readonly send: () => Promise<unknown>;
 }
@@ -17,7 +19,12 @@ export interface Held {
 export type Done = { readonly flight: string } & (
   | { readonly kind: 'sent'; readonly act: ActName }
   | { readonly kind: 'taken back'; readonly act: HeldName }
-  | { readonly kind: 'refused'; readonly act: HeldName; readonly problem: ApiProblem }
+  | {
+      readonly kind: 'refused';
+      readonly act: HeldName;
+      readonly reason: string;
+      readonly problem: ApiProblem;
+    }
 );
 
 export const held = createStore<Held | null>(null);
@@ -35,11 +42,11 @@ export const wasSent = (act: ActName, flight: string): void => {
 /** Keeps an act back for some seconds. One that is still kept back is sent first: two never wait at once. */
 export const holdBack = (
   act: HeldName,
-  { id: flight }: Pick<WeekFlight, 'id'>,
+  { id: flight, reason }: Pick<WeekFlight, 'id'> & Pick<Held, 'reason'>,
   send: () => Promise<unknown>,
 ): void => {
   void sendNow();
-  held.set({ act, flight, send, secondsLeft: heldSeconds });
+  held.set({ act, flight, reason, send, secondsLeft: heldSeconds });
   keptBack.set({ sendNow });
   timer = setInterval(tick, 1000);
   window.addEventListener('beforeunload', warn);
@@ -55,13 +62,13 @@ export const takeBack = (): void => {
 export const sendNow = async (): Promise<void> => {
   const now = release();
   if (now === null) return;
-  const { act, flight, send } = now;
+  const { act, flight, reason, send } = now;
   try {
     await send();
     wasSent(act, flight);
   } catch (error) {
     if (!(error instanceof ApiProblem)) throw error;
-    lastDone.set({ kind: 'refused', act, flight, problem: error });
+    lastDone.set({ kind: 'refused', act, flight, reason, problem: error });
   }
 };
 

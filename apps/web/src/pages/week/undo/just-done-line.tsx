@@ -33,6 +33,7 @@ export const JustDoneLine = ({ week, calendar, onOpen }: JustDoneLineProps) => {
       {done?.kind === 'refused' && (
         <div>
           <RefusedLine problem={done.problem} act={done.act} flight={flight} when={calendar.when} />
+          <p>You had given as the reason: {done.reason}</p>
           <Button small onPress={forget}>
             Seen
           </Button>
@@ -86,6 +87,6 @@ const Sent = ({ act, flight, onOpen }: SentProps) => {
     onOpen(flight.id);
     if (opens !== null) askedForm.set({ flight: flight.id, form: opens });
   };
-  useKeys({ 'Ctrl+Z': { does: `Undo: what takes back ${act} of ${flight.id}`, act: ask } });
+  useKeys({ 'Ctrl+Z': { does: `Undo: opens what takes back ${act} on ${flight.id}`, act: ask } });
   return isAsked ? <MessageLine kind="note" what={words} /> : null;
 };

@@ -21,10 +21,22 @@ export type ActName =
 /** Acts that nothing takes back once base has them: they wait a moment before they are sent. */
 export type HeldName = Extract<ActName, 'Decline' | 'Call off'>;
 
+const doneWords: Readonly<Record<ActName, string>> = {
+  Approve: 'approved',
+  Give: 'given',
+  Amend: 'amended',
+  Keep: 'kept as it is',
+  'Let go': 'let go',
+  'Hold in place': 'held in place',
+  Decline: 'declined',
+  'Call off': 'called off',
+};
+
 /** What would take back what was done last to a flight, as the flight stands now. */
 export const opposingAct = (done: ActName, flight: WeekFlight): Opposing => {
   const can = openActs(flight);
-  const sent = `${done} of ${flight.id} is with base.`;
+  const isFreed = done === 'Hold in place' && !flight.heldInPlace;
+  const sent = `${flight.id} was ${isFreed ? 'freed to move' : doneWords[done]}; base has it.`;
   if ((done === 'Approve' || done === 'Give' || done === 'Keep') && can.letGo)
     return { words: `${sent} Let go takes it back: it is offered again.`, opens: 'let go' };
   if (done === 'Amend' && can.amend) return { words: `${sent} Amend it again, as it was.`, opens: 'amend' };

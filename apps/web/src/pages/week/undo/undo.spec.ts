@@ -4,7 +4,7 @@ import { exampleFlight } from '../week-example.js';
 import { forget, held, heldSeconds, holdBack, lastDone, sendNow, takeBack, wasSent } from './held-act.js';
 import { opposingAct } from './opposing-act.js';
 
-const flight = exampleFlight();
+const flight = { id: 'F1', reason: 'Weather' };
 const refuse = () =>
   Promise.reject(new ApiProblem('conflict', { what: 'F1 was not declined', why: '', next: '' }));
 
@@ -44,11 +44,11 @@ describe('an act that nothing takes back', () => {
   it('is sent at once when the next one waits: two never wait together', async () => {
     const [first, second] = [vi.fn(refuse), vi.fn(() => Promise.resolve())];
     holdBack('Decline', flight, first);
-    holdBack('Decline', exampleFlight({ id: 'F2' }), second);
+    holdBack('Decline', { id: 'F2', reason: 'No pilot' }, second);
     expect(first).toHaveBeenCalledOnce();
     await vi.advanceTimersByTimeAsync(0);
     // The first is refused while the second waits: that one is neither lost nor sent early.
-    expect(lastDone.get()).toMatchObject({ kind: 'refused', flight: 'F1' });
+    expect(lastDone.get()).toMatchObject({ kind: 'refused', flight: 'F1', reason: 'Weather' });
     expect(held.get()?.flight).toBe('F2');
     expect(second).not.toHaveBeenCalled();
     await vi.advanceTimersByTimeAsync(heldSeconds * 1000);
@@ -78,7 +78,7 @@ describe('an act that base has', () => {
 
   it('that cannot be taken back any more says so', () => {
     expect(opposingAct('Approve', exampleFlight({ state: 'away' }))).toEqual({
-      words: 'Approve of F1 is with base. It is away now, and no act takes that back. Re-plan from now.',
+      words: 'F1 was approved; base has it. It is away now, and no act takes that back. Re-plan from now.',
       opens: null,
     });
   });
