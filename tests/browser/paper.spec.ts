@@ -92,7 +92,8 @@ it('a day on paper is typed in line by line; the projection is that of the day e
 
 it('the next shift is handed the outage, and every entry that was made from paper', async () => {
   const page = await dark.signIn('dispatcher');
-  await page.getByRole('button', { name: 'Handover' }).waitFor();
+  // Until the picture is there the key rests.
+  await page.getByText('first due first').waitFor();
   await page.keyboard.press('h');
   const list = page.getByRole('list', { name: 'What is handed over' });
   await list.getByText(/Nothing reached base from Tue 16:58 to 14:00: 12 entries from paper/).waitFor();
@@ -125,7 +126,7 @@ it('a line is checked as it is typed; what base does not take is written again, 
   await page.getByText('XLOR damp', { exact: true }).waitFor();
   await page.keyboard.press('Control+a');
   await page.keyboard.type('F05 left LOR 0409 at 0805 by FW3');
-  await page.getByText(/^0409 is in no book/).waitFor();
+  await page.getByText(/^0409 is not on the load of F05/).waitFor();
 });
 
 const lineOf = (page: Page) => page.getByLabel(/^One line of the sheet/);
