@@ -59,14 +59,7 @@ export const openOffice = ({ own = false, demo = 'yes', breaksTheLine = false }:
   });
 
   const openPage = async (viewport = { width: 1440, height: 900 }): Promise<Page> => {
-    // A phone has two dots or more for each pixel of its page.
-    const deviceScaleFactor = viewport.width < 500 ? 2 : 1;
-    const context = await browser.newContext({
-      viewport,
-      deviceScaleFactor,
-      baseURL: url,
-      reducedMotion: 'reduce',
-    });
+    const context = await browser.newContext({ viewport, baseURL: url, reducedMotion: 'reduce' });
     contexts.push(context);
     context.on('request', (request) => {
       if (!isFromHere(request.url(), url)) faults.push(`asked another host: ${request.url()}`);

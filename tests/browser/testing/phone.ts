@@ -36,6 +36,8 @@ export const openPhone = async ({
     context = await chromium.launchPersistentContext(folder, {
       ...chromiumOptions(),
       viewport: { width: 360, height: 640 },
+      // A phone has two dots or more for each pixel of its page.
+      deviceScaleFactor: 2,
       hasTouch: true,
       baseURL: url,
       reducedMotion: 'reduce',
