@@ -170,7 +170,7 @@ describe('the list of differences', () => {
     await page.getByRole('heading', { level: 1, name: 'Differences' }).waitFor({ timeout: 90_000 });
     await page
       .getByRole('row', { name: new RegExp(`^\\d+ ${flight.id} .*(Removed|A\\d|B\\d|C\\d)`) })
-      .waitFor();
+      .waitFor({ timeout: 60_000 });
   }, 120_000);
 });
 
