@@ -74,7 +74,7 @@ describe('a report that was wrong, with the line cut', () => {
     await second.page.getByRole('button', { name: /^Correct/ }).click();
     await second.page.getByText('Corrected: nothing of 0578').waitFor();
     await second.page.getByRole('link', { name: '0 waiting', exact: true }).waitFor();
-    expect((await whereIs('0578')).where).toMatchObject({ kind: 'at', place: 'XMER' });
+    expect((await whereIs('0578')).where).toMatchObject({ kind: 'aboard', flight: 'F06' });
 
     await phone.page.getByRole('link', { name: '0 waiting', exact: true }).click();
     await phone.page.getByRole('button', { name: 'Try now' }).click();
