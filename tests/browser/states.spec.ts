@@ -45,9 +45,8 @@ const answer = async (page: Page, how: 'refused' | 'fails' | 'slowly'): Promise<
   });
 };
 
-/** Not so much as the name of the page and what it waits for. */
 const isBlank = (page: Page): Promise<boolean> =>
-  page.evaluate(() => (document.querySelector('main')?.textContent ?? '').trim().length < 12);
+  page.evaluate(() => (document.querySelector('main')?.textContent ?? '').trim().length < 20);
 
 describe.each(pages)('%s', (name, words) => {
   it('a server that takes 2 s: "Checking..." and then the picture, never a blank page', async () => {

@@ -5,7 +5,7 @@ import { useChanges, useLink, useMe, useSettings } from '../api/index.js';
 import { fetchPages, type Page, pages } from '../pages.js';
 import { useSendLines } from '../paper/send-lines.js';
 import { RadioLine } from '../radio/radio-line.js';
-import { MessageLine, TitleBlock } from '../ui/index.js';
+import { MessageLine } from '../ui/index.js';
 import { PageList } from './page-list.js';
 import { PageMistake } from './page-mistake.js';
 import { TopLine } from './top-line.js';
@@ -41,7 +41,7 @@ const Pages = () => (
     {pages.map((page) => (
       <Route key={page.path} path={`${page.path}/*?`}>
         {(rest) => (
-          <Suspense fallback={<Opening name={page.name} />}>
+          <Suspense fallback={<Opening />}>
             <OpenPage page={page} rest={rest['*'] ?? ''} />
           </Suspense>
         )}
@@ -56,15 +56,7 @@ const Pages = () => (
   </Switch>
 );
 
-/** Until the program of a page is there: the page has its name all the same. */
-const Opening = ({ name }: { readonly name: string }) => (
-  <>
-    <TitleBlock title={name} />
-    <WhyItOpensLater />
-  </>
-);
-
-const WhyItOpensLater = () =>
+const Opening = () =>
   useLink().state === 'with base' ? (
     <p className="checking" role="status">
       Opening...
