@@ -19,7 +19,8 @@ const copy = async (
   fill: (form: Locator) => Promise<void> = async () => {},
 ) => {
   if (one !== 'territory' && one !== 'rules') await page.getByRole('button', { name: `New ${one}` }).click();
-  await page.getByLabel(`Begin from an invented ${one}`).selectOption({ label: example });
+  const ofWhat = one === 'rules' ? 'invented rules' : `an invented ${one}`;
+  await page.getByLabel(`Begin from ${ofWhat}`).selectOption({ label: example });
   const form = page.getByRole('form', { name: `New ${one}` });
   await fill(form);
   await form.getByRole('button', { name: 'Save' }).click();

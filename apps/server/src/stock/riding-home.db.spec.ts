@@ -23,7 +23,7 @@ it('a drum brought back is aboard the flight until it is down, then home; held a
   const drum = drums[0]!.drum!;
   const back = await desk.dispatcher.put(`/api/movements/${randomUUID()}`, {
     ...{ kind: 'brought home', flight: 'F02', leg: 2, place: toPlace, drum, condition: 'seal broken' },
-    ...{ foundMillilitres: null, happenedAt: '2027-06-14T06:01Z', writtenAt: '2027-06-14T06:02Z' },
+    ...{ foundMillilitres: null, happenedAt: '2027-06-14T06:02Z', writtenAt: '2027-06-14T06:02Z' },
     ...{ means: 'radio', by: 'FW1' },
   });
   expect(back.status).toBeLessThan(300);
@@ -33,7 +33,8 @@ it('a drum brought back is aboard the flight until it is down, then home; held a
   expect((await listed(`last=${drum}`)).find(({ number }) => number === drum)!.where).toMatchObject(away);
   expect((await listed(`place=${toPlace}`)).map(({ number }) => number)).not.toContain(drum);
 
-  await report('land', { place: toPlace });
+  const landed = await report('land', { place: toPlace, happenedAt: '2027-06-14T06:02Z' });
+  expect(landed.status).toBe(200);
   const home = { kind: 'at', place: toPlace };
   expect(await drumNow(drum)).toMatchObject({ where: home, held: { reason: 'seal broken' } });
   expect((await listed(`place=${toPlace}`)).map(({ number }) => number)).toContain(drum);
