@@ -1,15 +1,8 @@
-import type { Block, Cell } from './parts.js';
+import type { AnyPart } from './any-part.js';
+import type { Block } from './parts.js';
 
 /** Least size of a figure on a load sheet, in points: whoever loads and flies by it reads it folded, wet or copied twice. */
 const figureSize = 12;
-
-interface Any {
-  readonly text?: unknown;
-  readonly stack?: readonly Cell[];
-  readonly columns?: readonly Cell[];
-  readonly table?: { readonly body: readonly (readonly Cell[])[] };
-  readonly fontSize?: number;
-}
 
 /** The same block with every figure in a sentence at 12 pt or more; the words round it keep their size. */
 export const largeFigures = (block: Block): Block => enlarge(block, 0) as Block;
@@ -17,7 +10,7 @@ export const largeFigures = (block: Block): Block => enlarge(block, 0) as Block;
 function enlarge(part: unknown, around: number): unknown {
   if (typeof part === 'string') return around < figureSize && /\d/.test(part) ? { text: runsOf(part) } : part;
   if (Array.isArray(part)) return part.map((each) => enlarge(each, around));
-  const { text, stack, columns, table, fontSize = around } = part as Any;
+  const { text, stack, columns, table, fontSize = around } = part as AnyPart;
   return {
     ...(part as object),
     ...(text === undefined ? {} : { text: textOf(text, fontSize) }),
@@ -31,7 +24,7 @@ function enlarge(part: unknown, around: number): unknown {
 const textOf = (text: unknown, size: number): unknown => {
   if (Array.isArray(text)) return text.flatMap((run: unknown) => textOf(run, size));
   if (typeof text === 'string') return size < figureSize && /\d/.test(text) ? runsOf(text) : text;
-  const { text: words, fontSize = size } = text as Any;
+  const { text: words, fontSize = size } = text as AnyPart;
   return typeof words === 'string' && fontSize < figureSize && /\d/.test(words)
     ? runsOf(words).map((run) => ({ ...(text as object), ...run }))
     : text;

@@ -1,16 +1,7 @@
-import type { DipTable } from '@drumline/stock';
 import { centimetres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { readDips } from './dips.js';
-
-const upright: DipTable = {
-  name: 'upright drum',
-  kind: 'upright drum',
-  innerDiameterCm: centimetres(57.2),
-  innerHeightCm: centimetres(84.1),
-  stickMarksCm: centimetres(1),
-  reference: 'test',
-};
+import { upright } from './example-dip-table.js';
 
 describe('sticks as they are typed', () => {
   it.each(['34, 51.5', '34 51.5', '34cm; 51,5 cm'])('"%s" is two drums', (typed) => {

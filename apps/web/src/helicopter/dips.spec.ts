@@ -1,16 +1,8 @@
-import type { DipTable } from '@drumline/stock';
 import { centimetres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
+import { upright } from '../counting/example-dip-table.js';
 import { dipWords, foundInOpen } from './dips.js';
 
-const upright: DipTable = {
-  name: 'upright drum',
-  kind: 'upright drum',
-  innerDiameterCm: centimetres(57.2),
-  innerHeightCm: centimetres(84.1),
-  stickMarksCm: centimetres(1),
-  reference: 'test',
-};
 const draft = { open: 2, openLitres: '', dipTable: 'upright drum' };
 
 describe('what is found in the open drums', () => {

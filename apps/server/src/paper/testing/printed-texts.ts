@@ -1,12 +1,5 @@
+import type { AnyPart } from '../any-part.js';
 import type { Block, Cell } from '../parts.js';
-
-interface Any {
-  readonly text?: unknown;
-  readonly stack?: readonly Cell[];
-  readonly columns?: readonly Cell[];
-  readonly table?: { readonly body: readonly (readonly Cell[])[] };
-  readonly fontSize?: number;
-}
 
 export interface PrintedText {
   readonly text: string;
@@ -18,7 +11,7 @@ export interface PrintedText {
 export const printedTexts = (block: Cell | readonly Cell[], size = 10): readonly PrintedText[] => {
   if (typeof block === 'string') return block === '' ? [] : [{ text: block, size }];
   if (Array.isArray(block)) return block.flatMap((each: Cell) => printedTexts(each, size));
-  const { text, stack = [], columns = [], table, fontSize = size } = block as Any;
+  const { text, stack = [], columns = [], table, fontSize = size } = block as AnyPart;
   const own = text === undefined ? [] : printedTexts(text as Cell, fontSize);
   const inside = [...stack, ...columns, ...(table?.body.flat() ?? [])];
   return [...own, ...inside.flatMap((each) => printedTexts(each, fontSize))];
@@ -26,7 +19,7 @@ export const printedTexts = (block: Cell | readonly Cell[], size = 10): readonly
 
 /** The cells of a table as printed, row by row. */
 export const printedRows = (block: Block): readonly (readonly string[])[] =>
-  ((block as Any).table?.body ?? []).map((row) =>
+  ((block as AnyPart).table?.body ?? []).map((row) =>
     row.map((cell) =>
       printedTexts(cell)
         .map(({ text }) => text)
