@@ -17,6 +17,7 @@ export { projectScenario, withLandings } from './flights/project.js';
 export { readPlan } from './flights/read-plan.js';
 export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';
 export { type CostedFlight, deliveredCosts, foreseenRecharge } from './foreseen-recharge.js';
+export { heardSince } from './heard-since.js';
 export { type Done, leftToDo } from './left-to-do.js';
 export { alternatesOfFlight } from './load-sheet/alternates-of-flight.js';
 export { approvalsOnFile } from './load-sheet/approvals.js';

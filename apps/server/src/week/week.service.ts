@@ -1,5 +1,12 @@
 import type { StandingPlan, WeekAnswer } from '@drumline/contract';
-import { type BookedFlight, bookedSpares, planTotals, standingState, weekTally } from '@drumline/planning';
+import {
+  type BookedFlight,
+  bookedSpares,
+  heardSince,
+  planTotals,
+  standingState,
+  weekTally,
+} from '@drumline/planning';
 import { addDays, daysFrom, type IsoDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
@@ -13,7 +20,6 @@ import {
   standAsAccepted,
 } from '../plans/standing-plan.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
-import { heardSince } from './heard-since.js';
 import type { WeekQuery } from './week.controller.js';
 import { landingsOf, referencesOf, weekBooked, weekFlight } from './week-rows.js';
 

@@ -1,6 +1,6 @@
 import { expectedSurface, latestReports, type SurfaceReport } from '@drumline/network';
-import type { Scenario } from '@drumline/planning';
 import { daysFrom } from '@drumline/units';
+import type { Scenario } from './scenario.js';
 
 type Surfaces = Pick<
   Scenario,
