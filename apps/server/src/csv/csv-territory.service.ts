@@ -6,13 +6,14 @@ import { DataSource, type EntityManager } from 'typeorm';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { ProposalsService, type ShownProposal } from '../proposals/proposals.service.js';
+import { TerritoryService } from '../territory/territory.service.js';
 import {
   type Put,
   type PutAll,
   type PutCounts,
   type Puts,
-  TerritoryService,
-} from '../territory/territory.service.js';
+  TerritoryWritesService,
+} from '../territory/territory-writes.service.js';
 import { atLine, byLine, refuseFaulty, sameTwice } from './csv-faults.js';
 import { helicopterTaskCells, helicopterTasks, stripLimitCells, stripLimits } from './csv-kind.js';
 import { type Line, readCsv } from './read-csv.js';
@@ -50,13 +51,14 @@ export class CsvTerritoryService implements OnModuleInit {
   constructor(
     private readonly database: DataSource,
     private readonly territory: TerritoryService,
+    private readonly writes: TerritoryWritesService,
     private readonly proposals: ProposalsService,
   ) {}
 
   onModuleInit(): void {
     this.proposals.register('strip limits by CSV', async (transaction, payload, by) => {
       const { lines, gone = [] } = payload as unknown as Partial<Puts> & Pick<Puts, 'lines'>;
-      await this.territory.putAll(transaction, { kind: limitKind, lines, gone }, by);
+      await this.writes.putAll(transaction, { kind: limitKind, lines, gone }, by);
     });
   }
 
@@ -117,7 +119,7 @@ export class CsvTerritoryService implements OnModuleInit {
     const puts = lines.map((line, index) => ({ id: taskId(lines, index, there), data: line.thing }));
     const absent = notAmong(puts, there);
     const all: Puts = { kind: taskKind, lines: puts, gone: remove ? absent.map(({ id }) => id) : [] };
-    const write = (transaction: EntityManager) => this.territory.putAll(transaction, all, by);
+    const write = (transaction: EntityManager) => this.writes.putAll(transaction, all, by);
     const tried = await this.tryOut(lines, all, by);
     const twice = sameTwice(lines, (_, { id }) => (id === undefined ? null : `task ${id}`));
     refuseFaulty([
@@ -140,7 +142,7 @@ export class CsvTerritoryService implements OnModuleInit {
     const runner = this.database.createQueryRunner();
     try {
       await runner.startTransaction();
-      const { counts, doubts } = await this.territory.putAll(runner.manager, once, by);
+      const { counts, doubts } = await this.writes.putAll(runner.manager, once, by);
       return { counts, doubts: doubts.map((doubt) => byLine(doubt, linesOnce)), faults: [] };
     } catch (error) {
       if (!(error instanceof Problem) || error.kind !== 'faults') throw error;

@@ -1,12 +1,15 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { MorningAnswer } from '../morning/morning-answer.js';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
 
 let server: TestServer;
+let begunWithDemo: TestServer;
 beforeAll(async () => {
   server = await createTestServer({ content: 'accounts' });
+  begunWithDemo = await createTestServer();
 });
-afterAll(() => server.close());
+afterAll(() => Promise.all([server.close(), begunWithDemo.close()]));
 
 interface State {
   readonly canLoad: boolean;
@@ -16,6 +19,14 @@ interface State {
 const stateFor = async (): Promise<State> => {
   const manager = await server.as('operations manager');
   return (await manager.get<State>('/api/demo')).body;
+};
+
+/** All but the minute, and the numbers that an installation gives of its own to things without a name. */
+const morningAt = async (at: TestServer): Promise<MorningAnswer> => {
+  const { status, body } = await (await at.as('dispatcher')).get<MorningAnswer>('/api/morning');
+  expect(status).toBe(200);
+  const uuid = /[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}/g;
+  return JSON.parse(JSON.stringify({ ...body, asOf: '' }).replace(uuid, 'a number')) as MorningAnswer;
 };
 
 const kept = [
@@ -40,6 +51,10 @@ describe('the demo territory', () => {
     expect((await manager.post('/api/demo/load', {})).status).toBe(200);
     expect((await manager.post('/api/demo/load', {})).status).toBe(409);
     expect((await stateFor()).loaded?.entered).toEqual({ movements: 0, flights: 0, plans: 0, changes: 0 });
+  });
+
+  it('gives the morning of an installation that begins with it: nothing of it is news, whoever loaded it', async () => {
+    expect(await morningAt(server)).toEqual(await morningAt(begunWithDemo));
   });
 
   it('tells what was entered since, and takes it out with itself when the word is typed; people and audit stay', async () => {
@@ -81,6 +96,7 @@ describe('the demo territory', () => {
       `select count(*)::int from pg_trigger where tgenabled = 'D' and not tgisinternal`,
     );
     expect(count).toBe(0);
+    expect(await morningAt(server)).toEqual(await morningAt(begunWithDemo));
   });
 });
 

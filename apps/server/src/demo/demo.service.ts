@@ -7,7 +7,7 @@ import { rootFolder } from '../config.js';
 import { Problem } from '../http/problem.js';
 import { type Imported, ScenariosService } from '../scenarios/scenarios.service.js';
 import { StockService } from '../stock/stock.service.js';
-import { TerritoryService } from '../territory/territory.service.js';
+import { WholeTerritoryService } from '../territory/whole-territory.service.js';
 
 /** What stands in the books since a demo was loaded. All of it goes with the demo. */
 export interface Entered {
@@ -31,7 +31,7 @@ export class DemoService {
   constructor(
     private readonly database: DataSource,
     private readonly scenarios: ScenariosService,
-    private readonly territory: TerritoryService,
+    private readonly territory: WholeTerritoryService,
     private readonly stock: StockService,
     private readonly audit: AuditService,
   ) {}

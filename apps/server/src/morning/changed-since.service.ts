@@ -28,7 +28,8 @@ const most = 60;
 
 const ahead = "($2::text || ' milliseconds')::interval";
 
-// What the opening of the ledger wrote is no news. Drums of one flight left at one place are one line.
+// What the opening of the ledger wrote, of no account, is no news, nor what was done before a demo was loaded. Drums of one
+// flight left at one place are one line.
 const sql = `
   with news as (
     select 'surface' as kind, received_at as at, null::timestamptz as written_at, person, null as means,
@@ -63,6 +64,7 @@ const sql = `
       jsonb_build_object('did', did, 'subject', subject)
     from audit_entries left join accounts on accounts.id = account_id
     where at + ${ahead} >= $1 and account_id is not null
+      and at >= coalesce((select loaded_at from demo_territory), '-infinity')
       and did in ('added', 'changed', 'removed', 'brought in', 'proposed', 'agreed to')
   )
   select kind, to_char(at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI"Z"') as at,

@@ -10,6 +10,7 @@ import { StockService } from '../stock/stock.service.js';
 import { SurfaceService } from '../surface/surface.service.js';
 import { ClockService } from '../territory/clock.service.js';
 import { type Horizon, TerritoryService } from '../territory/territory.service.js';
+import { WholeTerritoryService } from '../territory/whole-territory.service.js';
 
 export interface Imported {
   readonly dryRun: boolean;
@@ -31,6 +32,7 @@ export class ScenariosService {
   constructor(
     private readonly database: DataSource,
     private readonly territory: TerritoryService,
+    private readonly wholeTerritory: WholeTerritoryService,
     private readonly surface: SurfaceService,
     private readonly stock: StockService,
     private readonly done: DoneService,
@@ -83,19 +85,23 @@ export class ScenariosService {
     return { dryRun, doubts, places: scenario.places.length, drums: scenario.drums.length };
   }
 
+  /**
+   * Reports and movements of the document are of no account: nobody here wrote them, and to the morning they are no news,
+   * whoever brings the document in. That stands in the audit.
+   */
   private async write(transaction: EntityManager, scenario: Scenario, by: Actor): Promise<void> {
-    await this.territory.replaceAll(transaction, scenario, by);
+    await this.wholeTerritory.replaceAll(transaction, scenario, by);
     for (const report of scenario.surfaceReports) {
       const receivedAt = new Date(report.at);
       await this.surface.insert(transaction, {
         id: randomUUID(),
         place: report.place,
         data: report,
-        accountId: by.id,
+        accountId: null,
         receivedAt,
       });
     }
-    await this.stock.open(transaction, scenario, by);
+    await this.stock.open(transaction, scenario);
     await this.audit.record(transaction, by, 'imported', `scenario ${scenario.title}`, {
       places: scenario.places.length,
       drums: scenario.drums.length,

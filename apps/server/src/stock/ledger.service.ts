@@ -2,7 +2,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { applyMovement, type LedgerState, type Movement, replay, subjectsOf } from '@drumline/stock';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager, QueryFailedError } from 'typeorm';
-import type { Actor } from '../audit/audit.service.js';
+import { type Actor, theProgram } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
 import { correctedBy, loadSlice } from './slice.js';
 import { type StockRows, stockRows } from './stock-rows.js';
@@ -63,13 +63,13 @@ export class LedgerService {
     return { movement: kept, isNew: true, raised: rows.raised };
   }
 
-  /** The first movements of an empty ledger. */
-  async open(transaction: EntityManager, movements: readonly Movement[], by: Actor): Promise<void> {
+  /** The first movements of an empty ledger. They are of no account: nobody here wrote them. */
+  async open(transaction: EntityManager, movements: readonly Movement[]): Promise<void> {
     for (let at = 0; at < movements.length; at += 5000) {
       const piece = { movements: movements.slice(at, at + 5000) };
       await transaction.query(`${insertMovements} on conflict (id) do nothing`, [
         JSON.stringify(piece),
-        by.id,
+        theProgram.id,
       ]);
     }
     await this.rebuild(transaction);

@@ -53,8 +53,8 @@ export class StockService {
   }
 
   /** The first content of the ledger: the stock of a scenario. */
-  open(transaction: EntityManager, scenario: Scenario, by: Actor): Promise<void> {
-    return this.ledger.open(transaction, openingMovements(scenario, scenario.asOf), by);
+  open(transaction: EntityManager, scenario: Scenario): Promise<void> {
+    return this.ledger.open(transaction, openingMovements(scenario, scenario.asOf));
   }
 
   /**

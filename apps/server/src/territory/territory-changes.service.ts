@@ -9,7 +9,8 @@ import type { Entry } from './entry.table.js';
 import { isForTwo } from './for-two.js';
 import { kindNamed } from './kinds.js';
 import { subjectOf } from './subject-of.js';
-import { type Change, TerritoryService } from './territory.service.js';
+import { TerritoryService } from './territory.service.js';
+import { type Change, TerritoryWritesService } from './territory-writes.service.js';
 
 export type Changed = { readonly entry: Entry | null } | { readonly proposal: ShownProposal };
 
@@ -26,6 +27,7 @@ export class TerritoryChangesService implements OnModuleInit {
   constructor(
     private readonly database: DataSource,
     private readonly territory: TerritoryService,
+    private readonly writes: TerritoryWritesService,
     private readonly proposals: ProposalsService,
   ) {}
 
@@ -66,8 +68,8 @@ export class TerritoryChangesService implements OnModuleInit {
   }
 
   private async carryOut(transaction: EntityManager, change: Change, by: Account): Promise<Entry | null> {
-    if (change.data !== null) return this.territory.put(transaction, change, by);
-    await this.territory.remove(transaction, change, by);
+    if (change.data !== null) return this.writes.put(transaction, change, by);
+    await this.writes.remove(transaction, change, by);
     return null;
   }
 

@@ -6,11 +6,19 @@ import { ClockService } from './clock.service.js';
 import { territoryControllers } from './territory.controllers.js';
 import { TerritoryService } from './territory.service.js';
 import { TerritoryChangesService } from './territory-changes.service.js';
+import { TerritoryWritesService } from './territory-writes.service.js';
+import { WholeTerritoryService } from './whole-territory.service.js';
 
 @Module({
   imports: [AuditModule, PeopleModule, ProposalsModule],
   controllers: territoryControllers,
-  providers: [ClockService, TerritoryService, TerritoryChangesService],
-  exports: [ClockService, TerritoryService],
+  providers: [
+    ClockService,
+    TerritoryService,
+    TerritoryWritesService,
+    WholeTerritoryService,
+    TerritoryChangesService,
+  ],
+  exports: [ClockService, TerritoryService, TerritoryWritesService, WholeTerritoryService],
 })
 export class TerritoryModule {}

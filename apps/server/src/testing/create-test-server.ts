@@ -1,19 +1,17 @@
 import { randomUUID } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import type { Role } from '@drumline/contract';
 import type { INestApplicationContext } from '@nestjs/common';
 import type { DataSource } from 'typeorm';
 import { inject } from 'vitest';
 import { theProgram } from '../audit/audit.service.js';
-import { readConfig, rootFolder } from '../config.js';
+import { readConfig } from '../config.js';
 import { createApp } from '../create-app.js';
+import { DemoService } from '../demo/demo.service.js';
 import { createLog } from '../log.js';
 import { openPlatform } from '../open-platform.js';
 import { demoName, makeDemoAccounts } from '../people/first-accounts.js';
 import { PeopleService } from '../people/people.service.js';
 import type { Queues } from '../queue/queues.js';
-import { ScenariosService } from '../scenarios/scenarios.service.js';
 import { Client } from './client.js';
 import { createDatabase, createOnce } from './create-database.js';
 import { observeAnswers } from './observe-answers.js';
@@ -57,8 +55,7 @@ export const createTestServer = async ({
   const databaseUrl = beside?.databaseUrl ?? (await newDatabase(content));
   const { platform, app, log, close } = await open(databaseUrl, pages);
   if (content === 'demo' && beside === undefined) {
-    const document = await readFile(join(rootFolder, 'seeds', 'hollowtarn.json'), 'utf8');
-    await app.get(ScenariosService).import(document, false, theProgram);
+    await app.get(DemoService).load(theProgram);
   }
   if (workers) platform.queues.startWorkers();
   await app.listen(0, '127.0.0.1');
