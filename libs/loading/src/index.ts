@@ -57,9 +57,11 @@ export type { AircraftRating, RoadRating, WrittenRating } from './tie-down/ratin
 export { type StrapAngles, type StrapShare, strapShare } from './tie-down/strap-share.js';
 export * from './tie-down/tie-down.js';
 export * from './tie-down/tie-down-setting.js';
-export { compareTotals, type TotalsComparison, type TotalsQuestion } from './two-totals/compare-totals.js';
+export { compareTotals, type TotalsComparison } from './two-totals/compare-totals.js';
 export { nearNumbers } from './two-totals/near-numbers.js';
 export { questionWeight } from './two-totals/question-weight.js';
 export { type ItemTotals, itemTotals, type SheetItem } from './two-totals/sheet-item.js';
 export type { Slip, SlipKind } from './two-totals/slip.js';
+export { type ToldSheet, unlikeOwnCode, unlikeOwnTotals } from './two-totals/told-sheet.js';
+export { compareWithSheet, type SheetFigures } from './two-totals/with-sheet.js';
 export { printedPlan, unloadOrStay } from './unload-or-stay.js';

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 export const printed = async (
   page: Page,
   press: () => Promise<void>,
-): Promise<{ readonly name: string; readonly begins: string; readonly bytes: number }> => {
+): Promise<{ readonly name: string; readonly begins: string; readonly content: Buffer }> => {
   const context = page.context();
   const pdf = new Promise<{ readonly disposition: string; readonly content: Buffer }>((resolve) => {
     void context.route('**/*.pdf*', async (route) => {
@@ -21,6 +21,6 @@ export const printed = async (
   return {
     name: /filename="([^"]+)"/.exec(disposition)?.[1] ?? '',
     begins: content.subarray(0, 5).toString('latin1'),
-    bytes: content.length,
+    content,
   };
 };

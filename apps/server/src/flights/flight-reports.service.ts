@@ -8,7 +8,7 @@ import { type Page, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { ClockService } from '../territory/clock.service.js';
-import { afterReport } from './after-report.js';
+import { afterReport, isPastLoading } from './after-report.js';
 import { type Board, BoardService } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { roleFor } from './flight-acts.service.js';
@@ -125,9 +125,10 @@ export class FlightReportsService {
     { sent, report, flight, answer, isFirst }: Received,
   ): Promise<ReportAnswer> {
     const before = await this.store.loadsOf(transaction, flight.id);
-    const after = afterReport(flight, before, { body: sent.body, answer, isFirst });
-    if (sent.board !== null && isEntered(report, after.flight))
-      await this.aboard.take(transaction, { ...sent, board: sent.board, flight, report });
+    const keptLoad = await this.keptLoad(transaction, flight);
+    const after = afterReport(flight, before, { body: sent.body, answer, isFirst, keptLoad });
+    const loading = after.leavesWithKeptLoad ? keptLoad : isEntered(report, after.flight) ? report : null;
+    if (loading?.kind === 'load') await this.aboard.take(transaction, { ...sent, flight, report: loading });
     if (!after.changed) {
       await this.audit.record(transaction, sent.by, 'reported', `flight ${flight.id}`, {
         kind: report.kind,
@@ -138,6 +139,15 @@ export class FlightReportsService {
     const stamp = { act: report.kind, by: sent.by, at: sent.now, reason: reasonOf(report) };
     const written = await this.store.write(transaction, after.flight, after.loads, stamp);
     return shown(report, written, after.loads);
+  }
+
+  /** The last loading that its crew reported of a flight that nobody has entered as loaded: in it the flight leaves. */
+  private async keptLoad(transaction: EntityManager, { id, state }: Flight): Promise<FlightReport | null> {
+    if (isPastLoading(state)) return null;
+    return transaction.findOne(flightReportTable, {
+      where: { flightId: id, kind: 'load' },
+      order: { receivedAt: 'DESC', id: 'DESC' },
+    });
   }
 
   private async again(
@@ -195,7 +205,7 @@ const notEntered = (
 
 /** Before the flight is loaded a load report has not been entered. */
 const isEntered = ({ kind }: Pick<FlightReport, 'kind'>, { state }: Flight): boolean =>
-  kind !== 'load' || !['idea', 'offered', 'approved', 'given'].includes(state);
+  kind !== 'load' || isPastLoading(state);
 
 /** What the faults have been looked for: where there is one, a report that moves its flight is refused. */
 const seenTo: readonly Need[] = [

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { type EntityManager, MoreThanOrEqual } from 'typeorm';
 import { type Actor, AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
+import { StockService } from '../stock/stock.service.js';
 import {
   type Flight,
   flightHistoryTable,
@@ -29,7 +30,10 @@ export type NextFlight = Omit<Flight, Stamped | Reported> & Partial<Pick<Flight,
 /** Reads and writes flights with their legs, loads and history, always inside a transaction. */
 @Injectable()
 export class FlightStoreService {
-  constructor(private readonly audit: AuditService) {}
+  constructor(
+    private readonly audit: AuditService,
+    private readonly stock: StockService,
+  ) {}
 
   async one(transaction: EntityManager, id: string): Promise<Flight> {
     const flight = await transaction.findOneBy(flightTable, { id });
@@ -103,6 +107,8 @@ export class FlightStoreService {
       accountId: by.id,
       person: by.name,
     });
+    if (before !== null)
+      await this.stock.flightMoved(transaction, { id: flight.id, from: before.state, to: flight.state });
     await this.audit.record(transaction, by, did[act] ?? act, `flight ${flight.id}`, {
       state: flight.state,
       version: flight.version,

@@ -16,7 +16,10 @@ interface OnBoard {
 }
 
 /** One flight as it is loaded, by the facts of now. */
-export const loadAnswer = ({ board, flight, loads }: OnBoard, crewsSaid: readonly CrewSaid[]): LoadAnswer => {
+export const loadAnswer = (
+  { board, flight, loads }: OnBoard,
+  crewsSaid: readonly CrewSaid[],
+): Omit<LoadAnswer, 'loadings'> => {
   const { scenario } = board;
   const named = namedFlight(board, flight, loads);
   const standing = asStanding(flight);

@@ -1,5 +1,5 @@
 import type { LoadAnswer, LoadStanding, Positions, TotalsAnswer, TypedTotal } from '@drumline/contract';
-import { checkLoad, type LoadSheet, type NamedLoad } from '@drumline/loading';
+import { checkLoad, compareWithSheet, type LoadSheet, type NamedLoad } from '@drumline/loading';
 import { Injectable } from '@nestjs/common';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
@@ -12,7 +12,7 @@ import { LoadWordsService } from './load-words.service.js';
 import { drumsFor, namedFlight } from './named-flight.js';
 import { refuseOtherDrums } from './positions.service.js';
 import { sheetFor } from './sheet-for.js';
-import { compareWithSheet, sheetAtBase } from './two-totals.js';
+import { figuresOf } from './two-totals.js';
 
 interface OnBoard {
   readonly board: Board;
@@ -38,21 +38,19 @@ export class LoadSheetsService {
   async answer(id: string, me: Account): Promise<LoadAnswer> {
     const on = await this.read(id, me);
     const said = await this.words.ofCrewsAt(on.flight.stops.map(({ place }) => place));
-    return loadAnswer(on, said);
+    return { ...loadAnswer(on, said), loadings: await this.words.loadingsOf(on.flight) };
   }
 
   /** The sheet's total is told only beside the one that somebody has typed. */
   async compare(id: string, { of, typedLb, leg }: TypedTotal, me: Account): Promise<TotalsAnswer> {
     const on = await this.read(id, me);
     const { sheet } = this.wholeSheet(on);
-    const totals = sheet.legs[leg]?.totals;
-    if (totals === undefined) throw new Problem('not-found', `${id} has no leg ${leg + 1}.`);
-    const { loadLb, takeoffLb, roundingWords } = totals;
+    const figures = figuresOf(on.board, on.flight, sheet, leg);
+    if (figures === null) throw new Problem('not-found', `${id} has no leg ${leg + 1}.`);
+    const { loadLb, takeoffLb, roundingWords } = figures.totals;
     const bySheetLb = of === 'load' ? loadLb : takeoffLb;
     const { toleranceLb } = sheet;
-    const compared = compareWithSheet(sheetAtBase(on.board, on.flight, sheet), {
-      ...{ of, typedLb, leg, bySheetLb, toleranceLb },
-    });
+    const compared = compareWithSheet(figures, { of, typedLb, bySheetLb, toleranceLb });
     return { ...compared, of, bySheetLb, typedLb, toleranceLb, roundingWords };
   }
 

@@ -1,4 +1,5 @@
 import type { Fault as FieldFault, FlightReportBody } from '@drumline/contract';
+import { compareWithSheet, type SheetFigures } from '@drumline/loading';
 import { knownSurface } from '@drumline/network';
 import type { Scenario } from '@drumline/planning';
 import { type Pounds, print } from '@drumline/units';
@@ -6,7 +7,7 @@ import type { Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { drumsFor, namedFlight } from './named-flight.js';
 import { sheetFor } from './sheet-for.js';
-import { compareWithSheet, type SheetAtBase, sheetAtBase } from './two-totals.js';
+import { figuresOf } from './two-totals.js';
 
 export type LoadBody = Extract<FlightReportBody, { readonly kind: 'load' }>;
 
@@ -83,13 +84,13 @@ const totalsFaults = (board: Board, flight: Flight, { totals, signed }: LoadBody
 };
 
 /** The sheet that it is loaded by; null: it cannot be made by today's facts. */
-const sheetOf = (board: Board, flight: Flight): SheetAtBase | null => {
+const sheetOf = (board: Board, flight: Flight): SheetFigures | null => {
   const named = namedFlight(board, flight, drumsFor(board, flight));
-  return named.found ? sheetAtBase(board, flight, sheetFor(board, flight, named.load)) : null;
+  return named.found ? figuresOf(board, flight, sheetFor(board, flight, named.load)) : null;
 };
 
 /** The pairs further apart than the operator accepts: figures, arithmetic, likely slips; which is right is not said. */
-const totalsApart = ({ load, takeOff }: LoadBody['totals'], toleranceLb: Pounds, at: SheetAtBase | null) =>
+const totalsApart = ({ load, takeOff }: LoadBody['totals'], toleranceLb: Pounds, at: SheetFigures | null) =>
   (
     [
       ['load', 'Load, by the sheet and by hand', 'load', load.bySheetLb, load.byHandLb],
@@ -102,7 +103,7 @@ const totalsApart = ({ load, takeOff }: LoadBody['totals'], toleranceLb: Pounds,
       ],
     ] as const
   ).flatMap(([pair, name, of, bySheetLb, typedLb]) => {
-    const compared = compareWithSheet(at, { of, leg: 0, bySheetLb, typedLb, toleranceLb });
+    const compared = compareWithSheet(at, { of, bySheetLb, typedLb, toleranceLb });
     if (compared.agrees) return [];
     const slips = compared.slips.map(({ title, words }) => `${title}: ${words}`);
     const arithmetic = `${name}: ${compared.words}; ${print(toleranceLb, 'lb')} is accepted.`;

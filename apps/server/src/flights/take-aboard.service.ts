@@ -4,7 +4,6 @@ import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
 import type { Account } from '../people/account.table.js';
 import { StockService } from '../stock/stock.service.js';
-import type { Board } from './board.service.js';
 import type { Flight } from './flight.table.js';
 import type { FlightReport } from './flight-report.table.js';
 import { FlightStoreService } from './flight-store.service.js';
@@ -12,7 +11,7 @@ import { FlightStoreService } from './flight-store.service.js';
 interface Loading {
   readonly flight: Flight;
   readonly report: FlightReport;
-  readonly board: Board;
+  readonly now: Date;
   readonly by: Account;
 }
 
@@ -27,7 +26,10 @@ export class TakeAboardService {
   async take(transaction: EntityManager, loading: Loading): Promise<void> {
     const movements = loadedDrums(loading);
     const numbers = new Set(movements.map(({ drum }) => drum));
-    for (const other of loading.board.flights) await this.takeFrom(transaction, other, numbers, loading);
+    const setAside = (await this.store.loads(transaction)).filter(({ drum }) => numbers.has(drum ?? ''));
+    for (const id of new Set(setAside.map(({ flightId }) => flightId)))
+      if (id !== loading.flight.id)
+        await this.takeFrom(transaction, await this.store.one(transaction, id), numbers, loading);
     await this.stock.append(transaction, movements, loading.by);
   }
 
@@ -36,12 +38,11 @@ export class TakeAboardService {
     transaction: EntityManager,
     other: Flight,
     numbers: ReadonlySet<string>,
-    { flight, board, by }: Loading,
+    { flight, now, by }: Loading,
   ): Promise<void> {
-    if (other.id === flight.id || !markableStates.includes(other.state)) return;
-    const loads = board.loads.filter(({ flightId }) => flightId === other.id);
+    if (!markableStates.includes(other.state)) return;
+    const loads = await this.store.loadsOf(transaction, other.id);
     const lost = loads.flatMap(({ drum }) => (drum !== null && numbers.has(drum) ? [drum] : []));
-    if (lost.length === 0) return;
     const why = `${flight.id} has taken ${lost.join(', ')}, set aside for this flight.`;
     const reason = other.needsDecision === null ? why : `${other.needsDecision} ${why}`;
     const answer = nextState(other, {
@@ -53,7 +54,7 @@ export class TakeAboardService {
     if (answer.kind === 'refused') throw new Error(answer.words);
     const { needsDecision } = answer.flight;
     const left = loads.map((load) => (lost.includes(load.drum ?? '') ? { ...load, drum: null } : load));
-    const stamp = { act: 'mark', by, at: board.now, reason: why };
+    const stamp = { act: 'mark', by, at: now, reason: why };
     await this.store.write(transaction, { ...other, needsDecision }, left, stamp);
   }
 }

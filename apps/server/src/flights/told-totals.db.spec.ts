@@ -5,6 +5,8 @@ import { type FlightDesk, openFlightDesk, type ShownFlight } from '../testing/fl
 let desk: FlightDesk;
 let flight: ShownFlight;
 let overdue: ShownFlight;
+let noted: ShownFlight;
+let ofNoted: typeof own;
 let own: { readonly loadLb: number; readonly takeoffLb: number };
 beforeAll(async () => {
   desk = await openFlightDesk();
@@ -14,13 +16,16 @@ beforeAll(async () => {
     loadLb: await bySheet('load'),
     takeoffLb: await bySheet('take-off weight'),
   };
+  noted = await desk.give('F01');
+  ofNoted = { loadLb: await bySheet('load', 'F01'), takeoffLb: await bySheet('take-off weight', 'F01') };
 });
 afterAll(() => desk.server.close());
 
 /** Told only beside a figure that somebody has typed. */
-const bySheet = async (of: string): Promise<number> => {
+const bySheet = async (of: string, flight = 'F02'): Promise<number> => {
   const typed = { of, typedLb: 1, leg: 0 };
-  return (await desk.dispatcher.post<{ bySheetLb: number }>('/api/flights/F02/totals', typed)).body.bySheetLb;
+  return (await desk.dispatcher.post<{ bySheetLb: number }>(`/api/flights/${flight}/totals`, typed)).body
+    .bySheetLb;
 };
 
 const loadOf = (
@@ -46,6 +51,22 @@ it('a load from paper whose figures are those of the sheet is loaded, and nothin
   expect([status, body.flight.state, body.report.raised]).toEqual([200, 'loaded', []]);
 });
 
+it('what it was loaded by stands on its load page from then on, with who, how and when', async () => {
+  const { body } = await desk.dispatcher.get<{ loadings: readonly object[] }>('/api/flights/F02/sheet');
+  expect(body.loadings).toEqual([
+    expect.objectContaining({
+      ...{ version: flight.version, by: 'FW1', means: 'paper', at: '2027-06-14T06:01:00Z', checkCode: null },
+      load: { bySheetLb: own.loadLb, byHandLb: own.loadLb, differenceLb: 0 },
+      takeOff: { bySheetLb: own.takeoffLb, byAircraftLb: own.takeoffLb, differenceLb: 0 },
+      ...{ signed: null, raised: [], witnesses: [] },
+    }),
+  ]);
+  const { body: notLoaded } = await desk.dispatcher.get<{ loadings: readonly object[] }>(
+    '/api/flights/F04/sheet',
+  );
+  expect(notLoaded.loadings).toEqual([]);
+});
+
 it('kilograms added as pounds agree with themselves and not with the sheet: kept, raised with the likely slip, never which is right', async () => {
   const kg = Math.round(own.loadLb / 2.20462262);
   const { status, body } = await loaded(kg, { means: 'radio' });
@@ -59,6 +80,24 @@ it('kilograms added as pounds agree with themselves and not with the sheet: kept
   expect(words).not.toMatch(/is right|correct|wrong total/);
   const { items } = (await desk.manager.get<{ items: { what: string }[] }>('/api/raised?limit=500')).body;
   expect(items.map(({ what }) => what).join(' ')).toContain("by base's sheet of version");
+});
+
+it('a check code that is not that of base is kept and raised in words; the one that base has is not', async () => {
+  const { body: answer } = await desk.dispatcher.get<{ load: { sheet: { checkCode: string } } }>(
+    '/api/flights/F01/sheet',
+  );
+  const { checkCode } = answer.load.sheet;
+  const takenBack = checkCode === 'ACDE' ? 'ACDF' : 'ACDE';
+  const withCode = async (code: string) => {
+    const { status, body } = await loadOf(noted, [ofNoted.loadLb, ofNoted.takeoffLb], { checkCode: code });
+    return { status, raised: body.report.raised.join(' ') };
+  };
+  expect(await withCode(checkCode.toLowerCase())).toEqual({ status: 200, raised: '' });
+  const { status, raised } = await withCode(takenBack);
+  expect(status).toBe(200);
+  expect(raised).toContain(
+    `F01: The check code of base's sheet of version ${noted.version} is ${checkCode}, and ${takenBack} of the sheet that was loaded by`,
+  );
 });
 
 it('written the day after it is compared all the same', async () => {

@@ -1,49 +1,58 @@
-import { type Pounds, print } from '@drumline/units';
+import { type LoadSheet, unlikeOwnCode, unlikeOwnTotals } from '@drumline/loading';
 import type { Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { type LoadBody, loadsAboard } from './look-at-load.js';
 import { namedFlight } from './named-flight.js';
 import { sheetFor } from './sheet-for.js';
-import { compareWithSheet, type SheetAtBase, sheetAtBase } from './two-totals.js';
+import { figuresOf } from './two-totals.js';
 
 /**
- * What a crew wrote or said of its sheet beside base's own sheet of that version with the drums that are aboard; empty:
- * they agree, or it came from a phone or a screen, which has the sheet itself. Which is right is not said.
+ * What a crew wrote or said of its sheet beside base's own sheet of that version: totals with the drums that are aboard,
+ * check code with those that were set aside. Empty: they agree, or it came from a phone or a screen, which has the sheet itself.
  */
 export const unlikeOwnSheet = (
   board: Board,
   flight: Flight,
   { body, before }: { readonly body: LoadBody; readonly before: readonly Load[] },
 ): readonly string[] => {
+  const { means, version } = body;
+  if ((means !== 'paper' && means !== 'radio') || version !== flight.version) return [];
+  return [
+    ...totalsUnlike(board, flight, { body, means, before }),
+    ...codeUnlike(board, flight, { body, before }),
+  ];
+};
+
+interface Told {
+  readonly body: LoadBody;
+  readonly before: readonly Load[];
+}
+
+const totalsUnlike = (
+  board: Board,
+  flight: Flight,
+  { body, means, before }: Told & { readonly means: 'paper' | 'radio' },
+): readonly string[] => {
   const { twoTotals } = board.scenario.policy;
-  const isTold = body.means === 'paper' || body.means === 'radio';
-  if (!isTold || twoTotals === undefined || body.version !== flight.version) return [];
   const own = ownSheet(board, flight, loadsAboard(flight, body, { settled: false, before }));
-  return own === null ? [] : totalsUnlike(own, body, twoTotals.toleranceLb);
+  const figures = own === null ? null : figuresOf(board, flight, own);
+  if (twoTotals === undefined || figures === null) return [];
+  const { load, takeOff } = body.totals;
+  const told = { means, version: body.version, loadLb: load.bySheetLb, takeOffLb: takeOff.bySheetLb };
+  return unlikeOwnTotals(figures, told, twoTotals.toleranceLb);
+};
+
+const codeUnlike = (board: Board, flight: Flight, { body, before }: Told): readonly string[] => {
+  const own = body.checkCode === undefined ? null : ownSheet(board, flight, before);
+  const words = own === null ? null : unlikeOwnCode(own.checkCode, body.checkCode!, body.version);
+  return words === null ? [] : [words];
 };
 
 /** A day that is over still has its sheet: paper comes in the day after. Null: it cannot be made by today's facts. */
-const ownSheet = (board: Board, flight: Flight, loads: readonly Load[]): SheetAtBase | null => {
+const ownSheet = (board: Board, flight: Flight, loads: readonly Load[]): LoadSheet | null => {
   const [firstDay] = [flight.date, board.scenario.firstDay].sort();
   const scenario = { ...board.scenario, firstDay: firstDay! };
   const ofItsDay = { ...board, scenario };
   const named = namedFlight(ofItsDay, flight, loads);
-  return named.found ? sheetAtBase(ofItsDay, flight, sheetFor(ofItsDay, flight, named.load)) : null;
-};
-
-const totalsUnlike = (own: SheetAtBase, { totals, version, means }: LoadBody, toleranceLb: Pounds) => {
-  const onSheet = own.sheet.legs[0]?.totals;
-  if (onSheet === undefined) return [];
-  const pairs = [
-    ['load', onSheet.loadLb, totals.load.bySheetLb],
-    ['take-off weight', onSheet.takeoffLb, totals.takeOff.bySheetLb],
-  ] as const;
-  return pairs.flatMap(([of, bySheetLb, typedLb]) => {
-    const compared = compareWithSheet(own, { of, leg: 0, bySheetLb, typedLb, toleranceLb });
-    if (compared.agrees) return [];
-    const slips = compared.slips.map(({ title, words }) => `${title}: ${words}`);
-    const told = means === 'radio' ? 'as said by radio' : 'as written on paper';
-    const arithmetic = `The ${of} by base's sheet of version ${version}, and ${told}: ${compared.words}; ${print(toleranceLb, 'lb')} is accepted.`;
-    return [[arithmetic, ...slips, compared.advice].join(' ')];
-  });
+  return named.found ? sheetFor(ofItsDay, flight, named.load) : null;
 };

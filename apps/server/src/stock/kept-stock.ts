@@ -1,11 +1,21 @@
-import type { BatchState, Counted, DifferenceCause, DrumState, PlaceBalance } from '@drumline/stock';
+import {
+  type BatchState,
+  type Counted,
+  type DifferenceCause,
+  type DrumState,
+  type PlaceBalance,
+  type Where,
+  withRiding,
+} from '@drumline/stock';
 import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { ask, prepared } from '../database/prepared.js';
 import { ClockService } from '../territory/clock.service.js';
+import { bare } from './place-figures.js';
+import { ridingHomeSql } from './riding-home.js';
 
-/** What stands at a place, as the rows beside the ledger say. */
+/** What stands at a place, as the rows beside the ledger say; what still rides home to it does not stand there. */
 export interface PlaceStock {
   readonly version: number;
   readonly balance: PlaceBalance;
@@ -110,7 +120,12 @@ interface Read extends Omit<Versions, 'places'> {
   readonly balances: readonly (PlaceBalance & { readonly version: number })[];
   readonly batchStates: readonly BatchState[];
   /** Of the places whose version is another one than is known. */
-  readonly drums: readonly { readonly place: string; readonly data: DrumState }[];
+  readonly drums: readonly {
+    readonly place: string;
+    readonly data: DrumState;
+    /** Null: it stands there. */
+    readonly riding: Where | null;
+  }[];
   readonly counts: readonly (StandingCount & { readonly place: string })[];
 }
 
@@ -119,16 +134,8 @@ const withRead = (known: StockNow['places'], read: Read): StockNow => {
     const { place } = balance;
     const was = known.get(place);
     if (was?.version === version) return [place, was];
-    const drums = read.drums.filter((drum) => drum.place === place).map(({ data }) => data);
-    return [
-      place,
-      {
-        version,
-        balance,
-        drums: new Map(drums.map((drum) => [drum.number, drum])),
-        counts: read.counts.filter((count) => count.place === place),
-      },
-    ];
+    const counts = read.counts.filter((count) => count.place === place);
+    return [place, { version, ...standingAt(balance, read.drums), counts }];
   });
   return {
     places: new Map(places),
@@ -136,6 +143,20 @@ const withRead = (known: StockNow['places'], read: Read): StockNow => {
     batches: new Map(read.batchStates.map((state) => [state.batch, state])),
     batchesVersion: read.batches,
     territoryVersion: read.territory,
+  };
+};
+
+const standingAt = (booked: PlaceBalance, all: Read['drums']): Pick<PlaceStock, 'balance' | 'drums'> => {
+  const { place } = booked;
+  const own = all.filter((drum) => drum.place === place);
+  const riding = own.flatMap(({ data, riding }) => (riding === null ? [] : [[data.number, riding] as const]));
+  const { drums, balances } = withRiding(
+    { drums: new Map(own.map(({ data }) => [data.number, data])), balances: new Map([[place, booked]]) },
+    new Map(riding),
+  );
+  return {
+    balance: balances.get(place) ?? bare(place),
+    drums: new Map([...drums].filter(([, { where }]) => where.kind === 'at')),
   };
 };
 
@@ -167,8 +188,9 @@ const changedSql = prepared(`
       'partUsedDrums', part_used_drums, 'emptyDrums', empty_drums, 'bookMillilitres', book_millilitres)
       order by place), '[]') from place_balances) as balances,
     (select coalesce(json_agg(data), '[]') from batch_states) as "batchStates",
-    (select coalesce(json_agg(json_build_object('place', place, 'data', data) order by number), '[]')
-     from drums where place = any(array(select place from changed))) as drums,
+    (select coalesce(json_agg(json_build_object('place', place, 'data', data, 'riding', riding.where)
+       order by number), '[]')
+     from drums ${ridingHomeSql} where place = any(array(select place from changed))) as drums,
     (select coalesce(json_agg(count), '[]') from (${lastCounts}) as count) as counts`);
 
 /** The count in force at a moment: the last that had happened by then. */

@@ -6,12 +6,14 @@ import {
   drawnOn,
   litresOf,
   type Movement,
+  ridingHome,
   slingDaysApart,
   slungSince,
   standingCounts,
   toBatches,
   toCounts,
   toDrums,
+  withRiding,
 } from '@drumline/stock';
 import { addDays, type IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
@@ -20,6 +22,7 @@ import { TerritoryService } from '../territory/territory.service.js';
 import { DoneService } from './done.service.js';
 import { isCountAfter } from './is-count-after.js';
 import { bare, type PlaceFigures, placeFigures } from './place-figures.js';
+import { notDownAtSql } from './riding-home.js';
 
 /** The stock as it was known at a moment: from what had come in by then. Levels and capacities are those of now. */
 @Injectable()
@@ -36,9 +39,14 @@ export class KnownAtService {
       'select data from movements where received_at <= $1',
       [at],
     );
-    const state = asKnownAt(
+    const known = asKnownAt(
       rows.map(({ data }) => data).filter((movement) => !isCountAfter(movement, at)),
       at,
+    );
+    const notDown = await this.notDown(at);
+    const state = withRiding(
+      known,
+      ridingHome(known, (flight) => !notDown.has(flight)),
     );
     const { firstDay, timeZone } = territory;
     const done = {
@@ -66,6 +74,11 @@ export class KnownAtService {
         }),
       ),
     );
+  }
+
+  private async notDown(at: IsoInstant): Promise<ReadonlySet<string>> {
+    const rows: readonly { readonly flight: string }[] = await this.database.query(notDownAtSql, [at]);
+    return new Set(rows.map(({ flight }) => flight));
   }
 
   private async wrongCounts(at: IsoInstant): Promise<ReadonlySet<string>> {

@@ -20,6 +20,7 @@ it('a drum brought back is aboard the flight until it is down, then home; held a
     desk.report(desk.dispatcher, 'F02', kind, { by: 'FW1', ...rest });
   await report('load', { version, totals, drums });
   await report('take off');
+  const stood = await base(toPlace);
   const drum = drums[0]!.drum!;
   const back = await desk.dispatcher.put(`/api/movements/${randomUUID()}`, {
     ...{ kind: 'brought home', flight: 'F02', leg: 2, place: toPlace, drum, condition: 'seal broken' },
@@ -32,12 +33,33 @@ it('a drum brought back is aboard the flight until it is down, then home; held a
   expect(await drumNow(drum)).toMatchObject({ where: away, held: { reason: 'seal broken' } });
   expect((await listed(`last=${drum}`)).find(({ number }) => number === drum)!.where).toMatchObject(away);
   expect((await listed(`place=${toPlace}`)).map(({ number }) => number)).not.toContain(drum);
+  expect(await base(toPlace)).toEqual(stood);
 
   const landed = await report('land', { place: toPlace, happenedAt: '2027-06-14T06:02Z' });
   expect(landed.status).toBe(200);
   const home = { kind: 'at', place: toPlace };
   expect(await drumNow(drum)).toMatchObject({ where: home, held: { reason: 'seal broken' } });
   expect((await listed(`place=${toPlace}`)).map(({ number }) => number)).toContain(drum);
+  const { bookLitres, drums: standing } = await base(toPlace);
+  expect([bookLitres, standing]).toEqual([stood.bookLitres + 200, [...stood.drums, drum].sort()]);
+});
+
+it('written in the minute in which it was loaded, it is home and not aboard: loaded comes before brought home', async () => {
+  const drum = (await listed('place=XMER')).at(-1)!.number;
+  const send = (id: string, body: object) =>
+    desk.dispatcher.put(`/api/movements/${id}`, {
+      ...{ flight: 'F09', leg: 1, drum, condition: 'sound', foundMillilitres: null, place: 'XMER' },
+      ...{ happenedAt: '2027-06-14T06:02Z', writtenAt: '2027-06-14T06:02Z', means: 'paper', by: 'FW1' },
+      ...body,
+    });
+  const [first, second] = [randomUUID(), randomUUID()].sort();
+  expect((await send(second!, { kind: 'loaded', bound: 'out' })).status).toBeLessThan(300);
+  expect((await send(first!, { kind: 'brought home' })).status).toBeLessThan(300);
+  const movements = await desk.server.database.query(
+    'select kind from drum_steps join movements on movements.id = movement where drum_steps.drum = $1 order by step desc limit 2',
+    [drum],
+  );
+  expect(movements).toEqual([{ kind: 'brought home' }, { kind: 'loaded' }]);
 });
 
 interface Shown {
@@ -47,6 +69,15 @@ interface Shown {
 
 const drumNow = async (number: string): Promise<Shown> =>
   (await desk.manager.get<Shown>(`/api/drums/${number}`)).body;
+
+/** What base has by its book, as the pages and the map show it. */
+const base = async (place: string) => {
+  const { body } = await desk.manager.get<{
+    readonly bookLitres: number;
+    readonly drums: readonly { readonly number: string }[];
+  }>(`/api/stock/${place}`);
+  return { bookLitres: body.bookLitres, drums: body.drums.map(({ number }) => number).sort() };
+};
 
 const listed = async (query: string): Promise<readonly Shown[]> =>
   (await desk.manager.get<{ items: readonly Shown[] }>(`/api/drums?limit=500&${query}`)).body.items;

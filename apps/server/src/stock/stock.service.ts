@@ -1,4 +1,4 @@
-import type { Scenario } from '@drumline/planning';
+import type { FlightState, Scenario } from '@drumline/planning';
 import type { Batch, Count, Drum, Movement, MovementKind, Where } from '@drumline/stock';
 import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
@@ -7,6 +7,7 @@ import type { Actor } from '../audit/audit.service.js';
 import { KeptStock } from './kept-stock.js';
 import { LedgerService } from './ledger.service.js';
 import { openingMovements } from './opening-movements.js';
+import { changePlacesHomeSql, isDown } from './riding-home.js';
 import { stockOf } from './stock-of.js';
 
 /** The part of a scenario that the ledger gives: drums with fuel, batches with their holds, the last counts. */
@@ -99,6 +100,14 @@ export class StockService {
       [numbers],
     );
     return new Map(rows.map(({ number, where, since }) => [number, { where, since }]));
+  }
+
+  /** What rides home stands there once its flight is down. */
+  async flightMoved(
+    transaction: EntityManager,
+    { id, from, to }: { readonly id: string; readonly from: FlightState; readonly to: FlightState },
+  ): Promise<void> {
+    if (isDown(from) !== isDown(to)) await transaction.query(changePlacesHomeSql, [id]);
   }
 
   async isEmpty(): Promise<boolean> {

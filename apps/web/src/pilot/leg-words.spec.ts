@@ -35,6 +35,26 @@ describe('the words of a leg', () => {
     expect(leave.rest[1]).toMatch(/: .* lb, .* spare$/);
   });
 
+  it('tell the soft landing only where it would be nearer than the limit that binds', () => {
+    const { sheet } = exampleFlight;
+    const [leg, ...others] = sheet!.legs;
+    const withSpare =
+      (beginning: string, end: string, spareLb: number) => (row: NonNullable<typeof leg>['rows'][number]) =>
+        row.label.startsWith(beginning) && row.label.endsWith(end)
+          ? { ...row, limit: { lb: pounds(8000), spareLb: pounds(spareLb), holds: spareLb >= 0 } }
+          : row;
+    const told = (softLb: number) => {
+      const rows = leg!.rows
+        .map(withSpare('take-off ', '', 20))
+        .map(withSpare('land ', '', 700))
+        .map(withSpare('land ', ', soft', softLb));
+      const flight = { ...exampleFlight, sheet: { ...sheet!, legs: [{ ...leg!, rows }, ...others] } };
+      return legWords(flight, 0)!.binds.rest;
+    };
+    expect(told(100)).not.toContain('soft');
+    expect(told(-80)).toContain('landing soft: 80 lb over');
+  });
+
   it('are none without a sheet', () => {
     expect(legWords({ ...exampleFlight, sheet: null }, 0)).toBeNull();
   });

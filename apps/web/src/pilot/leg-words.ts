@@ -46,16 +46,19 @@ export const legWords = (flight: PhoneFlight, index: number, softCounts = false)
 
 type Leg = NonNullable<PhoneFlight['sheet']>['legs'][number];
 
+/** The soft landing is told where it would be the nearer, or where the type may not land. */
 const bindsOf = ({ binds, rows }: Leg): LegWords['binds'] => {
   const [main, ...rest] = binds.replace(/^Nearest limit: /, '').split(', ');
-  const landing = rows.find(({ kind, label }) => kind === 'sum' && label.startsWith('land '));
+  const bindingLb = Math.min(
+    ...rows.flatMap(({ kind, limit }) => (kind === 'sum' && limit ? limit.spareLb : [])),
+  );
   const soft = rows.find(({ label }) => label.endsWith(', soft') && label.startsWith('land '));
   const softWords =
     soft === undefined
       ? []
       : soft.limit === null
         ? [`landing soft: ${soft.forbiddenBy ?? 'no limit given'}`]
-        : soft.limit.spareLb < (landing?.limit?.spareLb ?? Infinity)
+        : soft.limit.spareLb < bindingLb
           ? [`landing soft: ${spareWords(soft.limit.spareLb)}`]
           : [];
   return { main: main ?? binds, rest: [rest.join(', ').replace(/\.$/, ''), ...softWords].join(' · ') };

@@ -1,5 +1,5 @@
 import type { MyDay, PhoneFlight } from '@drumline/contract';
-import { compareTotals, type TotalsComparison } from '@drumline/loading';
+import { compareWithSheet, type TotalsComparison } from '@drumline/loading';
 import { kilograms, pounds } from '@drumline/units';
 
 export interface TypedTotals {
@@ -24,25 +24,19 @@ export const comparedTotals = (flight: PhoneFlight, day: MyDay, typed: TypedTota
   const otherDrums = day.drums
     .filter(({ number, place }) => place === flight.route[0] && !named.has(number))
     .map(({ number, kg, tareKg }) => ({ name: number, kg: kilograms(kg), tareKg: kilograms(tareKg) }));
-  const rest = {
-    items: totals.items,
-    otherDrums,
-    taxiFuelLb: totals.taxiFuelLb,
-    toleranceLb: sheet.toleranceLb,
-  };
-  const load = compareTotals({
-    ...rest,
+  const { toleranceLb } = sheet;
+  const beside = { totals, otherDrums };
+  const load = compareWithSheet(beside, {
     of: 'load',
     bySheetLb: totals.loadLb,
     typedLb: pounds(typed.byHandLb),
-    plannedLb: totals.plannedLoadLb,
+    toleranceLb,
   });
-  const takeoff = compareTotals({
-    ...rest,
+  const takeoff = compareWithSheet(beside, {
     of: 'take-off weight',
     bySheetLb: totals.takeoffLb,
     typedLb: pounds(typed.byAircraftLb),
-    plannedLb: totals.plannedTakeoffLb,
+    toleranceLb,
   });
   return {
     load,

@@ -56,6 +56,7 @@ export const flightReportSchema = z.discriminatedUnion('kind', [
       .int()
       .min(1)
       .meta({ description: 'Version of the sheet it was loaded by', examples: [1] }),
+    checkCode: shortText('Check code of the sheet it was loaded by, read off paper', 'U9XA').exactOptional(),
     totals: totalsSchema,
     drums: z.array(loadedDrumSchema).max(100).readonly().meta({ description: 'Every drum aboard' }),
     signed: z

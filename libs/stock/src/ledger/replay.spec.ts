@@ -54,6 +54,27 @@ describe('where a drum is', () => {
     expect(drum([...flownOut('0451'), ...both]).where).toMatchObject({ place: 'PAD' });
   });
 
+  it('of two written at one moment too, its life gives the order: loaded, then brought home, whatever their ids', () => {
+    const minute = { happenedAt: at('06:02'), writtenAt: at('06:02') };
+    const out = loaded('0451', '06:02', { id: 'z', ...minute });
+    const home: Movement = { ...out, id: 'a', kind: 'brought home', place: 'BASE' };
+    for (const list of [
+      [out, home],
+      [home, out],
+    ]) {
+      const movements = [filled('0451', '05:00'), ...list];
+      expect(drum(movements).where).toEqual({ kind: 'at', place: 'BASE' });
+      expect(kindsRaised(movements)).toEqual([]);
+    }
+  });
+
+  it('held and released at one moment it is held: in doubt a drum is not used', () => {
+    const of = { drum: '0451' };
+    const hold: Movement = { ...written('a', '08:00'), kind: 'held', of, reason: 'water' };
+    const release: Movement = { ...hold, id: 'z', kind: 'released', second: 'quality' };
+    expect(drum([...flownOut('0451'), hold, release]).fitness.held).toMatchObject({ reason: 'water' });
+  });
+
   it('a lost drum is nowhere, and is found where it is found', () => {
     const lost: Movement = { ...written('lost', '08:00'), kind: 'lost', drum: '0451', place: 'STRIP' };
     const found: Movement = { ...written('found', '10:00'), kind: 'found', drum: '0451', place: 'PAD' };

@@ -22,6 +22,7 @@ const reportOf = <Kind extends string, Fields extends z.ZodRawShape>(kind: Kind,
 
 const loadReport = reportOf('load', {
   version: z.number(),
+  checkCode: z.string().exactOptional(),
   totals: z.strictObject({
     load: z.strictObject({ bySheetLb: lb, byHandLb: lb }),
     takeOff: z.strictObject({ bySheetLb: lb, byAircraftLb: lb }),

@@ -59,6 +59,25 @@ export const crewSaidAnswer = z
   .meta({ id: 'CrewSaid' });
 export type CrewSaid = Answer<typeof crewSaidAnswer>;
 
+export const loadingAnswer = z
+  .strictObject({
+    version: z.number().describe('Of the sheet it was loaded by.'),
+    at: instant.describe('When it was loaded.'),
+    by: z.string().describe('Who reports it.'),
+    means: z.enum(['screen', 'phone', 'radio', 'paper']),
+    witnesses: z.array(z.string()),
+    load: z.strictObject({ bySheetLb: lb, byHandLb: lb, differenceLb: lb }),
+    takeOff: z.strictObject({ bySheetLb: lb, byAircraftLb: lb, differenceLb: lb }),
+    signed: z
+      .strictObject({ by: z.string(), reason: z.string(), second: z.string().nullable() })
+      .nullable()
+      .describe('Who accepted a difference; null: nobody had to.'),
+    checkCode: z.string().nullable().describe('Read off paper; null: not told.'),
+    raised: z.array(z.string()),
+  })
+  .meta({ id: 'Loading', description: 'The totals that a flight was loaded by, from two hands each.' });
+export type Loading = Answer<typeof loadingAnswer>;
+
 export const loadAnswer = z
   .strictObject({
     ...flightInShort,
@@ -110,6 +129,11 @@ export const loadAnswer = z
         'Flights that did not go, or turned back, at these places, in the words of their crews; the newest first.',
       ),
     toleranceLb: lb.nullable().describe('Null: the operator has not said by how much two totals may differ.'),
+    loadings: z
+      .array(loadingAnswer)
+      .describe(
+        'What crews reported of its loading, the newest first; of a version still to be loaded, none.',
+      ),
   })
   .meta({
     id: 'LoadAnswer',

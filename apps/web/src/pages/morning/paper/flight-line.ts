@@ -93,10 +93,10 @@ const acts: Readonly<Record<string, Act>> = {
   reported: { kind: 'report', words: 'reported: every drum accounted for' },
 };
 
-/** "F06 loaded 06:50 load 2378/2378 lb take-off 8528/8528 lb 0572 0574": no drum named, those that were set aside. */
+/** "F06 loaded 06:50 load 2378/2378 lb take-off 8528/8528 lb code U9XA 0572 0574": no drum named, those that were set aside. */
 const readLoaded = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntry => {
   const told = toldBy(parted, sheet, flight.pilot);
-  const words = parted.rest.slice(2);
+  const { code, rest: words } = withoutCode(parted.rest.slice(2));
   const load = pairAfter(words, ['load']);
   const takeOff = pairAfter(words, ['take-off', 'takeoff']);
   const drums = drumsAboard(words, sheet, flight);
@@ -108,13 +108,14 @@ const readLoaded = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntr
   return {
     kind: 'entry',
     ...told,
-    words: `${flight.id} loaded by version ${version} with ${drums.map(({ drum }) => drum).join(', ')}; load ${load[0]} lb by the sheet, ${load[1]} lb by hand; take-off ${takeOff[0]} lb by the sheet, ${takeOff[1]} lb by the aircraft${bySoftFigures ? '; by the soft figures' : ''}`,
+    words: `${flight.id} loaded by version ${version} with ${drums.map(({ drum }) => drum).join(', ')}; load ${load[0]} lb by the sheet, ${load[1]} lb by hand; take-off ${takeOff[0]} lb by the sheet, ${takeOff[1]} lb by the aircraft${bySoftFigures ? '; by the soft figures' : ''}${code === null ? '' : `; check code ${code}`}`,
     flight: flight.id,
     wanted: [
       {
         to: 'flight-reports',
         body: {
           ...{ kind: 'load', flight: flight.id, ...told, version, drums, bySoftFigures },
+          ...(code === null ? {} : { checkCode: code }),
           totals: {
             load: { bySheetLb: load[0], byHandLb: load[1] },
             takeOff: { bySheetLb: takeOff[0], byAircraftLb: takeOff[1] },
@@ -138,6 +139,16 @@ const readLoaded = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntr
       ),
     ],
   };
+};
+
+/** The check code of the sheet as it is written on it, and the line without it: four signs may be figures, as a drum's. */
+const withoutCode = (words: readonly string[]) => {
+  const at = words.findIndex((word) => word.toLowerCase() === 'code');
+  if (at < 0) return { code: null, rest: words };
+  const code = (words[at + 1] ?? '').toUpperCase();
+  if (!/^[A-Z0-9]{4}$/.test(code))
+    throw new LineFault('Which check code? The four signs in the corner of the sheet: code U9XA.');
+  return { code, rest: words.toSpliced(at, 2) };
 };
 
 /** Both figures of a pair, in lb: by the sheet, and by the other hand. */

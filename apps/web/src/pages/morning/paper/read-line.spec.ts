@@ -4,7 +4,7 @@ import { keptLine } from './keep.js';
 import { readLine } from './read-line.js';
 import type { LineEntry, Sheet } from './sheet.js';
 import { startsOf } from './starts.js';
-import { toldTotals, unlikeWords } from './use-own-sheet.js';
+import { toldCode, toldTotals, unlikeWords } from './use-own-sheet.js';
 
 const sheet: Sheet = {
   day: '2027-06-16',
@@ -172,6 +172,15 @@ describe('a load from paper beside the sheet of base', () => {
     expect(asked(`${line} 0490 0491`)).toEqual([]);
     expect(asked(`${line} v1`)).toEqual([]);
     expect(asked('F08 off at 0802')).toEqual([]);
+  });
+
+  it('with the check code that stands on it; four figures are a code there, and no drum', () => {
+    const withCode = `${line} code 7943 by FW3`;
+    expect(entryOf(withCode).words).toMatch(/0490, 0491, 0492; load .*; check code 7943$/);
+    expect(entryOf(`${line} code u9xa`).wanted[0]!.body.checkCode).toBe('U9XA');
+    expect(toldCode(readLine(withCode, sheet), sheet)).toEqual({ flight: 'F08', version: 2, code: '7943' });
+    expect(toldCode(readLine(line, sheet), sheet)).toBeNull();
+    expect(faultOf(`${line} code by FW3`)).toMatch(/^Which check code\?/);
   });
 
   it('718 where the sheet says 1,583 lb is told with the likely slip, never which is right', () => {

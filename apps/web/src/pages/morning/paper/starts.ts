@@ -45,8 +45,8 @@ const nextOf = (
 /** How each kind of line is written: read beside the field, and pressed to begin with it. */
 export const examples: readonly (readonly [line: string, what: string])[] = [
   [
-    'F06 loaded 06:50 load 2378/2378 lb take-off 8528/8528 lb',
-    'with the drums set aside, or their numbers; by the sheet / by the other hand. They differ: by FW1 with S. Keeper because and the reason',
+    'F06 loaded 06:50 load 2378/2378 lb take-off 8528/8528 lb code U9XA',
+    'code: the check code in the corner of the sheet. With the drums set aside, or their numbers; by the sheet / by the other hand. They differ: by FW1 with S. Keeper because and the reason',
   ],
   ['F06 off 07:02', 'home, turned back MER, ended ALD, refused, reported likewise'],
   ['F06 left GAN 0573 0574 0575 at 0805', 'a drum with SEAL, DAMAGED or LEAKING behind it; all: as loaded'],
