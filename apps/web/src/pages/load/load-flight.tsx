@@ -17,6 +17,7 @@ import { LegBar, ShortLegBar } from './legs/leg-bar.js';
 import { Patterns } from './legs/patterns.js';
 import type { Load, LoadedFlight } from './load-read.js';
 import { LoadedForm } from './totals/loaded-form.js';
+import { Loadings } from './totals/loadings.js';
 import { TotalsForm } from './totals/totals-form.js';
 import { useTypedTotals } from './totals/use-typed-totals.js';
 import type { LoadActs as Acts } from './use-load-acts.js';
@@ -42,6 +43,7 @@ export const LoadFlight = ({ flight, acts, calendar }: LoadFlightProps) => {
       {load === null ? (
         <>
           <EmptyLine>{why}</EmptyLine>
+          <Loadings loadings={flight.loadings} calendar={calendar} />
           <Reported flight={flight} calendar={calendar} />
         </>
       ) : (
@@ -100,8 +102,13 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
         <Cabin {...{ flight, load, acts, calendar, leg }} />
         <div className="load-words">
           <GoBack key={goBack.place} goBack={goBack} />
-          <TotalsForm flight={flight} typed={typed} />
-          <LoadedForm flight={flight} typed={typed} calendar={calendar} />
+          <Loadings loadings={flight.loadings} calendar={calendar} />
+          {isToLoad(flight) && (
+            <>
+              <TotalsForm flight={flight} typed={typed} />
+              <LoadedForm flight={flight} typed={typed} calendar={calendar} />
+            </>
+          )}
         </div>
       </div>
     </>
@@ -190,6 +197,11 @@ const Cabin = ({ flight, load, acts, calendar, leg }: CabinProps) => {
     </>
   );
 };
+
+/** Nothing is typed any more where it is loaded: what it was loaded by stands there. */
+const isToLoad = ({ state, version, loadings }: LoadedFlight): boolean =>
+  ['idea', 'offered', 'approved', 'given'].includes(state) ||
+  !loadings.some((loading) => loading.version === version);
 
 /** Somebody was quicker: who, what and when. Otherwise the server's own words. */
 const Refused = ({ flight, acts: { problem }, calendar }: LoadFlightProps) =>

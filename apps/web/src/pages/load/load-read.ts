@@ -208,6 +208,20 @@ export const answerSchema = partOf<LoadAnswer>()(
       z.object({ flight: z.string(), kind: z.string(), at: z.string(), by: z.string(), words: z.string() }),
     ),
     toleranceLb: z.number().nullable(),
+    loadings: z.array(
+      z.object({
+        version: z.number(),
+        at: z.string(),
+        by: z.string(),
+        means: z.enum(['screen', 'phone', 'radio', 'paper']),
+        witnesses: z.array(z.string()),
+        load: z.object({ bySheetLb: z.number(), byHandLb: z.number(), differenceLb: z.number() }),
+        takeOff: z.object({ bySheetLb: z.number(), byAircraftLb: z.number(), differenceLb: z.number() }),
+        signed: z.object({ by: z.string(), reason: z.string(), second: z.string().nullable() }).nullable(),
+        checkCode: z.string().nullable(),
+        raised: z.array(z.string()),
+      }),
+    ),
   }),
 );
 

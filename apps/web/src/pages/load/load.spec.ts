@@ -30,6 +30,22 @@ describe('payload bar', () => {
       'XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6.',
     );
   });
+  it('tells the soft landing beside another limit that binds only where it would be the nearer', () => {
+    const takeOff = { name: 'max take-off weight', place: null, moment: 'take-off', surface: null } as const;
+    const nearest = { ...takeOff, limitLb: 8550, spareLb: 22, holds: true, binds: true };
+    const withSoft = (spareLb: number): Bar => ({
+      ...bar,
+      limits: [
+        nearest,
+        { ...limit, surface: 'dry', limitLb: 8900, spareLb: 769, holds: true },
+        { ...limit, surface: 'soft', limitLb: 8131 + spareLb, spareLb, holds: spareLb >= 0 },
+      ],
+    });
+    expect(bindsWords(withSoft(69))).toBe('max take-off weight, 22 lb spare. Drum positions 6 of 6.');
+    expect(bindsWords(withSoft(-31))).toBe(
+      'max take-off weight, 22 lb spare; XLOR strip landing limit soft, 31 lb over. Drum positions 6 of 6.',
+    );
+  });
   it('has a figure at every 500 lb within its scale', () => {
     const scale = scaleOf([bar]);
     const figures = ticksOf(scale).filter(({ figure }) => figure);

@@ -73,7 +73,10 @@ const figure = (lb: number): string => Math.abs(lb).toLocaleString('en-GB');
 export const spareWords = ({ spareLb, holds }: Pick<Limit, 'spareLb' | 'holds'>): string =>
   spareLb < 0 || !holds ? `${figure(Math.min(-1, spareLb))} lb over` : `${figure(spareLb)} lb spare`;
 
-/** "XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6." */
+/**
+ * "XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6." Where another limit binds, the
+ * soft landing is told only if it would be the nearer.
+ */
 export const bindsWords = (bar: Bar): string => {
   if (bar.forbiddenBy !== null) return `${bar.forbiddenBy}.`;
   const binding = bar.limits.find(({ binds }) => binds);
@@ -84,9 +87,17 @@ export const bindsWords = (bar: Bar): string => {
       same === binding.name && place === binding.place && surface !== binding.surface,
   );
   const state = (limit: Limit) => (limit.surface === null ? '' : ` ${limit.surface}`);
-  const also = other === undefined ? '' : `, ${spareWords(other)}${state(other)}`;
+  const also = other === undefined ? nearerSoft(bar, binding) : `, ${spareWords(other)}${state(other)}`;
   const soft = bar.forbiddenWhenSoft === null ? '' : ` When soft: ${bar.forbiddenWhenSoft}.`;
   return `${name}, ${spareWords(binding)}${state(binding)}${also}.${positionsWords(bar)}${soft}`;
+};
+
+const nearerSoft = ({ limits }: Bar, binding: Limit): string => {
+  const soft = limits.find(
+    ({ name, surface, spareLb }) =>
+      name === 'strip landing limit' && surface === 'soft' && spareLb < binding.spareLb,
+  );
+  return soft === undefined ? '' : `; ${soft.place} ${soft.name} soft, ${spareWords(soft)}`;
 };
 
 const positionsWords = ({ drums, drumPositions }: Bar): string =>
