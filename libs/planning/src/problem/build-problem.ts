@@ -2,6 +2,7 @@ import type { Problem, Route, StandingVisit } from '@drumline/routing';
 import { dayIndex } from '@drumline/units';
 import type { EndTarget } from '../flight-plan.js';
 import type { Scenario, StandingFlight } from '../scenario.js';
+import { awayHours } from './away-hours.js';
 import { crewGroups } from './crew-groups.js';
 import { bookedRoutes, fixedFlights, typeOf } from './fixed-flights.js';
 import { flightLoads } from './flight-loads.js';
@@ -33,14 +34,24 @@ export function buildProblem(
   const fixed = fixedFlights(scenario, loads);
   const booked = bookedRoutes(scenario, fixed.booked, storeOf, groups);
   const routes = withExactRoutes(maker, poolOf(maker), [...fixed.standing, ...scenario.handPlan, ...others]);
+  const away = awayHours(maker, routes);
   const problem: Problem = {
     days: scenario.days,
     packSize: scenario.policy.drum.fillLitres,
     stores: pricedStores(scenario, unpricedStores(scenario, stores, fixed), routes, booked, endTarget),
-    vehicles: vehiclesOf(scenario, territory, storeOf, fixed.frozen),
+    vehicles: vehiclesOf({
+      scenario,
+      territory,
+      storeOf,
+      frozen: fixed.frozen,
+      awayHours: away,
+    }),
     routes,
     booked,
-    crews: groups.crews(booked.slice(fixed.booked.length - fixed.frozen.length)),
+    crews: groups.crews(booked.slice(fixed.booked.length - fixed.frozen.length), (day) =>
+      // Booked flights fly at their own hours: on their days the light at the strips of the plan says nothing.
+      booked.some((flight) => flight.day === day) ? Number.POSITIVE_INFINITY : away.ofPerson(day),
+    ),
     standing: fixed.standing.map((flight) => standingVisit(scenario, storeOf, flight)),
     changePrice: scenario.policy.changePrice,
   };

@@ -6,6 +6,8 @@ import { whyNotFit } from './crew-fit.js';
 import { crewGroups } from './crew-groups.js';
 import { territoryOf } from './territory.js';
 
+const anyHours = () => Number.POSITIVE_INFINITY;
+
 const pilot = (changes: Partial<Pilot> = {}): Pilot => ({
   id: 'P1',
   types: ['T'],
@@ -51,7 +53,7 @@ describe('crew groups', () => {
   it('are one for all routes that the same pilots may fly', () => {
     const groups = groupsOf({});
     expect(groups.of('T', ['HOM', 'SOU', 'HOM'])).toBe(groups.of('T', ['HOM', 'NOR', 'HOM']));
-    expect(groups.crews([])[0]!.groupsByDay).toEqual([[0], [0], [0], [0], [0]]);
+    expect(groups.crews([], anyHours)[0]!.groupsByDay).toEqual([[0], [0], [0], [0], [0]]);
   });
 
   it('have nobody on a day when the only pilot is off', () => {
@@ -70,14 +72,14 @@ describe('crew groups', () => {
       { date: '2031-02-25', blockHours: hours(3) },
       { date: '2031-02-24', blockHours: hours(7) },
     ];
-    const [crewed] = groupsOf({ pilots: [pilot({ flown })] }).crews([]);
+    const [crewed] = groupsOf({ pilots: [pilot({ flown })] }).crews([], anyHours);
     expect(crewed!.rolling).toEqual({ days: 7, blockHours: 32, flownBefore: [3, 0, 0, 0, 0, 5] });
   });
 
   it('frozen flights: hours of a named pilot over the limit are facts, and leave none', () => {
     const groups = groupsOf({});
     const route = { id: 'F', day: 1, source: 0, stops: [1], legPacks: [0], blockHours: 7.5, dutyHours: 9 };
-    const [crewed] = groups.crews([{ ...route, crewGroup: groups.named('P1') }]);
+    const [crewed] = groups.crews([{ ...route, crewGroup: groups.named('P1') }], anyHours);
     expect(crewed!.blockHours).toEqual([7, 7.5, 7, 7, 7]);
   });
 });

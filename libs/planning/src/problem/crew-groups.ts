@@ -14,9 +14,10 @@ export interface CrewGroups {
   readonly anybodyOn: (group: number, day: number) => boolean;
   /**
    * Pilots with their hours, serving every group asked for so far. Hours that frozen flights ask of the pilot they name
-   * are facts: where they exceed a limit, the limit gives way, and nothing more is left of it.
+   * are facts: where they exceed a limit, the limit gives way, and nothing more is left of it. `hoursOn`: what a day has
+   * for one person.
    */
-  readonly crews: (frozen: readonly BookedRoute[]) => readonly Crew[];
+  readonly crews: (frozen: readonly BookedRoute[], hoursOn: (day: number) => number) => readonly Crew[];
 }
 
 /** `table[day][pilot]`: fit. */
@@ -54,7 +55,10 @@ export function crewGroups(scenario: Scenario, territory: Territory): CrewGroups
     },
     named: (id) => groupOf(territory.dates.map(() => pilots.map((pilot) => pilot.id === id))),
     anybodyOn: (group, day) => group < 0 || groups[group]![day]!.some(Boolean),
-    crews: (frozen) => pilots.map((_, pilot) => crewOf(scenario, pilot, groups, frozen, flyingDays)),
+    crews: (frozen, hoursOn) => {
+      const dayHours = flyingDays.map((hours, day) => Math.min(hours, hoursOn(day)));
+      return pilots.map((_, pilot) => crewOf(scenario, pilot, groups, frozen, dayHours));
+    },
   };
 }
 
@@ -82,7 +86,7 @@ function crewOf(
   index: number,
   groups: readonly Table[],
   frozen: readonly BookedRoute[],
-  flyingDays: readonly number[],
+  dayHours: readonly number[],
 ): Crew {
   const { flightHoursPerDay, dutyHoursPerDay, flightHoursPer7Days } = scenario.policy.crew;
   const days = [...Array(scenario.days).keys()];
@@ -97,7 +101,7 @@ function crewOf(
     id: scenario.pilots[index]!.id,
     groupsByDay: days.map((day) => groups.flatMap((table, group) => (table[day]![index] ? [group] : []))),
     blockHours: block.map((hours) => Math.max(flightHoursPerDay, hours)),
-    dutyHours: duty.map((hours, day) => Math.max(Math.min(dutyHoursPerDay, flyingDays[day]!), hours)),
+    dutyHours: duty.map((hours, day) => Math.max(Math.min(dutyHoursPerDay, dayHours[day]!), hours)),
     rolling: {
       days: rollingDays,
       blockHours: Math.max(flightHoursPer7Days, mostInRun([...before, ...block])),

@@ -1,21 +1,38 @@
 import type { Vehicle } from '@drumline/routing';
 import { dayIndex } from '@drumline/units';
 import type { Aircraft, FlightState, Scenario } from '../scenario.js';
+import type { AwayHours } from './away-hours.js';
 import { flyingWindow, wholeDayWindow } from './flying-window.js';
 import type { FrozenEntry } from './problem-map.js';
 import type { Territory } from './territory.js';
 
+export interface FleetDays {
+  readonly scenario: Scenario;
+  readonly territory: Territory;
+  readonly storeOf: ReadonlyMap<string, number>;
+  readonly frozen: readonly FrozenEntry[];
+  /** What the light at the strips leaves. */
+  readonly awayHours: AwayHours;
+}
+
 /** The aircraft with the hours that each day leaves them for new flights. */
-export function vehiclesOf(
-  scenario: Scenario,
-  territory: Territory,
-  storeOf: ReadonlyMap<string, number>,
-  frozen: readonly FrozenEntry[],
-): readonly Vehicle[] {
+export function vehiclesOf({
+  scenario,
+  territory,
+  storeOf,
+  frozen,
+  awayHours,
+}: FleetDays): readonly Vehicle[] {
   return scenario.aircraft.map((aircraft) => {
+    const { type, home } = aircraft;
     const held = heldHours(scenario, aircraft, frozen);
     const hours = territory.dates.map((date, day) =>
-      isAbsent(aircraft, date) ? 0 : freeHours(scenario, territory, aircraft, day, held[day]!),
+      isAbsent(aircraft, date)
+        ? 0
+        : Math.min(
+            freeHours(scenario, territory, aircraft, day, held[day]!),
+            awayHours.ofAircraft(type, home, day),
+          ),
     );
     return {
       id: aircraft.tail,
