@@ -1,13 +1,16 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { theProgram } from '../audit/audit.service.js';
 import type { MorningAnswer } from '../morning/morning-answer.js';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
+import { DemoService } from './demo.service.js';
 
 let server: TestServer;
 let begunWithDemo: TestServer;
 beforeAll(async () => {
   server = await createTestServer({ content: 'accounts' });
-  begunWithDemo = await createTestServer();
+  begunWithDemo = await createTestServer({ content: 'accounts' });
+  await begunWithDemo.app.get(DemoService).load(theProgram);
 });
 afterAll(() => Promise.all([server.close(), begunWithDemo.close()]));
 

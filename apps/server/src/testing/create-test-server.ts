@@ -12,6 +12,7 @@ import { openPlatform } from '../open-platform.js';
 import { demoName, makeDemoAccounts } from '../people/first-accounts.js';
 import { PeopleService } from '../people/people.service.js';
 import type { Queues } from '../queue/queues.js';
+import { ScenariosService } from '../scenarios/scenarios.service.js';
 import { Client } from './client.js';
 import { createDatabase, createOnce } from './create-database.js';
 import { observeAnswers } from './observe-answers.js';
@@ -55,7 +56,8 @@ export const createTestServer = async ({
   const databaseUrl = beside?.databaseUrl ?? (await newDatabase(content));
   const { platform, app, log, close } = await open(databaseUrl, pages);
   if (content === 'demo' && beside === undefined) {
-    await app.get(DemoService).load(theProgram);
+    // Without the mark of a demo: a test that sends anything to any route would remove it.
+    await app.get(ScenariosService).import(await app.get(DemoService).example(), false, theProgram);
   }
   if (workers) platform.queues.startWorkers();
   await app.listen(0, '127.0.0.1');
