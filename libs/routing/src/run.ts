@@ -53,7 +53,7 @@ export function startRun(problem: Problem, { budget, clock, seed, shouldStop, on
     newsForSearch(): SearchNews | null {
       if (!best || best.solver === 'search' || best.plan === searched) return null;
       searched = best.plan;
-      return { plan: best.plan, isNear: best.solver === 'bound' };
+      return { plan: best.plan, isNear: best.solver === 'bound', ...(proved && { bound: proved }) };
     },
     worthPolish: false,
     best: () => best!.plan,

@@ -15,29 +15,41 @@ const LEAST_ROUNDS = 1200;
 /** Closer to its bound the integer program gives no better starts (docs/model.md): only later ones. */
 const CLOSE_ENOUGH = 0.008;
 
+/** Answers of the integer program that are placed: its last ones. Which of them gives the best start is chance (docs/model.md). */
+const MOST_STARTS = 4;
+
 /**
- * A plan to start the search from: first which rounds are made in the whole horizon, by an integer program without
+ * Plans to start the search from, the last found first: first which rounds are made in the whole horizon, by an integer program without
  * days, then on which day each, the most urgent first. `inAll`: the bound of the problem with all its days as one; `from` is where the
- * program starts. Null: HiGHS found nothing in the time.
+ * program starts. Empty: HiGHS found nothing in the time.
  */
-export async function horizonStart(
+export async function horizonStarts(
   problem: Problem,
   inAll: RelaxationBound,
   { from, ...limits }: SolveLimits & { readonly from: Plan },
-): Promise<Plan | null> {
+): Promise<Plan[]> {
   const likely = withPlan(likelyRounds(inAll), from);
   const { rounds, times } = likely;
   const { program, firstRound } = horizonProgram(problem, inAll.relaxation, likely);
+  const answers: Float64Array[] = [];
   const solution = await solveWithHighs(program, {
     ...limits,
+    onImproved: (values) => answers.push(values.slice()),
     relativeGap: CLOSE_ENOUGH,
     start: { columns: rounds.map((_, at) => firstRound + at), values: times },
   });
-  if (!('values' in solution)) return null;
-  const chosen = rounds.flatMap((round, at) =>
-    new Array<Round>(Math.round(solution.values[firstRound + at])).fill(round),
-  );
-  return placeByUrgency(problem, chosen);
+  if (!('values' in solution)) return [];
+  const timesOf = (values: ArrayLike<number>) => rounds.map((_, at) => Math.round(values[firstRound + at]));
+  const different = new Map([...answers, solution.values].map(timesOf).map((all) => [all.join(), all]));
+  return [...different.values()]
+    .slice(-MOST_STARTS)
+    .reverse()
+    .map((all) =>
+      placeByUrgency(
+        problem,
+        rounds.flatMap((round, at) => new Array<Round>(all[at]).fill(round)),
+      ),
+    );
 }
 
 /** Full rounds of the routes with the least reduced cost. */

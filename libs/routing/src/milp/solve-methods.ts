@@ -4,7 +4,7 @@ import { costOf } from '../cost.js';
 import type { Bound, MethodLimits, Methods } from '../methods.js';
 import type { Problem } from '../problem.js';
 import { search } from '../solvers/search/search.js';
-import { horizonStart } from './horizon-start.js';
+import { horizonStarts } from './horizon-start.js';
 import { lowerBound } from './lower-bound.js';
 import { polish } from './polish.js';
 import { wholeHorizon } from './whole-horizon.js';
@@ -105,22 +105,21 @@ async function proveSmall(
   };
 }
 
-/** Tells of a good plan to start the long search from. */
+/** Tells of good plans to start the long search from: each is searched a little first, for which is best shows only then. */
 async function byHorizon(problem: Problem, inAll: RelaxationBound, limits: MethodLimits): Promise<void> {
   const { clock, shouldStop, onProgress } = limits;
   const seconds = limits.seconds ?? 0;
   const end = clock() + seconds * 1000;
-  const horizon = await horizonStart(problem, inAll, {
+  const starts = await horizonStarts(problem, inAll, {
     from: limits.latest(),
     shouldStop,
     mostNodes: HORIZON_NODES,
     timeLimitSeconds: seconds,
   });
-  if (!horizon) return;
   const stop = () => shouldStop() || clock() > end;
   const budget = { iterations: FIRST_SEARCH_ROUNDS };
-  const { plan } = search(problem, horizon, { seed: 1, budget, clock, shouldStop: stop, onProgress });
-  onProgress({ plan });
+  for (const start of starts)
+    onProgress(search(problem, start, { seed: 1, budget, clock, shouldStop: stop }));
 }
 
 const optionsOf = ({ clock, shouldStop, seconds }: MethodLimits) => ({

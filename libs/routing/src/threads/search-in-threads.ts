@@ -1,4 +1,4 @@
-import type { Methods } from '../index.js';
+import type { Bound, Methods } from '../index.js';
 import { SearchTeam } from './search-team.js';
 
 /**
@@ -11,15 +11,29 @@ export const searchInThreads =
   (threads: number): NonNullable<Methods['search']> =>
   (problem, from, options, guide) => {
     const team = new SearchTeam(problem, options);
-    const growTo = (size: number, start = from, routes = options.routes) => {
-      while (team.size < size) team.join(start, { routes: routes ?? null, isNear: start !== from });
+    const growTo = (
+      size: number,
+      start = from,
+      { routes = options.routes, bound = null }: Partial<Bound> = {},
+    ) => {
+      while (team.size < size)
+        team.join(start, {
+          routes: routes ?? null,
+          isNear: start !== from,
+          bound: bound ?? options.bound ?? null,
+        });
     };
     growTo(guide ? Math.max(1, threads - 1) : threads);
     guide?.then(
-      ({ start, routes }) => {
+      (found) => {
         if (team.isOver) return;
-        team.tell({ ...(start && { plan: start, isNear: true }), ...(routes && { routes }) });
-        growTo(threads, start ?? team.bestPlan ?? from, routes);
+        const { start, routes, bound } = found;
+        team.tell({
+          ...(start && { plan: start, isNear: true }),
+          ...(routes && { routes }),
+          ...(bound && { bound }),
+        });
+        growTo(threads, start ?? team.bestPlan ?? from, found);
       },
       (error: Error) => team.fail(error),
     );

@@ -10,6 +10,7 @@ export interface SearchTask {
   readonly budget: SearchOptions['budget'];
   readonly routes: readonly number[] | null;
   readonly isNear: boolean;
+  readonly bound: number | null;
   /** Its first figure is set to 1 to end the search. */
   readonly stop: Int32Array<SharedArrayBuffer>;
 }
@@ -72,14 +73,23 @@ export class SearchTeam {
   }
 
   /** One more worker, with the next seed; `isNear`: the plan it begins from is a good one. */
-  join(from: Plan, { routes, isNear }: Pick<SearchTask, 'routes' | 'isNear'>): void {
+  join(from: Plan, { routes, isNear, bound }: Pick<SearchTask, 'routes' | 'isNear' | 'bound'>): void {
     const { options, problem, stop } = this;
     const seed = options.seed + this.members.length;
     const budget =
       'seconds' in options.budget
         ? { seconds: Math.max(0, options.budget.seconds - (options.clock() - this.began) / 1000) }
         : options.budget;
-    const task: SearchTask = { problem: shareProblem(problem), from, seed, budget, routes, isNear, stop };
+    const task: SearchTask = {
+      problem: shareProblem(problem),
+      from,
+      seed,
+      budget,
+      routes,
+      isNear,
+      bound,
+      stop,
+    };
     const member: Member = {
       worker: new Worker(workerFile, { workerData: task }),
       latest: null,

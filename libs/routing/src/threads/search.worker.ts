@@ -3,7 +3,7 @@ import { type SearchNews, type SearchProgress, search } from '../index.js';
 import type { SearchMessage, SearchTask } from './search-team.js';
 import { problemOf } from './shared-problem.js';
 
-const { problem: shared, from, seed, budget, routes, isNear, stop } = workerData as SearchTask;
+const { problem: shared, from, seed, budget, routes, isNear, bound, stop } = workerData as SearchTask;
 const problem = problemOf(shared);
 const port = parentPort as MessagePort;
 let sent = Number.POSITIVE_INFINITY;
@@ -17,6 +17,7 @@ const found = search(problem, from, {
   news: waitingNews,
   isNear,
   ...(routes && { routes }),
+  ...(bound && { bound }),
 });
 port.postMessage({ kind: 'done', ...found } satisfies SearchMessage);
 

@@ -21,6 +21,17 @@ describe('anneal', () => {
     expect(anneal.temperature(after(10_000, 10_000))).toBeCloseTo(0.003);
   });
 
+  it('the farther a plan is above the bound, the hotter it begins, never hotter than from nowhere', () => {
+    const hotFrom = (gap: number) => {
+      const anneal = new Anneal(10);
+      anneal.again(after(0, 10_000), gap);
+      return anneal.temperature(after(0, 10_000));
+    };
+    expect([0.001, 0.005].map(hotFrom)).toEqual([hotFrom(0), hotFrom(0)]);
+    expect(hotFrom(0.02)).toBeGreaterThan(hotFrom(0.01));
+    expect(hotFrom(0.5)).toBeCloseTo(0.1);
+  });
+
   it('a long budget has several anneals, each cold at its end', () => {
     const anneal = new Anneal(10);
     const ends: number[] = [];

@@ -3,6 +3,9 @@ const FROM_FAR = 0.1;
 const FROM_NEAR = 0.02;
 const COLD = 0.003;
 
+/** How hot to begin for each share by which the plan is above the bound: a start farther off has to be left behind. */
+const HEAT_PER_GAP = 3;
+
 /** Rounds for each store in which an anneal cools down; while the budget lasts, it then begins again from the best plan. */
 const ROUNDS_PER_STORE = 1500;
 
@@ -22,9 +25,9 @@ export class Anneal {
     this.rounds = ROUNDS_PER_STORE * stores;
   }
 
-  /** Begins again, from a plan that is good already. */
-  again({ used, iterations }: Used): void {
-    this.hot = FROM_NEAR;
+  /** Begins again, from a plan that is good already; `gap`: the share by which it is above the bound, where that is known. */
+  again({ used, iterations }: Used, gap = 0): void {
+    this.hot = Math.min(FROM_FAR, Math.max(FROM_NEAR, HEAT_PER_GAP * gap));
     this.began = { used, iterations };
   }
 

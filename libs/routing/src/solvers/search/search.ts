@@ -21,6 +21,8 @@ export interface SearchOptions {
   readonly routes?: readonly number[];
   /** The plan given is a good one: the anneal begins cooler. */
   readonly isNear?: boolean;
+  /** Cents below which no plan costs, where that is known: says how near a plan is. */
+  readonly bound?: number;
 }
 
 /** What others have found while a search is on its way. */
@@ -31,6 +33,8 @@ export interface SearchNews {
   readonly routes?: readonly number[];
   /** The plan is a good one, found another way: the anneal begins again, cooler. */
   readonly isNear?: boolean;
+  /** Cents below which no plan costs. */
+  readonly bound?: number;
 }
 
 export interface SearchProgress {
@@ -62,12 +66,14 @@ export function search(problem: Problem, from: Plan, options: SearchOptions): Fo
   const random = randomFrom(options.seed);
   const pace = new Pace(options);
   const anneal = new Anneal(problem.stores.length);
-  if (options.isNear) anneal.again(pace);
+  let { bound } = options;
   let walk = new Walk(flatten(problem, options.routes), from, random);
+  const beginAgain = () => anneal.again(pace, bound ? walk.best.cost / bound - 1 : 0);
+  if (options.isNear) beginAgain();
   walk.complete();
   while (pace.next()) {
     if (anneal.isOver(pace)) {
-      anneal.again(pace);
+      beginAgain();
       walk = walk.fromBest();
     }
     walk.step(anneal.temperature(pace));
@@ -75,8 +81,9 @@ export function search(problem: Problem, from: Plan, options: SearchOptions): Fo
     pace.tell(walk.best);
     const news = options.news?.();
     if (!news) continue;
-    if (news.isNear) anneal.again(pace);
+    bound = news.bound ?? bound;
     walk = walk.withNews(news);
+    if (news.isNear) beginAgain();
   }
   return { ...walk.best, iterations: pace.iterations };
 }
