@@ -6,6 +6,20 @@ import { openOffice } from './testing/open-office.js';
 const office = openOffice({ own: true, demo: 'no' });
 const signIn = administratorOf({ said: () => office.said() });
 
+it('Re-plan says the same, and leads to the same step', async () => {
+  const page = await office.stranger();
+  await signIn(page);
+  await page.goto('/week');
+  await page.getByRole('button', { name: 'Re-plan from now' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Re-plan' });
+  const note = dialog.getByRole('status').filter({ hasText: 'Not set up yet.' });
+  await note.waitFor();
+  await expectAccessible(page);
+  await note.getByRole('link', { name: 'Open Set-up' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Set-up' }).waitFor();
+  expect(await dialog.isVisible()).toBe(false);
+});
+
 describe.each(['/morning', '/week', '/caches', '/drums', '/map'])('an empty database: %s', (path) => {
   it('says that nothing is set up yet, why, and leads to the step that does it', async () => {
     const page = await office.stranger();

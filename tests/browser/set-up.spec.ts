@@ -103,6 +103,26 @@ it('T9: a row of the programme says before it is saved that MAR falls from 375 t
   await kept.getByText('Fault: "a lot" is not a number.').waitFor();
 });
 
+it('the odds of a morning are typed and read in per cent', async () => {
+  const page = await office.signIn('operations manager');
+  await page.goto('/set-up/weather/XGAN');
+  const form = page.getByRole('form', { name: 'Weather odds: XGAN' });
+  const morning = form.getByLabel('Chance that a morning flight is cancelled');
+  const manager = await office.api('operations manager');
+  const kept = async () =>
+    (await manager.get<{ data: { morningCancel: number } }>('/api/weather/XGAN')).body.data.morningCancel;
+  expect(Number(await morning.inputValue())).toBe(Math.round((await kept()) * 100));
+
+  await morning.fill('120');
+  await form.getByRole('button', { name: 'Save' }).click();
+  await form.getByText('Fault: a percentage from 0 to 100.').waitFor();
+  await morning.fill('8');
+  await form.getByRole('button', { name: 'Save' }).click();
+  await page.getByText('Saved: line of weather odds.').waitFor();
+  expect(await kept()).toBe(0.08);
+  await page.getByRole('row', { name: /^XGAN 8 %/ }).waitFor();
+});
+
 it('two people at one cache: the later one is told, and nothing is overwritten', async () => {
   const page = await office.signIn('operations manager');
   await page.goto('/set-up/caches/XLOR');

@@ -31,7 +31,7 @@ const seen = (page: Page, words: string) => page.locator('#page').getByText(word
 
 /** From now on the server answers every question so; what has changed is told by a version that nobody has seen. */
 const answer = async (page: Page, how: 'refused' | 'fails' | 'slowly'): Promise<void> => {
-  await page.unrouteAll({ behavior: 'ignoreErrors' });
+  await backAgain(page);
   await page.route('**/api/**', async (route) => {
     if (how === 'refused') return route.abort('connectionrefused');
     if (how === 'slowly') {
@@ -48,57 +48,77 @@ const answer = async (page: Page, how: 'refused' | 'fails' | 'slowly'): Promise<
 const isBlank = (page: Page): Promise<boolean> =>
   page.evaluate(() => (document.querySelector('main')?.textContent ?? '').trim().length < 20);
 
-describe.each(pages)('%s', (name, words) => {
-  it('a server that takes 2 s: "Checking..." and then the picture, never a blank page', async () => {
-    const page = await office.signIn('operations manager');
-    await seen(page, 'Decide now').waitFor();
-    await answer(page, 'slowly');
-    await page.reload();
-    await page.getByText('Checking...').first().waitFor();
-    await page.getByRole('navigation', { name: 'Pages' }).waitFor();
-    await goTo(page, name);
-    expect(await isBlank(page)).toBe(false);
-    await seen(page, words).waitFor({ timeout: 20_000 });
-  }, 60_000);
+const backAgain = (page: Page): Promise<void> => page.unrouteAll({ behavior: 'ignoreErrors' });
 
-  it('a server that is stopped: the last picture stays, and since when base is silent', async () => {
-    const page = await office.signIn('operations manager');
-    await goTo(page, name);
-    await seen(page, words).waitFor();
-    await answer(page, 'refused');
-    await page.getByText(/^Not with base for \d+ min$/).waitFor({ timeout: 20_000 });
-    await seen(page, words).waitFor();
-    await expectAccessible(page);
-    // Back again, all is as before without a press.
-    await page.unrouteAll({ behavior: 'ignoreErrors' });
-    await page.getByText('With base', { exact: true }).waitFor({ timeout: 20_000 });
-  }, 60_000);
+/** One person, a tab for each page, all at once: waiting for a line that is cut is waited for once. Every tab begins at Morning. */
+const onEach = async (
+  named: readonly (readonly [name: string, words: string])[],
+  work: (page: Page, name: string, words: string) => Promise<void>,
+): Promise<void> => {
+  const first = await office.signIn('operations manager');
+  const others = await Promise.all(named.slice(1).map(() => first.context().newPage()));
+  await Promise.all(others.map((page) => page.goto('/')));
+  const done = await Promise.allSettled(
+    [first, ...others].map(async (page, at) => {
+      page.setDefaultTimeout(30_000);
+      await seen(page, 'Decide now').waitFor();
+      await work(page, ...named[at]!);
+    }),
+  );
+  const failed = done.map((each, at) =>
+    each.status === 'rejected' ? [`${named[at]![0]}: ${String(each.reason)}`] : [],
+  );
+  expect(failed.flat()).toEqual([]);
+};
 
-  it('a server that answers 500: the last picture stays, of when it is, and a way to try again', async () => {
-    const page = await office.signIn('operations manager');
-    await goTo(page, name);
-    await seen(page, words).waitFor();
-    await answer(page, 'fails');
-    await seen(page, 'You see the picture of').waitFor({ timeout: 20_000 });
-    await seen(page, words).waitFor();
-    await page.locator('#page').getByRole('button', { name: 'Try now' }).first().waitFor();
-    await expectAccessible(page);
-    await page.unrouteAll({ behavior: 'ignoreErrors' });
-    await seen(page, 'You see the picture of').waitFor({ state: 'detached', timeout: 20_000 });
-  }, 60_000);
-});
+describe('on every page', () => {
+  it('a server that takes 2 s: "Checking..." and then the picture, never a blank page', () =>
+    onEach(pages, async (page, name, words) => {
+      await answer(page, 'slowly');
+      await page.reload();
+      await page.getByText('Checking...').first().waitFor();
+      await page.getByRole('navigation', { name: 'Pages' }).waitFor();
+      await goTo(page, name);
+      expect(await isBlank(page)).toBe(false);
+      await seen(page, words).waitFor();
+      await backAgain(page);
+    }));
 
-describe.each(pages.slice(1))('%s, never opened before the server stopped', (name, words) => {
-  it('says what, why and what next; its picture is there as soon as base answers', async () => {
-    const page = await office.signIn('operations manager');
-    await seen(page, 'Decide now').waitFor();
-    await answer(page, 'refused');
-    await goTo(page, name);
-    await seen(page, 'Could not reach base store').waitFor({ timeout: 20_000 });
-    await expectAccessible(page);
-    await page.unrouteAll({ behavior: 'ignoreErrors' });
-    await seen(page, words).waitFor({ timeout: 30_000 });
-  }, 90_000);
+  it('a server that is stopped: the last picture stays, and since when base is silent', () =>
+    onEach(pages, async (page, name, words) => {
+      await goTo(page, name);
+      await seen(page, words).waitFor();
+      await answer(page, 'refused');
+      await page.getByText(/^Not with base for \d+ min$/).waitFor();
+      await seen(page, words).waitFor();
+      await expectAccessible(page);
+      // Back again, all is as before without a press.
+      await backAgain(page);
+      await page.getByText('With base', { exact: true }).waitFor();
+    }));
+
+  it('a server that answers 500: the last picture stays, of when it is, and a way to try again', () =>
+    onEach(pages, async (page, name, words) => {
+      await goTo(page, name);
+      await seen(page, words).waitFor();
+      await answer(page, 'fails');
+      await seen(page, 'You see the picture of').waitFor();
+      await seen(page, words).waitFor();
+      await page.locator('#page').getByRole('button', { name: 'Try now' }).first().waitFor();
+      await expectAccessible(page);
+      await backAgain(page);
+      await seen(page, 'You see the picture of').waitFor({ state: 'detached' });
+    }));
+
+  it('that was never opened before the server stopped: what, why and what next; its picture as soon as base answers', () =>
+    onEach(pages.slice(1), async (page, name, words) => {
+      await answer(page, 'refused');
+      await goTo(page, name);
+      await seen(page, 'Could not reach base store').waitFor();
+      await expectAccessible(page);
+      await backAgain(page);
+      await seen(page, words).waitFor();
+    }));
 });
 
 it('a radio report that base cannot hear is kept on this machine, told as waiting, and sent by itself', async () => {
@@ -112,7 +132,7 @@ it('a radio report that base cannot hear is kept on this machine, told as waitin
   await page.keyboard.press('Enter');
   await dialog.getByText(/Kept on this machine until base has it: XISK soft/).waitFor();
   await page.getByText('1 entry waiting').waitFor();
-  await page.unrouteAll({ behavior: 'ignoreErrors' });
+  await backAgain(page);
   await page.getByText('No entries waiting').waitFor({ timeout: 20_000 });
   const dispatcher = await office.api('dispatcher');
   const { body } = await dispatcher.get<{ items: { data: { place: string; by: string } }[] }>(

@@ -113,7 +113,7 @@ describe('the load sheet of F05', () => {
 
   it('says what the fuel is made of', () => {
     expect(sheet.fuelWords).toBe(
-      'Fuel at start-up: taxi 30 + XLOR 397 + XALD 397 + 10 % 79 + 45 min reserve 289 + rounding 8 = 1,200 lb. demo operations manual, fuel, revision 4.',
+      'Fuel at start-up: taxi 30 lb + XLOR 397 lb + XALD 397 lb + 10 % contingency 79 lb + 45 min reserve 289 lb + rounding 8 lb = 1,200 lb. demo operations manual, fuel, revision 4.',
     );
   });
 

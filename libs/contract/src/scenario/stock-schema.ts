@@ -55,13 +55,19 @@ export const drumSchema = z
 export const cacheSchema = z
   .strictObject({
     place: placeCode('Where; listed in `places`', 'XLOR'),
-    minimumLitres: litres('Usable litres it should not fall below', 1200),
-    criticalLitres: litres('Usable litres it must not fall below', 600),
-    medevacReserveLitres: litres('Bottom slice kept from routine draws', 400),
-    capacityDrums: drums('Filled drums the site can hold', 30),
+    minimumLitres: litres('Minimum, usable; it should not fall below', 1200),
+    criticalLitres: litres('Critical, usable; it must not fall below', 600),
+    medevacReserveLitres: litres('Medevac reserve; bottom slice kept from routine draws', 400),
+    capacityDrums: drums('Capacity; filled drums the site can hold', 30),
     empties: drums('Empty drums there', 8),
-    endTargetLitres: litres('Level to leave at the end; absent: the minimum', 1800).exactOptional(),
-    permitUntil: isoDate('Last day on which drums may be on the site', '2027-09-30').exactOptional(),
+    endTargetLitres: litres(
+      'End target; level to leave on the last day; absent: the minimum',
+      1800,
+    ).exactOptional(),
+    permitUntil: isoDate(
+      'Permit until; last day on which drums may be on the site',
+      '2027-09-30',
+    ).exactOptional(),
   })
   .meta({ id: 'Cache', description: 'Drums kept at a strip or a pad' });
 

@@ -1,12 +1,4 @@
-import {
-  type Kilograms,
-  type KilogramsPerLitre,
-  knots,
-  type Pounds,
-  pounds,
-  print,
-  printNumber,
-} from '@drumline/units';
+import { type Kilograms, type KilogramsPerLitre, knots, type Pounds, pounds, print } from '@drumline/units';
 import { configurationOf } from '../aircraft-type.js';
 import type { NamedLoad } from '../named-load/named-load.js';
 import type { WeighedLeg } from '../named-load/weigh-load.js';
@@ -38,7 +30,7 @@ export const limitWords = ({
   readonly place: string | null;
 }): string => (place === null ? name : `${place} ${name}`);
 
-/** "taxi 30 + LOR 397 + ALD 397 + 10 % 79 + 45 min 289 + rounding 8 = 1,200 lb": whole pounds that add up. */
+/** "taxi 30 lb + XLOR 397 lb + ... + rounding 8 lb = 1,200 lb": whole pounds that add up. */
 export function fuelWords({ request, route }: NamedLoad, legs: readonly WeighedLeg[]): string {
   const { type, fuelPolicy } = request;
   const firstUplift = request.legs.findIndex(({ upliftOnArrival }) => upliftOnArrival);
@@ -51,17 +43,18 @@ export function fuelWords({ request, route }: NamedLoad, legs: readonly WeighedL
   const contingencyName =
     floor > byPercent
       ? `${fuelPolicy.contingencyFloorMinutes} min contingency`
-      : `${fuelPolicy.contingencyPercent} %`;
-  const parts: (readonly [string, number])[] = [
+      : `${fuelPolicy.contingencyPercent} % contingency`;
+  const reserve = Math.round(flow * fuelPolicy.finalReserveMinutes);
+  const parts: (readonly [string, Pounds])[] = [
     ['taxi', legs[0]!.taxiLb],
     ...section.map(({ to, tripLb }) => [to, tripLb] as const),
-    [contingencyName, contingency],
-    [`${fuelPolicy.finalReserveMinutes} min reserve`, Math.round(flow * fuelPolicy.finalReserveMinutes)],
+    [contingencyName, pounds(contingency)],
+    [`${fuelPolicy.finalReserveMinutes} min reserve`, pounds(reserve)],
   ];
   const ramp = legs[0]!.fuelLb;
   const rounding = ramp - parts.reduce((sum, [, lb]) => sum + lb, 0);
-  const all = rounding === 0 ? parts : [...parts, ['rounding', rounding] as const];
-  const written = all.map(([name, lb]) => `${name} ${printNumber(lb)}`).join(' + ');
+  const all = rounding === 0 ? parts : [...parts, ['rounding', pounds(rounding)] as const];
+  const written = all.map(([name, lb]) => `${name} ${print(lb, 'lb')}`).join(' + ');
   const until = firstUplift < 0 ? '' : ` to the uplift at ${section.at(-1)!.to}`;
   return `Fuel at start-up${until}: ${written} = ${print(ramp, 'lb')}. ${fuelPolicy.reference}.`;
 }

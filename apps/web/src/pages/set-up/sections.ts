@@ -79,7 +79,6 @@ export const groups: readonly (readonly [heading: string, sections: readonly Sec
       section('caches', ['Caches: levels', 'cache'], 'minimums', {
         named: ['place'],
         columns: ['minimumLitres', 'criticalLitres', 'medevacReserveLitres', 'capacityDrums'],
-        heads: { minimumLitres: 'Minimum, usable', criticalLitres: 'Critical, usable' },
       }),
       section('batches', ['Batches', 'batch'], 'fill', {
         named: ['id'],

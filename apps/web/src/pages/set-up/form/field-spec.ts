@@ -16,8 +16,8 @@ interface Common {
 export type FieldSpec = Common &
   (
     | { readonly kind: 'text'; readonly offered: string | null; readonly holds: 'text' | 'day' }
-    /** `perUnit`: kept in hundredths of what is typed, as money is. */
-    | { readonly kind: 'number'; readonly perUnit: 1 | 100 /** 0 to 1. */; readonly isShare: boolean }
+    /** `perUnit`: what is kept for one that is typed; money is kept in hundredths, and of a chance a per cent is one. */
+    | { readonly kind: 'number'; readonly perUnit: 1 | 100 | 0.01 }
     | { readonly kind: 'yes or no' }
     | { readonly kind: 'choice'; readonly values: readonly (string | number)[] }
     | { readonly kind: 'words'; readonly of: FieldSpec }
@@ -82,7 +82,7 @@ const shapeOf = (key: string, schema: Schema, around: Around): object => {
   if (schema.type === 'object') return { kind: 'group', fields: fieldsOf(schema, around) };
   if (schema.type === 'boolean') return { kind: 'yes or no' };
   if (schema.type === 'number' || schema.type === 'integer')
-    return { kind: 'number', perUnit: isMoney(schema) ? 100 : 1, isShare: schema.unit === '0 to 1' };
+    return { kind: 'number', perUnit: isMoney(schema) ? 100 : isChance(schema) ? 0.01 : 1 };
   return {
     kind: 'text',
     offered: /listed in `(\w+)`/.exec(String(schema.description))?.[1] ?? null,
@@ -96,6 +96,7 @@ const fieldsOf = (schema: Schema, around: Around): readonly FieldSpec[] =>
   );
 
 const isMoney = ({ unit }: Schema): boolean => String(unit).startsWith('cent');
+const isChance = ({ unit }: Schema): boolean => unit === '0 to 1';
 
 /** The meaning is the label; what follows a semicolon is a note. Words that explain themselves go by the name of the field. */
 const wordsOf = (key: string, schema: Schema, currency: string): Omit<Common, 'whenEmpty'> => {
@@ -106,9 +107,8 @@ const wordsOf = (key: string, schema: Schema, currency: string): Omit<Common, 'w
     .filter((part) => !part.startsWith('listed in'))
     .join('; ')
     .replace(/\b(null|absent):/, 'empty:');
-  const unit = String(schema.unit ?? '').replace(/^cent/, currency);
-  const isNoUnit = unit.startsWith('local') || unit === '0 to 1';
-  return { key, label: label.split(' (')[0]!, note, unit: isNoUnit ? '' : unit };
+  const unit = isChance(schema) ? '%' : String(schema.unit ?? '').replace(/^cent/, currency);
+  return { key, label: label.split(' (')[0]!, note, unit: unit.startsWith('local') ? '' : unit };
 };
 
 const nameWords = (key: string): string => `${key[0]?.toUpperCase() ?? ''}${key.slice(1)}`;

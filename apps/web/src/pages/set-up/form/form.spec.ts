@@ -38,6 +38,20 @@ describe('a form read from the schema', () => {
     const price = fieldOf('bases', 'pricePerLitre');
     expect([price.unit, typedOf(price, 245), documentOf(price, '2.45')]).toEqual(['cr/L', '2.45', 245]);
   });
+
+  it('takes a chance in per cent and keeps it as a share of 1', () => {
+    const odds = fieldOf('weather', 'morningCancel');
+    expect([odds.unit, typedOf(odds, 0.07), documentOf(odds, '7')]).toEqual(['%', '7', 0.07]);
+    expect([typedOf(odds, 0.285), documentOf(odds, '28.5')]).toEqual(['28.5', 0.285]);
+  });
+
+  it('says of a cache in a word or two what the figure is, and below it what it means', () => {
+    expect(fieldOf('caches', 'endTargetLitres')).toMatchObject({
+      label: 'End target',
+      note: 'level to leave on the last day; empty: the minimum',
+      unit: 'L',
+    });
+  });
 });
 
 describe('what was typed', () => {

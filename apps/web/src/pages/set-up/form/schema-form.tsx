@@ -61,7 +61,10 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
   const inner = spec.kind === 'words' ? spec.of : spec;
   const list = inner.kind === 'text' && inner.offered !== null ? offered(inner.offered) : [];
   const isDay = inner.kind === 'text' && inner.holds === 'day';
+  const isPercent = inner.kind === 'number' && inner.perUnit === 0.01;
+  const fault = faultAt(path);
   const notes = [
+    spec.whenEmpty === 'missing' || spec.note.includes('empty:') ? '' : 'may be empty',
     spec.note,
     isDay ? 'like 2027-06-14' : '',
     spec.kind === 'words' ? 'with commas between' : '',
@@ -71,10 +74,10 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
   return (
     <div className={spec.key === 'reference' ? 'set-up-long' : 'set-up-short'}>
       <Entry
-        label={labelOf(spec)}
+        label={spec.label}
         value={typed as string}
         onChange={onChange}
-        fault={faultAt(path)}
+        fault={isPercent && fault !== undefined ? 'a percentage from 0 to 100.' : fault}
         {...(spec.unit === '' ? {} : { unit: spec.unit })}
         {...(notes === '' ? {} : { note: notes })}
         input={{

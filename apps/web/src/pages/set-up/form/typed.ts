@@ -21,7 +21,7 @@ export const typedOf = (spec: FieldSpec, kept: unknown): Typed => {
     case 'yes or no':
       return kept === true;
     case 'number':
-      return isEmpty ? '' : typeof kept === 'number' ? String(round(kept / spec.perUnit)) : String(kept);
+      return isEmpty ? '' : typeof kept === 'number' ? String(asTyped(spec, kept)) : String(kept);
     case 'words':
       return ((kept ?? []) as readonly unknown[]).map((each) => typedOf(spec.of, each)).join(', ');
     case 'pair':
@@ -119,6 +119,10 @@ const scalarOf = (spec: FieldSpec, text: string): unknown => {
   const figure = Number(text.replaceAll(',', ''));
   return Number.isNaN(figure) ? text : round(figure * spec.perUnit);
 };
+
+/** A kept figure as people type and read it: 245 as 2.45 cr, 0.28 as 28 %. */
+export const asTyped = ({ perUnit }: FieldSpec & { readonly kind: 'number' }, kept: number): number =>
+  round(kept / perUnit);
 
 /** Hundredths are not exact in binary: 2.45 x 100 is 245. */
 const round = (figure: number): number => Number(figure.toFixed(6));

@@ -1,12 +1,12 @@
 import { figure } from '../../../ui/index.js';
 import type { FieldSpec } from '../form/field-spec.js';
+import { asTyped } from '../form/typed.js';
 
 /** What stands in a cell of the list: a figure with its unit, words with commas, how many lines. */
 export const cellWords = (spec: FieldSpec, value: unknown): string => {
   if (value === undefined || value === null) return '';
   if (spec.kind === 'number' && typeof value === 'number') {
-    if (spec.isShare) return `${Math.round(value * 100)} %`;
-    const shown = value / spec.perUnit;
+    const shown = asTyped(spec, value);
     const digits =
       spec.unit === 'deg' ? 4 : spec.perUnit === 100 ? 2 : (String(shown).split('.')[1]?.length ?? 0);
     return [figure(shown, digits), spec.unit].filter(Boolean).join(' ');

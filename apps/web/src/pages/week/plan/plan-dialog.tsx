@@ -1,30 +1,38 @@
 import './plan.css';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { newId, post, put, useAct, useCalendar, useMe, useSettings } from '../../../api/index.js';
-import { Button, Dialog, ProblemLine } from '../../../ui/index.js';
+import { type Calendar, newId, post, put, useAct, useCalendar, useMe } from '../../../api/index.js';
+import { Button, Dialog, Picture, ProblemLine } from '../../../ui/index.js';
 import type { WeekFlight } from '../week-read.js';
 import { FreedomList } from './freedom-list.js';
 import { PlanFields } from './plan-fields.js';
 import { type Freedoms, faultsOf, freedomsOf, type PlanForm, requestOf } from './plan-form.js';
-import { usePlanForm } from './use-plan-form.js';
+import { type Standing, usePlanForm, useStanding } from './use-plan-form.js';
 
 /** What a plan is to be like, and which flights it may change. Frozen ones are let go here, by name. */
 export const PlanDialog = ({ onClose }: { readonly onClose: () => void }) => {
   const calendar = useCalendar();
+  const standing = useStanding(calendar);
+  if (standing.value !== undefined)
+    return <PlanOptions standing={standing.value} calendar={calendar} onClose={onClose} />;
+  return (
+    <Dialog title="Re-plan" onClose={onClose}>
+      <Picture read={standing}>{() => null}</Picture>
+    </Dialog>
+  );
+};
+
+interface PlanOptionsProps {
+  readonly standing: Standing;
+  readonly calendar: Calendar;
+  readonly onClose: () => void;
+}
+
+const PlanOptions = ({ standing, calendar, onClose }: PlanOptionsProps) => {
+  const { week, hasHandPlan, settings } = standing;
   const { fullName } = useMe();
-  const currency = useSettings().value?.data.currency ?? '';
-  const choices = usePlanForm(calendar);
+  const { form, set } = usePlanForm(standing, calendar);
   const { ask, isSending, problem } = useAskForPlan();
-  if (choices === undefined)
-    return (
-      <Dialog title="Re-plan" onClose={onClose}>
-        <p className="checking" role="status">
-          Checking which flights stand...
-        </p>
-      </Dialog>
-    );
-  const { week, hasHandPlan, form, set } = choices;
   const freedoms = freedomsOf(week.flights);
   const faults = faultsOf(form);
   const letting = freedoms.whenLetGo.filter(({ id }) => form.letGo.has(id));
@@ -51,7 +59,7 @@ export const PlanDialog = ({ onClose }: { readonly onClose: () => void }) => {
         }}
       >
         <FreedomList freedoms={freedoms} form={form} set={set} day={calendar.day} by={fullName} />
-        <PlanFields {...{ form, set, faults, hasHandPlan, currency, calendar }} />
+        <PlanFields {...{ form, set, faults, hasHandPlan, currency: settings.currency, calendar }} />
         {/* Enter in a field asks for the plan. */}
         <input type="submit" hidden />
       </form>
