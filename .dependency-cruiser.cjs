@@ -69,7 +69,7 @@ module.exports = {
           '^libs/routing/(src|dist)/(milp|threads)/index\\.',
           '^libs/planning/(src|dist)/threads/index\\.',
           '^libs/contract/(src|dist)/answers/index\\.',
-          '^libs/loading/(src|dist)/code-square/index\\.',
+          '^libs/loading/(src|dist)/(code-square|examples)/index\\.',
         ],
       },
     },

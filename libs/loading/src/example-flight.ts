@@ -16,7 +16,7 @@ import type { FlightCabin } from './cabin.js';
 import type { LegRequest, RouteRequest } from './route-load.js';
 import { routeLoad } from './route-load.js';
 
-/** A made-up type with round figures: three rows of two, door aft, for the specs of this folder. */
+/** A made-up type with round figures: three rows of two, door aft, for the specs of this lib and of what stands on it. */
 export const exampleType: AircraftType = {
   id: 'T',
   name: 'example',
@@ -114,7 +114,8 @@ export function exampleRequest(
   };
 }
 
-const examplePlace = (code: string): Place => ({
+/** A strip with no runway and no landing capacity to think of. */
+export const examplePlace = (code: string): Place => ({
   code,
   name: code,
   kind: 'strip',

@@ -2,14 +2,14 @@ import { kilograms, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { exampleLoad, standing } from '../named-load/example-load.js';
 import { asLoaded } from './as-loaded.js';
-import { requestOf } from './example-sheet.js';
+import { exampleSheetRequest } from './example-sheet.js';
 import { makeLoadSheet } from './make-load-sheet.js';
 
 const load = {
   ...exampleLoad(['BASE', 'NEAR', 'BASE'], []),
   drums: [standing('0434', 'R1L'), standing('0435', 'R1R')],
 };
-const planned = requestOf(load);
+const planned = exampleSheetRequest(load);
 const heavier = {
   planned: '0434',
   number: '0436',

@@ -4,9 +4,10 @@ import type { LoadSheet, LoadSheetRequest } from './load-sheet.js';
 import { makeLoadSheet } from './make-load-sheet.js';
 
 /** The sheet of that load, for the specs of this folder. */
-export const sheetOf = (load: NamedLoad): LoadSheet => makeLoadSheet(requestOf(load));
+export const sheetOf = (load: NamedLoad): LoadSheet => makeLoadSheet(exampleSheetRequest(load));
 
-export const requestOf = (load: NamedLoad): LoadSheetRequest => ({
+/** What that sheet is made from. */
+export const exampleSheetRequest = (load: NamedLoad): LoadSheetRequest => ({
   flight: {
     id: 'F05',
     aircraft: 'B1',

@@ -1,7 +1,7 @@
 import { pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { exampleLoad, standing } from '../named-load/example-load.js';
-import { requestOf, sheetOf } from './example-sheet.js';
+import { exampleSheetRequest, sheetOf } from './example-sheet.js';
 import { makeLoadSheet } from './make-load-sheet.js';
 
 describe('a load sheet', () => {
@@ -30,7 +30,7 @@ describe('a load sheet', () => {
 
   it('a new version says which one to throw away', () => {
     expect(sheetOf(load).replacesWords).toBe('Version 3 replaces version 2: throw version 2 away.');
-    const request = requestOf(load);
+    const request = exampleSheetRequest(load);
     const first = makeLoadSheet({ ...request, flight: { ...request.flight, version: 1, replaces: null } });
     expect(first.replacesWords).toBeNull();
     expect(first.checkCode).not.toBe(sheetOf(load).checkCode);
@@ -52,7 +52,7 @@ describe('a load sheet', () => {
         angles: { aboveFloorDeg: 30, offAxisDeg: 30 },
       },
     };
-    const request = requestOf(load);
+    const request = exampleSheetRequest(load);
     expect(makeLoadSheet({ ...request, tieDown: setting }).tieDown).toBeNull();
     const loaded = { ...load, drums: [standing('0447', 'R1L')] };
     const counted = makeLoadSheet({ ...request, load: loaded, tieDown: setting }).tieDown!;
@@ -65,7 +65,7 @@ describe('a load sheet', () => {
   });
 
   it('has the operator’s own particulars, or the usual ones with a word that they are not the operator’s', () => {
-    const request = requestOf({ ...load, drums: [standing('0447', 'R1L')] });
+    const request = exampleSheetRequest({ ...load, drums: [standing('0447', 'R1L')] });
     const usual = makeLoadSheet(request);
     expect(usual.particularsMissing).toContain('Set-up, Dangerous goods');
     expect(usual.legs[0]!.particulars.at(-1)).toEqual({ label: 'Emergency contact', value: null });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { exampleLoad, standing } from '../named-load/example-load.js';
 import type { NamedLoad } from '../named-load/named-load.js';
 import { checkCode } from './check-code.js';
-import { requestOf, sheetOf } from './example-sheet.js';
+import { exampleSheetRequest, sheetOf } from './example-sheet.js';
 import { makeLoadSheet } from './make-load-sheet.js';
 import { readSquareCode } from './square-text.js';
 
@@ -56,7 +56,8 @@ describe('the code square', () => {
   it('keeps its code when only the room at alternates is another', () => {
     const [out] = load.request.legs;
     const strip = (roomDrums: number) => ({ end: out!.from, distanceNm: out!.distanceNm, roomDrums });
-    const withRoom = (room: number) => makeLoadSheet({ ...requestOf(load), alternates: [[strip(room)], []] });
+    const withRoom = (room: number) =>
+      makeLoadSheet({ ...exampleSheetRequest(load), alternates: [[strip(room)], []] });
     expect(withRoom(9).square).not.toBe(withRoom(8).square);
     expect(withRoom(9).checkCode).toBe(withRoom(8).checkCode);
   });
@@ -94,7 +95,7 @@ describe('check code', () => {
   });
 
   it('a new version always has another code', () => {
-    const request = requestOf(load);
+    const request = exampleSheetRequest(load);
     const codes = Array.from(
       { length: 25 },
       (_, version) =>

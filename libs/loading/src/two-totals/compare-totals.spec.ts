@@ -105,6 +105,21 @@ describe('slips that would explain a difference', () => {
     expect(kinds(takeoff(3868))).toEqual(['kg for lb']);
   });
 
+  it('kilograms are those of the sheet, by the tenth, in every sentence', () => {
+    expect(words(question(1078))).toEqual(['The load is 2,378 lb, 1,078.2 kg. One figure may be in kg.']);
+    expect(words(question(1079))).toEqual(words(question(1078)));
+    // 8,528 lb times 0.45359237.
+    expect(words(takeoff(3868))).toEqual([
+      'The take-off weight is 8,528 lb, 3,868.2 kg. One figure may be in kg.',
+    ]);
+  });
+
+  it('a product is what it says it is, also where the typed figure lies a pound or two beside it', () => {
+    const said = '2,378 lb times 2.2046 is 5,243 lb. One figure may be converted once too often.';
+    expect(words(question(5243))).toEqual([said]);
+    expect(words(question(5245))).toEqual([said]);
+  });
+
   it('one weight added in kg: 179 for 395', () => {
     expect(kinds(question(2378 - 216))).toEqual(['kg for lb']);
   });

@@ -1,25 +1,21 @@
-import {
-  type Kilograms,
-  kilograms,
-  kilogramsFromPounds,
-  pounds,
-  poundsFromKilograms,
-  print,
-} from '@drumline/units';
+import { kilograms, kilogramsFromPounds, pounds, poundsFromKilograms, print } from '@drumline/units';
 import { printedLbOf } from '../printed-weights.js';
-import { roundingRoomLb, type SheetItem } from './sheet-item.js';
+import { itemTotals, roundingRoomLb, type SheetItem } from './sheet-item.js';
 import { apartOf, lbWords, namesWords, type Slip, type SlipFinder, type SlipQuestion } from './slip.js';
+
+// Kilograms stand here as they do on the sheet, with one decimal: of the load the sum of its kg column, of a take-off
+// weight, which has no such column, its pounds converted once.
 
 /** Kilograms in the pounds column: the whole figure, the whole load, or one row of it. */
 export const kilogramsForPounds: SlipFinder = (question) => {
-  const { sheet, typed, items } = question;
-  const sheetKg = kilogramsFromPounds(pounds(sheet));
+  const { of, sheet, typed, items } = question;
+  const sheetKg = of === 'load' ? itemTotals(items).kg : kilogramsFromPounds(pounds(sheet));
   if (Math.abs(typed - sheetKg) <= room(question))
     return [
       {
         kind: 'kg for lb',
         title: 'Kilograms in the pounds box',
-        words: `${lbWords(sheet)} is ${print(sheetKg, 'kg')}. One figure may be in kg.`,
+        words: `The ${of} is ${lbWords(sheet)}, ${print(sheetKg, 'kg', 1)}. One figure may be in kg.`,
       },
     ];
   const rows = items.filter(({ kg }) => Math.abs(apartOf(question) - (printedLbOf(kg) - kg)) <= 1);
@@ -34,7 +30,7 @@ export const poundsForKilograms: SlipFinder = (question) => {
       {
         kind: 'lb for kg',
         title: 'Pounds taken for kilograms',
-        words: `${lbWords(sheet)} times 2.2046 is ${lbWords(typed)}. One figure may be converted once too often.`,
+        words: `${lbWords(sheet)} times 2.2046 is ${lbWords(poundsFromKilograms(kilograms(sheet)))}. One figure may be converted once too often.`,
       },
     ];
   const rows = items.filter(({ kg }) => {
@@ -47,14 +43,13 @@ export const poundsForKilograms: SlipFinder = (question) => {
 /** A take-off weight in which the whole load was added in kg. */
 function wholeLoad(question: SlipQuestion): readonly Slip[] {
   if (question.of !== 'take-off weight') return [];
-  const kg = question.items.reduce((sum, item) => sum + item.kg, 0);
-  const lb = question.items.reduce((sum, item) => sum + printedLbOf(item.kg), 0);
+  const { kg, lb } = itemTotals(question.items);
   if (lb === 0 || Math.abs(apartOf(question) - (lb - kg)) > room(question)) return [];
   return [
     {
       kind: 'kg for lb',
       title: 'The load added in kilograms',
-      words: `${lbWords(apartOf(question))} apart. The load is ${lbWords(lb)}, ${print(kg as Kilograms, 'kg', 1)}; one figure may have its kg added as lb.`,
+      words: `${lbWords(apartOf(question))} apart. The load is ${lbWords(lb)}, ${print(kg, 'kg', 1)}; one figure may have its kg added as lb.`,
     },
   ];
 }
