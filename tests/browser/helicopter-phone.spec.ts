@@ -3,9 +3,9 @@ import type { ProjectionAnswer } from '@drumline/contract';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Client } from '../../apps/server/src/testing/client.js';
-import { expectAccessible } from './testing/expect-accessible.js';
 import { openOffice } from './testing/open-office.js';
 import { openPhone, type Phone } from './testing/phone.js';
+import { expectFits } from './testing/phone-fit.js';
 
 // J27-041 is held, so XESK has 1,200 L usable of 2,400 L: drums 0467 to 0472 of J27-012, 200 L each.
 const office = openOffice({ own: true });
@@ -52,12 +52,6 @@ const drumsInOrder = async () => {
   const rows = await page.getByRole('listitem').filter({ hasText: /drum/ }).allInnerTexts();
   return rows.map((row) => /\b0\d{3}\b/.exec(row)?.[0]);
 };
-/** Rows scroll under the actions: the page is looked at as one that is tall enough for all of it. */
-const expectWholePageAccessible = async () => {
-  await page.setViewportSize({ width: 360, height: 1600 });
-  await expectAccessible(page);
-  await page.setViewportSize({ width: 360, height: 640 });
-};
 const shot = async (name: string) => {
   if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/${name}.png` });
 };
@@ -82,7 +76,7 @@ describe('a helicopter crew at XESK, with the line cut', () => {
       '0503',
     ]);
     expect(await page.getByText('HOLD', { exact: true }).count()).toBe(6);
-    await expectWholePageAccessible();
+    await expectFits(page, expect.getState().currentTestName!);
     await shot('helicopter-cache');
   });
 
@@ -92,7 +86,7 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await page.getByText(/No water.*not ticked yet/).waitFor();
     await checked.click({ force: true }); // it waits, and says why
     expect(await page.getByRole('checkbox').count()).toBe(5);
-    await expectWholePageAccessible();
+    await expectFits(page, expect.getState().currentTestName!);
     await shot('helicopter-checks');
     await tickAll();
     await checked.click();
@@ -109,7 +103,7 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await page.getByText('175 L left').waitFor();
     await page.getByText('P1 ridge survey').waitFor();
     await page.getByText('225 L, then 975 L usable at XESK').waitFor();
-    await expectWholePageAccessible();
+    await expectFits(page, expect.getState().currentTestName!);
     await shot('helicopter-litres');
     await page.getByText('cm, upright drum').click();
     await page.getByText('The stick in cm, or “Not looked at”').waitFor();
@@ -142,7 +136,7 @@ describe('a helicopter crew at XESK, with the line cut', () => {
   it('a held drum is refused with its reason; what was drawn from it already is kept all the same', async () => {
     await follow(spoken('0503'));
     await page.getByText('Water found at Merrow.').waitFor();
-    await expectWholePageAccessible();
+    await expectFits(page, expect.getState().currentTestName!);
     await shot('helicopter-hold');
     await follow('I have already drawn from it');
     await type('60');
@@ -187,7 +181,7 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await follow('Sling');
     await page.getByText(/This lift, 3 of at most 3/).waitFor();
     await page.getByText('After this lift:').waitFor();
-    await expectWholePageAccessible();
+    await expectFits(page, expect.getState().currentTestName!);
     await shot('helicopter-sling');
     await press(/^Set down/);
     await page.getByText(/3 drums set down at XMAR from XESK: 0470, 0471, 0472/).waitFor();
@@ -207,7 +201,7 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await page.getByRole('checkbox', { name: spoken('0472') }).check({ force: true });
     await page.getByText('Say why').waitFor();
     await page.getByLabel('What was wrong').fill('0472 stayed at ESK');
-    await expectWholePageAccessible();
+    await expectFits(page, expect.getState().currentTestName!);
     await shot('helicopter-take-back');
     await press(/^Take back/);
     await page.getByText('Taken back: drum 0472, set down at XMAR from XESK').waitFor();
@@ -232,7 +226,7 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await page.getByRole('button', { name: /^Wetted stick/ }).waitFor();
     await type('34');
     await page.getByText('= 87 L, ± 1.3 L by the marks of the stick').waitFor();
-    await expectWholePageAccessible();
+    await expectFits(page, expect.getState().currentTestName!);
     await shot('helicopter-count');
     await press(/^Keep/);
     await page.getByText('Short.').waitFor();
@@ -276,7 +270,7 @@ describe('with the line back', () => {
     await page.goto('/phone/#/you');
     await press('Dim, for dark');
     await goTo('XESK');
-    await expectWholePageAccessible();
+    await expectFits(page, expect.getState().currentTestName!);
     await shot('helicopter-cache-dim');
   });
 });

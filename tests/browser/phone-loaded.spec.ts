@@ -14,8 +14,10 @@ const desk = openPhoneDesk();
 const { office, phoneOf, crewMember, shot } = desk;
 
 beforeAll(async () => {
-  const report = { place: 'XGAN', state: 'dry', at: '2027-06-14T05:58Z', by: 'strip helper' };
-  expect((await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, report)).status).toBe(200);
+  for (const place of ['XGAN', 'XLOR']) {
+    const report = { place, state: 'dry', at: '2027-06-14T05:58Z', by: 'strip helper' };
+    expect((await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, report)).status).toBe(200);
+  }
 });
 
 const dayOf = async (name: string): Promise<MyDay> => {
@@ -171,9 +173,8 @@ describe('another drum than planned, with the line cut', () => {
   it('may be in no book: it is kept with what it weighs; two drums may change places', async () => {
     const { pilot } = (await desk.dispatcher.get<{ pilot: string }>('/api/flights/F05')).body;
     const name = await crewMember('swapper', pilot);
-    const standing = new Map(
-      flightOf(await dayOf(name), 'F05').sheet!.drums.map(({ number, position }) => [number, position]),
-    );
+    const planned = flightOf(await dayOf(name), 'F05').sheet!;
+    const standing = new Map(planned.drums.map(({ number, position }) => [number, position]));
     const [first, second] = [standing.get('0447')!, standing.get('0452')!];
     const inPlace = (position: string, number: string) =>
       page.getByRole('button', { name: new RegExp(`${position}.*${spoken(number).source}`) });
@@ -204,5 +205,42 @@ describe('another drum than planned, with the line cut', () => {
     await inPlace(second, '0913').waitFor();
     await page.getByRole('button', { name: 'As planned again' }).click();
     await inPlace(first, '0447').waitFor();
-  }, 120_000);
+
+    // Loaded with it: both totals have its weight, and base is told what only this phone knows.
+    await page.getByRole('button', { name: 'Another drum' }).click();
+    await page.getByRole('button', { name: spoken('0447') }).click();
+    await typeOn(phone, '0913');
+    await page.getByRole('button', { name: 'This drum' }).click();
+    await page.getByRole('button', { name: 'Keep 0913' }).click();
+    await typeOn(phone, '190');
+    await page.getByText('The drum taken at 20.0 kg, that is 213 L of fuel.').waitFor();
+    await page.getByRole('button', { name: 'Keep 190 kg' }).click();
+    await inPlace(first, '0913').getByText('190.0 kg · 419 lb').waitFor();
+    await shot(phone, 'phone-positions-unknown');
+    for (const number of ['0448', '0449', '0450', '0451', '0452'])
+      await page.getByRole('button', { name: spoken(number) }).click();
+    await page.getByRole('button', { name: /Positions right/ }).click();
+    const moreLb = 419 - planned.drums.find(({ number }) => number === '0447')!.lb;
+    const { loadLb, takeoffLb } = planned.legs[0]!.totals;
+    await typeOn(phone, String(loadLb + moreLb));
+    await page.getByRole('button', { name: /By the aircraft/ }).click();
+    await typeOn(phone, String(takeoffLb + moreLb));
+    await page.getByRole('button', { name: 'Compare' }).click();
+    await page.getByRole('heading', { name: 'They agree' }).waitFor();
+    await shot(phone, 'phone-agree-unknown');
+    await page.getByRole('button', { name: /^Loaded/ }).click();
+    await page.getByRole('button', { name: 'Took off' }).waitFor();
+    await phone.offline(false);
+    await page.getByRole('link', { name: '0 waiting', exact: true }).waitFor();
+    const { body } = await desk.dispatcher.get<{ items: { kind: string }[] }>(
+      '/api/flight-reports?flight=F05',
+    );
+    const load = body.items.find(({ kind }) => kind === 'load');
+    expect(JSON.stringify(load)).toContain('0913, in no book, weighs 190.0 kg by the crew.');
+    // Base has no sheet of it; this phone keeps its own.
+    await page.reload();
+    await page.getByText('6 drums', { exact: true }).waitFor();
+    await page.getByText('0913', { exact: true }).first().waitFor();
+    expect(await page.getByText(/has come in/).count()).toBe(0);
+  }, 180_000);
 });

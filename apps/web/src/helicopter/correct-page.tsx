@@ -4,6 +4,7 @@ import {
   DrumNumber,
   Main,
   Notice,
+  NotKept,
   Page,
   type Person,
   type ShownEntry,
@@ -12,7 +13,6 @@ import {
   whenWords,
 } from '../phone/index.js';
 import { takenBack } from '../phone/taken-back.js';
-import { NotKept } from './not-kept.js';
 import { movementsOf } from './own-movements.js';
 import { takeBackReport } from './reports.js';
 import { placeToReportAt, type Revocable, revocableOf, saidOf } from './take-back.js';

@@ -1,9 +1,8 @@
 import { print } from '@drumline/units';
 import { Link, useLocation } from 'wouter';
-import { Choices, dateWords, Main, Page, Press, useDraft, useKeeping } from '../phone/index.js';
+import { Choices, dateWords, Main, NotKept, Page, Press, useDraft, useKeeping } from '../phone/index.js';
 import { cacheView } from './cache-view.js';
 import { foundInOpen, type OpenDrumsDraft } from './dips.js';
-import { NotKept } from './not-kept.js';
 import { OpenDrums } from './open-drums.js';
 import { type CountReport, countReport, litresSeen } from './reports.js';
 import { Stepper } from './stepper.js';

@@ -1,4 +1,3 @@
-import { useEffect } from 'react';
 import { Page, useDraft, useKeeping } from '../phone/index.js';
 import { cacheView } from './cache-view.js';
 import { DrawChecks } from './draw-checks.js';
@@ -25,10 +24,6 @@ export const DrawPage = ({ drum: number, ...at }: AtPlace & { readonly drum: str
     `draw ${place} ${number} ${here.today}`,
     draftFor(first, number),
   );
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another step begins at its top
-  useEffect(() => {
-    window.scrollTo(0, 0);
-  }, [draft.checking, draft.isRejecting]);
   const keeping = useKeeping(person);
   const step = { ...at, draft, setDraft, keeping };
   const [checking] = draft.checking === null ? [] : rowsOf(view, [draft.checking]);
@@ -36,7 +31,7 @@ export const DrawPage = ({ drum: number, ...at }: AtPlace & { readonly drum: str
     return draft.isRejecting ? (
       <DrawReject {...step} row={checking} />
     ) : (
-      <DrawChecks {...step} row={checking} view={view} />
+      <DrawChecks key={checking.drum.number} {...step} row={checking} view={view} />
     );
   const rows = rowsOf(view, draft.drums);
   if (rows.length === 0) return <Page title={`No drum ${number} with fuel at ${place}`} />;

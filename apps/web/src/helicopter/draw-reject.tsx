@@ -1,10 +1,9 @@
 import type { DrumToOpen } from '@drumline/stock';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { Choices, DrumNumber, Main, Notice, Page, Press } from '../phone/index.js';
+import { Choices, DrumNumber, Main, Notice, NotKept, Page, Press } from '../phone/index.js';
 import { type Rejection, rejections } from './draw.js';
 import type { DrawStep } from './draw-page.js';
-import { NotKept } from './not-kept.js';
 import { rejectReport } from './reports.js';
 import { begun } from './words.js';
 

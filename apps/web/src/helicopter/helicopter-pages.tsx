@@ -1,6 +1,6 @@
 import './helicopter.css';
 import { type ReactNode, useEffect } from 'react';
-import { Route, Switch, useLocation } from 'wouter';
+import { Route, Switch } from 'wouter';
 import { Notice, Page, type Person, readsOf } from '../phone/index.js';
 import { CachePage } from './cache-page.js';
 import { CorrectPage } from './correct-page.js';
@@ -15,11 +15,6 @@ import { type AtPlace, placesPath, usePlaces } from './use-places.js';
 /** The helicopter crew's phone: caches, and what is done at them: draw, count, sling. */
 export const HelicopterPages = ({ person }: { readonly person: Person }) => {
   useEffect(() => readsOf([placesPath]), []);
-  const [path] = useLocation();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another page begins at its top
-  useEffect(() => {
-    window.scrollTo(0, 0);
-  }, [path]);
   const here = usePlaces();
   if (here === undefined) return null; // for as long as the phone needs to read its own notes
   if (here === null) return <NeverTold person={person} />;

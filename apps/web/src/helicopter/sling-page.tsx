@@ -1,10 +1,9 @@
 import { print } from '@drumline/units';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { clockNow, DrumNumber, Main, Notice, Page, Press, useKeeping } from '../phone/index.js';
+import { clockNow, DrumNumber, Main, Notice, NotKept, Page, Press, useKeeping } from '../phone/index.js';
 import { type CacheView, cacheView } from './cache-view.js';
 import { LastReport } from './last-report.js';
-import { NotKept } from './not-kept.js';
 import { movementsOf } from './own-movements.js';
 import { afterThese } from './places-now.js';
 import { droppedReport, type Lift, setDownReport } from './reports.js';

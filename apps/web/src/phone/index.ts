@@ -2,6 +2,7 @@ export { useDraft } from '../api/draft.js';
 export { type KeptClock, type KeptRequest, keepFact, kept, useKept } from './kept.js';
 export { Keypad } from './keypad.js';
 export { spanWords, territoryNow, useLine } from './line.js';
+export { NotKept } from './not-kept.js';
 export { clockNow, keep, type Report, type ShownEntry, useEntries } from './outbox.js';
 export { Page, useTerritoryNow } from './page.js';
 export { Choices, DrumNumber, Main, Notice, Press } from './parts.js';

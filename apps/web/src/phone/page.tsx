@@ -1,5 +1,5 @@
-import { type ReactNode, useEffect, useState } from 'react';
-import { Link } from 'wouter';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { Link, useLocation } from 'wouter';
 import { useStore } from '../api/store.js';
 import { clockWords, spanWords, territoryNow, useLine } from './line.js';
 import { isWaiting, useEntries } from './outbox.js';
@@ -23,15 +23,17 @@ interface PageProps {
 export const Page = ({ title, above, below, children, acts }: PageProps) => (
   <main className="page">
     <StatusLine />
-    <header className="head">
-      {above !== undefined && <p className="meta">{above}</p>}
-      {typeof title === 'string' ? <h1 className="title">{title}</h1> : title}
-      {below !== undefined && <p className="meta">{below}</p>}
-    </header>
-    <EndedSession />
-    <OddClock />
-    <NewerProgram />
-    {children}
+    <Reading>
+      <header className="head">
+        {above !== undefined && <p className="meta">{above}</p>}
+        {typeof title === 'string' ? <h1 className="title">{title}</h1> : title}
+        {below !== undefined && <p className="meta">{below}</p>}
+      </header>
+      <EndedSession />
+      <OddClock />
+      <NewerProgram />
+      {children}
+    </Reading>
     {acts !== undefined && (
       <nav className="actions" aria-label="Actions">
         {acts}
@@ -39,6 +41,22 @@ export const Page = ({ title, above, below, children, acts }: PageProps) => (
     )}
   </main>
 );
+
+/** What scrolls between the status line and the acts; every page begins at its top. */
+const Reading = ({ children }: { readonly children: ReactNode }) => {
+  const [path] = useLocation();
+  const part = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another path is another page
+  useEffect(() => {
+    part.current?.scrollTo(0, 0);
+    window.scrollTo(0, 0); // a low screen scrolls as a whole
+  }, [path]);
+  return (
+    <div ref={part} className="reading">
+      {children}
+    </div>
+  );
+};
 
 /** Drawn again by the half minute: ages grow by themselves. */
 export const useTerritoryNow = (): Date => {

@@ -1,9 +1,11 @@
-import { kilograms } from '@drumline/units';
+import { kilograms, pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { asPlanned, changePlaces, drumByWeight, drumInBook, standsIn } from './aboard.js';
 import { flightAsLoaded } from './as-loaded.js';
 import { isNewer } from './opened-flight.js';
-import { exampleDay, exampleFlight } from './testing/example-flight.js';
+import { loaded } from './reports.js';
+import { tooManyFor } from './soft-rule.js';
+import { exampleDay, exampleFlight, exampleReporter } from './testing/example-flight.js';
 
 const request = exampleFlight.request!;
 const planned = asPlanned(request);
@@ -29,6 +31,56 @@ describe('another drum at the base', () => {
       tareKg: 20,
       litres: 200,
     });
+  });
+});
+
+describe('a drum that no book has', () => {
+  const loadedWith = (grossKg: number, changes: Partial<typeof request.load.request> = {}) => {
+    const own = { ...request, load: { ...request.load, request: { ...request.load.request, ...changes } } };
+    const drum = drumByWeight('0913', kilograms(grossKg), own);
+    return flightAsLoaded({ ...exampleFlight, request: own }, standsIn(planned, 'R1L', drum));
+  };
+  const totalsOf = ({ sheet }: typeof exampleFlight) => sheet!.legs[0]!.totals;
+
+  it('is in both totals with the weight that was typed, and in the balance', () => {
+    const heavier = loadedWith(200);
+    // 200 kg is 441 lb; 0434 weighs 179 kg, 395 lb.
+    expect(totalsOf(heavier).loadLb - totalsOf(exampleFlight).loadLb).toBe(46);
+    expect(totalsOf(heavier).takeoffLb - totalsOf(exampleFlight).takeoffLb).toBe(46);
+    expect(totalsOf(heavier).items[0]!.name).toBe('0913 in R1L');
+    expect(heavier.balance[0]!.armIn).not.toBe(exampleFlight.balance[0]!.armIn);
+    expect(heavier.sheet!.square).toMatch(/^R1L 0913 /m);
+  });
+
+  it('and that is too heavy for its place in the cabin does not hold, and base is told', () => {
+    const tooHeavy = loadedWith(240);
+    // 240 kg is 529 lb.
+    expect(tooHeavy.sheet).toMatchObject({ holds: false });
+    expect(tooHeavy.sheet!.faults.join()).toContain('R1L: 529 lb over its 450 lb');
+    const { requests } = loaded(exampleReporter, tooHeavy, {
+      ...{ loadLb: 1323, byHandLb: 1323, takeoffLb: 6500, byAircraftLb: 6500 },
+      signed: null,
+      bySoftFigures: false,
+    });
+    const { note } = requests[0]!.body as { readonly note: string };
+    expect(note).toContain('0913, in no book, weighs 240.0 kg by the crew.');
+    expect(note).toContain('By the sheet it does not hold:');
+  });
+
+  it('and weighs more than planned leaves less room on a soft strip than the plan had', () => {
+    const landing = exampleFlight.sheet!.legs[0]!.rows.find(({ label }) => label.startsWith('land XGAN'))!.lb;
+    // Soft, XGAN takes 20 lb more than the planned drums land with, and 26 lb less than with the heavier one.
+    const [out, home] = request.load.request.legs;
+    const limit = { ...out!.to.limit!, landingLb: pounds(landing + 20 + 450) };
+    const legs = [{ ...out!, to: { ...out!.to, limit } }, home!];
+    const aboard = (flight: typeof exampleFlight) => {
+      const [stop] = flight.stops;
+      return { ...flight, stops: [{ ...stop!, drumsIfSoft: 3 }] };
+    };
+    expect(tooManyFor(aboard(loadedWith(179, { legs })), () => 'soft')).toEqual([]);
+    expect(tooManyFor(aboard(loadedWith(200, { legs })), () => 'soft')).toMatchObject([
+      { place: 'XGAN', aboard: 3, mayGo: 2, words: 'XGAN is soft: 2 drums may go, 3 are aboard.' },
+    ]);
   });
 });
 

@@ -47,6 +47,12 @@ export const drumInBook = (
   return { number, batch, grossKg: kilograms(kg), tareKg: kilograms(tareKg), litres: litres(held) };
 };
 
+const inNoBook = 'NOT IN BOOK';
+
+/** Drums aboard that only this phone can tell the weight of. */
+export const drumsInNoBook = (request: LoadSheetRequest | null) =>
+  request?.load.drums.filter(({ batch }) => batch === inNoBook) ?? [];
+
 /** A drum that is in no book, by its weight: with the planning weight of the steel, the rest is fuel. */
 export const drumByWeight = (
   number: string,
@@ -57,7 +63,7 @@ export const drumByWeight = (
   const fuelKg = Math.max(0, grossKg - tareKg);
   return {
     number,
-    batch: 'NOT IN BOOK',
+    batch: inNoBook,
     grossKg,
     tareKg,
     litres: litres(Math.round(fuelKg / bookDensityKgPerLitre)),

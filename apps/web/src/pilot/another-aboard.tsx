@@ -1,5 +1,5 @@
 import { type DrumAsLoaded, questionWeight } from '@drumline/loading';
-import { kilograms } from '@drumline/units';
+import { kilograms, print } from '@drumline/units';
 import { useState } from 'react';
 import { Keypad, Main, Notice, Page, Press } from '../phone/index.js';
 import { drumByWeight, drumInBook, type KnownDrum } from './aboard.js';
@@ -28,7 +28,8 @@ export const AnotherAboard = ({ here, aboard, position, onKeep, onBack }: Anothe
       <WhatItWeighs
         above={`${here.flight.id} · ${unknown} in ${position}`}
         planningKg={here.flight.request!.load.request.drum.grossKg}
-        onKeep={(kg) => onKeep(drumByWeight(unknown, kilograms(kg), here.flight.request!))}
+        byWeight={(kg) => drumByWeight(unknown, kilograms(kg), here.flight.request!)}
+        onKeep={onKeep}
         onBack={() => setUnknown(null)}
       />
     );
@@ -46,12 +47,14 @@ export const AnotherAboard = ({ here, aboard, position, onKeep, onBack }: Anothe
 interface WhatItWeighsProps {
   readonly above: string;
   readonly planningKg: Parameters<typeof questionWeight>[2]['grossKg'];
-  readonly onKeep: (kg: number) => void;
+  readonly byWeight: (kg: number) => KnownDrum;
+  readonly onKeep: (drum: KnownDrum) => void;
   readonly onBack: () => void;
 }
 
-const WhatItWeighs = ({ above, planningKg, onKeep, onBack }: WhatItWeighsProps) => {
+const WhatItWeighs = ({ above, planningKg, byWeight, onKeep, onBack }: WhatItWeighsProps) => {
   const [typed, setTyped] = useState('');
+  const drum = byWeight(Number(typed));
   const doubt =
     typed.length < 2 ? null : questionWeight(Number(typed), 'kg', { count: 1, grossKg: planningKg });
   return (
@@ -61,10 +64,7 @@ const WhatItWeighs = ({ above, planningKg, onKeep, onBack }: WhatItWeighsProps) 
       acts={
         <>
           <Press onPress={onBack}>Another number</Press>
-          <Main
-            waits={Number(typed) > 0 ? null : 'From the tag or a scale'}
-            onPress={() => onKeep(Number(typed))}
-          >
+          <Main waits={Number(typed) > 0 ? null : 'From the tag or a scale'} onPress={() => onKeep(drum)}>
             Keep{typed === '' ? '' : ` ${typed} kg`}
           </Main>
         </>
@@ -76,7 +76,11 @@ const WhatItWeighs = ({ above, planningKg, onKeep, onBack }: WhatItWeighsProps) 
           <span className="unit">kg</span>
         </output>
         {doubt === null ? (
-          <p className="small">Drum and fuel together. No book has this drum.</p>
+          <p className="small">
+            Drum and fuel together. No book has this drum.
+            {drum.litres > 0 &&
+              ` The drum taken at ${print(drum.tareKg, 'kg', 1)}, that is ${print(drum.litres, 'L')} of fuel.`}
+          </p>
         ) : (
           <Notice kind="check" word="Check." title={doubt} />
         )}

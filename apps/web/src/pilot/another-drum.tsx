@@ -21,6 +21,7 @@ export const AnotherDrum = ({ here, place, open, onKeep, onBack }: AnotherDrumPr
   if (!asked)
     return (
       <Page
+        key="which"
         above={`${here.flight.id} · ${place}`}
         title="Which drum?"
         acts={
@@ -45,6 +46,7 @@ export const AnotherDrum = ({ here, place, open, onKeep, onBack }: AnotherDrumPr
     );
   return (
     <Page
+      key="kept anyway"
       above={`${here.flight.id} · ${place}`}
       title={
         <h1 className="title">

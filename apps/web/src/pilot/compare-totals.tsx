@@ -1,6 +1,6 @@
 import { pounds, print } from '@drumline/units';
 import { useState } from 'react';
-import { Main, Notice, Page, type Person, Press, useTerritoryNow } from '../phone/index.js';
+import { Main, NotKept, Page, type Person, Press, useTerritoryNow } from '../phone/index.js';
 import { ComparedFigures } from './compared-figures.js';
 import { open } from './day.js';
 import { HowTheyAdd } from './how-they-add-page.js';
@@ -52,7 +52,7 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
       title={apart === 0 ? 'They agree' : `${print(pounds(apart), 'lb')} apart`}
       acts={
         <>
-          {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
+          <NotKept words={notKept} />
           {tooMany.length > 0 ? (
             <>
               <div className="two">

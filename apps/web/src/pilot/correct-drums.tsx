@@ -1,16 +1,8 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import {
-  DrumNumber,
-  Main,
-  Notice,
-  Page,
-  type Person,
-  Press,
-  type ShownEntry,
-  useDraft,
-} from '../phone/index.js';
+import { Main, NotKept, Page, type Person, Press, type ShownEntry, useDraft } from '../phone/index.js';
 import { corrected, saidWords } from './drum-reports.js';
+import { DrumRow } from './drum-row.js';
 import { HowIsIt } from './how-is-it.js';
 import type { ReportedDrum } from './own-reports.js';
 import { PlaceRows } from './place-rows.js';
@@ -51,7 +43,7 @@ export const CorrectDrums = ({ entry, said, here, person }: CorrectDrumsProps) =
       title="What is so?"
       acts={
         <>
-          {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
+          <NotKept words={notKept} />
           <div className="two">
             <Link className="btn" href="/sent">
               Leave it so
@@ -70,7 +62,7 @@ export const CorrectDrums = ({ entry, said, here, person }: CorrectDrumsProps) =
     >
       <ul className="rows">
         {said.map((drum) => (
-          <DrumRow key={drum.id} drum={drum} right={right} onPress={() => setLooking(drum)} />
+          <ReportedRow key={drum.id} drum={drum} right={right} onPress={() => setLooking(drum)} />
         ))}
       </ul>
     </Page>
@@ -110,32 +102,32 @@ const LookAt = ({ what, said, here, right, onSaid }: LookAtProps) => {
   );
 };
 
-interface DrumRowProps {
+interface ReportedRowProps {
   readonly drum: ReportedDrum;
   readonly right: Right;
   readonly onPress: () => void;
 }
 
-const DrumRow = ({ drum, right, onPress }: DrumRowProps) => {
+const ReportedRow = ({ drum, right, onPress }: ReportedRowProps) => {
   const now = rightOf(drum, right);
-  const [correction] = changedOnly([drum], right);
+  const isCorrected = changedOnly([drum], right).length > 0;
   return (
-    <li>
-      <button type="button" className={correction === undefined ? 'row' : 'row picked'} onClick={onPress}>
-        <span>
-          <DrumNumber number={drum.drum} />
-        </span>
-        <span className="side">{correction === undefined ? 'As reported' : 'Corrected'}</span>
-        <span className="sub">
+    <DrumRow
+      number={drum.drum}
+      look={isCorrected ? 'picked' : 'plain'}
+      side={isCorrected ? 'Corrected' : 'As reported'}
+      below={
+        <>
           Reported: {saidWords(drum)}.
-          {correction !== undefined && (
+          {isCorrected && (
             <>
               <br />
               <b>{now === null ? `Nothing of ${drum.drum}` : saidWords(now)}.</b>
             </>
           )}
-        </span>
-      </button>
-    </li>
+        </>
+      }
+      onPress={onPress}
+    />
   );
 };

@@ -2,7 +2,16 @@ import type { PhoneFlight } from '@drumline/contract';
 import type { FlightState } from '@drumline/planning';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { dateWords, Main, Notice, type Person, Press, timeWords, useTerritoryNow } from '../phone/index.js';
+import {
+  dateWords,
+  Main,
+  Notice,
+  NotKept,
+  type Person,
+  Press,
+  timeWords,
+  useTerritoryNow,
+} from '../phone/index.js';
 import type { LegProps } from './leg-card.js';
 import { oddTime } from './odd-time.js';
 import { landed, notOff, tookOff } from './reports.js';
@@ -19,7 +28,7 @@ export const LegActs = ({ here, leg, person }: LegProps & { readonly person: Per
   const everyDrum = flight.stops.every(({ drums }) => drums.every((number) => said.has(number)));
   return (
     <>
-      {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
+      <NotKept words={notKept} />
       <NextStep
         here={here}
         leg={leg}

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
-import { Choices, Main, Notice, Page, type Person } from '../phone/index.js';
+import { Choices, Main, Notice, NotKept, Page, type Person } from '../phone/index.js';
 import { legWords } from './leg-words.js';
 import { type ProblemWhat, problem, refused } from './reports.js';
 import { useFlight } from './use-flight.js';
@@ -52,7 +52,7 @@ export const ProblemPage = ({ id, leg, person }: ProblemProps) => {
       title="What is the problem?"
       acts={
         <>
-          {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
+          <NotKept words={notKept} />
           <Main waits={chosen === null ? 'Choose one' : null} onPress={keep}>
             {chosen === 'drum' ? 'Which drum' : 'Keep'}
           </Main>

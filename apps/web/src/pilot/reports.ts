@@ -1,7 +1,9 @@
 import type { FlightReportBody, MovementBody, PhoneFlight } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
+import { print } from '@drumline/units';
 import type { Report } from '../phone/index.js';
 import { happened, type Reporter, written } from '../phone/reporting.js';
+import { drumsInNoBook } from './aboard.js';
 import { entry, flightReport } from './make-entry.js';
 
 export interface LoadedTotals {
@@ -21,7 +23,7 @@ export const loaded = (reporter: Reporter, flight: PhoneFlight, totals: LoadedTo
       flightReport(reporter, {
         kind: 'load',
         flight: flight.id,
-        ...written(reporter, doesNotHoldWords(flight)),
+        ...written(reporter, loadedNote(flight)),
         version: flight.version,
         totals: {
           load: { bySheetLb: totals.loadLb, byHandLb: totals.byHandLb },
@@ -48,11 +50,16 @@ const positionOf = ({ sheet }: PhoneFlight, drum: string): { readonly position?:
   return position === undefined ? {} : { position };
 };
 
-/** The commander decides; base is told what the sheet says. */
-const doesNotHoldWords = ({ sheet }: PhoneFlight): string | undefined =>
-  sheet === null || sheet.holds
-    ? undefined
-    : `By the sheet it does not hold: ${sheet.faults.join('. ')}.`.slice(0, 800);
+/** What base cannot know: weights of drums that it has in no book. The commander decides; base is told what the sheet says. */
+const loadedNote = ({ sheet, request }: PhoneFlight): string | undefined => {
+  const weighed = drumsInNoBook(request).map(
+    ({ number, grossKg }) => `${number}, in no book, weighs ${print(grossKg, 'kg', 1)} by the crew.`,
+  );
+  const faults =
+    sheet === null || sheet.holds ? [] : [`By the sheet it does not hold: ${sheet.faults.join('. ')}.`];
+  const words = [...weighed, ...faults].join(' ');
+  return words === '' ? undefined : words.slice(0, 800);
+};
 
 export const tookOff = (reporter: Reporter, { id }: PhoneFlight): Report =>
   entry(reporter, {

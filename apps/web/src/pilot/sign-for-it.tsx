@@ -1,4 +1,4 @@
-import { Main, Notice, Page, Press } from '../phone/index.js';
+import { Main, Notice, NotKept, Page, Press } from '../phone/index.js';
 import { aboveLoaded, type StepProps } from './loaded-steps.js';
 import { reasonWords, whyNotSigned } from './signing.js';
 
@@ -27,7 +27,7 @@ export const SignForIt = (props: SignForItProps) => {
       title="Sign for it"
       acts={
         <>
-          {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
+          <NotKept words={notKept} />
           <Press onPress={onBack}>Back to compare</Press>
           <Main waits={whyNotSigned(by, draft.reason, draft.second)} onPress={() => onSign(signed)}>
             Loaded, signed

@@ -15,21 +15,35 @@ export interface TooMany {
 
 /** By the surface of each stop as it counts now; unknown counts as soft. Empty: the load may be marked Loaded. */
 export const tooManyFor = (
-  { stops }: PhoneFlight,
+  flight: PhoneFlight,
   surfaceOf: (place: string) => SurfaceState | null,
 ): readonly TooMany[] =>
-  stops.flatMap(({ place, drums, drumsIfSoft }): readonly TooMany[] => {
+  flight.stops.flatMap((stop): readonly TooMany[] => {
+    const { place, drums } = stop;
     const surface = surfaceOf(place);
     const aboard = drums.length;
     if (surface === 'closed')
       return [{ place, aboard, mayGo: null, words: `${place} is reported closed: do not go.` }];
     if (surface !== null && surface !== 'soft') return [];
     const why = surface === null ? `No report of ${place} is fresh, so soft counts` : `${place} is soft`;
-    if (drumsIfSoft === null) return [{ place, aboard, mayGo: null, words: `${why}: do not go.` }];
-    if (aboard <= drumsIfSoft) return [];
-    const words = `${why}: ${drumsIfSoft} drums may go, ${aboard} are aboard.`;
-    return [{ place, aboard, mayGo: drumsIfSoft, words }];
+    const mayGo = fewestIfSoft(flight, stop);
+    if (mayGo === null) return [{ place, aboard, mayGo, words: `${why}: do not go.` }];
+    if (aboard <= mayGo) return [];
+    return [{ place, aboard, mayGo, words: `${why}: ${mayGo} drums may go, ${aboard} are aboard.` }];
   });
+
+/** By the plan and by the sheet: drums that weigh more than was planned are fewer. Null: none may go. */
+const fewestIfSoft = (
+  flight: PhoneFlight,
+  { place, drumsIfSoft }: PhoneFlight['stops'][number],
+): number | null => {
+  const bySheet = ifSoftAt(flight, place);
+  const take = bySheet === null ? drumsIfSoft : bySheet.take;
+  return drumsIfSoft === null || take === null ? null : Math.min(drumsIfSoft, take);
+};
+
+const ifSoftAt = ({ sheet, route }: PhoneFlight, place: string) =>
+  sheet?.legs[route.indexOf(place, 1) - 1]?.goBack.ifSoft ?? null;
 
 /** The drums that stay behind, and the draft without them: to be read and added up again. Null: nobody has worked it out. */
 export const withoutTooMany = (
@@ -39,7 +53,7 @@ export const withoutTooMany = (
 ): { readonly off: readonly string[]; readonly draft: LoadedDraft } | null => {
   if (flight.request === null || tooMany.length !== 1) return null;
   const [{ place, mayGo }] = tooMany as readonly [TooMany];
-  const ifSoft = flight.sheet?.legs[flight.route.indexOf(place, 1) - 1]?.goBack.ifSoft ?? null;
+  const ifSoft = ifSoftAt(flight, place);
   if (mayGo === null || ifSoft === null || ifSoft.take === null || ifSoft.take > mayGo) return null;
   const stands = new Map(ifSoft.standing.map(({ number, position }) => [number, position]));
   const aboard = (draft.aboard.length > 0 ? draft.aboard : asPlanned(flight.request))

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import {
   Choices,
   Main,
-  Notice,
+  NotKept,
   Page,
   type Person,
   Press,
@@ -43,7 +43,7 @@ export const SurfacePage = ({ code, person }: { readonly code: string; readonly 
       title={`Surface at ${code}, now`}
       acts={
         <>
-          {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
+          <NotKept words={notKept} />
           <Press onPress={() => window.history.back()}>Back</Press>
           <Main
             waits={state === null ? 'Choose one' : null}

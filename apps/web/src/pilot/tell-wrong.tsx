@@ -1,5 +1,5 @@
 import { Link } from 'wouter';
-import { Main, Notice, Page, type Person, type ShownEntry, useDraft } from '../phone/index.js';
+import { Main, Notice, NotKept, Page, type Person, type ShownEntry, useDraft } from '../phone/index.js';
 import { toldWrong } from './reports.js';
 import { useReporting } from './use-reporting.js';
 import { WhatWasSaid } from './what-was-said.js';
@@ -27,7 +27,7 @@ export const TellWrong = ({ entry, flight, person }: TellWrongProps) => {
       title="What is wrong with it?"
       acts={
         <>
-          {notKept !== null && <Notice kind="stop" word="Not kept." title={notKept} />}
+          <NotKept words={notKept} />
           <Link className="btn" href="/sent">
             Leave it so
           </Link>

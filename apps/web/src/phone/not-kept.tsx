@@ -1,4 +1,4 @@
-import { Notice } from '../phone/index.js';
+import { Notice } from './parts.js';
 
 /** The phone could not write it down: what is on the page goes on paper. */
 export const NotKept = ({ words }: { readonly words: string | null }) =>
