@@ -8,7 +8,8 @@ const levelsSchema = z.object({
   before: lowestSchema,
   after: lowestSchema,
 });
-const slingSchema = z
+/** As it is kept; it is sent back whole: what the page does not know stays in it. */
+export const slingSchema = z
   .object({
     date: z.string(),
     helicopter: z.string(),

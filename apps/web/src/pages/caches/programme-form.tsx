@@ -6,10 +6,10 @@ import { ActForm, Button, Choice, Entry, inWords, ProblemLine } from '../../ui/i
 import type { Cache } from './caches-read.js';
 import {
   helicopterSchema,
+  keptSlingSchema,
   type Line,
   linesOf,
   litresAfter,
-  slingSchema,
   taskSchema,
 } from './programme-read.js';
 import { TouchedCaches } from './touched-caches.js';
@@ -35,7 +35,7 @@ export const ProgrammeForm = ({ cache, dates, onClose }: ProgrammeFormProps) => 
   const [line, setLine] = useState<Line>();
   const [typed, setTyped] = useState<Typed>();
   const tasks = useList('/api/helicopter-tasks', taskSchema).value ?? [];
-  const slings = useList('/api/slings', slingSchema).value ?? [];
+  const slings = useList('/api/slings', keptSlingSchema).value ?? [];
   const helicopters = useList('/api/helicopters', helicopterSchema).value;
   // Not before it is known what the helicopters burn: hours typed sooner would leave the litres as they are.
   const lines = helicopters === undefined ? [] : linesOf(cache.place, dates, tasks, slings);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { slingSchema } from '../../slings/sling-remedy.js';
 
 const kept = <Data extends z.ZodType>(data: Data) => z.object({ id: z.string(), version: z.number(), data });
 
@@ -15,23 +16,13 @@ export const taskSchema = kept(
     })
     .loose(),
 );
-export const slingSchema = kept(
-  z
-    .object({
-      date: z.string(),
-      helicopter: z.string(),
-      from: z.string(),
-      to: z.string(),
-      drums: z.number(),
-    })
-    .loose(),
-);
+export const keptSlingSchema = kept(slingSchema);
 export const helicopterSchema = z.object({
   data: z.object({ id: z.string(), fuelLitresPerHour: z.number() }),
 });
 
 export type KeptTask = z.output<typeof taskSchema>;
-export type KeptSling = z.output<typeof slingSchema>;
+export type KeptSling = z.output<typeof keptSlingSchema>;
 
 /** What of the programme draws on a cache, or moves drums into it and out of it. */
 export type Line =

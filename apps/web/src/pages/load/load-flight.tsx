@@ -1,17 +1,8 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { type Calendar, useMay } from '../../api/index.js';
+import type { Calendar } from '../../api/index.js';
 import { EmptyLine, MessageLine, ProblemLine } from '../../ui/index.js';
-import { BalanceChart } from './balance/balance-chart.js';
-import { balanceWords, fallbackMarks, marksOf } from './balance/balance-scale.js';
-import { Commander } from './cabin/commander.js';
-import { LoadActs } from './cabin/load-acts.js';
-import { Moving } from './cabin/moving.js';
-import { Particulars } from './cabin/particulars.js';
-import { PositionsPlan } from './cabin/positions-plan.js';
-import { leftWhenSoft, placedOf } from './cabin/standing.js';
-import { TieDown } from './cabin/tie-down.js';
-import { useTrial } from './cabin/use-trial.js';
+import { PositionsAndBalance } from './cabin/positions-and-balance.js';
 import { scaleOf } from './legs/bar-scale.js';
 import { LegBar, ShortLegBar } from './legs/leg-bar.js';
 import { Patterns } from './legs/patterns.js';
@@ -21,9 +12,9 @@ import { Loadings } from './totals/loadings.js';
 import { TotalsForm } from './totals/totals-form.js';
 import { useTypedTotals } from './totals/use-typed-totals.js';
 import type { LoadActs as Acts } from './use-load-acts.js';
-import { GoBack, Reported, UnloadOrStay } from './words/go-back.js';
+import { GoBack, Reported } from './words/go-back.js';
 
-interface LoadFlightProps {
+export interface LoadFlightProps {
   readonly flight: LoadedFlight;
   readonly acts: Acts;
   readonly calendar: Calendar;
@@ -99,7 +90,7 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
         )}
       </div>
       <div className="load-low">
-        <Cabin {...{ flight, load, acts, calendar, leg }} />
+        <PositionsAndBalance {...{ flight, load, acts, calendar, leg }} />
         <div className="load-words">
           <GoBack key={goBack.place} goBack={goBack} />
           <Loadings loadings={flight.loadings} calendar={calendar} />
@@ -110,89 +101,6 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
             </>
           )}
         </div>
-      </div>
-    </>
-  );
-};
-
-interface CabinProps extends LoadFlightProps {
-  readonly load: Load;
-  readonly leg: number;
-}
-
-/** Positions and balance move together: what is tried shows in both before it is kept. */
-const Cabin = ({ flight, load, acts, calendar, leg }: CabinProps) => {
-  const kept = placedOf(load.sheet.drums);
-  const { trial, begin, leave, choose, put } = useTrial(kept, acts);
-  const [tied, setTied] = useState<ReadonlySet<string>>(new Set());
-  const may = useMay();
-  const name = `${load.sheet.legs[leg]!.from}-${load.sheet.legs[leg]!.to}`;
-  const fallback = load.fallbacks.find((each) => each.leg === leg);
-  const moments = (trial?.standing ?? load).moments;
-  const words = balanceWords(moments, name);
-  const keep = async () => {
-    if (trial !== null && (await acts.setPositions.run(trial.placed)) !== undefined) leave();
-  };
-  const toggle = (drum: string) => {
-    const next = new Set(tied);
-    if (!next.delete(drum)) next.add(drum);
-    setTied(next);
-  };
-  return (
-    <>
-      <div className="load-positions">
-        <h2>
-          Positions <small>arm in inches aft of the datum, nose to the left</small>
-        </h2>
-        {flight.cabin !== null && (
-          <PositionsPlan
-            cabin={flight.cabin}
-            sheet={load.sheet}
-            placed={trial?.placed ?? kept}
-            leave={leftWhenSoft(load)}
-            note={flight.type.note}
-            chosen={trial?.chosen ?? null}
-            onChoose={trial === null ? null : choose}
-            tied={tied}
-            onTied={toggle}
-          />
-        )}
-        {trial === null ? (
-          <LoadActs
-            {...{ flight, fallback, acts }}
-            mayAmend={may('approve flight', 'decide')}
-            mayMove={may('load', 'enter')}
-            onMove={begin}
-          />
-        ) : (
-          <Moving
-            {...{ trial, kept }}
-            balance={words}
-            busy={acts.isSending}
-            onTry={put}
-            onKeep={() => void keep()}
-            onLeave={leave}
-          />
-        )}
-        {may('assign crew', 'decide') && <Commander flight={flight} acts={acts} />}
-        <TieDown tieDown={load.sheet.tieDown} />
-        <Particulars leg={load.sheet.legs[leg]!} missing={load.sheet.particularsMissing} />
-      </div>
-      <div className="load-envelope">
-        <h2>Balance</h2>
-        <div className="chart">
-          <BalanceChart
-            type={flight.type}
-            marks={marksOf(moments, name, load.bars[leg]!)}
-            fallback={
-              trial === null && fallback !== undefined ? fallbackMarks(fallback, name, load.bars[leg]!) : []
-            }
-            words={words}
-          />
-        </div>
-        <p>{words}</p>
-        <UnloadOrStay flight={flight} goBack={load.sheet.legs[leg]!.goBack} />
-        <Reported flight={flight} calendar={calendar} />
       </div>
     </>
   );

@@ -1,8 +1,8 @@
 import type { LoadAnswer, TotalsAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
 import { partOf } from '../../api/index.js';
-
-const surface = z.enum(['dry', 'damp', 'soft', 'closed']);
+import { barSchema } from './bar-read.js';
+import { sheetSchema, surface } from './sheet-read.js';
 
 const momentSchema = z.object({
   leg: z.string(),
@@ -27,107 +27,6 @@ export const standingSchema = z.object({
 });
 
 export type Standing = z.output<typeof standingSchema>;
-
-const limitSchema = z.object({
-  name: z.string(),
-  place: z.string().nullable(),
-  surface: surface.nullable(),
-  moment: z.enum(['zero fuel', 'take-off', 'landing']),
-  limitLb: z.number(),
-  spareLb: z.number(),
-  holds: z.boolean(),
-  binds: z.boolean(),
-});
-
-export type Limit = z.output<typeof limitSchema>;
-
-const barSchema = z.object({
-  operatingLb: z.number(),
-  load: z.array(z.object({ name: z.string(), kg: z.number(), lb: z.number(), isDrum: z.boolean() })),
-  fuelOnLandingLb: z.number(),
-  tripLb: z.number(),
-  limits: z.array(limitSchema),
-  forbiddenBy: z.string().nullable(),
-  forbiddenWhenSoft: z.string().nullable(),
-  drums: z.number(),
-  drumPositions: z.number(),
-  relax: z.string(),
-});
-
-export type Bar = z.output<typeof barSchema>;
-
-const leaveSchema = z.object({ words: z.string(), canLeaveLoaded: z.boolean() });
-
-const legSchema = z.object({
-  from: z.string(),
-  to: z.string(),
-  distanceNm: z.number(),
-  surface,
-  passengers: z.number(),
-  goBack: z.object({
-    place: z.string(),
-    tailwindLimitKt: z.number().nullable(),
-    committalPoint: z.string().nullable(),
-    leaveAgain: leaveSchema.nullable(),
-    leaveAgainSoft: leaveSchema.nullable(),
-    lines: z.array(z.string()),
-  }),
-  particulars: z.array(z.object({ label: z.string(), value: z.string().nullable() })),
-  passengersAndDrums: z.object({ allowed: z.boolean(), words: z.string().nullable() }),
-});
-
-export type SheetLeg = z.output<typeof legSchema>;
-
-const sheetDrumSchema = z.object({
-  position: z.string(),
-  number: z.string(),
-  batch: z.string(),
-  grossKg: z.number(),
-  lb: z.number(),
-  leaveAt: z.string(),
-});
-
-export type SheetDrum = z.output<typeof sheetDrumSchema>;
-
-const sheetSchema = z.object({
-  drums: z.array(sheetDrumSchema),
-  cargo: z.array(
-    z.object({
-      name: z.string(),
-      place: z.string().nullable(),
-      kg: z.number(),
-      lb: z.number(),
-      firstLeg: z.number(),
-      lastLeg: z.number(),
-    }),
-  ),
-  legs: z.array(legSchema),
-  tieDown: z
-    .object({
-      counted: z
-        .object({
-          needs: z.array(
-            z.object({
-              direction: z.enum(['forward', 'aft', 'sideways', 'up']),
-              neededLb: z.number(),
-              straps: z.number().nullable(),
-            }),
-          ),
-        })
-        .nullable(),
-      words: z.string(),
-      caution: z.string(),
-    })
-    .nullable(),
-  particularsMissing: z.string().nullable(),
-  fuelWords: z.string(),
-  assumptions: z.string(),
-  cautions: z.array(z.string()),
-  checkCode: z.string(),
-  replacesWords: z.string().nullable(),
-});
-
-export type TieDown = NonNullable<z.output<typeof sheetSchema>['tieDown']>;
 
 const fallbackSchema = z.object({
   leg: z.number(),

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { Bar } from './bar-read.js';
 import { exchanged, moveWords } from './cabin/standing.js';
 import { bindsWords, edgesOf, scaleOf, ticksOf } from './legs/bar-scale.js';
-import type { Bar, Totals } from './load-read.js';
+import type { Totals } from './load-read.js';
 import { loadedOff, poundsTyped, unsigned } from './totals/loaded.js';
 
 const limit = { name: 'strip landing limit', place: 'XLOR', moment: 'landing', binds: false } as const;

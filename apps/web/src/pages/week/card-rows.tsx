@@ -1,10 +1,13 @@
 import type { ReactNode } from 'react';
 import { type Calendar, useSettings } from '../../api/index.js';
-import { inWords, type Level, LevelMark, SurfaceWord } from '../../ui/index.js';
+import { inWords, SurfaceWord } from '../../ui/index.js';
 import { CardCost } from './card-cost.js';
 import { CardLimits } from './card-limits.js';
-import type { Card, Heard, Planned, Today } from './card-read.js';
+import { CardLoad } from './card-load.js';
+import type { Card, Heard, Today } from './card-read.js';
+import { GoBack, Stay } from './card-stops.js';
 import { crewWords, heardWords, planningWords } from './card-words.js';
+import { IfDeclined } from './if-declined.js';
 import { Instead } from './instead.js';
 import type { WeekFlight } from './week-read.js';
 
@@ -34,7 +37,7 @@ export const CardRows = ({ flight, card, standing, calendar }: CardRowsProps) =>
         </Row>
       )}
       <Row label="Load">
-        <Load card={card} planned={planned} />
+        <CardLoad card={card} planned={planned} />
       </Row>
       {today !== null && today.legs.length > 0 && (
         <Row label="Limits" note={[inWords(today.load.drums, 'drums'), reckoned].filter(Boolean).join(', ')}>
@@ -104,79 +107,6 @@ const HeardLine = ({ heard, calendar }: { readonly heard: Heard; readonly calend
   );
 };
 
-const Load = ({ card, planned }: { readonly card: Card; readonly planned: Planned }) => {
-  const { today, drumNumbers, weighed } = card;
-  const fewer = today?.fewer ?? null;
-  const going = fewer?.drums ?? drumNumbers.length;
-  return (
-    <>
-      <table className="card-table">
-        <caption className="unseen">Drums</caption>
-        <tbody>
-          <tr>
-            <th scope="row">Planned</th>
-            <td className="n">
-              <b>{inWords(planned.drums, 'drums')}</b>
-            </td>
-            <td className="n">{weight(weighed, today)}</td>
-          </tr>
-          {fewer !== null && (
-            <tr>
-              <th scope="row">May go now</th>
-              <td className="n">
-                <b className={fewer.drums === 0 ? 'plum' : undefined}>
-                  {fewer.drums === 0 ? 'none' : inWords(fewer.drums, 'drums')}
-                </b>
-              </td>
-              <td className="n">{fewer.drums > 0 && inWords(fewer.kg, 'kg')}</td>
-            </tr>
-          )}
-        </tbody>
-      </table>
-      {today?.closed != null && <p className="plum">{today.closed}.</p>}
-      <DrumNumbers drumNumbers={drumNumbers} going={going} />
-    </>
-  );
-};
-
-/** Those that stay behind are struck; what has no number yet is counted. */
-const DrumNumbers = ({ drumNumbers, going }: Pick<Card, 'drumNumbers'> & { readonly going: number }) => {
-  const named = drumNumbers.flatMap(({ drum }) => drum ?? []);
-  const toFill = drumNumbers.length - named.length;
-  return (
-    <p>
-      {drumNumbers.length === 0 && 'No drum is named yet.'}
-      {named.map((drum, index) => (
-        <span key={drum} className={index < going ? 'nw' : 'nw was'}>
-          {drum}{' '}
-        </span>
-      ))}
-      {toFill > 0 && `${inWords(toFill, 'drums')} to fill.`}
-    </p>
-  );
-};
-
-const weight = (weighed: Card['weighed'], today: Today | null): string => {
-  if (weighed !== null) return `${inWords(weighed.kg, 'kg')} as weighed`;
-  return today === null ? '' : inWords(today.load.kg, 'kg');
-};
-
-const Stay = ({ stop }: { readonly stop: Planned['stops'][number] }) => {
-  const { printedArrivalLb, takeoffLimitLb, printedOverLb } = stop.unloadOrStay;
-  return (
-    <p>
-      <b>{inWords(printedArrivalLb, 'lb')}</b> arriving, <b>{inWords(takeoffLimitLb, 'lb')}</b> to leave{' '}
-      {stop.place}:{' '}
-      {printedOverLb > 0 ? (
-        <b className="plum">{inWords(printedOverLb, 'lb')} over</b>
-      ) : (
-        `${inWords(-printedOverLb, 'lb')} spare`
-      )}
-      .
-    </p>
-  );
-};
-
 const Crew = ({ today, pilot }: { readonly today: Today; readonly pilot: string | null }) => {
   const { who, unfit, rest } = crewWords(today, pilot);
   return (
@@ -186,47 +116,3 @@ const Crew = ({ today, pilot }: { readonly today: Today; readonly pilot: string 
     </p>
   );
 };
-
-const levelOf: Readonly<Record<string, Level>> = {
-  'run out': 'critical',
-  'below critical': 'critical',
-  'below minimum': 'below',
-};
-
-export const IfDeclined = ({
-  words,
-  level,
-}: {
-  readonly words: string;
-  readonly level: string | undefined;
-}) => {
-  const mark = level === undefined ? undefined : levelOf[level];
-  return (
-    <p>
-      {mark !== undefined && (
-        <>
-          <LevelMark level={mark} words={`${level!.charAt(0).toUpperCase()}${level!.slice(1)}.`} />{' '}
-        </>
-      )}
-      {words}
-    </p>
-  );
-};
-
-const GoBack = ({
-  stop: { place, tailwindLimitKt, committalPoint, ifSoft },
-}: {
-  stop: Planned['stops'][number];
-}) => (
-  <p>
-    {place}: tailwind more than <b>{inWords(tailwindLimitKt, 'kt')}</b>
-    {committalPoint === null ? (
-      '. Committal point: none. '
-    ) : (
-      <>
-        , decide by <b>{committalPoint}</b>.{' '}
-      </>
-    )}
-    {ifSoft}
-  </p>
-);

@@ -2,8 +2,8 @@ import { useState } from 'react';
 import type { Calendar } from '../../api/index.js';
 import { ActForm, Button, Choice, Entry, figure, Lines, levelsWith } from '../../ui/index.js';
 import type { Consequence } from './card-read.js';
-import { IfDeclined } from './card-rows.js';
 import { type ReasonWord, reasons, reasonText } from './flight-acts.js';
+import { IfDeclined } from './if-declined.js';
 import type { WeekFlight } from './week-read.js';
 
 interface ReasonFormProps {

@@ -1,5 +1,6 @@
+import type { Bar } from '../bar-read.js';
 import { edgesOf } from '../legs/bar-scale.js';
-import type { Bar, Fallback, LoadedFlight, Moment } from '../load-read.js';
+import type { Fallback, LoadedFlight, Moment } from '../load-read.js';
 
 /** A mark of the balance graph: square without fuel, circle at take-off. */
 export interface Mark {

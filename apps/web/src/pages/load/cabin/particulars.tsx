@@ -1,4 +1,4 @@
-import type { SheetLeg } from '../load-read.js';
+import type { SheetLeg } from '../sheet-read.js';
 
 /** Dangerous goods for the pilot, and by which approval passengers fly with them. */
 export const Particulars = ({

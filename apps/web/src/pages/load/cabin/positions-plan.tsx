@@ -1,6 +1,7 @@
 import './cabin.css';
 import { figure } from '../../../ui/index.js';
-import type { Cabin, Load, Placed, SheetDrum } from '../load-read.js';
+import type { Cabin, Load, Placed } from '../load-read.js';
+import type { SheetDrum } from '../sheet-read.js';
 import { rowsOf, sideOf } from './standing.js';
 
 interface PositionsPlanProps {

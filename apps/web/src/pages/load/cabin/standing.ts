@@ -1,4 +1,5 @@
-import type { Cabin, Fallback, Load, LoadedFlight, Placed, SheetDrum } from '../load-read.js';
+import type { Cabin, Fallback, Load, LoadedFlight, Placed } from '../load-read.js';
+import type { SheetDrum } from '../sheet-read.js';
 
 /** Drums as they are shown to stand: as kept, or as somebody is trying. */
 export const placedOf = (drums: readonly SheetDrum[]): readonly Placed[] =>

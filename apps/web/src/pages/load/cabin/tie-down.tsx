@@ -1,5 +1,5 @@
 import { figure } from '../../../ui/index.js';
-import type { TieDown as Counted } from '../load-read.js';
+import type { TieDown as Counted } from '../sheet-read.js';
 
 /** Straps for each drum by direction, as a planning aid; or what is missing to count them. */
 export const TieDown = ({ tieDown }: { readonly tieDown: Counted | null }) => {

@@ -1,5 +1,5 @@
 import { figure } from '../../../ui/index.js';
-import type { Bar } from '../load-read.js';
+import type { Bar } from '../bar-read.js';
 import { across, edgesOf, type Scale, shareOf, ticksOf } from './bar-scale.js';
 
 interface BlockProps {

@@ -1,4 +1,4 @@
-import type { Bar, Limit } from '../load-read.js';
+import type { Bar, Limit } from '../bar-read.js';
 
 /** Pounds from one edge of a drawing to the other. */
 export interface Scale {

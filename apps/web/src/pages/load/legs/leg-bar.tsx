@@ -1,6 +1,7 @@
 import './legs.css';
 import { figure } from '../../../ui/index.js';
-import type { Bar, Limit, SheetLeg } from '../load-read.js';
+import type { Bar, Limit } from '../bar-read.js';
+import type { SheetLeg } from '../sheet-read.js';
 import { BarBlocks, BarTicks } from './bar-blocks.js';
 import { bindsWords, edgesOf, limitWords, loadWords, type Scale, spareWords } from './bar-scale.js';
 import { Dimension } from './dimension.js';

@@ -4,7 +4,8 @@ import { knots } from '@drumline/units';
 import { useState } from 'react';
 import type { Calendar } from '../../../api/index.js';
 import { Entry, figure, SurfaceWord } from '../../../ui/index.js';
-import type { LoadedFlight, SheetLeg } from '../load-read.js';
+import type { LoadedFlight } from '../load-read.js';
+import type { SheetLeg } from '../sheet-read.js';
 
 /** Decided the evening before, in words; and what a tailwind that is met means. */
 export const GoBack = ({ goBack }: { readonly goBack: SheetLeg['goBack'] }) => {
