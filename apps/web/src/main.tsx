@@ -1,7 +1,7 @@
 import './parse-without-eval.js';
 import './styles/tokens.css';
 import './styles/base.css';
-import './styles/ui.css';
+import './styles/ui/ui.css';
 import './styles/frame.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';

@@ -1,5 +1,4 @@
-import './drums.css';
-import './drums-print.css';
+import './styles/drums.css';
 import { useState } from 'react';
 import { useCalendar, useMay, useRead } from '../../api/index.js';
 import { CountForm } from '../../counting/count-form.js';

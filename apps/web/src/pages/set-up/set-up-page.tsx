@@ -1,4 +1,4 @@
-import './set-up.css';
+import './styles/set-up.css';
 import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { useCalendar } from '../../api/index.js';
