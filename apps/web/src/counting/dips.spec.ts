@@ -1,4 +1,3 @@
-import { centimetres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { readDips } from './dips.js';
 import { upright } from './example-dip-table.js';

@@ -1,4 +1,3 @@
-import { centimetres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { upright } from '../counting/example-dip-table.js';
 import { dipWords, foundInOpen } from './dips.js';
