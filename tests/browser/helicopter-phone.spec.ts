@@ -108,8 +108,8 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await page.getByText('cm, upright drum').click();
     await page.getByText('The stick in cm, or “Not looked at”').waitFor();
     await type('68');
-    expect(await page.getByRole('button', { name: /Wetted stick/ }).innerText()).toContain('68');
-    expect(await page.getByRole('button', { name: /^after/ }).innerText()).toContain('806');
+    expect(await page.getByRole('button', { name: /Wetted stick/ }).textContent()).toContain('68');
+    expect(await page.getByRole('button', { name: /^after/ }).textContent()).toContain('806');
     const stick = (await page.getByRole('button', { name: /Wetted stick/ }).boundingBox())!;
     const acts = (await page.getByRole('navigation', { name: 'Actions' }).boundingBox())!;
     expect(stick.y + stick.height).toBeLessThanOrEqual(acts.y);
