@@ -83,7 +83,8 @@ const coverPage = (pack: DayPack): Block => ({
     {
       text: [
         { text: 'If the lights go out, this is the day. ', bold: true },
-        'Write the time beside everything: it is typed in later as written at that time, from paper. Nothing is rubbed out: strike through once and sign.',
+        'Write the time beside everything: it is typed in later as written at that time, from paper. Nothing is rubbed out: strike through once and sign. ',
+        strong('Planning figures. The commander’s approved data decide.'),
       ],
       margin: [0, 0, 0, 5],
     },
@@ -104,7 +105,6 @@ const coverPage = (pack: DayPack): Block => ({
       ],
       columnGap: 8,
     },
-    { text: 'Planning figures. The commander’s approved data decide.', bold: true, margin: [0, 6, 0, 0] },
   ],
 });
 
@@ -147,10 +147,10 @@ const placeTable = ({ places, flights }: DayPack): Block => ({
   table: {
     headerRows: 1,
     dontBreakRows: true,
-    widths: [98, 30, 36, 32, 28, 46, 40, 36, 68, '*'],
+    widths: [98, 26, 32, 42, 28, 40, 40, 34, 64, '*'],
     body: [
       [
-        ...['Place', 'Call', 'Drums a day', 'Tail-wind, kt', 'One-way', 'Today'],
+        ...['Place', 'Call', 'Drums a day', 'Tailwind, kt', 'One-way', 'Today'],
         ...['Usable, L', 'Min, L', 'Level', 'Surface, time, by'],
       ].map((title) => strong(title)),
       ...places.map((place): Cell[] => [

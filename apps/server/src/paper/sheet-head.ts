@@ -34,7 +34,7 @@ interface Top {
 
 /** Where there is more than there and back. */
 const routeWords = (route: readonly string[]): readonly string[] =>
-  route.length > 3 ? [`route ${route.join(' ')}`] : [];
+  route.length > 3 ? [`route ${route.join(' ')}`.replaceAll(' ', '\u00a0')] : [];
 
 /** Head of any page: what it is, where or when, and its check code. */
 export const topOfPage = ({ title, first, second, code }: Top): Block => ({

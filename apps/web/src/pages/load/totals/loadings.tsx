@@ -26,7 +26,7 @@ export const Loadings = ({ loadings, calendar }: LoadingsProps) =>
         rows={pairsOf(loading)}
         keyOf={({ name }) => name}
         columns={[
-          { head: '', cell: ({ name }) => name, heads: true },
+          { head: 'Total', cell: ({ name }) => name, heads: true },
           { head: 'By the sheet', cell: ({ bySheetLb }) => `${figure(bySheetLb)} lb`, figures: true },
           {
             head: 'The other hand',
