@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { WeekAnswer, WeekFlight } from '@drumline/contract';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Client } from '../../apps/server/src/testing/client.js';
 import { expectAccessible } from './testing/expect-accessible.js';
@@ -122,6 +122,18 @@ const openReference = async (at: { width: number; height: number }, days: number
 const cardOf = (page: Page) => page.getByRole('complementary', { name: 'Decision card' });
 const boxOf = (page: Page, id: string) =>
   page.getByRole('grid').getByRole('button', { name: new RegExp(`\\b${id}\\b`) });
+
+/** The card of a flight, read to its last line that a decision needs. */
+const openCard = async ({ id }: WeekFlight): Promise<Page> => {
+  const page = await openWeek(undefined, id);
+  await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+  return page;
+};
+
+const askToDecline = async (page: Page, { id }: WeekFlight): Promise<Locator> => {
+  await page.keyboard.press('d');
+  return page.getByRole('form', { name: `Decline ${id}` });
+};
 
 const thousands = (amount: number): string => amount.toLocaleString('en-GB');
 
@@ -299,10 +311,8 @@ describe('the card', () => {
     const { body: consequence } = await dispatcher.get<{ ifDeclined: string }>(
       `/api/flights/${flight.id}/consequence`,
     );
-    const page = await openWeek(undefined, flight.id);
-    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
-    await page.keyboard.press('d');
-    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    const page = await openCard(flight);
+    const form = await askToDecline(page, flight);
     await form.getByText(consequence.ifDeclined).waitFor();
     await form.getByText('Choose a reason first').waitFor();
     await form.getByLabel('Reason').selectOption('Weather');
@@ -320,10 +330,8 @@ describe('the card', () => {
 
   it('takes a decline back until it is sent: base never hears of it', async () => {
     const flight = await takeOffered();
-    const page = await openWeek(undefined, flight.id);
-    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
-    await page.keyboard.press('d');
-    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    const page = await openCard(flight);
+    const form = await askToDecline(page, flight);
     await form.getByLabel('Reason').selectOption('No pilot');
     await form.getByRole('button', { name: `Decline ${flight.id}` }).click();
     await cardOf(page).getByText(`Decline of ${flight.id} is not sent yet.`).waitFor();
@@ -336,10 +344,8 @@ describe('the card', () => {
 
   it('sends a decline that waits when the page is left', async () => {
     const flight = await takeOffered();
-    const page = await openWeek(undefined, flight.id);
-    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
-    await page.keyboard.press('d');
-    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    const page = await openCard(flight);
+    const form = await askToDecline(page, flight);
     await form.getByLabel('Reason').selectOption('Weather');
     await form.getByRole('button', { name: `Decline ${flight.id}` }).click();
     await cardOf(page).getByText(`Decline of ${flight.id} is not sent yet.`).waitFor();
@@ -350,8 +356,7 @@ describe('the card', () => {
 
   it('asked to undo an approval that base has, opens the act that takes it back', async () => {
     const flight = await takeOffered();
-    const page = await openWeek(undefined, flight.id);
-    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    const page = await openCard(flight);
     await page.keyboard.press('a');
     await cardOf(page)
       .getByText(/Approved$/)
@@ -365,8 +370,7 @@ describe('the card', () => {
 
   it('says what an amendment breaks while it is typed, and what does not', async () => {
     const flight = await takeOffered(({ drums, route }) => drums > 1 && route.length === 3);
-    const page = await openWeek(undefined, flight.id);
-    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    const page = await openCard(flight);
     await page.keyboard.press('m');
     const form = page.getByRole('form', { name: `Amend ${flight.id}` });
     const drums = form.getByLabel('Drums, stop 1');
@@ -384,8 +388,7 @@ describe('the card', () => {
 
   it('is held in place, and free to move again', async () => {
     const flight = await takeOffered();
-    const page = await openWeek(undefined, flight.id);
-    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
+    const page = await openCard(flight);
     await page.keyboard.press('h');
     await cardOf(page).getByText('Held in place').waitFor();
     await cardOf(page).getByRole('button', { name: 'Free to move' }).click();
@@ -410,10 +413,8 @@ describe('the card', () => {
 
   it('tells who was quicker, and that nothing was sent', async () => {
     const flight = await takeOffered();
-    const page = await openWeek(undefined, flight.id);
-    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
-    await page.keyboard.press('d');
-    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    const page = await openCard(flight);
+    const form = await askToDecline(page, flight);
     await form.getByLabel('Reason').selectOption('Weather');
     // The page does not hear of it in the meantime.
     await page.route('**/api/changes', (route) => route.fulfill({ status: 304 }));
@@ -435,10 +436,8 @@ describe('the card', () => {
 
   it('whose form was open while another decided says who did, and keeps what was typed', async () => {
     const flight = await takeOffered();
-    const page = await openWeek(undefined, flight.id);
-    await cardOf(page).getByText('If declined', { exact: true }).waitFor();
-    await page.keyboard.press('d');
-    const form = page.getByRole('form', { name: `Decline ${flight.id}` });
+    const page = await openCard(flight);
+    const form = await askToDecline(page, flight);
     await form.getByLabel('Reason').selectOption('Weather');
     await form.getByLabel('More').fill('cloud on the pass');
     expect((await act(manager, flight, 'approve')).status).toBe(200);
