@@ -100,6 +100,39 @@ describe('one rule for levels', () => {
   });
 });
 
+describe('the level of a cache day by day', () => {
+  it('is of the cache that changes most, as the server has it; another can be chosen, and it is a table too', async () => {
+    const id = await plan({ endTarget: 'minimum', changePrice: 0, seed: 7 });
+    const { levels, lowest } = await differencesOf(id);
+    const changes = ({ before, after }: (typeof levels)[number]) =>
+      before.reduce((sum, litres, day) => sum + Math.abs(litres - after[day]!), 0);
+    const changed = levels
+      .filter((cache) => changes(cache) > 0)
+      .toSorted((one, other) => changes(other) - changes(one));
+    expect(changed.length).toBeGreaterThan(1);
+    const page = await openDifferences(id);
+    const lowestOf = (of: string) => lowest.find(({ place }) => place === of)!;
+    const drawn = async ({ place }: { readonly place: string }) => {
+      const { beforeLitres } = lowestOf(place);
+      const said = beforeLitres < 0 ? 'short' : `${beforeLitres.toLocaleString('en-GB')} L`;
+      await page
+        .getByRole('img', {
+          name: new RegExp(`^${place} at the end of a day: standing at its lowest ${said}`),
+        })
+        .waitFor();
+    };
+    await drawn(changed[0]!);
+    const choice = page.getByLabel(`Cache, ${changed.length} change`);
+    await choice.selectOption(changed[1]!.place);
+    await drawn(changed[1]!);
+    await page.getByText('As a table').click();
+    const { place, dates } = changed[1]!;
+    const table = page.getByRole('table', { name: `${place} with either plan` });
+    expect(await table.getByRole('row').count()).toBe(dates.length + 1);
+    await expectAccessible(page);
+  });
+});
+
 describe('the list of differences', () => {
   it('of a plan with a newer one says so, and opens it in its place', async () => {
     const newer = await plan({ seed: 4 });

@@ -22,6 +22,12 @@ const flightOf = ({ flights }: FlightPlan, id: string): PlannedFlight =>
 const lowestAt = ({ lowest }: PlanDifferencesAnswer, place: string) =>
   lowest.find((row) => row.place === place)!;
 
+/** By how much the level falls, at the start and on the first three days. */
+const fallsBy = ({ levels }: PlanDifferencesAnswer, place: string) => {
+  const { before, after } = levels.find((row) => row.place === place)!;
+  return before.slice(0, 4).map((litres, day) => litres - after[day]!);
+};
+
 describe('a plan taken without some of its lines', () => {
   it('a removed flight that is left out stays, and the levels are worked out anew before anything is accepted', async () => {
     const id = await solvedRun(desk.server, (plan) => ({
@@ -32,8 +38,11 @@ describe('a plan taken without some of its lines', () => {
     expect(whole.mayLeaveOut.toSorted()).toEqual(['F05', 'F10']);
     // It stood at 1,885 L at its lowest (product.md, T1): six drums less.
     expect(lowestAt(whole, 'XLOR')).toMatchObject({ beforeLitres: 1885, afterLitres: 685 });
+    // Day by day the same: F05 would have landed 1,200 L on the second day.
+    expect(fallsBy(whole, 'XLOR')).toEqual([0, 0, 1200, 1200]);
     const part = (await differences(id, 'F05')).body;
     expect(part).toMatchObject({ leftOut: ['F05'], faultsAfter: [] });
+    expect(fallsBy(part, 'XLOR')).toEqual([0, 0, 0, 0]);
     expect(part.removed.map((flight) => flight.id)).toEqual(whole.removed.map((flight) => flight.id));
     expect(lowestAt(part, 'XLOR').afterLitres).toBe(1885);
     expect(part.totals.after.drums).toBe(whole.totals.after.drums + 6);

@@ -13,6 +13,7 @@ export {
   useKeys,
   useSingleKeys,
 } from './keys.js';
+export { across, type LevelScale, levelScale, litreLines, stepped, topFor } from './level-scale.js';
 export { levelsWith } from './levels-with.js';
 export { type Level, LevelMark, LevelShape, Lock, StateWord, SurfaceWord } from './marks.js';
 export { EmptyLine, MessageLine, ProblemLine } from './message.js';

@@ -1,16 +1,15 @@
 import { memo } from 'react';
-import { ageInWords, figure } from '../../ui/index.js';
-import type { Cache } from './caches-read.js';
 import {
-  type DeliveryMark,
-  deliveryMarks,
-  drawDays,
-  type GraphScale,
-  graphScale,
+  across,
+  ageInWords,
+  figure,
+  type LevelScale,
+  levelScale,
   litreLines,
   stepped,
-  topOf,
-} from './graph-scale.js';
+} from '../../ui/index.js';
+import type { Cache } from './caches-read.js';
+import { type DeliveryMark, deliveryMarks, drawDays, topOf } from './graph-scale.js';
 
 interface CacheGraphProps {
   readonly cache: Cache;
@@ -27,13 +26,12 @@ interface CacheGraphProps {
 /** Levels over the days, each line one path; litres left, drums right, from zero up. */
 export const CacheGraph = memo((props: CacheGraphProps) => {
   const { cache, dates, fillLitres, now, width, height, label } = props;
-  const scale = graphScale({ width, height }, dates.length, topOf(cache));
+  const scale = levelScale({ width, height }, dates.length, topOf(cache));
   const { left, right, bottom, x, y } = scale;
   const { offered, noDeliveries } = cache.projections;
   const { lastCount } = cache.stock;
-  const across = (litres: number) => `M${left} ${y(litres)}H${right}`;
   return (
-    <svg width={width} height={height} role="img" aria-label={label}>
+    <svg className="level-graph" width={width} height={height} role="img" aria-label={label}>
       <Axes scale={scale} dates={dates} fillLitres={fillLitres} />
       {cache.medevacReserveLitres > 0 && (
         <rect
@@ -44,8 +42,8 @@ export const CacheGraph = memo((props: CacheGraphProps) => {
           height={bottom - y(cache.medevacReserveLitres)}
         />
       )}
-      <path className="minimum" d={across(cache.minimumLitres)} />
-      {cache.criticalLitres > 0 && <path className="critical" d={across(cache.criticalLitres)} />}
+      <path className="minimum" d={across(cache.minimumLitres, scale)} />
+      {cache.criticalLitres > 0 && <path className="critical" d={across(cache.criticalLitres, scale)} />}
       <path className="without" d={stepped(noDeliveries.usableLitres, scale)} />
       <path className="with" d={stepped(offered.usableLitres, scale)} />
       {deliveryMarks(cache, dates).map((mark) => (
@@ -72,7 +70,7 @@ const Axes = ({
   dates,
   fillLitres,
 }: {
-  scale: GraphScale;
+  scale: LevelScale;
   dates: readonly string[];
   fillLitres: number;
 }) => {
@@ -82,7 +80,7 @@ const Axes = ({
   const every = dates.length > 20 ? 7 : 3;
   return (
     <>
-      <path className="across" d={lines.map((litres) => `M${left} ${y(litres)}H${right}`).join('')} />
+      <path className="across" d={lines.map((litres) => across(litres, scale)).join('')} />
       <path className="foot" d={`M${left} ${bottom}H${right}${ticks}`} />
       {lines.map((litres) => (
         <text key={litres} x={left - 4} y={y(litres) + 4} textAnchor="end">
@@ -113,7 +111,7 @@ const Axes = ({
 };
 
 /** Open where a drum is only offered; plum with "?" where somebody has to decide. */
-const Delivery = ({ mark, scale }: { readonly mark: DeliveryMark; readonly scale: GraphScale }) => {
+const Delivery = ({ mark, scale }: { readonly mark: DeliveryMark; readonly scale: LevelScale }) => {
   const { day, drums, look, raised } = mark;
   const at = scale.x(day);
   const { bottom } = scale;

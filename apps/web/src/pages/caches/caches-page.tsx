@@ -1,4 +1,5 @@
 import '../../styles/landscape-print.css';
+import '../../styles/level-graph.css';
 import './caches.css';
 import './caches-print.css';
 import { useCallback, useDeferredValue, useMemo } from 'react';

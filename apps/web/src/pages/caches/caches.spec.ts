@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { countAgainstBook } from '../../counting/count-words.js';
 import { instantOfTime, litresTyped } from '../../counting/typed.js';
+import { levelScale, litreLines, stepped } from '../../ui/index.js';
 import { type Choices, chosen, named } from './cache-list.js';
 import { dayNames, finding, levelAhead, lowestWords } from './cache-words.js';
 import type { Cache } from './caches-read.js';
 import { touchedRows } from './consequence-rows.js';
 import { dayRows, sumOf } from './day-rows.js';
 import { entryLines, entryWords } from './entry-words.js';
-import { deliveryMarks, drawDays, graphScale, litreLines, stepped, topOf } from './graph-scale.js';
+import { deliveryMarks, drawDays, topOf } from './graph-scale.js';
 import { litresAfter } from './programme-read.js';
 
 const dates = ['2027-06-14', '2027-06-15', '2027-06-16'];
@@ -164,7 +165,7 @@ describe('a graph', () => {
   });
 
   it('steps down at the end of a day, and never below the foot', () => {
-    const scale = graphScale({ width: 158, height: 146 }, 2, 2000);
+    const scale = levelScale({ width: 158, height: 146 }, 2, 2000);
     expect(stepped([2000, 1000, -50], scale)).toBe(
       `M36 19H${scale.x(1)}V${scale.y(1000)}H${scale.right}V${scale.bottom}`,
     );

@@ -1,58 +1,9 @@
+import { topFor } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
 
-/** A graph in pixels: days from left to right, litres from zero up. */
-export interface GraphScale {
-  readonly width: number;
-  readonly height: number;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly topLitres: number;
-  /** `day` 0 is the start of the first day. */
-  readonly x: (day: number) => number;
-  readonly y: (litres: number) => number;
-}
-
-/** Three sizes serve nearly every cache, so that graphs can be compared; above them, the next 5,000 L. */
 export const topOf = (cache: Cache): number => {
   const { offered, noDeliveries } = cache.projections;
-  const highest = Math.max(...offered.usableLitres, ...noDeliveries.usableLitres, cache.minimumLitres);
-  return [2000, 3000, 5000].find((top) => highest <= top) ?? Math.ceil(highest / 5000) * 5000;
-};
-
-export const graphScale = (
-  size: { width: number; height: number },
-  days: number,
-  topLitres: number,
-): GraphScale => {
-  const { width, height } = size;
-  const [left, right, top, bottom] = [36, width - 22, 19, height - 27];
-  return {
-    width,
-    height,
-    left,
-    right,
-    top,
-    bottom,
-    topLitres,
-    x: (day) => round(left + (day / days) * (right - left)),
-    y: (litres) => round(bottom - (Math.max(litres, 0) / topLitres) * (bottom - top)),
-  };
-};
-
-const round = (value: number): number => Math.round(value * 10) / 10;
-
-/** Levels as one stepped path: what is there now, then each day's figure at the day's end. */
-export const stepped = (levels: readonly number[], { x, y }: GraphScale): string =>
-  levels
-    .slice(1)
-    .reduce((path, litres, day) => `${path}H${x(day + 1)}V${y(litres)}`, `M${x(0)} ${y(levels[0]!)}`);
-
-/** Lines across, and what stands at their ends: five at most. */
-export const litreLines = (topLitres: number): readonly number[] => {
-  const step = topLitres <= 5000 ? 1000 : topLitres / 5;
-  return Array.from({ length: Math.floor(topLitres / step) + 1 }, (_, index) => index * step);
+  return topFor(Math.max(...offered.usableLitres, ...noDeliveries.usableLitres, cache.minimumLitres));
 };
 
 export interface DeliveryMark {

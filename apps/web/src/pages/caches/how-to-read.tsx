@@ -5,7 +5,7 @@ export const HowToRead = () => (
     <ul>
       {lines.map(([words, drawn]) => (
         <li key={words}>
-          <svg width="36" height="14" aria-hidden="true">
+          <svg className="level-graph" width="36" height="14" aria-hidden="true">
             {drawn}
           </svg>
           {words}

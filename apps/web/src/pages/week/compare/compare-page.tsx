@@ -1,4 +1,5 @@
 import '../../../styles/landscape-print.css';
+import '../../../styles/level-graph.css';
 import './compare.css';
 import './compare-print.css';
 import { useState } from 'react';
@@ -21,6 +22,7 @@ import { differenceGroups } from './difference-lines.js';
 import { DifferenceList } from './difference-list.js';
 import { type Differences, differencesSchema } from './differences-read.js';
 import { findingOf } from './finding.js';
+import { LevelGraph } from './level-graph.js';
 import { LowestLevels } from './lowest-levels.js';
 import { NewerLine } from './newer-line.js';
 import { NoPlan } from './no-plan.js';
@@ -164,7 +166,10 @@ const Compared = ({ plan, found, differences, leaving, calendar }: ComparedProps
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}
         <section className="work" aria-label="Differences" tabIndex={0}>
           <DifferenceList {...{ groups, currency }} ticks={leftOut === null ? null : { leftOut, onTick }} />
-          <PlanNotes found={found} differences={differences} calendar={calendar} />
+          <div className="compare-under">
+            <LevelGraph differences={differences} calendar={calendar} />
+            <PlanNotes found={found} differences={differences} calendar={calendar} />
+          </div>
         </section>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}
         <aside className="side" aria-label="Totals and levels" tabIndex={0}>

@@ -56,7 +56,7 @@ export const bindsWords = ({ legs }: ComparedFlight): string => {
     .filter(({ drumsAboard }) => drumsAboard > 0)
     .toSorted((one, other) => one.spareLb - other.spareLb)[0];
   if (tightest === undefined) return '';
-  if (tightest.drumsAboard < tightest.drumsPossible) return ` Room for ${tightest.drumsPossible}.`;
-  const { name, place } = tightest.binding;
-  return ` Binds: ${limitWords(name, place ?? null)}.`;
+  const { binding, drumsAboard, drumsPossible } = tightest;
+  const at = drumsAboard < drumsPossible ? ` at ${inWords(drumsPossible, 'drums')}` : '';
+  return ` Binds${at}: ${limitWords(binding.name, binding.place ?? null)}.`;
 };

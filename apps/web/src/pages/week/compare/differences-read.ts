@@ -85,6 +85,14 @@ export const differencesSchema = partOf<PlanDifferencesAnswer>()(
     faults: z.array(z.object({ flight: z.string(), text: z.string() })),
     bases: z.object({ before: basesSchema, after: basesSchema }),
     expectedDrums: z.object({ before: z.number(), after: z.number() }),
+    levels: z.array(
+      z.object({
+        place: z.string(),
+        dates: z.array(z.string()),
+        before: z.array(z.number()),
+        after: z.array(z.number()),
+      }),
+    ),
   }),
 );
 

@@ -106,6 +106,7 @@ const softTuesday: Differences = {
     after: [{ place: 'XMER', drumsReady: 114, leftLitres: 9_600, note: 'nothing before November' }],
   },
   expectedDrums: { before: 60.6, after: 58.8 },
+  levels: [],
 };
 
 const day = (date: string) => date.slice(8);
