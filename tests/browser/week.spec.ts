@@ -95,7 +95,11 @@ const reference: readonly (readonly [day: string, aircraft: string, place: strin
 ];
 
 /** The week as the reference has it, one flight of an aircraft in the morning, the other in the afternoon. */
-const openReference = async (at: { width: number; height: number }, days: number): Promise<Page> => {
+const openReference = async (
+  at: { width: number; height: number },
+  days: number,
+  more: Partial<WeekFlight> = {},
+): Promise<Page> => {
   const page = await office.signIn('dispatcher', at);
   await page.route('**/api/week?*', async (route) => {
     const response = await route.fetch();
@@ -110,6 +114,7 @@ const openReference = async (at: { width: number; height: number }, days: number
       route: [home.get(aircraft)!, place, home.get(aircraft)!],
       drums,
       drumsPossible: drums,
+      ...more,
       departs: reference.slice(0, nth).some(([d, a]) => d === day && a === aircraft) ? '13:00' : '07:00',
     }));
     await route.fulfill({ response, json: { ...answer, flights } });
@@ -170,6 +175,35 @@ describe('the board', () => {
       .first()
       .waitFor();
   });
+
+  it.each([
+    [7, { width: 1440, height: 900 }, 'landing'],
+    [7, { width: 1024, height: 768 }, 'landing'],
+    [14, { width: 1440, height: 900 }, 'ldg'],
+    [14, { width: 1024, height: 768 }, 'ldg'],
+  ])(
+    'names in %i days at %o what binds, also where fewer drums go than possible',
+    async (days, at, limit) => {
+      const binding = { name: 'strip landing limit', place: 'XLOR' } as const;
+      const page = await openReference(at, days, { drumsPossible: 9, binding });
+      const shown = await page.locator('button.flight-box:not(.booked)').evaluateAll((all, words) => {
+        const placeOf = (part: Element) => part.getBoundingClientRect();
+        return all.map((box) => {
+          const parts = [...box.querySelectorAll<HTMLElement>('.drums, .binds')].filter(
+            (part) => part.offsetParent !== null && placeOf(part).width > 1,
+          );
+          const { right, bottom } = placeOf(box);
+          const isWhole = parts.every(
+            (part) => placeOf(part).right <= right + 1 && placeOf(part).bottom <= bottom + 1,
+          );
+          const said = parts.map(({ textContent }) => textContent).join(' ');
+          return isWhole && /\d of 9\b/.test(said) && said.includes(words);
+        });
+      }, limit);
+      expect(shown.length).toBeGreaterThan(10);
+      expect(shown).toEqual(shown.map(() => true));
+    },
+  );
 
   it('is walked with the arrows as one stop of Tab; Enter goes into the card, Esc comes back', async () => {
     const page = await openWeek();

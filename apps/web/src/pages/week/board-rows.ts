@@ -118,13 +118,17 @@ const headAndLandings = 1.7;
 /** How high a box is at each density, of a roomy one. */
 const boxHeights: Readonly<Record<Density, number>> = { roomy: 0.78, close: 0.78, tight: 0.58 };
 
+/** The same in two weeks at once, where days are narrow and words go on in the next line. */
+const narrowBoxHeights: Readonly<Record<Density, number>> = { roomy: 1.2, close: 1.2, tight: 0.85 };
+
 /** By how much the board is made smaller to stand on one page. What is declined or called off is not printed. */
 export const printScale = (rows: readonly BoardRow[]): number => {
   const boxesDown = rows.reduce(
     (sum, { cells }) => sum + Math.max(2 * emptyHalf, ...cells.map(printedBoxes)),
     0,
   );
-  return Math.min(1, boxesDownAPage / (headAndLandings + boxesDown * boxHeights[densityOf(rows)]));
+  const heights = rows.some(({ cells }) => cells.length > 7) ? narrowBoxHeights : boxHeights;
+  return Math.min(1, boxesDownAPage / (headAndLandings + boxesDown * heights[densityOf(rows)]));
 };
 
 const printedBoxes = ({ morning, afternoon }: Cell): number =>

@@ -44,19 +44,42 @@ export const limitWords = (name: string, place: string | null): string => {
   return words[name] ?? name;
 };
 
-/** "binds: XLOR landing", or how many more would go. */
-export const bindingWords = ({ drums, drumsPossible, binding }: WeekFlight): string => {
-  if (binding === null) return 'no drums';
-  if (drums < drumsPossible) return `room for ${drumsPossible}`;
-  return `binds: ${limitWords(binding.name, binding.place)}`;
-};
+/** "binds: XLOR landing": of the drums that are possible, not only of those that go. */
+export const bindingWords = ({ binding }: Pick<WeekFlight, 'binding'>): string =>
+  binding === null ? 'no drums' : `binds: ${limitWords(binding.name, binding.place)}`;
 
 /** The same where there is little room: the strip stands in the route, and "binds: " may be left to the key. */
-export const bindingShort = (flight: WeekFlight): readonly [lead: string, words: string] => {
-  const { drums, drumsPossible, binding } = flight;
-  return binding === null || drums < drumsPossible
-    ? ['', bindingWords(flight)]
-    : ['binds: ', limitWords(binding.name, 'strip')];
+export const bindingShort = ({
+  binding,
+}: Pick<WeekFlight, 'binding'>): readonly [lead: string, words: string] =>
+  binding === null ? ['', 'no drums'] : ['binds: ', limitWords(binding.name, 'strip')];
+
+/** Where there is room for one short word only; the key says what it is short for. */
+const limitMarks: Readonly<Record<string, string>> = {
+  'max take-off weight': 'MTOW',
+  'strip take-off limit': 't/o',
+  'max landing weight': 'MLW',
+  'strip landing limit': 'ldg',
+  'max zero-fuel weight': 'ZFW',
+  'fuel capacity': 'fuel',
+  'drum positions': 'pos',
+  'floor limit': 'floor',
+  'passengers aboard': 'pax',
+  'closed when soft': 'soft',
+  'type not approved': 'type',
+  'unload or stay': 'stay',
+};
+
+export const bindingMark = ({ binding }: Pick<WeekFlight, 'binding'>): string =>
+  binding === null ? '' : (limitMarks[binding.name] ?? binding.name);
+
+/** "ldg strip landing": the marks of these flights, each once. */
+export const markKey = (flights: readonly WeekFlight[]): readonly string[] => {
+  const names = new Set(flights.flatMap(({ binding }) => (binding === null ? [] : [binding.name])));
+  return [...names].flatMap((name) => {
+    const mark = limitMarks[name];
+    return mark === undefined ? [] : [`${mark} ${limitWords(name, 'strip')}`];
+  });
 };
 
 /** What a booked flight has aboard, and what it could take: two short lines. */

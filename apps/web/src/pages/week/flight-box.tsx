@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import { Lock } from '../../ui/index.js';
 import type { Box } from './board-rows.js';
-import { bindingShort, bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
+import { bindingMark, bindingShort, bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
 import type { WeekBooked, WeekFlight } from './week-read.js';
 
 interface FlightBoxProps {
@@ -68,7 +68,7 @@ const Flight = ({ flight, stops }: Of<WeekFlight>) => {
   );
 };
 
-/** The limit with its strip, and where there is little room without. */
+/** The limit with its strip, where there is little room without, and in two weeks at once its mark. */
 const Binds = ({ flight }: { readonly flight: WeekFlight }) => {
   const [lead, words] = bindingShort(flight);
   return (
@@ -77,6 +77,9 @@ const Binds = ({ flight }: { readonly flight: WeekFlight }) => {
       <span className="binds short">
         <span className="lead">{lead}</span>
         {words}
+      </span>
+      <span className="binds least" aria-hidden="true" title={bindingWords(flight)}>
+        {bindingMark(flight)}
       </span>
     </>
   );

@@ -1,4 +1,6 @@
 import { Lock } from '../../ui/index.js';
+import { markKey } from './box-words.js';
+import type { WeekFlight } from './week-read.js';
 
 const lines = [
   ['offered', 'Offered'],
@@ -9,7 +11,7 @@ const lines = [
   ['booked', 'Booked, not fuel'],
 ] as const;
 
-export const Legend = () => (
+export const Legend = ({ flights }: { readonly flights: readonly WeekFlight[] }) => (
   <p className="week-legend">
     {lines.map(([line, words]) => (
       <span key={line}>
@@ -24,6 +26,7 @@ export const Legend = () => (
       4 of 5 drums<span className="possible">: 5 are possible</span>
       <span className="below">, what binds</span>
     </span>
+    <span className="of-marks">{markKey(flights).join(', ')}</span>
     <span className="roomy">Morning above the dotted line, afternoon below</span>
   </p>
 );

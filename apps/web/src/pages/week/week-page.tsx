@@ -2,6 +2,7 @@ import '../../styles/landscape-print.css';
 import './week.css';
 import './week-board.css';
 import './flight-box.css';
+import './two-weeks.css';
 import './week-card.css';
 import './week-print.css';
 import { addDays } from '@drumline/units';
@@ -83,7 +84,7 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
           <EmptyLine>{emptyWords(week, calendar)}</EmptyLine>
         )}
         <WeekBoard week={week} calendar={calendar} selected={selected} onOpen={open} />
-        <Legend />
+        <Legend flights={week.flights} />
         <PrintFoot calendar={calendar} />
       </div>
       <aside ref={side} className="side week-card" aria-label="Decision card" onKeyDown={backToBoard}>
