@@ -88,6 +88,12 @@ it('a page begins at its top, wherever the one before was read to', async () => 
   }
 }, 120_000);
 
+/** Runs in the page: between the status line and the acts, whole. */
+const isInView = (part: Element): boolean => {
+  const [own, reading] = [part, part.closest('.reading')!].map((each) => each.getBoundingClientRect());
+  return own!.top >= reading!.top && own!.bottom <= reading!.bottom;
+};
+
 /** Every drum of the flight is read in its place, and the totals are asked for. */
 const readEveryDrum = async ({ page }: Phone): Promise<void> => {
   const unread = page.getByRole('button', { name: /R\d[LR]/, pressed: false });
@@ -121,6 +127,13 @@ it('with the page’s keys or the phone’s own open, what is typed and what com
   await page.reload();
   await page.getByRole('heading', { name: 'Read it, then tap it' }).waitFor();
   await readEveryDrum(phone);
+  // Every key is in view before the first is pressed, and what they write into.
+  await page.setViewportSize({ width: 320, height: 568 });
+  await page.reload();
+  await page.getByRole('heading', { name: 'Type your two totals' }).waitFor();
+  for (const name of ['Clear', /^0$/, /By hand/, /By the aircraft/])
+    expect([name, await page.getByRole('button', { name }).evaluate(isInView)]).toEqual([name, true]);
+  await page.setViewportSize({ width: 360, height: 640 });
   await expectFits(page, 'two totals');
   await shots(phone, 'totals');
   // The figure of the sheet in kg, and a drum less: the slips have most to say.

@@ -16,6 +16,7 @@ import { takenBack } from '../phone/taken-back.js';
 import { movementsOf } from './own-movements.js';
 import { takeBackReport } from './reports.js';
 import { placeToReportAt, type Revocable, revocableOf, saidOf } from './take-back.js';
+import { TickRow } from './tick-row.js';
 import type { PlacesHere } from './use-places.js';
 
 interface CorrectPageProps {
@@ -71,20 +72,9 @@ const TakeBack = ({ entry, said, here, person }: TakeBackProps) => {
     >
       <ul className="rows">
         {said.map((each) => (
-          <li key={each.id}>
-            <label className="row tick">
-              <input
-                type="checkbox"
-                className="vis-hide"
-                checked={wrong.includes(each)}
-                onChange={() => turn(each.id)}
-              />
-              <span className={wrong.includes(each) ? 'box yes' : 'box'} aria-hidden="true" />
-              <span>
-                {'drum' in each && <DrumNumber number={each.drum} />} {saidOf(each)}
-              </span>
-            </label>
-          </li>
+          <TickRow key={each.id} ticked={wrong.includes(each)} onTurn={() => turn(each.id)}>
+            {'drum' in each && <DrumNumber number={each.drum} />} {saidOf(each)}
+          </TickRow>
         ))}
       </ul>
       <div className="grid">

@@ -1,16 +1,6 @@
 import { type Litres, litres, print } from '@drumline/units';
 import { Link } from 'wouter';
-import {
-  dateWords,
-  dayWords,
-  goRound,
-  Main,
-  Notice,
-  Page,
-  type Person,
-  timeWords,
-  usePromised,
-} from '../phone/index.js';
+import { DayPage, dateWords, dayWords, type Person, timeWords } from '../phone/index.js';
 import { cacheView, leftToDraw, placesInOrder } from './cache-view.js';
 import { LevelMark } from './level-mark.js';
 import { slingPlans } from './sling.js';
@@ -18,27 +8,10 @@ import type { PlacesHere } from './use-places.js';
 
 /** What this helicopter does today and next, and how the caches stand. */
 export const CrewDay = ({ here, person }: { readonly here: PlacesHere; readonly person: Person }) => {
-  const promised = usePromised();
   const { places } = here;
   const flying = places.helicopter === null ? '' : ` · ${places.helicopter.id}, ${places.helicopter.name}`;
   return (
-    <Page
-      title={dateWords(here.at)}
-      below={`${person.fullName}${flying}`}
-      acts={
-        <>
-          <Link className="btn" href="/sent">
-            What I sent
-          </Link>
-          <Main onPress={() => void goRound()}>Check now</Main>
-        </>
-      }
-    >
-      {promised === 'no' && (
-        <Notice kind="check" word="Not safe alone." title="This browser may clear what it keeps.">
-          <Link href="/storage">What to do before you leave</Link>
-        </Notice>
-      )}
+    <DayPage title={dateWords(here.at)} below={`${person.fullName}${flying}`}>
       <Work here={here} />
       <h2 className="sect">Caches</h2>
       <ul className="rows">
@@ -50,7 +23,7 @@ export const CrewDay = ({ here, person }: { readonly here: PlacesHere; readonly 
         Read {timeWords(here.readAt)}, with what this phone has reported since. For use on the ground only.
         Planning figures: the commander’s approved data decide.
       </p>
-    </Page>
+    </DayPage>
   );
 };
 

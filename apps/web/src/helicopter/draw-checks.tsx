@@ -5,6 +5,7 @@ import type { CacheView } from './cache-view.js';
 import { checksOf, missingChecks } from './draw.js';
 import { nextToOpen } from './draw-draft.js';
 import type { DrawStep } from './draw-page.js';
+import { TickRow } from './tick-row.js';
 
 /** Five ticks before a drum is pumped. */
 export const DrawChecks = ({
@@ -63,21 +64,10 @@ export const DrawChecks = ({
       )}
       <ul className="rows">
         {checks.map(({ id, word, how }) => (
-          <li key={id}>
-            <label className="row tick">
-              <input
-                type="checkbox"
-                className="vis-hide"
-                checked={ticked.has(id)}
-                onChange={() => turn(id)}
-              />
-              <span className={ticked.has(id) ? 'box yes' : 'box'} aria-hidden="true" />
-              <span>
-                <b>{word}</b>
-                <span className="small soft says">{how}</span>
-              </span>
-            </label>
-          </li>
+          <TickRow key={id} ticked={ticked.has(id)} onTurn={() => turn(id)}>
+            <b>{word}</b>
+            <span className="small soft says">{how}</span>
+          </TickRow>
         ))}
       </ul>
       <p className="said">

@@ -8,6 +8,7 @@ import { movementsOf } from './own-movements.js';
 import { afterThese } from './places-now.js';
 import { droppedReport, type Lift, setDownReport } from './reports.js';
 import { liftWeight, nextLift, slingPlan, toLift } from './sling.js';
+import { TickRow } from './tick-row.js';
 import type { AtPlace } from './use-places.js';
 import { levelWords } from './words.js';
 
@@ -141,22 +142,15 @@ interface PickProps {
 const Pick = ({ view, drums, onPick }: PickProps) => (
   <ul className="rows">
     {toLift(view).map(({ drum: { number, grossKg } }) => (
-      <li key={number}>
-        <label className="row tick">
-          <input
-            type="checkbox"
-            className="vis-hide"
-            checked={drums.includes(number)}
-            onChange={() =>
-              onPick(drums.includes(number) ? drums.filter((each) => each !== number) : [...drums, number])
-            }
-          />
-          <span className={drums.includes(number) ? 'box yes' : 'box'} aria-hidden="true" />
-          <span>
-            <DrumNumber number={number} /> {print(grossKg, 'kg', 1)}
-          </span>
-        </label>
-      </li>
+      <TickRow
+        key={number}
+        ticked={drums.includes(number)}
+        onTurn={() =>
+          onPick(drums.includes(number) ? drums.filter((each) => each !== number) : [...drums, number])
+        }
+      >
+        <DrumNumber number={number} /> {print(grossKg, 'kg', 1)}
+      </TickRow>
     ))}
   </ul>
 );

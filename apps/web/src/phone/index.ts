@@ -1,4 +1,5 @@
 export { useDraft } from '../api/draft.js';
+export { DayPage } from './day-page.js';
 export { type KeptClock, type KeptRequest, keepFact, kept, useKept } from './kept.js';
 export { Keypad } from './keypad.js';
 export { spanWords, territoryNow, useLine } from './line.js';
@@ -7,8 +8,7 @@ export { clockNow, keep, type Report, type ShownEntry, useEntries } from './outb
 export { Page, useTerritoryNow } from './page.js';
 export { Choices, DrumNumber, Main, Notice, Press } from './parts.js';
 export type { Reporter } from './reporting.js';
-export { goRound, readsOf } from './round.js';
-export { usePromised } from './storage.js';
+export { readsOf } from './round.js';
 export { dateWords, dayWords, timeWords, whenWords } from './times.js';
 export { useKeeping } from './use-keeping.js';
 export { usePart } from './use-part.js';

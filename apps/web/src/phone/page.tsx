@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useStore } from '../api/store.js';
 import { clockWords, spanWords, territoryNow, useLine } from './line.js';
@@ -42,12 +42,12 @@ export const Page = ({ title, above, below, children, acts }: PageProps) => (
   </main>
 );
 
-/** What scrolls between the status line and the acts; every page begins at its top. */
+/** What scrolls between the status line and the acts; every page begins at its top, before anything in it is brought into view. */
 const Reading = ({ children }: { readonly children: ReactNode }) => {
   const [path] = useLocation();
   const part = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another path is another page
-  useEffect(() => {
+  useLayoutEffect(() => {
     part.current?.scrollTo(0, 0);
     window.scrollTo(0, 0); // a low screen scrolls as a whole
   }, [path]);

@@ -2,14 +2,11 @@ import './leg.css';
 import type { PhoneFlight } from '@drumline/contract';
 import { Link } from 'wouter';
 import {
+  DayPage,
   dateWords,
-  goRound,
-  Main,
-  Notice,
   Page,
   type Person,
   timeWords,
-  usePromised,
   useTerritoryNow,
   whenWords,
 } from '../phone/index.js';
@@ -22,27 +19,13 @@ export const DayList = ({ person }: { readonly person: Person }) => {
   const now = useTerritoryNow();
   const read = useDay();
   const opened = useAllOpened();
-  const promised = usePromised();
   if (read === undefined || opened === undefined) return <Page title={dateWords(now)} />;
   const flights = read?.day.flights ?? [];
   return (
-    <Page
+    <DayPage
       title={dateWords(now)}
       below={`${person.fullName}${person.crew === null ? '' : ` · ${person.crew}`}`}
-      acts={
-        <>
-          <Link className="btn" href="/sent">
-            What I sent
-          </Link>
-          <Main onPress={() => void goRound()}>Check now</Main>
-        </>
-      }
     >
-      {promised === 'no' && (
-        <Notice kind="check" word="Not safe alone." title="This browser may clear what it keeps.">
-          <Link href="/storage">What to do before you leave</Link>
-        </Notice>
-      )}
       {flights.length === 0 && (
         <div className="said">
           <p>
@@ -66,7 +49,7 @@ export const DayList = ({ person }: { readonly person: Person }) => {
           data decide.
         </p>
       )}
-    </Page>
+    </DayPage>
   );
 };
 

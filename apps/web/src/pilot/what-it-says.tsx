@@ -33,15 +33,20 @@ export const WhatItSays = ({ compared, sheet, bySoftFigures }: WhatItSaysProps) 
         {sheet.legs[0]!.goBack.ifSoft?.words ?? ''}
       </Notice>
     )}
-    <Slips of={compared.load} />
-    <Slips of={compared.takeoff} />
+    <Slips name="Load" of={compared.load} />
+    <Slips name="Take-off weight" of={compared.takeoff} />
   </>
 );
 
 /** More than two would explain anything. */
-const Slips = ({ of }: { readonly of: TotalsComparison }) => {
+const Slips = ({ name, of }: { readonly name: string; readonly of: TotalsComparison }) => {
   if (of.agrees) return null;
-  if (of.slips.length === 0 || of.slips.length > 2) return <p className="said">{of.advice}</p>;
+  if (of.slips.length === 0 || of.slips.length > 2)
+    return (
+      <p className="said">
+        <b>{name}.</b> {of.advice}
+      </p>
+    );
   return of.slips.map(({ kind, title, words }) => (
     <Notice key={kind + words} kind="check" word="May be." title={title}>
       {words}
