@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
+import {
+  bindingMark,
+  bindingShort,
+  bindingWords,
+  bookedWords,
+  isFrozen,
+  lineOf,
+  markKey,
+} from './box-words.js';
 import type { Card, LimitLine, Today } from './card-read.js';
 import {
   aboardWords,
@@ -41,10 +49,22 @@ describe('a box', () => {
     expect(isFrozen(exampleFlight({ state: 'called off' }))).toBe(false);
   });
 
-  it('names what binds, or how many would go', () => {
+  it('names what binds, also where fewer drums go than possible', () => {
+    const fewer = exampleFlight({ drums: 3, drumsPossible: 4 });
     expect(bindingWords(exampleFlight())).toBe('binds: XNOR landing');
-    expect(bindingWords(exampleFlight({ drums: 3 }))).toBe('room for 4');
+    expect(bindingWords(fewer)).toBe('binds: XNOR landing');
+    expect(bindingShort(fewer)).toEqual(['binds: ', 'strip landing']);
     expect(bindingWords(exampleFlight({ binding: null, drums: 0 }))).toBe('no drums');
+  });
+
+  it('of two weeks at once has a mark for the limit, and the key says which marks are there', () => {
+    const positions = exampleFlight({ binding: { name: 'drum positions', place: null } });
+    const balance = exampleFlight({ binding: { name: 'balance', place: null } });
+    expect([exampleFlight(), positions, balance].map(bindingMark)).toEqual(['ldg', 'pos', 'balance']);
+    expect(markKey([exampleFlight(), positions, exampleFlight(), balance])).toEqual([
+      'ldg strip landing',
+      'pos positions',
+    ]);
   });
 
   it('of a flight that flies anyway says what it could take', () => {
