@@ -66,7 +66,8 @@ export class BoardService {
     const standingOf = (flight: Flight) =>
       asStanding({ ...flight, stops: flown.get(flight.id)?.stops ?? flight.stops });
     const standing = flights.flatMap((flight) => standingOf(flight) ?? []);
-    const taken = takenFromBase(flown);
+    const aboard = await this.stock.aboard(transaction, setAsideElsewhere(now, loads));
+    const taken = new Map([...takenFromBase(flown), ...fromPlaces(flights, loads, aboard)]);
     const drums = await this.stock.drumsByNumber(transaction, [...taken.keys()]);
     // Drums that are put back full are drawn again by the programme.
     const drawn = done.drawn.filter(({ drum }) => !taken.has(drum));
@@ -93,6 +94,19 @@ export class BoardService {
     );
   }
 }
+
+/** Set aside for a flight that nobody has reported off, and standing at no place. */
+const setAsideElsewhere = ({ drums }: Scenario, loads: readonly Load[]): readonly string[] => {
+  const standing = new Set(drums.map(({ number }) => number));
+  return loads.flatMap(({ drum, settled }) => (drum === null || settled || standing.has(drum) ? [] : [drum]));
+};
+
+const fromPlaces = (flights: readonly Flight[], loads: readonly Load[], drums: readonly string[]) =>
+  drums.flatMap((number) => {
+    const load = loads.find(({ drum }) => drum === number);
+    const flight = flights.find(({ id }) => id === load?.flightId);
+    return flight === undefined ? [] : [[number, flight.fromPlace] as const];
+  });
 
 const spokenFor = (loads: readonly Load[], taken: ReadonlyMap<string, string>): ReadonlyMap<string, string> =>
   new Map(

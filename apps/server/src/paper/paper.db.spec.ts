@@ -85,6 +85,11 @@ describe('the day pack', () => {
     expect(detail.sheets).toMatchObject([{ flight: 'F06' }, { flight: 'F05', version: 2 }]);
   });
 
+  it('has its whole cover on one page of Letter too, cautions included', async () => {
+    const { body } = await printed(desk.dispatcher, '/api/day-pack.pdf?date=2027-06-15&paper=letter');
+    expect(pagesIn(body)).toBe(1 + 2 + 1 + 2 + 1);
+  });
+
   it('of today before noon where no day is said; of a day that is over there is none', async () => {
     const { named } = await printed(desk.dispatcher, '/api/day-pack.pdf');
     expect(named).toContain('day-pack-2027-06-14.pdf');

@@ -7,7 +7,7 @@ import type { Actor } from '../audit/audit.service.js';
 import { KeptStock } from './kept-stock.js';
 import { LedgerService } from './ledger.service.js';
 import { openingMovements } from './opening-movements.js';
-import { changePlacesHomeSql, isDown } from './riding-home.js';
+import { changePlacesHomeSql, isDown, ridingHomeSql } from './riding-home.js';
 import { stockOf } from './stock-of.js';
 
 /** The part of a scenario that the ledger gives: drums with fuel, batches with their holds, the last counts. */
@@ -100,6 +100,17 @@ export class StockService {
       [numbers],
     );
     return new Map(rows.map(({ number, where, since }) => [number, { where, since }]));
+  }
+
+  /** Of these drums, those that are aboard, also on the way home. */
+  async aboard(transaction: EntityManager, numbers: readonly string[]): Promise<readonly string[]> {
+    if (numbers.length === 0) return [];
+    const rows: readonly { readonly number: string }[] = await transaction.query(
+      `select number from drums ${ridingHomeSql}
+       where number = any($1) and coalesce(riding.where, data -> 'where') ->> 'kind' = 'aboard'`,
+      [numbers],
+    );
+    return rows.map(({ number }) => number);
   }
 
   /** What rides home stands there once its flight is down. */

@@ -1,0 +1,66 @@
+import { execFileSync } from 'node:child_process';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { openOffice } from './testing/open-office.js';
+import { printed } from './testing/printed.js';
+
+const office = openOffice({ own: true });
+
+const open = async (path: string, heading: string): Promise<Page> => {
+  const page = await office.signIn('dispatcher');
+  await page.goto(path);
+  await page.getByRole('heading', { level: 1, name: heading }).waitFor();
+  return page;
+};
+
+/** What stands on it, read by a program that has nothing to do with the one that made it. */
+const textOf = (pdf: Buffer): string =>
+  execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf, encoding: 'utf8' });
+
+it.each([
+  ['count', 'Drums', '/drums', 'Counted by'],
+  ['draw', 'Drums', '/drums', 'Drawn by'],
+  ['count', 'Radio and paper', '/morning/paper', 'Damaged, numbers'],
+  ['draw', 'Radio and paper', '/morning/paper', 'Drum rejected, X, no.'],
+])('four %s slips are printed from %s, as a PDF that opens', async (kind, heading, path, words) => {
+  const page = await open(path, heading);
+  const slips = await printed(page, () => page.getByRole('link', { name: `Print ${kind} slips` }).click());
+  expect(slips.begins).toBe('%PDF-');
+  expect(slips.name).toMatch(/\.pdf$/);
+  const text = textOf(slips.content);
+  expect(text.split(words)).toHaveLength(5);
+  const [first, ...others] = [...text.matchAll(/typed in by/g)];
+  expect([first, ...others]).toHaveLength(4);
+});
+
+it('the board of a cache is printed from its card, in large figures, as a PDF that opens', async () => {
+  const page = await open('/caches/XLOR', 'Caches');
+  const board = await printed(page, () => page.getByRole('link', { name: 'Print board of XLOR' }).click());
+  expect(board.begins).toBe('%PDF-');
+  expect(textOf(board.content)).toContain('XLOR');
+});
+
+it('the day pack has the radio script with its boxes to read back, as a PDF that opens', async () => {
+  const page = await open('/morning', 'Morning');
+  const pack = await printed(page, () => page.getByRole('link', { name: 'Print day pack' }).click());
+  expect(pack.begins).toBe('%PDF-');
+  expect(textOf(pack.content)).toMatch(/Radio script/);
+});
+
+it('the radio scripts of a hold are printed before it is set, each place with room for who read it back', async () => {
+  const page = await open('/drums', 'Drums');
+  await page.keyboard.press('h');
+  await page.getByRole('combobox', { name: 'Batch to hold' }).fill('J27-041');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await page.evaluate(() => {
+    window.print = () => {};
+  });
+  await page.getByRole('button', { name: /^Print all \d+ scripts/ }).click();
+  const pdf = await page.pdf({ preferCSSPageSize: true });
+  expect(pdf.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+  const text = textOf(pdf);
+  expect(text).toContain('Radio scripts: hold of');
+  expect(text).toMatch(/XLOR: Batch J27-041 is held\. Do not use or load 6\s+drums/);
+  expect(text.split('Numbers read back, by').length - 1).toBe(text.split('Read out at, by').length - 1);
+});
