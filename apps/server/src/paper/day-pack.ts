@@ -125,7 +125,7 @@ const flightTable = ({ flights }: DayPack): Block => ({
   table: {
     headerRows: 1,
     dontBreakRows: true,
-    widths: [36, 46, 120, 36, 40, 40, '*', 44],
+    widths: [36, 42, 104, 34, 36, 36, '*', 44],
     body: [
       ['No.', 'Aircraft', 'Route', 'Drums', 'Off', 'Pilot', 'Binds', 'Home'].map((title) => strong(title)),
       ...flights.map(({ id, aircraft, route, departs, pilot, stops, sheet, state }): Cell[] => [
@@ -135,7 +135,9 @@ const flightTable = ({ flights }: DayPack): Block => ({
         figure(printNumber(stops.reduce((sum, { drums }) => sum + drums, 0))),
         { text: departs, fontSize: 12, bold: true },
         pilot ?? blank(6),
-        'why' in sheet ? `${state}; no sheet: ${sheet.why}` : sheet.legs[0]!.binds,
+        'why' in sheet
+          ? `${state}; no sheet: ${sheet.why}`
+          : sheet.legs[0]!.binds.replace(/^Nearest limit: /, ''),
         blank(7),
       ]),
     ],
@@ -147,7 +149,7 @@ const placeTable = ({ places, flights }: DayPack): Block => ({
   table: {
     headerRows: 1,
     dontBreakRows: true,
-    widths: [98, 26, 32, 42, 28, 40, 40, 34, 64, '*'],
+    widths: [98, 26, 32, 42, 28, 36, 40, 34, 68, '*'],
     body: [
       [
         ...['Place', 'Call', 'Drums a day', 'Tailwind, kt', 'One-way', 'Today'],
