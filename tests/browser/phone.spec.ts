@@ -301,7 +301,7 @@ describe('a newer version of a load', () => {
       .getByText(/has come in|Not yours any more/)
       .first()
       .waitFor();
-    expect(await page.getByText('4 drums', { exact: true }).count()).toBe(1);
+    await page.getByText('4 drums', { exact: true }).waitFor();
     await expectAccessible(page);
     await shot(phone, 'phone-newer');
   }, 120_000);
