@@ -1,7 +1,6 @@
 import '../../styles/landscape-print.css';
 import '../../styles/level-graph.css';
-import './caches.css';
-import './caches-print.css';
+import './styles/caches.css';
 import { useCallback, useDeferredValue, useMemo } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
 import { type Read, useCalendar, useList, useRead } from '../../api/index.js';
