@@ -110,6 +110,8 @@ it('from an empty installation to a first plan: a base, a strip with its cache, 
     .getByRole('button', { name: /^Accept/ })
     .first()
     .waitFor({ timeout: 120_000 });
+  // Whatever the light of the day, so small a plan is proven.
+  await page.getByText('at most 0 cr, 0.00 %').waitFor();
   // The cache begins with no drum: the first plan brings some.
   await page.getByText(/XLOR/).first().waitFor();
 }, 240_000);
