@@ -78,9 +78,9 @@ describe('laws of the load sheet', () => {
       fc.property(loads, (load) => {
         const { fuelWords, legs } = sheetOf(load);
         const [parts, total] = fuelWords.slice(fuelWords.indexOf(': ') + 2).split(' = ');
-        const added = parts!
-          .split(' + ')
-          .reduce((sum, part) => sum + Number(part.replace(/.* |,/g, '').replace('−', '-')), 0);
+        const poundsOf = (part: string) =>
+          Number(/(\S+) lb$/.exec(part)![1]!.replace(',', '').replace('−', '-'));
+        const added = parts!.split(' + ').reduce((sum, part) => sum + poundsOf(part), 0);
         expect(added).toBe(legs[0]!.rows.find(({ label }) => label === 'fuel at start-up')!.lb);
         expect(Number(total!.split(' lb')[0]!.replace(',', ''))).toBe(added);
       }),
