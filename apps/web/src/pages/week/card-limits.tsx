@@ -30,6 +30,12 @@ export const CardLimits = ({ card, legs }: { readonly card: Card; readonly legs:
 
 const roomOf = ({ limits }: LegLimits): number => limits[0]?.spareLb ?? 0;
 
+/** Positions are counted, not weighed: where they bind, all are taken. */
+const roomAt = ({ positions, binds, spareLb }: LimitLine): string => {
+  if (positions === null) return roomWords(spareLb);
+  return binds ? 'all taken' : '';
+};
+
 const Limit = ({ limit }: { readonly limit: LimitLine }) => {
   const name = limitName(limit);
   return (
@@ -44,9 +50,9 @@ const Limit = ({ limit }: { readonly limit: LimitLine }) => {
         {limit.limitLb === null && limit.positions === null ? (
           <b className="plum">forbids</b>
         ) : limit.binds ? (
-          <b>{roomWords(limit.spareLb)}</b>
+          <b>{roomAt(limit)}</b>
         ) : (
-          roomWords(limit.spareLb)
+          roomAt(limit)
         )}
       </td>
     </tr>
