@@ -96,7 +96,7 @@ const madeCard = () => {
     planned: today.planned,
     reason: null,
     drumNumbers: [],
-    weighedKg: null,
+    weighed: null,
     today,
     faults: [],
     ifDeclined: {
