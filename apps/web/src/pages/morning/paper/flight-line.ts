@@ -1,4 +1,4 @@
-import type { FlightReportBody } from '@drumline/contract';
+import { problemWords } from '@drumline/contract';
 import { readLeft } from './delivery-line.js';
 import { drumDoubts, isDrumNumber, isPlace, placeIn } from './find.js';
 import { type LineEntry, LineFault, type Sheet, type SheetFlight } from './sheet.js';
@@ -44,9 +44,9 @@ export const readFlight = (parted: Parted, sheet: Sheet, flight: SheetFlight): L
 const readProblem = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEntry => {
   const told = toldBy(parted, sheet, flight.pilot);
   const said = parted.rest.slice(2).join(' ').toLowerCase();
-  const what = problems.find((each) => each === said);
+  const what = problemWords.find((each) => each === said);
   if (what === undefined)
-    throw new LineFault(`What problem? ${problems.join(', ')}; then because and the words.`);
+    throw new LineFault(`What problem? ${problemWords.join(', ')}; then because and the words.`);
   return {
     kind: 'entry',
     ...told,
@@ -64,15 +64,6 @@ const readProblem = (parted: Parted, sheet: Sheet, flight: SheetFlight): LineEnt
     doubts: [],
   };
 };
-
-const problems: readonly Extract<FlightReportBody, { kind: 'problem' }>['what'][] = [
-  'wrong drum',
-  'cannot unload',
-  'did not land',
-  'aircraft',
-  'strip not as said',
-  'other',
-];
 
 interface Act {
   readonly kind: string;
