@@ -45,7 +45,7 @@ function inAll(store: Store): Store {
     supply: supply && {
       ...supply,
       packsByDay: supply.packsByDay.slice(-1),
-      unitsByDay: supply.unitsByDay && supply.unitsByDay.slice(-1),
+      unitsByDay: supply.unitsByDay?.slice(-1) ?? null,
     },
   };
 }
