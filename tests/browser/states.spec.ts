@@ -110,11 +110,48 @@ describe('on every page', () => {
       await seen(page, 'You see the picture of').waitFor({ state: 'detached' });
     }));
 
+  it('that was seen once, and opened again after a load by address without the server: its last picture', async () => {
+    const page = await office.signIn('operations manager');
+    for (const [name, words] of pages) {
+      await goTo(page, name);
+      await seen(page, words).waitFor();
+    }
+    await page.goto('/caches');
+    await seen(page, 'How to read').waitFor();
+    await page.context().setOffline(true);
+    for (const [name, words] of pages) {
+      await goTo(page, name);
+      await seen(page, words).waitFor({ timeout: 20_000 });
+      await page.getByText('Hollowtarn Uplands').first().waitFor();
+      if (name === 'Set-up') continue;
+      await seen(page, 'You see the picture of').waitFor({ timeout: 20_000 });
+      if (name !== 'Morning') continue;
+      await page.getByRole('button', { name: /^Handover/ }).click();
+      await page.getByRole('dialog', { name: 'Handover' }).waitFor();
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: /^Medevac/ }).click();
+      await page.getByRole('dialog', { name: 'Medevac: fuel now' }).waitFor();
+      await page.keyboard.press('Escape');
+    }
+    await page.context().setOffline(false);
+    await page.getByText('With base', { exact: true }).waitFor();
+  }, 180_000);
+
+  it('of one person are not shown to the next at the same machine', async () => {
+    const page = await office.signIn('operations manager');
+    await seen(page, 'Decide now').waitFor();
+    await page.getByRole('button', { name: /operations manager$/ }).click();
+    await page.getByRole('button', { name: 'Sign out' }).click();
+    await page.getByLabel('Password').waitFor();
+    expect(await page.evaluate(() => caches.keys())).toEqual([]);
+  });
+
   it('that was never opened before the server stopped: what, why and what next; its picture as soon as base answers', () =>
     onEach(pages.slice(1), async (page, name, words) => {
       await answer(page, 'refused');
       await goTo(page, name);
       await seen(page, 'Could not reach base store').waitFor();
+      if (name !== 'Set-up') await seen(page, 'You have not seen this on this machine yet').waitFor();
       await expectAccessible(page);
       await backAgain(page);
       await seen(page, words).waitFor();

@@ -1,6 +1,6 @@
 import { QueryClientProvider } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import { ApiProblem, createReads, findWhoIsHere, useSession } from './api/index.js';
+import { ApiProblem, createReads, findWhoIsHere, forgetOldPictures, useSession } from './api/index.js';
 import { AppFrame } from './frame/app-frame.js';
 import { ChangePassword } from './pages/sign-in/change-password.js';
 import { SignIn, SignInAgain } from './pages/sign-in/sign-in.js';
@@ -14,6 +14,9 @@ export const App = () => {
   const person = 'me' in session ? session.me.id : '';
   useEffect(listenForKeys, []);
   useEffect(() => singleKeys.of(person), [person]);
+  useEffect(() => {
+    if (person !== '') void forgetOldPictures();
+  }, [person]);
   if (session.state === 'unknown') return <FindWhoIsHere />;
   if (session.state === 'signed out') return <SignIn />;
   if (session.me.mustChangePassword) return <ChangePassword name={session.me.name} />;

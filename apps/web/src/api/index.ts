@@ -11,6 +11,7 @@ export {
 } from './clock.js';
 export { useDraft } from './draft.js';
 export { type KeptBack, keptBack } from './kept-back.js';
+export { forgetOldPictures } from './kept-pictures.js';
 export { partOf } from './part-of.js';
 export { ApiProblem, type FieldFault, outOfReach } from './problem.js';
 export { type Read, readOnce, useLast, useList, useRead, useReads } from './read.js';

@@ -55,6 +55,11 @@ export class ApiProblem extends Error {
   get isOutOfReach(): boolean {
     return this.kind === 'out-of-reach' || this.status === 502 || this.status === 503 || this.status === 504;
   }
+
+  /** The server said nothing of the thing itself: what it said last may still be so. */
+  get isSilence(): boolean {
+    return this.kind === 'out-of-reach' || this.status >= 500;
+  }
 }
 
 /** `asked`: a read is tried again by itself, an entry by whoever made it: the same one twice counts once. */

@@ -1,6 +1,13 @@
-import { type QueryClient, type UseQueryResult, useQueries, useQuery } from '@tanstack/react-query';
+import {
+  type QueryClient,
+  type QueryFunctionContext,
+  type UseQueryResult,
+  useQueries,
+  useQuery,
+} from '@tanstack/react-query';
 import { useEffect, useMemo, useRef } from 'react';
 import { z } from 'zod';
+import { forgetPicture, keepPicture, keptPicture } from './kept-pictures.js';
 import { type ApiProblem, asProblem } from './problem.js';
 import { parseAnswer, send, serverAhead } from './send.js';
 
@@ -44,7 +51,7 @@ export const useRead = <T>(path: string | null, schema: z.ZodType<T>): Read<T> =
   readOf(
     useQuery({
       queryKey: [path],
-      queryFn: () => rawAnswer(path!),
+      queryFn: lastPictureStays(() => rawAnswer(path!)),
       select: useMemo(() => (raw: unknown) => parseAnswer(schema, path!, raw), [schema, path]),
       enabled: path !== null,
     }),
@@ -55,7 +62,7 @@ export const useList = <T>(path: string | null, item: z.ZodType<T>): Read<readon
   readOf(
     useQuery({
       queryKey: [path, 'all pages'],
-      queryFn: () => rawPages(path!),
+      queryFn: lastPictureStays(() => rawPages(path!)),
       select: useMemo(() => (raw: unknown) => parseAnswer(z.array(item), path!, raw), [item, path]),
       enabled: path !== null,
     }),
@@ -66,12 +73,30 @@ export const useReads = <T>(paths: readonly string[], schema: z.ZodType<T>): rea
   useQueries({
     queries: paths.map((path) => ({
       queryKey: [path],
-      queryFn: () => rawAnswer(path),
+      queryFn: lastPictureStays(() => rawAnswer(path)),
       select: (raw: unknown) => parseAnswer(schema, path, raw),
     })),
   })
     // The library's type for a list of queries cannot carry a T that is open.
     .map((one) => readOf(one as UseQueryResult<T>));
+
+/** A page that is opened while base does not answer shows what this person saw there last, and that it is of before. */
+const lastPictureStays =
+  (ask: () => Promise<unknown>) =>
+  async ({ client, queryKey }: QueryFunctionContext): Promise<unknown> => {
+    try {
+      const body = await ask();
+      void keepPicture(queryKey, body);
+      return body;
+    } catch (error) {
+      if (!asProblem(error).isSilence) void forgetPicture(queryKey);
+      else if (client.getQueryData(queryKey) === undefined) {
+        const kept = await keptPicture(queryKey);
+        if (kept !== undefined) client.setQueryData(queryKey, kept.body, { updatedAt: kept.readAt });
+      }
+      throw error;
+    }
+  };
 
 const rawAnswer = async (path: string): Promise<unknown> => (await send('GET', path)).body;
 

@@ -1,4 +1,5 @@
 import { keptBack } from './kept-back.js';
+import { forgetPictures } from './kept-pictures.js';
 import { ApiProblem, asProblem, outOfReach } from './problem.js';
 import { send } from './send.js';
 import { type Me, meSchema, session, signedInAs } from './session.js';
@@ -26,6 +27,7 @@ export const signOut = async (): Promise<void> => {
   await send('POST', '/api/sign-out').catch((error: unknown) => {
     if (!(error instanceof ApiProblem) || error.kind !== 'not-signed-in') throw error;
   });
+  await forgetPictures();
   window.location.assign('/');
 };
 

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { type ApiProblem, outOfReach, type Read, useLink } from '../api/index.js';
 import { Button } from './button.js';
-import { ProblemLine, StaleLine } from './message.js';
+import { MessageLine, ProblemLine, StaleLine } from './message.js';
 
 interface PictureProps<T> {
   readonly read: Read<T>;
@@ -26,7 +26,15 @@ export function Picture<T>({ read, children }: PictureProps<T>) {
       );
     return (
       <div className="first-read-failed">
-        <ProblemLine problem={problem} />
+        {problem.isOutOfReach ? (
+          <MessageLine
+            what={problem.what}
+            why="You have not seen this on this machine yet: there is no last picture of it."
+            next={problem.next}
+          />
+        ) : (
+          <ProblemLine problem={problem} />
+        )}
         <Button onPress={again}>Try now</Button>
       </div>
     );
