@@ -51,14 +51,51 @@ it('the first morning says that MAR falls short before its sling, and what to mo
   await shot(page, 'sling-cache');
 });
 
-it('3 h more at MAR: the sling moves two days, with both caches before and after, the hours of H1 and of P1; one press does both', async () => {
-  const page = await office.signIn('dispatcher');
+/** The form of the programme at XMAR, in which the task of Wednesday has 5 hours for 2. */
+const threeHoursMore = async (page: Page): Promise<Locator> => {
   await page.goto('/caches/XMAR');
   await side(page).getByRole('heading', { name: 'XMAR', exact: true }).waitFor();
   await page.keyboard.press('p');
   await side(page).getByLabel('Which').selectOption({ label: 'Wed 16, P1 H1, 2.0 h, 225 L' });
   await side(page).getByLabel('Flight hours').fill('5');
-  const form = side(page).getByRole('form', { name: /^Change task or sling/ });
+  return side(page).getByRole('form', { name: /^Change task or sling/ });
+};
+
+/** Whole in the window, and nothing lies over it. */
+const isInView = (there: Locator): Promise<boolean> =>
+  there.evaluate((element) => {
+    const { left, top, right, bottom } = element.getBoundingClientRect();
+    const isWithin = left >= 0 && top >= 0 && right <= innerWidth && bottom <= innerHeight;
+    const spots = [top + 3, (top + bottom) / 2, bottom - 3];
+    return isWithin && spots.every((y) => element.contains(document.elementFromPoint((left + right) / 2, y)));
+  });
+
+it.each([
+  { width: 1440, height: 900 },
+  { width: 1024, height: 768 },
+])('at $width the remedy is in view with its press, before the change alone', async (size) => {
+  const page = await office.signIn('dispatcher', size);
+  const form = await threeHoursMore(page);
+  const safe = form.getByRole('button', { name: 'Change task and move sling to Tue 15' });
+  const alone = form.getByRole('button', { name: 'Change task only' });
+  await safe.waitFor();
+  await shot(page, `sling-form-${size.width}`);
+  const says = form
+    .getByRole('region', { name: 'Sling to XMAR after the change' })
+    .getByRole('paragraph')
+    .first();
+  expect([await isInView(says), await isInView(safe), await isInView(alone)]).toEqual([true, true, true]);
+  const [first, second] = [(await safe.boundingBox())!, (await alone.boundingBox())!];
+  expect(first.y + first.height <= second.y || first.x + first.width <= second.x).toBe(true);
+  await form.getByLabel('Fuel drawn').focus();
+  await page.keyboard.press('Tab');
+  expect(await safe.evaluate((button) => button === document.activeElement)).toBe(true);
+  await expectAccessible(page);
+});
+
+it('3 h more at MAR: the sling moves two days, with both caches before and after, the hours of H1 and of P1; Enter does both', async () => {
+  const page = await office.signIn('dispatcher');
+  const form = await threeHoursMore(page);
   const remedy = form.getByRole('region', { name: 'Sling to XMAR after the change' });
   await remedy.waitFor();
   await form.getByText(/below critical Wed 16 .*before the change already below minimum Wed 16/).waitFor();
@@ -79,7 +116,7 @@ it('3 h more at MAR: the sling moves two days, with both caches before and after
   );
   await expectAccessible(page);
   await shot(page, 'sling-form');
-  await remedy.getByRole('button', { name: 'Change task and move sling to Tue 15' }).click();
+  await side(page).getByLabel('Flight hours').press('Enter');
   await side(page)
     .getByText(/^Changed: Wed 16, P1 H1, 5\.0 h, 561 L\. The sling is moved\./)
     .waitFor();

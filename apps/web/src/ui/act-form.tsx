@@ -33,7 +33,7 @@ export const ActForm = ({ title, onClose, onSubmit, acts, children }: ActFormPro
       }}
     >
       <h3>{title}</h3>
-      {children}
+      <div className="asked">{children}</div>
       <div className="acts">
         {acts}
         <Button onPress={onClose}>Leave it</Button>

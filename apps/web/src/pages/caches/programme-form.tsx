@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { put, useAct, useCalendar, useList } from '../../api/index.js';
 import { litresTyped } from '../../counting/typed.js';
-import { MoveSling } from '../../slings/move-sling.js';
-import { ActForm, Button, Choice, Entry, inWords, ProblemLine } from '../../ui/index.js';
+import { canMove } from '../../slings/move-sling.js';
+import { ActForm, Choice, Entry, inWords, ProblemLine } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
+import { ProgrammeActs } from './programme-acts.js';
 import {
   helicopterSchema,
   keptSlingSchema,
@@ -48,8 +49,13 @@ export const ProgrammeForm = ({ cache, dates, onClose }: ProgrammeFormProps) => 
   };
   const data = line && typed && dataOf(line, typed);
   const isSame = data !== undefined && JSON.stringify(data) === JSON.stringify(line!.kept.data);
-  const off = offWords(line, data ?? undefined, isSame);
-  const asked = useConsequence(off === undefined ? { kind: line!.kind, id: line!.kept.id, data } : null);
+  const missing = offWords(line, data ?? undefined, isSame);
+  const asked = useConsequence(missing === undefined ? { kind: line!.kind, id: line!.kept.id, data } : null);
+  const off = missing ?? (asked.state === 'checking' ? 'What it does is being checked.' : undefined);
+  const remedies =
+    line?.kind === 'helicopter-tasks' && asked.state === 'answered'
+      ? asked.consequence.slingRemedies.filter(canMove)
+      : [];
   const send = useAct(() =>
     put(`/api/${line!.kind}/${line!.kept.id}`, data, { version: line!.kept.version }),
   );
@@ -62,11 +68,17 @@ export const ProgrammeForm = ({ cache, dates, onClose }: ProgrammeFormProps) => 
     <ActForm
       title={`Change task or sling, ${cache.place}`}
       onClose={() => onClose()}
-      onSubmit={() => void submit()}
+      onSubmit={() => remedies.length === 0 && void submit()}
       acts={
-        <Button kind="main" type="submit" busy={send.isSending} offBecause={off}>
-          {line?.kind === 'slings' ? 'Move sling' : 'Change task'}
-        </Button>
+        <ProgrammeActs
+          kind={line?.kind}
+          remedies={remedies}
+          busy={send.isSending}
+          off={off}
+          change={send.run}
+          onChange={() => void submit()}
+          onMoved={() => onClose(`${changed()} The sling is moved.`)}
+        />
       }
     >
       <Choice
@@ -78,18 +90,7 @@ export const ProgrammeForm = ({ cache, dates, onClose }: ProgrammeFormProps) => 
       {line !== undefined && typed !== undefined && (
         <LineFields line={line} typed={typed} dates={dates} perHour={perHour} onChange={setTyped} />
       )}
-      <TouchedCaches
-        asked={asked}
-        remedyAct={(remedy) =>
-          line?.kind === 'helicopter-tasks' && (
-            <MoveSling
-              remedy={remedy}
-              before={{ label: 'Change task and move sling', run: send.run }}
-              onMoved={() => onClose(`${changed()} The sling is moved.`)}
-            />
-          )
-        }
-      />
+      <TouchedCaches asked={asked} />
       <ProblemLine problem={send.problem} />
     </ActForm>
   );

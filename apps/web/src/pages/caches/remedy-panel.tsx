@@ -1,4 +1,3 @@
-import type { ReactNode } from 'react';
 import { useCalendar } from '../../api/index.js';
 import { MoveSling } from '../../slings/move-sling.js';
 import {
@@ -12,19 +11,19 @@ import {
 
 interface RemedyPanelProps {
   readonly remedy: SlingRemedy;
-  /** What is pressed; absent: the sling is moved as it is kept; null: nothing. */
-  readonly act?: ReactNode;
+  /** It was found for a change that is not made yet: what is pressed stands with the acts of its form. */
+  readonly isAfterChange?: boolean;
   readonly onMoved?: () => void;
 }
 
 /** A shortage, the day on which a sling would come in time, and what moving it does. */
-export const RemedyPanel = ({ remedy, act, onMoved }: RemedyPanelProps) => {
+export const RemedyPanel = ({ remedy, isAfterChange = false, onMoved }: RemedyPanelProps) => {
   const { day } = useCalendar();
   const { move } = remedy;
   return (
     <section
       className="remedy"
-      aria-label={`Sling to ${remedy.place}${act === undefined ? '' : ' after the change'}`}
+      aria-label={`Sling to ${remedy.place}${isAfterChange ? ' after the change' : ''}`}
     >
       <p>
         <b>{shortWords(remedy, day)}</b>{' '}
@@ -48,7 +47,7 @@ export const RemedyPanel = ({ remedy, act, onMoved }: RemedyPanelProps) => {
             <li>{workWords(remedy)}</li>
           </ul>
           {remedy.notOn.length > 0 && <p className="slate">{notOnWords(remedy, day)}</p>}
-          {act === undefined ? <MoveSling remedy={remedy} {...(onMoved && { onMoved })} /> : act}
+          {!isAfterChange && <MoveSling remedy={remedy} {...(onMoved && { onMoved })} />}
         </>
       )}
     </section>

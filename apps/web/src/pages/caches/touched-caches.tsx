@@ -1,6 +1,4 @@
-import type { ReactNode } from 'react';
 import { useCalendar, useSettings } from '../../api/index.js';
-import type { SlingRemedy } from '../../slings/sling-remedy.js';
 import { figure, inWords, Lines, stockInWords } from '../../ui/index.js';
 import { dayNames } from './cache-words.js';
 import type { Consequence } from './caches-read.js';
@@ -8,20 +6,14 @@ import { type TouchedRow, touchedRows } from './consequence-rows.js';
 import { RemedyPanel } from './remedy-panel.js';
 import type { Asked } from './use-consequence.js';
 
-interface TouchedCachesProps {
-  readonly asked: Asked;
-  /** What can be pressed where a sling would help. */
-  readonly remedyAct?: (remedy: SlingRemedy) => ReactNode;
-}
-
-/** What a change would do, cache by cache, before it is made. */
-export const TouchedCaches = ({ asked, remedyAct }: TouchedCachesProps) => {
+/** What a change would do, cache by cache, before it is made; first what would keep them above their minimums. */
+export const TouchedCaches = ({ asked }: { readonly asked: Asked }) => {
   const { day } = useCalendar();
   return (
     <div role="status" className="touched">
       {asked.state === 'checking' && <p className="slate">Checking...</p>}
       {asked.state === 'not answered' && <p>{asked.why}</p>}
-      {asked.state === 'answered' && <Answer asked={asked} day={day} remedyAct={remedyAct} />}
+      {asked.state === 'answered' && <Answer asked={asked} day={day} />}
     </div>
   );
 };
@@ -29,7 +21,6 @@ export const TouchedCaches = ({ asked, remedyAct }: TouchedCachesProps) => {
 interface AnswerProps {
   readonly asked: Extract<Asked, { readonly state: 'answered' }>;
   readonly day: (date: string) => string;
-  readonly remedyAct: TouchedCachesProps['remedyAct'];
 }
 
 /** "44.0 h, 4,905 L, recharge 18,700 cr": at what the flights ahead deliver for. */
@@ -42,13 +33,16 @@ const foreseenWords = (
   return `${inWords(hours, 'h', 1)}, ${inWords(litres, 'L')}, ${charged}`;
 };
 
-const Answer = ({ asked, day, remedyAct }: AnswerProps) => {
+const Answer = ({ asked, day }: AnswerProps) => {
   const currency = useSettings().value?.data.currency ?? 'cr';
   const dayName = dayNames(asked.consequence.dates, day);
   const rows = touchedRows(asked.consequence, dayName);
   if (rows.length === 0) return <p>No cache is touched in these days.</p>;
   return (
     <>
+      {asked.consequence.slingRemedies.map((remedy) => (
+        <RemedyPanel key={remedy.place} remedy={remedy} isAfterChange />
+      ))}
       <Lines<TouchedRow>
         caption="What it does"
         rows={rows}
@@ -76,9 +70,6 @@ const Answer = ({ asked, day, remedyAct }: AnswerProps) => {
           </b>
           : {foreseenWords(before, currency)} in these days; then {foreseenWords(after, currency)}.
         </p>
-      ))}
-      {asked.consequence.slingRemedies.map((remedy) => (
-        <RemedyPanel key={remedy.place} remedy={remedy} act={remedyAct?.(remedy) ?? null} />
       ))}
     </>
   );
