@@ -63,5 +63,5 @@ export { questionWeight } from './two-totals/question-weight.js';
 export { type ItemTotals, itemTotals, type SheetItem } from './two-totals/sheet-item.js';
 export type { Slip, SlipKind } from './two-totals/slip.js';
 export { type ToldSheet, unlikeOwnCode, unlikeOwnTotals } from './two-totals/told-sheet.js';
-export { compareWithSheet, type SheetFigures } from './two-totals/with-sheet.js';
+export { compareWithSheet, roundingBeside, type SheetFigures } from './two-totals/with-sheet.js';
 export { printedPlan, unloadOrStay } from './unload-or-stay.js';

@@ -1,6 +1,6 @@
 import {
   checkLoad,
-  compareTotals,
+  compareWithSheet,
   type NamedLoad,
   readSquareCode,
   type SheetLeg,
@@ -124,7 +124,9 @@ describe('the load sheet of F05', () => {
   });
 
   it('the pound between 2,378 lb and 1,078.2 kg is explained', () => {
-    expect(out.totals.roundingWords).toBe('1,078.2 kg is 2,377 lb; the 1 lb apart is rounding, row by row');
+    expect(out.totals.roundingWords).toBe(
+      '1,078.2 kg is 2,377 lb; its rows add up to 2,378 lb: 1 lb of rounding, row by row',
+    );
   });
 
   it('tells the pilot what dangerous goods are aboard, and nothing on the empty leg home', () => {
@@ -147,16 +149,22 @@ describe('the load sheet of F05', () => {
 
   describe('Two totals', () => {
     const compare = (totals: SheetTotals, of: 'load' | 'take-off weight', typed: number) =>
-      compareTotals({
-        of,
-        bySheetLb: of === 'load' ? totals.loadLb : totals.takeoffLb,
-        typedLb: pounds(typed),
-        toleranceLb: sheet.toleranceLb,
-        items: totals.items,
-        otherDrums: [],
-        taxiFuelLb: totals.taxiFuelLb,
-        plannedLb: of === 'load' ? totals.plannedLoadLb : totals.plannedTakeoffLb,
-      });
+      compareWithSheet(
+        { totals, otherDrums: [] },
+        {
+          of,
+          bySheetLb: of === 'load' ? totals.loadLb : totals.takeoffLb,
+          typedLb: pounds(typed),
+          toleranceLb: sheet.toleranceLb,
+        },
+      );
+
+    it('a take-off weight without the load, or without the fuel, says so', () => {
+      const kinds = (typed: number) =>
+        compare(out.totals, 'take-off weight', typed).slips.map(({ kind }) => kind);
+      expect(kinds(8528 - 2378)).toEqual(['load left out']);
+      expect(kinds(8528 - (out.totals.fuelLb - 30))).toEqual(['fuel left out']);
+    });
 
     it('the hand total 2,378 lb and the aircraft’s 8,528 lb agree', () => {
       expect(compare(out.totals, 'load', 2378)).toMatchObject({ agrees: true, differenceLb: 0 });

@@ -1,5 +1,11 @@
 import type { LoadAnswer, LoadStanding, Positions, TotalsAnswer, TypedTotal } from '@drumline/contract';
-import { checkLoad, compareWithSheet, type LoadSheet, type NamedLoad } from '@drumline/loading';
+import {
+  checkLoad,
+  compareWithSheet,
+  type LoadSheet,
+  type NamedLoad,
+  roundingBeside,
+} from '@drumline/loading';
 import { Injectable } from '@nestjs/common';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
@@ -47,10 +53,11 @@ export class LoadSheetsService {
     const { sheet } = this.wholeSheet(on);
     const figures = figuresOf(on.board, on.flight, sheet, leg);
     if (figures === null) throw new Problem('not-found', `${id} has no leg ${leg + 1}.`);
-    const { loadLb, takeoffLb, roundingWords } = figures.totals;
+    const { loadLb, takeoffLb } = figures.totals;
     const bySheetLb = of === 'load' ? loadLb : takeoffLb;
     const { toleranceLb } = sheet;
     const compared = compareWithSheet(figures, { of, typedLb, bySheetLb, toleranceLb });
+    const roundingWords = of === 'load' ? roundingBeside(figures.totals, compared) : null;
     return { ...compared, of, bySheetLb, typedLb, toleranceLb, roundingWords };
   }
 

@@ -61,6 +61,7 @@ describe('a drum that no book has', () => {
       ...{ loadLb: 1323, byHandLb: 1323, takeoffLb: 6500, byAircraftLb: 6500 },
       signed: null,
       bySoftFigures: false,
+      attempts: [],
     });
     const { note } = requests[0]!.body as { readonly note: string };
     expect(note).toContain('0913, in no book, weighs 240.0 kg by the crew.');

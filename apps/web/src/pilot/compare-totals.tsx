@@ -1,6 +1,7 @@
 import { pounds, print } from '@drumline/units';
 import { useState } from 'react';
-import { Main, NotKept, Page, type Person, Press, useTerritoryNow } from '../phone/index.js';
+import { NotKept, Page, type Person, useTerritoryNow } from '../phone/index.js';
+import { CompareActs } from './compare-acts.js';
 import { ComparedFigures } from './compared-figures.js';
 import { open } from './day.js';
 import { HowTheyAdd } from './how-they-add-page.js';
@@ -27,7 +28,7 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
   const tooMany = useTooMany(here);
   const keep = (signed: Signed | null) => {
     const { loadLb, takeoffLb } = compared;
-    const totals = { ...typed, loadLb, takeoffLb, signed, bySoftFigures };
+    const totals = { ...typed, loadLb, takeoffLb, signed, bySoftFigures, attempts: draft.attempts };
     // From now on the load that is open is the one that was loaded.
     const openIt = () => (draft.aboard.length > 0 ? open(flight) : undefined);
     void report((reporter) => loaded(reporter, flight, totals), `/${flight.id}/1`, openIt);
@@ -53,31 +54,16 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
       acts={
         <>
           <NotKept words={notKept} />
-          {tooMany.length > 0 ? (
-            <>
-              <div className="two">
-                {!compared.agrees && <Press onPress={() => setLooksAt('adding')}>How they add</Press>}
-                <Press onPress={() => setDraft({ ...draft, step: 'positions' })}>Back to positions</Press>
-              </div>
-              {compared.agrees ? (
-                <Press onPress={() => keep(null)}>It is loaded so: tell base</Press>
-              ) : (
-                <Press onPress={() => setLooksAt('signing')}>It is loaded so: sign, tell base</Press>
-              )}
-            </>
-          ) : compared.agrees ? (
-            <Main small={`${flight.id}, version ${flight.version}`} onPress={() => keep(null)}>
-              Loaded
-            </Main>
-          ) : (
-            <>
-              <div className="two">
-                <Press onPress={() => setLooksAt('adding')}>How they add</Press>
-                <Press onPress={() => setLooksAt('signing')}>Sign for it</Press>
-              </div>
-              <Main onPress={() => setDraft({ ...draft, step: 'totals' })}>Type again</Main>
-            </>
-          )}
+          <CompareActs
+            agrees={compared.agrees}
+            tooMuch={tooMany.length > 0}
+            loaded={`${flight.id}, version ${flight.version}`}
+            onAdding={() => setLooksAt('adding')}
+            onAgain={() => setDraft({ ...draft, step: 'totals' })}
+            onPositions={() => setDraft({ ...draft, step: 'positions' })}
+            onSigning={() => setLooksAt('signing')}
+            onKeep={() => keep(null)}
+          />
         </>
       }
     >

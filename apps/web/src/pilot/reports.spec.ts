@@ -5,6 +5,7 @@ import { corrected, drumsDone } from './drum-reports.js';
 import { heldHere, ownReports } from './own-reports.js';
 import { changedOnly, toPlace } from './put-right.js';
 import { landed, loaded, problem, refused, surfaceSeen, toldWrong, tookOff } from './reports.js';
+import type { Signed } from './sign-for-it.js';
 import { exampleFlight, exampleReporter } from './testing/example-flight.js';
 
 const totals = {
@@ -14,6 +15,7 @@ const totals = {
   byAircraftLb: 6500,
   signed: null,
   bySoftFigures: false,
+  attempts: ['1,189 lb by hand, 6,255 lb by the aircraft'],
 };
 
 /** As the phone keeps them, the newest first. */
@@ -64,6 +66,19 @@ describe('what a pilot reports', () => {
     });
     expect(body).not.toHaveProperty('signed');
     expect(body).not.toHaveProperty('note');
+  });
+
+  it('totals typed again: those before stand in the note, also where they agreed', () => {
+    const attempts = ['1,198 lb by hand, 6,255 lb by the aircraft', ...totals.attempts];
+    const bodyOf = (signed: Signed | null) =>
+      loaded(exampleReporter, exampleFlight, { ...totals, attempts, signed }).requests[0]?.body;
+    expect(bodyOf(null)).toMatchObject({
+      note: 'Typed before: 1,198 lb by hand, 6,255 lb by the aircraft.',
+    });
+    // Whoever signs has them in the reason.
+    expect(bodyOf({ by: 'A. Pilot', reason: 'scale is out', second: 'S. Keeper' })).not.toHaveProperty(
+      'note',
+    );
   });
 
   it('by a sheet that does not hold says so to base', () => {

@@ -13,6 +13,8 @@ export interface LoadedTotals {
   readonly byAircraftLb: number;
   readonly signed: { readonly by: string; readonly reason: string; readonly second: string } | null;
   readonly bySoftFigures: boolean;
+  /** Both totals of every comparison, the one that counts last. */
+  readonly attempts: readonly string[];
 }
 
 export const loaded = (reporter: Reporter, flight: PhoneFlight, totals: LoadedTotals): Report =>
@@ -23,7 +25,7 @@ export const loaded = (reporter: Reporter, flight: PhoneFlight, totals: LoadedTo
       flightReport(reporter, {
         kind: 'load',
         flight: flight.id,
-        ...written(reporter, loadedNote(flight)),
+        ...written(reporter, loadedNote(flight, totals)),
         version: flight.version,
         totals: {
           load: { bySheetLb: totals.loadLb, byHandLb: totals.byHandLb },
@@ -51,13 +53,19 @@ const positionOf = ({ sheet }: PhoneFlight, drum: string): { readonly position?:
 };
 
 /** What base cannot know: weights of drums that it has in no book. The commander decides; base is told what the sheet says. */
-const loadedNote = ({ sheet, request }: PhoneFlight): string | undefined => {
+const loadedNote = (
+  { sheet, request }: PhoneFlight,
+  { attempts, signed }: LoadedTotals,
+): string | undefined => {
   const weighed = drumsInNoBook(request).map(
     ({ number, grossKg }) => `${number}, in no book, weighs ${print(grossKg, 'kg', 1)} by the crew.`,
   );
   const faults =
     sheet === null || sheet.holds ? [] : [`By the sheet it does not hold: ${sheet.faults.join('. ')}.`];
-  const words = [...weighed, ...faults].join(' ');
+  // Whoever signs has them in the reason.
+  const before = signed === null ? attempts.slice(0, -1) : [];
+  const typed = before.length === 0 ? [] : [`Typed before: ${before.join('; ')}.`];
+  const words = [...weighed, ...faults, ...typed].join(' ');
   return words === '' ? undefined : words.slice(0, 800);
 };
 

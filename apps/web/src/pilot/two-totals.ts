@@ -1,5 +1,5 @@
 import type { MyDay, PhoneFlight } from '@drumline/contract';
-import { compareWithSheet, type TotalsComparison } from '@drumline/loading';
+import { compareWithSheet, roundingBeside, type TotalsComparison } from '@drumline/loading';
 import { kilograms, pounds } from '@drumline/units';
 
 export interface TypedTotals {
@@ -13,6 +13,7 @@ export interface Compared {
   readonly loadLb: number;
   readonly takeoffLb: number;
   readonly agrees: boolean;
+  /** Null: it would explain nothing of what is apart. */
   readonly roundingWords: string | null;
 }
 
@@ -44,6 +45,6 @@ export const comparedTotals = (flight: PhoneFlight, day: MyDay, typed: TypedTota
     loadLb: totals.loadLb,
     takeoffLb: totals.takeoffLb,
     agrees: load.agrees && takeoff.agrees,
-    roundingWords: totals.roundingWords,
+    roundingWords: roundingBeside(totals, load),
   };
 };

@@ -2,7 +2,7 @@ import { questionWeight } from '@drumline/loading';
 import { kilograms, printNumber } from '@drumline/units';
 import { useState } from 'react';
 import { Keypad, Main, Notice, Page } from '../phone/index.js';
-import { aboveLoaded, type StepProps, Steps } from './loaded-steps.js';
+import { aboveLoaded, type LoadedDraft, type StepProps, Steps } from './loaded-steps.js';
 
 type Box = 'byHand' | 'byAircraft';
 
@@ -21,7 +21,7 @@ export const TypeTotals = ({ here, draft, setDraft }: StepProps) => {
     setDraft({
       ...draft,
       step: 'compare',
-      attempts: [...draft.attempts, `${draft.byHand} lb by hand, ${draft.byAircraft} lb by the aircraft`],
+      attempts: withAttempt(draft),
     });
   return (
     <Page
@@ -56,6 +56,12 @@ export const TypeTotals = ({ here, draft, setDraft }: StepProps) => {
       <Keypad value={draft[box]} onType={(typed) => setDraft({ ...draft, [box]: typed })} />
     </Page>
   );
+};
+
+/** Every pair that was compared stays on record; the same one again is no other. */
+const withAttempt = ({ attempts, byHand, byAircraft }: LoadedDraft): readonly string[] => {
+  const attempt = `${byHand} lb by hand, ${byAircraft} lb by the aircraft`;
+  return attempts.at(-1) === attempt ? attempts : [...attempts, attempt];
 };
 
 interface TotalBoxProps {

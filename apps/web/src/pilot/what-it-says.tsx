@@ -10,6 +10,10 @@ export const apartWords = ({ load, takeoff }: Compared): string =>
     .map(({ words }) => words)
     .join('. ');
 
+/** Of the two pairs the one that has more to say. */
+const agreeWords = ({ load, takeoff }: Compared): string =>
+  load.advice.length > takeoff.advice.length ? load.advice : takeoff.advice;
+
 interface WhatItSaysProps {
   readonly compared: Compared;
   readonly sheet: LoadSheet;
@@ -20,7 +24,7 @@ interface WhatItSaysProps {
 export const WhatItSays = ({ compared, sheet, bySoftFigures }: WhatItSaysProps) => (
   <>
     {compared.agrees ? (
-      <Notice kind="agree" word="Agrees." title={compared.takeoff.advice}>
+      <Notice kind="agree" word="Agrees." title={agreeWords(compared)}>
         {compared.roundingWords}
       </Notice>
     ) : (
@@ -38,18 +42,30 @@ export const WhatItSays = ({ compared, sheet, bySoftFigures }: WhatItSaysProps) 
   </>
 );
 
-/** More than two would explain anything. */
-const Slips = ({ name, of }: { readonly name: string; readonly of: TotalsComparison }) => {
-  if (of.agrees) return null;
-  if (of.slips.length === 0 || of.slips.length > 2)
-    return (
-      <p className="said">
-        <b>{name}.</b> {of.advice}
-      </p>
-    );
-  return of.slips.map(({ kind, title, words }) => (
-    <Notice key={kind + words} kind="check" word="May be." title={title}>
-      {words}
-    </Notice>
-  ));
+/** The two simplest that would explain it, within the tolerance too; a rounding is no slip. */
+const Slips = ({ name, of: { agrees, differenceLb, slips, advice } }: SlipsProps) => {
+  if (differenceLb === 0) return null;
+  const [first] = slips;
+  if (first?.kind === 'rounding') return <Said name={name} words={`${first.title}: ${first.words}`} />;
+  return (
+    <>
+      {slips.slice(0, 2).map(({ kind, title, words }) => (
+        <Notice key={kind + words} kind="check" word={`${name}, may be.`} title={title}>
+          {words}
+        </Notice>
+      ))}
+      {!agrees && (slips.length === 0 || slips.length > 2) && <Said name={name} words={advice} />}
+    </>
+  );
 };
+
+interface SlipsProps {
+  readonly name: string;
+  readonly of: TotalsComparison;
+}
+
+const Said = ({ name, words }: { readonly name: string; readonly words: string }) => (
+  <p className="said">
+    <b>{name}.</b> {words}
+  </p>
+);

@@ -143,6 +143,8 @@ export interface SheetTotals {
   /** With every drum at its planning weight. */
   readonly plannedLoadLb: Pounds;
   readonly plannedTakeoffLb: Pounds;
+  /** At the start of the leg, taxi included. */
+  readonly fuelLb: Pounds;
   readonly taxiFuelLb: Pounds;
   /** Why the kg total is not quite the lb total; null: it is. */
   readonly roundingWords: string | null;

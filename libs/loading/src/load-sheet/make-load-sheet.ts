@@ -114,6 +114,7 @@ function totalsOf(load: NamedLoad, index: number, weighed: WeighedLeg): SheetTot
     takeoffLb: weighed.takeoffLb,
     plannedLoadLb,
     plannedTakeoffLb: pounds(weighed.takeoffLb - weighed.loadLb + plannedLoadLb),
+    fuelLb: weighed.fuelLb,
     taxiFuelLb: weighed.taxiLb,
     roundingWords,
   };

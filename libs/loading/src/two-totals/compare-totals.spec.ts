@@ -26,6 +26,7 @@ const question = (typed: number, changes: Partial<TotalsQuestion> = {}): TotalsQ
   toleranceLb: pounds(0),
   items,
   otherDrums: [],
+  fuelLb: pounds(1200),
   taxiFuelLb: pounds(30),
   plannedLb: pounds(2381),
   ...changes,
@@ -47,7 +48,9 @@ describe('the column of F05', () => {
     expect(totals.lb).toBe(2378);
     expect(totals.kg).toBeCloseTo(1078.2, 9);
     expect(totals.kgAsLb).toBeCloseTo(2377.0, 1);
-    expect(totals.roundingWords).toBe('1,078.2 kg is 2,377 lb; the 1 lb apart is rounding, row by row');
+    expect(totals.roundingWords).toBe(
+      '1,078.2 kg is 2,377 lb; its rows add up to 2,378 lb: 1 lb of rounding, row by row',
+    );
   });
 
   it('a column that rounds to its kg total needs no words', () => {
@@ -72,6 +75,26 @@ describe('two totals that agree', () => {
   });
 });
 
+describe('a slip within the tolerance', () => {
+  it('is named: 2,387 for 2,378 agrees within 10 lb, and has two digits changed over', () => {
+    const compared = compareTotals(question(2387, { toleranceLb: pounds(10) }));
+    expect(compared).toMatchObject({
+      agrees: true,
+      differenceLb: 9,
+      advice: 'Within the tolerance. A slip may still be in it: look again.',
+    });
+    expect(compared.slips[0]).toMatchObject({ kind: 'digits swapped' });
+    expect(compared.slips[0]!.words).toContain('with 7 and 8 changed over');
+  });
+
+  it('a rounding is no slip', () => {
+    expect(compareTotals(question(2380, { toleranceLb: pounds(10) }))).toMatchObject({
+      advice: 'Within the tolerance.',
+      slips: [{ kind: 'rounding' }],
+    });
+  });
+});
+
 describe('slips that would explain a difference', () => {
   it('digits swapped: 8,528 and 8,258 are 270 lb apart', () => {
     const compared = compareTotals(takeoff(8258));
@@ -93,6 +116,63 @@ describe('slips that would explain a difference', () => {
   it('a drum left out, with its number and position', () => {
     expect(kinds(question(1983))).toEqual(['left out']);
     expect(words(question(1983))[0]).toMatch(/^395 lb apart. That is the weight of 0447 in R1L, and of/);
+  });
+
+  it('only what fits: 0448 and 0451 weigh 396 lb, and are not named beside 395', () => {
+    expect(words(question(1983))[0]).not.toMatch(/0448|0449|0451|0452/);
+    expect(words(question(1982))[0]).toMatch(/^396 lb apart. That is the weight of 0448 in R1R, and of 0451/);
+    expect(words(question(2378 - 394))[0]).toMatch(
+      /^394 lb apart. Within 1 lb that is the weight of 0447 in R1L, and of 0450 in R2R\./,
+    );
+    expect(kinds(question(2378 - 393))).toEqual([]);
+  });
+
+  it('of many that fit two are named, and how many more', () => {
+    const many = [...items, ...items].map((item) => ({ ...item, kg: kilograms(180) }));
+    expect(words(question(4764 - 397, { bySheetLb: pounds(4764), items: many }))[0]).toContain(
+      'the weight of 0447 in R1L, and of 0448 in R1R, and of 10 more.',
+    );
+  });
+
+  it('the take-off weight without the load, and with it twice', () => {
+    expect(words(takeoff(8528 - 2378))).toEqual([
+      '2,378 lb apart. The whole load is 2,378 lb. One figure may be without the load.',
+    ]);
+    expect(words(takeoff(8528 + 2378))).toEqual([
+      '2,378 lb apart. The whole load is 2,378 lb. One figure may have the load twice.',
+    ]);
+  });
+
+  it('the take-off weight without the fuel, at take-off or at start-up', () => {
+    expect(words(takeoff(8528 - 1170))).toEqual([
+      '1,170 lb apart. The fuel at take-off is 1,170 lb. One figure may be without the fuel.',
+    ]);
+    expect(words(takeoff(8528 - 1200))).toEqual([
+      '1,200 lb apart. The fuel at start-up is 1,200 lb. One figure may be without the fuel.',
+    ]);
+  });
+
+  it('two drums left out, or counted twice', () => {
+    expect(words(question(2378 - 794))).toEqual([
+      '794 lb apart, as 0448 in R1R and 0449 in R2L, or another two of the same weights: both left out of one figure.',
+    ]);
+    expect(kinds(takeoff(8528 + 791))).toEqual(['two weights']);
+  });
+
+  it('two drums in kg; one left out and another in kg', () => {
+    expect(words(question(2378 - 432))[0]).toContain(
+      '0447 in R1L and 0448 in R1R, or another two of the same weights: both added as kg in one figure.',
+    );
+    expect(words(question(2378 - 395 - 216))[0]).toMatch(
+      /the first left out, the second added as kg, in one/,
+    );
+  });
+
+  it('two slips at once are not looked for where one explains it', () => {
+    // 791 lb is 0447 and 0448, and the box of stores as well.
+    const stores: SheetItem = { name: 'stores in NET1', kg: kilograms(358.8), tareKg: null };
+    const asked = question(2378, { bySheetLb: pounds(2378 + 791), items: [...items, stores] });
+    expect(kinds(asked)).toEqual(['left out']);
   });
 
   it('a drum counted twice', () => {
@@ -182,7 +262,7 @@ describe('slips that would explain a difference', () => {
   });
 
   it('no word says which total is right', () => {
-    for (const typed of [1078, 1983, 2116, 2336, 2342, 2377, 2776, 2878, 5243])
+    for (const typed of [1078, 1583, 1946, 1983, 2116, 2336, 2342, 2377, 2387, 2776, 2878, 5243])
       for (const { title, words: said } of compareTotals(question(typed)).slips)
         expect(`${title} ${said}`).not.toMatch(/\b(right|wrong|correct|the sheet is|your total)\b/i);
   });
@@ -201,6 +281,20 @@ describe('every slip is found on every drum', () => {
       const typed = 2378 + change(Math.round(item.kg / 0.45359237), item);
       expect(kinds(question(typed)), `${item.name} ${typed}`).toContain(kind);
     }
+  });
+});
+
+describe('what nobody did is not explained', () => {
+  // Every difference of six drums, from more than rounding up to three of them. Measured: 6 in 100 are explained by one
+  // slip, 2 in 1,000 by two, none by more.
+  it('most differences have no slip, and none has more than two', () => {
+    const differences = Array.from({ length: 1185 }, (_, at) => at + 4);
+    const named = differences.flatMap((apart) => [
+      kinds(question(2378 - apart)).length,
+      kinds(question(2378 + apart)).length,
+    ]);
+    expect(named.filter((count) => count === 0).length / named.length).toBeGreaterThan(0.9);
+    expect(Math.max(...named)).toBe(2);
   });
 });
 
@@ -239,6 +333,30 @@ describe('laws of slips', () => {
         expect(compared.differenceLb).toBe(Math.abs(sheet - typed));
         if (compared.differenceLb > list.length / 2)
           expect(compared.slips.map((slip) => slip.kind)).toContain(kind);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  /** Two at once: what they make of the weights of two drums. */
+  const two: readonly (readonly [string, (one: SheetItem, other: SheetItem) => number])[] = [
+    ['both left out', () => 0],
+    ['both twice', (one, other) => 2 * (lbOf(one) + lbOf(other))],
+    ['both in kg', (one, other) => Math.round(one.kg) + Math.round(other.kg)],
+    ['one left out, one in kg', (_, other) => Math.round(other.kg)],
+  ];
+  it.each(two)('%s, of any two drums: named, or a single slip explains it too', (_, spoil) => {
+    fc.assert(
+      fc.property(loads, (list) => {
+        const [one, other] = [list[0]!, list[1]!];
+        const sheet = list.reduce((sum, each) => sum + lbOf(each), 0);
+        const typed = sheet - lbOf(one) - lbOf(other) + spoil(one, other);
+        const { slips } = compareTotals(
+          question(typed, { bySheetLb: pounds(sheet), items: list, plannedLb: null }),
+        );
+        const found = slips.filter(({ kind }) => kind !== 'one digit');
+        expect(found).not.toEqual([]);
+        if (found.some(({ kind }) => kind === 'two weights')) expect(found).toHaveLength(1);
       }),
       { numRuns: 300 },
     );

@@ -1,7 +1,7 @@
-import { type Kilograms, pounds, poundsFromKilograms, print, printNumber } from '@drumline/units';
+import { type Kilograms, poundsFromKilograms, print, printNumber } from '@drumline/units';
 import { printedLbOf } from '../printed-weights.js';
 import { roundingRoomLb } from './sheet-item.js';
-import { apartOf, lbWords, namesWords, type SlipFinder } from './slip.js';
+import { apartOf, lbWords, namesWords, nearest, type SlipFinder } from './slip.js';
 
 /** The difference is no more than rounding of the printed column can make. */
 export const rounding: SlipFinder = (question) => {
@@ -20,10 +20,13 @@ export const rounding: SlipFinder = (question) => {
 /** The difference is one weight of the column: left out of the lower figure, or twice in the higher. */
 export const leftOutOrTwice: SlipFinder = (question) => {
   const apart = apartOf(question);
-  const items = question.items.filter(({ kg }) => Math.abs(printedLbOf(kg) - apart) <= 1);
-  if (items.length === 0) return [];
+  const fits = question.items.map((item) => ({ of: item, lb: printedLbOf(item.kg) }));
+  const items = nearest(apart, fits, 1);
+  const [first] = items;
+  if (first === undefined) return [];
   const one = items.every(({ tareKg }) => tareKg !== null) ? 'drum' : 'weight';
-  const weight = `${lbWords(apart)} apart. That is the weight of ${namesWords(items)}.`;
+  const isExact = printedLbOf(first.kg) === apart;
+  const weight = `${lbWords(apart)} apart. ${isExact ? 'That' : 'Within 1 lb that'} is the weight of ${namesWords(items)}.`;
   return [
     question.typed < question.sheet
       ? {
@@ -55,14 +58,15 @@ export const grossForNet: SlipFinder = (question) => {
         words: `${lbWords(apart)} apart. ${printNumber(tares.length)} empty drums weigh ${print(allKg, 'kg', 1)}, ${print(allLb, 'lb')}. One figure may be net (fuel), the other gross (fuel and drum).`,
       },
     ];
-  const some = tares.filter(({ tareKg }) => Math.abs(poundsFromKilograms(tareKg) - apart) <= 1);
+  const fits = tares.map(({ item, tareKg }) => ({ of: item, lb: poundsFromKilograms(tareKg) }));
+  const some = nearest(apart, fits, 1);
   return some.length === 0
     ? []
     : [
         {
           kind: 'gross for net',
           title: 'One drum without its own weight',
-          words: `${lbWords(apart)} apart. That is the empty weight of ${namesWords(some.map(({ item }) => item))}. One drum may be net in one figure.`,
+          words: `${lbWords(apart)} apart. That is the empty weight of ${namesWords(some)}. One drum may be net in one figure.`,
         },
       ];
 };
@@ -85,20 +89,6 @@ export const wrongDrum: SlipFinder = ({ items, otherDrums, sheet, typed }) => {
         },
       ];
 };
-
-/** The taxi fuel lies between ramp weight and take-off weight. */
-export const beforeTaxi: SlipFinder = (question) =>
-  question.of === 'take-off weight' &&
-  question.taxiLb > 0 &&
-  Math.abs(apartOf(question) - question.taxiLb) <= 1
-    ? [
-        {
-          kind: 'before taxi',
-          title: 'Before taxi or after',
-          words: `${lbWords(apartOf(question))} apart. The taxi fuel is ${print(pounds(question.taxiLb), 'lb')}. One figure may be at start-up, the other at take-off.`,
-        },
-      ]
-    : [];
 
 /** The other figure is the plan's, with every drum at its planning weight. */
 export const plannedWeight: SlipFinder = ({ planned, typed, sheet }) =>

@@ -10,10 +10,13 @@ export type SlipKind =
   | 'counted twice'
   | 'gross for net'
   | 'before taxi'
+  | 'load left out'
+  | 'fuel left out'
   | 'planned weight'
   | 'wrong drum'
   | 'one digit'
-  | 'ten times';
+  | 'ten times'
+  | 'two weights';
 
 /** A slip that would explain why two totals differ. It never says which total is right. */
 export interface Slip {
@@ -32,6 +35,8 @@ export interface SlipQuestion {
   readonly items: readonly SheetItem[];
   /** Drums that are not on the sheet and could have been taken for one that is. */
   readonly otherDrums: readonly SheetItem[];
+  /** At the start of the leg, taxi included; 0: not known. */
+  readonly fuelLb: number;
   readonly taxiLb: number;
   /** The total while every drum counted as planned; null: not planned. */
   readonly planned: number | null;
@@ -43,9 +48,31 @@ export const apartOf = ({ sheet, typed }: SlipQuestion): number => Math.abs(shee
 
 export const lbWords = (weight: number): string => `${printNumber(weight)} lb`;
 
-/** "0447 in R1L", "0447 in R1L, and of 0450 in R2R". */
-export const namesWords = (items: readonly SheetItem[]): string =>
-  items.map(({ name }) => name).join(', and of ');
+/** "0447 in R1L", "0447 in R1L, and of 0450 in R2R"; of more than three the rest by number. */
+export const namesWords = (items: readonly { readonly name: string }[]): string => {
+  const named = items.length > 3 ? items.slice(0, 2) : items;
+  const more = items.length - named.length;
+  return [...named.map(({ name }) => name), ...(more > 0 ? [`${more} more`] : [])].join(', and of ');
+};
+
+/** What would explain a difference, and the difference that it makes, lb. */
+export interface Fit<T> {
+  readonly of: T;
+  readonly lb: number;
+}
+
+/**
+ * The nearest of those that would explain the difference, lb, where no more than `roomLb` is missing; half a pound is what
+ * a printed weight is rounded by, so all that fit within it fit alike. A drum that fits is never named beside one that fits
+ * better.
+ */
+export function nearest<T>(apartLb: number, fits: readonly Fit<T>[], roomLb: number): readonly T[] {
+  const missed = fits.map(({ of, lb }) => ({ of, lb: wholeMiss(apartLb - lb) }));
+  const least = Math.min(...missed.map(({ lb }) => lb));
+  return least > roomLb ? [] : missed.filter(({ lb }) => lb === least).map(({ of }) => of);
+}
+
+const wholeMiss = (lb: number): number => Math.max(0, Math.ceil(Math.abs(lb) - 0.5 - 1e-6));
 
 /** Whether two figures have the same digits with just two of them changed over. */
 export function twoDigitsSwapped(one: number, other: number): readonly [string, string] | null {

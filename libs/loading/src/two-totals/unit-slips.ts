@@ -1,7 +1,15 @@
 import { kilograms, kilogramsFromPounds, pounds, poundsFromKilograms, print } from '@drumline/units';
 import { printedLbOf } from '../printed-weights.js';
 import { itemTotals, roundingRoomLb, type SheetItem } from './sheet-item.js';
-import { apartOf, lbWords, namesWords, type Slip, type SlipFinder, type SlipQuestion } from './slip.js';
+import {
+  apartOf,
+  lbWords,
+  namesWords,
+  nearest,
+  type Slip,
+  type SlipFinder,
+  type SlipQuestion,
+} from './slip.js';
 
 // Kilograms stand here as they do on the sheet, with one decimal: of the load the sum of its kg column, of a take-off
 // weight, which has no such column, its pounds converted once.
@@ -18,7 +26,8 @@ export const kilogramsForPounds: SlipFinder = (question) => {
         words: `The ${of} is ${lbWords(sheet)}, ${print(sheetKg, 'kg', 1)}. One figure may be in kg.`,
       },
     ];
-  const rows = items.filter(({ kg }) => Math.abs(apartOf(question) - (printedLbOf(kg) - kg)) <= 1);
+  const fits = items.map((item) => ({ of: item, lb: printedLbOf(item.kg) - item.kg }));
+  const rows = nearest(apartOf(question), fits, 1);
   return rows.length > 0 ? [oneRow('kg for lb', 'kg', question, rows)] : wholeLoad(question);
 };
 
@@ -33,10 +42,11 @@ export const poundsForKilograms: SlipFinder = (question) => {
         words: `${lbWords(sheet)} times 2.2046 is ${lbWords(poundsFromKilograms(kilograms(sheet)))}. One figure may be converted once too often.`,
       },
     ];
-  const rows = items.filter(({ kg }) => {
-    const lb = printedLbOf(kg);
-    return Math.abs(apartOf(question) - (poundsFromKilograms(kilograms(lb)) - lb)) <= 2;
+  const fits = items.map((item) => {
+    const lb = printedLbOf(item.kg);
+    return { of: item, lb: poundsFromKilograms(kilograms(lb)) - lb };
   });
+  const rows = nearest(apartOf(question), fits, 2);
   return rows.length > 0 ? [oneRow('lb for kg', 'lb taken for kg', question, rows)] : [];
 };
 

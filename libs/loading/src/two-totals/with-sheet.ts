@@ -17,11 +17,22 @@ export function compareWithSheet(
   typed: Pick<TotalsQuestion, 'of' | 'bySheetLb' | 'typedLb' | 'toleranceLb'>,
 ): TotalsComparison {
   if (at === null)
-    return compareTotals({ ...typed, items: [], otherDrums: [], taxiFuelLb: noFuel, plannedLb: null });
+    return compareTotals({
+      ...typed,
+      items: [],
+      otherDrums: [],
+      fuelLb: noFuel,
+      taxiFuelLb: noFuel,
+      plannedLb: null,
+    });
   const { totals, otherDrums } = at;
-  const { items, taxiFuelLb, plannedLoadLb, plannedTakeoffLb } = totals;
+  const { items, fuelLb, taxiFuelLb, plannedLoadLb, plannedTakeoffLb } = totals;
   const plannedLb = typed.of === 'load' ? plannedLoadLb : plannedTakeoffLb;
-  return compareTotals({ ...typed, items, otherDrums, taxiFuelLb, plannedLb });
+  return compareTotals({ ...typed, items, otherDrums, fuelLb, taxiFuelLb, plannedLb });
 }
+
+/** Why the kg of the sheet are not quite its lb, where that is about what is apart; null: it would explain nothing. */
+export const roundingBeside = ({ roundingWords }: SheetTotals, load: TotalsComparison): string | null =>
+  load.differenceLb === 0 || load.slips[0]?.kind === 'rounding' ? roundingWords : null;
 
 const noFuel = 0 as TotalsQuestion['taxiFuelLb'];

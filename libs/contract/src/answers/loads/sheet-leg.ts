@@ -45,6 +45,7 @@ export const sheetTotalsAnswer = z
     takeoffLb: lb,
     plannedLoadLb: lb.describe('With every drum at its planning weight.'),
     plannedTakeoffLb: lb,
+    fuelLb: lb,
     taxiFuelLb: lb,
     roundingWords: z.string().nullable().describe('Why the kg total is not quite the lb total; null: it is.'),
   })

@@ -13,7 +13,10 @@ export const slipKind = z.enum([
   'before taxi',
   'planned weight',
   'one digit',
+  'load left out',
+  'fuel left out',
   'ten times',
+  'two weights',
 ]);
 
 export const slipAnswer = z
