@@ -1,4 +1,5 @@
 import { leftToDo, type Scenario, type StandingFlight, standingState } from '@drumline/planning';
+import type { Drum } from '@drumline/stock';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { Problem } from '../http/problem.js';
@@ -10,7 +11,7 @@ import { FlightDrumsService } from './flight-drums.service.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { takeFlightTurn } from './flight-turn.js';
 import { type Flown, flownBy, isUnderWay } from './flown.js';
-import { takenFromBase, withOpeningDrums } from './opening-drums.js';
+import { asTaken, takenFromBase, withOpeningDrums } from './opening-drums.js';
 
 export { plannedUse } from './planned-use.js';
 
@@ -24,6 +25,8 @@ export interface Board {
   readonly loads: readonly Load[];
   /** Drums that are spoken for, with the flight: set aside, or taken by a flight that is under way. */
   readonly takenBy: ReadonlyMap<string, string>;
+  /** Aboard flights that land them nowhere, as they were taken: they have a place on its sheet, and stand at none. */
+  readonly ridingHome: readonly Drum[];
   /** A flight as the plan counts it: one that is under way with what it lands in the end. Null: it is no part of it. */
   readonly standingOf: (flight: Flight) => StandingFlight | null;
   /** By the territory's clock. */
@@ -68,13 +71,15 @@ export class BoardService {
     const standing = flights.flatMap((flight) => standingOf(flight) ?? []);
     const aboard = await this.stock.aboard(transaction, setAsideElsewhere(now, loads));
     const taken = new Map([...takenFromBase(flown), ...fromPlaces(flights, loads, aboard)]);
-    const drums = await this.stock.drumsByNumber(transaction, [...taken.keys()]);
+    const riding = aboardBesides(flights, loads, new Set([...taken.keys(), ...numbersOf(now)]));
+    const drums = await this.stock.drumsByNumber(transaction, [...taken.keys(), ...riding.keys()]);
     // Drums that are put back full are drawn again by the programme.
     const drawn = done.drawn.filter(({ drum }) => !taken.has(drum));
     const programme = leftToDo(now, { ...done, drawn });
     const scenario = withOpeningDrums({ ...programme, flights: standing }, taken, drums);
     const takenBy = spokenFor(loads, taken);
-    return { scenario, facts, flights, loads, takenBy, standingOf, now: new Date(now.asOf) };
+    const ridingHome = asTaken(now, riding, drums);
+    return { scenario, facts, flights, loads, takenBy, ridingHome, standingOf, now: new Date(now.asOf) };
   }
 
   private async flownOn(
@@ -96,9 +101,26 @@ export class BoardService {
 }
 
 /** Set aside for a flight that nobody has reported off, and standing at no place. */
-const setAsideElsewhere = ({ drums }: Scenario, loads: readonly Load[]): readonly string[] => {
-  const standing = new Set(drums.map(({ number }) => number));
+const setAsideElsewhere = (now: Scenario, loads: readonly Load[]): readonly string[] => {
+  const standing = numbersOf(now);
   return loads.flatMap(({ drum, settled }) => (drum === null || settled || standing.has(drum) ? [] : [drum]));
+};
+
+const numbersOf = ({ drums }: Scenario): ReadonlySet<string> => new Set(drums.map(({ number }) => number));
+
+/** On the load of a flight under way and not among these, with its base. */
+const aboardBesides = (
+  flights: readonly Flight[],
+  loads: readonly Load[],
+  known: ReadonlySet<string>,
+): ReadonlyMap<string, string> => {
+  const bases = new Map(flights.filter(isUnderWay).map(({ id, fromPlace }) => [id, fromPlace]));
+  return new Map(
+    loads.flatMap(({ drum, flightId }) => {
+      const base = bases.get(flightId);
+      return drum === null || base === undefined || known.has(drum) ? [] : [[drum, base] as const];
+    }),
+  );
 };
 
 const fromPlaces = (flights: readonly Flight[], loads: readonly Load[], drums: readonly string[]) =>

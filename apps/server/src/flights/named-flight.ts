@@ -23,7 +23,7 @@ export const drumsFor = (board: Board, flight: Flight): readonly Load[] => {
 
 /** By today's facts; `positions`: drums stand as said here, and not as they are kept. */
 export const namedFlight = (
-  { scenario }: Board,
+  { scenario, ridingHome }: Board,
   flight: Flight,
   loads: readonly Load[],
   positions?: ReadonlyMap<string, string>,
@@ -45,7 +45,8 @@ export const namedFlight = (
     place,
     position: positions === undefined ? position : (positions.get(drum!) ?? null),
   }));
-  const answer = loadOfFlight(scenario, standing, picked);
+  const drums = [...scenario.drums, ...ridingHome];
+  const answer = loadOfFlight({ ...scenario, drums }, standing, picked);
   return answer.found
     ? { found: true, load: answer.load, standing }
     : { found: false, why: `${flight.id}: ${answer.why}.` };

@@ -19,14 +19,28 @@ export const withOpeningDrums = (
   scenario: Scenario,
   taken: ReadonlyMap<string, string>,
   known: ReadonlyMap<string, KnownDrum>,
-): Scenario => {
-  if (taken.size === 0) return scenario;
-  const { fillLitres, grossKg } = scenario.policy.drum;
-  const back = [...taken].flatMap(([number, place]): readonly Drum[] => {
+): Scenario =>
+  taken.size === 0
+    ? scenario
+    : {
+        ...scenario,
+        drums: [
+          ...scenario.drums.filter(({ number }) => !taken.has(number)),
+          ...asTaken(scenario, taken, known),
+        ],
+      };
+
+/** The drums as flights took them from their bases: filled, and by the scale where they were on one. */
+export const asTaken = (
+  { policy, batches }: Scenario,
+  taken: ReadonlyMap<string, string>,
+  known: ReadonlyMap<string, KnownDrum>,
+): readonly Drum[] => {
+  const { fillLitres, grossKg } = policy.drum;
+  return [...taken].flatMap(([number, place]): readonly Drum[] => {
     const drum = known.get(number);
-    if (drum === undefined || !scenario.batches.some(({ id }) => id === drum.batch)) return [];
+    if (drum === undefined || !batches.some(({ id }) => id === drum.batch)) return [];
     const weights = { tareKg: drum.tareKg ?? kilograms(0), grossKg: drum.grossKg ?? grossKg };
     return [{ number, batch: drum.batch, place, content: 'filled sealed', litres: fillLitres, ...weights }];
   });
-  return { ...scenario, drums: [...scenario.drums.filter(({ number }) => !taken.has(number)), ...back] };
 };
