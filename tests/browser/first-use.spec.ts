@@ -63,6 +63,30 @@ it('a document with faults stays out, each fault by line and cell', async () => 
   await page.getByText('This installation is empty.').waitFor();
 });
 
+it('what was typed in a step stays when another step is opened without Save, after a reload too, and is told as not saved', async () => {
+  const page = await office.stranger();
+  await signIn(page);
+  await page.goto('/set-up/begin');
+  await page.getByLabel('Title').fill('North Shelf');
+  await step(page, 'Places');
+  await page.getByRole('button', { name: 'New place' }).click();
+  await page.getByLabel('Code').fill('XNEW');
+  await page.getByRole('list', { name: 'Steps' }).getByText('none yet, one not saved').first().waitFor();
+  await step(page, 'Aircraft types');
+  await page.reload();
+  await step(page, 'Territory');
+  expect(await page.getByLabel('Title').inputValue()).toBe('North Shelf');
+  await expectAccessible(page);
+  await step(page, 'Places');
+  expect(await page.getByLabel('Code').inputValue()).toBe('XNEW');
+  // Both ways to be done with it: forget it, or save it.
+  await page.getByRole('button', { name: 'Forget what was typed' }).click();
+  expect(await page.getByLabel('Code').inputValue()).toBe('');
+  await step(page, 'Territory');
+  await page.getByRole('button', { name: 'Forget what was typed' }).click();
+  await page.getByText('one not saved').waitFor({ state: 'detached' });
+});
+
 it('from an empty installation to a first plan: a base, a strip with its cache, an aeroplane, a pilot, the rules', async () => {
   const page = await office.stranger();
   await signIn(page);

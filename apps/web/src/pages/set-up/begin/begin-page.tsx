@@ -3,10 +3,10 @@ import { z } from 'zod';
 import { useAct, useMay, useNow, useRead, useSettings } from '../../../api/index.js';
 import { Button, ProblemLine } from '../../../ui/index.js';
 import { KeptList } from '../kept/kept-list.js';
-import { type Section, sectionAt } from '../sections.js';
+import { isTheOne, type Section, sectionAt } from '../sections.js';
 import { bringIn } from './bring-in.js';
 import { exampleLines, linesIn, missingIn, scenarioOf } from './draft.js';
-import { keepDraft, useDraft, useDraftKeeper } from './draft-store.js';
+import { forgetDraft, useDraft, useDraftKeeper, useUnsaved } from './draft-store.js';
 import { MissingList } from './missing-list.js';
 
 /** In the order in which each can speak of those before it; the last ones a first plan can do without. */
@@ -29,6 +29,8 @@ const steps: readonly Section[] = [
 export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }) => {
   const draft = useDraft();
   const now = useNow();
+  const unsavedIn = useUnsaved();
+  const unsaved = steps.filter((step) => unsavedIn(step) !== undefined);
   const missing = missingIn(draft, now);
   const section = steps.find((step) => step.name === name) ?? steps[0]!;
   const [, go] = useLocation();
@@ -41,10 +43,12 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
       ? 'A territory is set up here already: change it on the set-up page.'
       : missing.length > 0
         ? 'Something is missing still: see the list.'
-        : undefined;
+        : unsaved.length > 0
+          ? `Typed and not saved: ${unsaved.map(({ title }) => title).join('; ')}. Save it there, or forget it.`
+          : undefined;
   const submit = async () => {
     if ((await bring.run()) === undefined) return;
-    keepDraft({});
+    forgetDraft();
     go('/set-up');
   };
   return (
@@ -54,10 +58,13 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
         <ol aria-label="Steps">
           {steps.map((step) => (
             <li key={step.name}>
-              <Link href={`/set-up/begin/${step.name}`} aria-current={step === section ? 'step' : undefined}>
+              <Link href={wayTo(step, unsavedIn(step))} aria-current={step === section ? 'step' : undefined}>
                 {step.title}
               </Link>{' '}
-              <small>{linesIn(draft, step).length > 0 ? `${linesIn(draft, step).length}` : 'none yet'}</small>
+              <small>
+                {linesIn(draft, step).length > 0 ? `${linesIn(draft, step).length}` : 'none yet'}
+                {unsavedIn(step) !== undefined && ', one not saved'}
+              </small>
             </li>
           ))}
         </ol>
@@ -66,7 +73,7 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
       <aside className="set-up-missing">
         <MissingList missing={missing} to={(list) => `/set-up/begin/${list}`} />
         <p>
-          <small>What you fill in stays in this browser until it is brought in.</small>
+          <small>What you type stays in this browser, saved or not, until the territory is brought in.</small>
         </p>
         <Button kind="main" busy={bring.isSending} offBecause={off} onPress={() => void submit()}>
           Bring the territory in
@@ -76,6 +83,10 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
     </div>
   );
 };
+
+/** Where something was typed and not saved, the step opens at it. */
+const wayTo = (section: Section, id?: string): string =>
+  `/set-up/begin/${section.name}${id === undefined || isTheOne(section) ? '' : `/${encodeURIComponent(id)}`}`;
 
 const exampleSchema = z.record(z.string(), z.unknown());
 
@@ -89,9 +100,7 @@ const Step = ({ section, at }: { readonly section: Section; readonly at: string 
       section={section}
       keeper={keeper}
       at={at}
-      open={(id) =>
-        go(`/set-up/begin/${section.name}${id === undefined ? '' : `/${encodeURIComponent(id)}`}`)
-      }
+      open={(id) => go(wayTo(section, id))}
       currency={currency}
       examples={example === undefined ? [] : exampleLines(example, section)}
     />

@@ -5,25 +5,48 @@ import { nameless } from '../kept/kept.js';
 import { faultsOfOne, nameIn, type Section } from '../sections.js';
 import { type Draft, linesIn, withLine } from './draft.js';
 
-const place = 'drumline-territory-begun';
-
-const read = (): Draft => {
-  try {
-    return JSON.parse(localStorage.getItem(place) ?? '{}') as Draft;
-  } catch {
-    return {};
-  }
-};
-
-const draft = createStore<Draft>(read());
-
 /** Kept in this browser, so that a page left and opened again has what was filled in. */
-export const keepDraft = (next: Draft): void => {
-  draft.set(next);
-  localStorage.setItem(place, JSON.stringify(next));
+const keptHere = (place: string) => {
+  const read = (): Draft => {
+    try {
+      return JSON.parse(localStorage.getItem(place) ?? '{}') as Draft;
+    } catch {
+      return {};
+    }
+  };
+  const store = createStore<Draft>(read());
+  const keep = (next: Draft): void => {
+    store.set(next);
+    localStorage.setItem(place, JSON.stringify(next));
+  };
+  return { ...store, keep };
 };
+
+const draft = keptHere('drumline-territory-begun');
+
+/** What stands in forms and was not saved: by step and thing, `places/new`. */
+const unsaved = keptHere('drumline-territory-unsaved');
 
 export const useDraft = (): Draft => useStore(draft);
+
+/** It is brought in: nothing of it is begun any more. */
+export const forgetDraft = (): void => {
+  draft.keep({});
+  unsaved.keep({});
+};
+
+const unsavedAt = (section: Section, line: KeptLine | null): string => `${section.name}/${line?.id ?? 'new'}`;
+
+const keepUnsaved = (at: string, data: unknown): void => {
+  const { [at]: _, ...others } = unsaved.get();
+  unsaved.keep(data === undefined ? others : { ...others, [at]: data });
+};
+
+/** Where in a step something is typed that was not saved: the id of its thing, or `new`. */
+export const useUnsaved = (): ((section: Section) => string | undefined) => {
+  const all = Object.keys(useStore(unsaved));
+  return ({ name }) => all.find((at) => at.startsWith(`${name}/`))?.slice(name.length + 1);
+};
 
 /** Things of one kind in the draft. Each is tried by itself; how they fit together is said in the list of what is missing. */
 export const useDraftKeeper = (section: Section): Keeper => {
@@ -37,13 +60,17 @@ export const useDraftKeeper = (section: Section): Keeper => {
     }),
   );
   const write = (line: KeptLine | null, value: unknown) =>
-    keepDraft(withLine(now, section, { at: lines.findIndex(({ id }) => id === line?.id), data: value }));
+    draft.keep(withLine(now, section, { at: lines.findIndex(({ id }) => id === line?.id), data: value }));
   return {
     lines,
     problem,
     isSending: false,
     clear: () => setProblem(undefined),
     offered: (list) => namesIn(now, list),
+    unsaved: {
+      of: (line) => unsaved.get()[unsavedAt(section, line)],
+      keep: (line, value) => keepUnsaved(unsavedAt(section, line), value),
+    },
     save: async (value, line) => {
       const found = problemOf(
         section,

@@ -3,7 +3,7 @@ import { useCalendar } from '../../../api/index.js';
 import { Button, MessageLine, ProblemLine } from '../../../ui/index.js';
 import { FormAround } from '../form/form-around.js';
 import { FormFields } from '../form/schema-form.js';
-import { documentOf, typedOf } from '../form/typed.js';
+import { documentOf, type Typed, typedOf } from '../form/typed.js';
 import { isTheOne, type Section, specOf } from '../sections.js';
 import type { Keeper, KeptLine } from './kept.js';
 
@@ -25,22 +25,30 @@ export interface KeptFormProps {
 export const KeptForm = (props: KeptFormProps) => {
   const { section, keeper, line, begin, currency, offBecause, onDone, consequence } = props;
   const spec = useMemo(() => specOf(section, currency), [section, currency]);
-  const [typed, setTyped] = useState(() => typedOf(spec, line?.data ?? begin ?? {}));
+  const first = line?.data ?? begin ?? {};
+  const [typed, setTyped] = useState(() => typedOf(spec, keeper.unsaved?.of(line) ?? first));
   // What is saved is a change of what was opened: somebody else's change meanwhile is told, not laid over.
   const [opened] = useState(line);
   const data = documentOf(spec, typed);
+  const type = (next: Typed) => {
+    const to = documentOf(spec, next);
+    const isAsFirst = JSON.stringify(to) === JSON.stringify(documentOf(spec, typedOf(spec, first)));
+    keeper.unsaved?.keep(opened, isAsFirst ? undefined : to);
+    setTyped(next);
+  };
   const save = async () => {
     const done = await keeper.save(data, opened);
-    if (done !== undefined) onDone(doneWords(section.one, done));
+    if (done === undefined) return;
+    keeper.unsaved?.keep(opened, undefined);
+    onDone(doneWords(section.one, done));
   };
   const takeOut = async () => {
     const done = await keeper.takeOut(opened!);
-    if (done !== undefined)
-      onDone(
-        done === 'saved'
-          ? `The ${section.one} is taken out; its history stays.`
-          : doneWords(section.one, done),
-      );
+    if (done === undefined) return;
+    keeper.unsaved?.keep(opened, undefined);
+    onDone(
+      done === 'saved' ? `The ${section.one} is taken out; its history stays.` : doneWords(section.one, done),
+    );
   };
   const same =
     line !== null && JSON.stringify(documentOf(spec, typedOf(spec, line.data))) === JSON.stringify(data);
@@ -57,7 +65,7 @@ export const KeptForm = (props: KeptFormProps) => {
       <h2>{headOf(section, line)}</h2>
       <ChangedLine line={line} opened={opened} />
       <FormAround value={{ faultAt: (path) => faultWords(keeper, path), offered: keeper.offered }}>
-        <FormFields spec={spec} typed={typed} path="" onChange={setTyped} />
+        <FormFields spec={spec} typed={typed} path="" onChange={type} />
       </FormAround>
       {!same && consequence?.(data, line)}
       <ProblemLine problem={keeper.problem} />
@@ -65,6 +73,9 @@ export const KeptForm = (props: KeptFormProps) => {
         <Button kind="main" type="submit" busy={keeper.isSending} offBecause={off}>
           Save
         </Button>
+        {keeper.unsaved?.of(line) !== undefined && (
+          <Button onPress={() => type(typedOf(spec, first))}>Forget what was typed</Button>
+        )}
         {line !== null && !isTheOne(section) && (
           <Button kind="grave" busy={keeper.isSending} offBecause={offBecause} onPress={() => void takeOut()}>
             Take out

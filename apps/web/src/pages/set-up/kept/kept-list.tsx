@@ -29,6 +29,11 @@ export const KeptList = (props: KeptListProps) => {
     setBegun(undefined);
     open(undefined);
   };
+  // In the place of whatever was typed there.
+  const beginFrom = (example: KeptLine) => {
+    keeper.unsaved?.keep(null, example.data);
+    setBegun(example);
+  };
   const goTo = (id: string) => {
     setDone(undefined);
     setBegun(undefined);
@@ -50,7 +55,7 @@ export const KeptList = (props: KeptListProps) => {
         <div className="set-up-one">
           {only && done !== undefined && <MessageLine kind="note" what={done} />}
           {line === null && examples.length > 0 && (
-            <Examples examples={examples} one={section.one} choose={setBegun} />
+            <Examples examples={examples} one={section.one} choose={beginFrom} />
           )}
           <KeptForm
             key={`${line?.id ?? 'new'} ${only ? line?.version : ''} ${begun?.id ?? ''}`}

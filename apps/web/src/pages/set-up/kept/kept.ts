@@ -32,6 +32,11 @@ export interface Keeper {
   readonly isSending: boolean;
   readonly clear: () => void;
   readonly offered: (list: string) => readonly string[];
+  /** Where what is typed stays though it was not saved and the form is left; `undefined` forgets it. */
+  readonly unsaved?: {
+    readonly of: (line: KeptLine | null) => unknown;
+    readonly keep: (line: KeptLine | null, data: unknown) => void;
+  };
 }
 
 /** Things of one kind on the server. */
