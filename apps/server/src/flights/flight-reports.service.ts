@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { FlightReportBody } from '@drumline/contract';
-import { type Kept, type Moved, type Need, type Refused, receiveReport } from '@drumline/planning';
+import type { Kept, Moved } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { AuditService } from '../audit/audit.service.js';
@@ -9,14 +9,14 @@ import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { ClockService } from '../territory/clock.service.js';
 import { afterReport, isPastLoading } from './after-report.js';
+import { answerReport, raisedBy } from './answer-report.js';
 import { type Board, BoardService } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
-import { roleFor } from './flight-acts.service.js';
 import type { FlightReportsQuery } from './flight-query.js';
 import { type FlightReport, flightReportTable } from './flight-report.table.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { takeFlightTurn } from './flight-turn.js';
-import { LookAtReportService, type Looked } from './look-at-report.service.js';
+import { LookAtReportService } from './look-at-report.service.js';
 import { ReportAuthorService } from './report-author.service.js';
 import { TakeAboardService } from './take-aboard.service.js';
 
@@ -88,13 +88,8 @@ export class FlightReportsService {
     const flight = await this.store.one(transaction, sent.body.flight);
     const author = await this.authors.authorOf(transaction, flight, sent);
     const looked = await this.look.at(transaction, flight, sent);
-    const received = answerTo(flight, sent, author.name);
-    const answer = notEntered(sent.body, received, looked) ?? received;
-    if (answer.kind === 'refused') throw new Problem('conflict', answer.words);
-    if (answer.kind === 'moved' && looked.faults.length > 0) {
-      const detail = `${flight.id}: "${sent.body.kind}" cannot be entered, see faults. Nothing was changed.`;
-      throw new Problem('faults', detail, looked.faults);
-    }
+    const answer = answerReport(sent, author.name, looked);
+    const keptLoad = await this.keptLoad(transaction, flight);
     const report: FlightReport = {
       id: sent.id,
       flightId: flight.id,
@@ -106,7 +101,7 @@ export class FlightReportsService {
       sentBy: sent.by.fullName,
       accountId: sent.by.id,
       raised: [
-        ...(answer.raised === null ? [] : [answer.raised]),
+        ...raisedBy(answer, sent.body, keptLoad),
         ...author.raised,
         ...looked.raised,
         ...looked.faults.map(({ problem }) => `${flight.id}: ${problem}`),
@@ -117,15 +112,14 @@ export class FlightReportsService {
       kind: report.kind,
     }));
     await transaction.insert(flightReportTable, report);
-    return this.write(transaction, { sent, report, flight, answer, isFirst });
+    return this.write(transaction, { sent, report, flight, answer, isFirst, keptLoad });
   }
 
   private async write(
     transaction: EntityManager,
-    { sent, report, flight, answer, isFirst }: Received,
+    { sent, report, flight, answer, isFirst, keptLoad }: Received,
   ): Promise<ReportAnswer> {
     const before = await this.store.loadsOf(transaction, flight.id);
-    const keptLoad = await this.keptLoad(transaction, flight);
     const after = afterReport(flight, before, { body: sent.body, answer, isFirst, keptLoad });
     const loading = after.leavesWithKeptLoad ? keptLoad : isEntered(report, after.flight) ? report : null;
     if (loading?.kind === 'load') await this.aboard.take(transaction, { ...sent, flight, report: loading });
@@ -141,12 +135,12 @@ export class FlightReportsService {
     return shown(report, written, after.loads);
   }
 
-  /** The last loading that its crew reported of a flight that nobody has entered as loaded: in it the flight leaves. */
+  /** The last loading, in the order in which they happened, of a flight that nobody has entered as loaded: with it the flight leaves. */
   private async keptLoad(transaction: EntityManager, { id, state }: Flight): Promise<FlightReport | null> {
     if (isPastLoading(state)) return null;
     return transaction.findOne(flightReportTable, {
       where: { flightId: id, kind: 'load' },
-      order: { receivedAt: 'DESC', id: 'DESC' },
+      order: { happenedAt: 'DESC', receivedAt: 'DESC', id: 'DESC' },
     });
   }
 
@@ -171,49 +165,12 @@ interface Received {
   readonly flight: Flight;
   readonly answer: Moved | Kept;
   readonly isFirst: boolean;
+  readonly keptLoad: FlightReport | null;
 }
-
-/** A problem moves no flight: it is kept, and somebody has to look. */
-const answerTo = (flight: Flight, { body, by }: SentReport, author: string): Moved | Kept | Refused => {
-  if (body.kind === 'problem') {
-    const words = body.words === undefined ? '' : ` "${body.words}"`;
-    return { kind: 'kept', raised: `${flight.id}: ${author} has a problem: ${body.what}.${words}` };
-  }
-  return receiveReport(flight, {
-    act: body.kind,
-    by: { name: author, role: roleFor(by, flight, body.kind) },
-    met: seenTo,
-    ...('reason' in body ? { reason: body.reason } : {}),
-  });
-};
-
-/** A load that stands so in the aeroplane all the same: a fact of a crew is kept and raised. Null: it is as received. */
-const notEntered = (
-  body: FlightReportBody,
-  received: Moved | Kept | Refused,
-  { faults }: Looked,
-): Kept | null => {
-  if (body.kind !== 'load' || body.allTheSame !== true || received.kind === 'kept') return null;
-  if (received.kind === 'moved' && faults.length === 0) return null;
-  const why = received.kind === 'refused' ? ` ${received.words}` : '';
-  const drums = body.drums.map(({ drum }) => drum).join(', ');
-  return {
-    kind: 'kept',
-    raised: `${body.flight}: loaded all the same with ${drums}; not entered as loaded.${why}`,
-  };
-};
 
 /** Before the flight is loaded a load report has not been entered. */
 const isEntered = ({ kind }: Pick<FlightReport, 'kind'>, { state }: Flight): boolean =>
   kind !== 'load' || isPastLoading(state);
-
-/** What the faults have been looked for: where there is one, a report that moves its flight is refused. */
-const seenTo: readonly Need[] = [
-  'totals agreed',
-  'surface known',
-  'no held drum',
-  'every drum accounted for',
-];
 
 const reasonOf = ({ author, sentBy, data }: FlightReport): string | null => {
   if ('reason' in data) return data.reason ?? null;

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { type EntityManager, MoreThanOrEqual } from 'typeorm';
+import { type EntityManager, LessThanOrEqual, MoreThanOrEqual } from 'typeorm';
 import { type Actor, AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
 import { StockService } from '../stock/stock.service.js';
@@ -69,6 +69,20 @@ export class FlightStoreService {
       [Object.keys(revisions), Object.values(revisions)],
     );
     return new Set(rows.map(({ id }) => id));
+  }
+
+  /** Why a flight needs a decision now and needed one then already; null: it does not, or was marked since. */
+  async neededDecision(
+    transaction: EntityManager,
+    { id, needsDecision }: Pick<Flight, 'id' | 'needsDecision'>,
+    then: Date,
+  ): Promise<string | null> {
+    if (needsDecision === null) return null;
+    const past = await transaction.findOne(flightHistoryTable, {
+      where: { flightId: id, at: LessThanOrEqual(then) },
+      order: { revision: 'DESC' },
+    });
+    return (past?.data as Flight | undefined)?.needsDecision ?? null;
   }
 
   /** Writes the flight as the act leaves it: its revision is one up, its history one line longer. */

@@ -165,7 +165,7 @@ const closed = (code: string, why: string): FieldFault => ({
 const drumFaultsAt = (
   { scenario, flights, loads }: Board,
   flight: Flight,
-  { drums }: LoadBody,
+  { drums, happenedAt }: LoadBody,
   at: number,
 ): readonly FieldFault[] => {
   const { drum: number, to } = drums[at]!;
@@ -182,7 +182,7 @@ const drumFaultsAt = (
     return fault('drum', `drum ${number} is named twice.`, 'Read the numbers again.');
   const drum = scenario.drums.find((each) => each.number === number);
   const hold = drum?.held ?? scenario.batches.find(({ id }) => id === drum?.batch)?.held;
-  if (hold !== undefined)
+  if (hold !== undefined && Date.parse(hold.at) <= Date.parse(happenedAt))
     return fault('drum', `drum ${number} is held: ${hold.reason}.`, 'Leave it behind; take another.');
   const other = flights.find(
     ({ id, state }) =>

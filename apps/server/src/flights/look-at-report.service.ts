@@ -10,6 +10,8 @@ import { faultsOfLoad, type LoadBody, signedDifferences } from './look-at-load.j
 import { unlikeOwnSheet } from './told-totals.js';
 
 export interface Looked {
+  /** Of a loading, the flight as it stood then: what base marked afterwards does not unload it. */
+  readonly asItStood: Flight;
   /** They keep out a report that would move its flight; of one that comes late they are raised. */
   readonly faults: readonly FieldFault[];
   readonly raised: readonly string[];
@@ -25,20 +27,28 @@ export class LookAtReportService {
   async at(transaction: EntityManager, flight: Flight, { body, board, now }: SentReport): Promise<Looked> {
     const loads = await this.store.loadsOf(transaction, flight.id);
     const raised = oddTimes(flight, body, now);
-    if (body.kind === 'load' && board !== null)
+    if (body.kind === 'load' && board !== null) {
+      const needsDecision = await this.store.neededDecision(transaction, flight, new Date(body.happenedAt));
       return {
+        asItStood: { ...flight, needsDecision },
         faults: faultsOfLoad(board, flight, body),
         raised: [
           ...raised,
+          ...markedSince(flight, needsDecision, body),
           ...signedDifferences(board, flight, body).map((words) => `${flight.id}: ${words}`),
           ...unlikeOwnSheet(board, flight, { body, before: loads }).map((words) => `${flight.id}: ${words}`),
           ...otherDrums(flight, loads, body),
         ],
       };
-    if (body.kind !== 'report') return { faults: [], raised };
+    }
+    if (body.kind !== 'report') return { asItStood: flight, faults: [], raised };
     const numbers = new Set(loads.flatMap(({ drum }) => drum ?? []));
     const moved = await this.drums.moved(transaction, [flight.id], numbers);
-    return { faults: drumsMissing(loads, moved.get(flight.id) ?? []).map(missingFault), raised };
+    return {
+      asItStood: flight,
+      faults: drumsMissing(loads, moved.get(flight.id) ?? []).map(missingFault),
+      raised,
+    };
   }
 }
 
@@ -47,6 +57,16 @@ const missingFault = (problem: string): FieldFault => ({
   problem,
   remedy: 'Send its movement, then report the flight again.',
 });
+
+/** What base asked after the loading, which could not know it: the flight is loaded, and somebody has to look. */
+const markedSince = (
+  { id, needsDecision }: Flight,
+  neededThen: string | null,
+  { happenedAt }: LoadBody,
+): readonly string[] =>
+  needsDecision === null || neededThen !== null
+    ? []
+    : [`${id}: loaded at ${minuteOf(happenedAt)}, before base knew: ${needsDecision}`];
 
 /** A second loading of a flight that is loaded: the drums of the first stand. */
 const otherDrums = (flight: Flight, loads: readonly Load[], { drums }: LoadBody): readonly string[] => {
@@ -60,20 +80,21 @@ const otherDrums = (flight: Flight, loads: readonly Load[], { drums }: LoadBody)
 /** Clocks of phones may be off by so much, and two people look at them at different moments. Common practice, no source. */
 const slackMs = 10 * 60_000;
 
+const minuteOf = (time: number | string | Date): string => `${new Date(time).toISOString().slice(0, 16)}Z`;
+
 const oddTimes = ({ id, offAt, landedAt }: Flight, body: FlightReportBody, now: Date): readonly string[] => {
   const at = Date.parse(body.happenedAt);
-  const when = (time: number | Date): string => `${new Date(time).toISOString().slice(0, 16)}Z`;
   const isLanding = ['land', 'turn back', 'end elsewhere'].includes(body.kind);
   const first = body.kind === 'take off' ? offAt : isLanding ? landedAt : null;
   return [
     ...(at - now.getTime() > slackMs
-      ? [`${id}: "${body.kind}" is said to be at ${when(at)} and came in at ${when(now)}.`]
+      ? [`${id}: "${body.kind}" is said to be at ${minuteOf(at)} and came in at ${minuteOf(now)}.`]
       : []),
     ...(first !== null && Math.abs(at - first.getTime()) > slackMs
-      ? [`${id}: "${body.kind}" is reported at ${when(first)} and at ${when(at)}; the first stands.`]
+      ? [`${id}: "${body.kind}" is reported at ${minuteOf(first)} and at ${minuteOf(at)}; the first stands.`]
       : []),
     ...(isLanding && offAt !== null && at < offAt.getTime()
-      ? [`${id}: down at ${when(at)}, and off at ${when(offAt)}.`]
+      ? [`${id}: down at ${minuteOf(at)}, and off at ${minuteOf(offAt)}.`]
       : []),
   ];
 };

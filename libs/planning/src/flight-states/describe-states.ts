@@ -45,6 +45,10 @@ A crew may report hours after it happened, in any order. A report for which the 
 the same again says nothing new, anything else is raised. So is a report of a flight that was called off or declined meanwhile, or is
 offered only. What is refused is a step that has not come yet: to load before the flight is given, or with totals apart; to call every drum
 accounted for before it has landed, or while one is missing.
+
+A loading is judged as the flight stood when it was loaded: what base marked or held afterwards does not unload it, and is raised. A
+loading told by radio or on paper, and one of a phone that says it stands so, is a fact and never refused: where it may not be entered as
+loaded it is kept and raised, and when the flight is off, it flies with it.
 `;
 }
 
