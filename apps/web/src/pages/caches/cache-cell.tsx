@@ -33,6 +33,7 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
   const isDrawn = useWasNear(cell);
   const dayName = dayNames(dates, shared.day);
   const ahead = levelAhead(cache, dayName);
+  const cover = coverOf(cache);
   return (
     <li ref={cell} className="cache-cell">
       <button
@@ -44,8 +45,11 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
       >
         <span className="head">
           <b>{cache.place}</b>
-          <span className="name">{name}</span>
           <LevelMark level={ahead.level} words={ahead.words} />
+        </span>
+        <span className="named">
+          <span>{name}</span>
+          <span>{cover}</span>
         </span>
         {isDrawn ? (
           <CacheGraph
@@ -64,7 +68,7 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
         )}
         <span className="foot">
           <span>{lowestWords(cache.projections.offered, dayName)}</span>
-          <span className="more">{coverOf(cache)}</span>
+          <span className="more">{cover}</span>
         </span>
       </button>
     </li>

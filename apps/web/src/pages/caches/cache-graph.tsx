@@ -46,7 +46,7 @@ export const CacheGraph = memo((props: CacheGraphProps) => {
       {cache.criticalLitres > 0 && <path className="critical" d={across(cache.criticalLitres, scale)} />}
       <path className="without" d={stepped(noDeliveries.usableLitres, scale)} />
       <path className="with" d={stepped(offered.usableLitres, scale)} />
-      {deliveryMarks(cache, dates).map((mark) => (
+      {deliveryMarks(cache, dates, x(1) - x(0)).map((mark) => (
         <Delivery key={mark.day} mark={mark} scale={scale} />
       ))}
       <path
@@ -78,16 +78,17 @@ const Axes = ({
   const lines = litreLines(topLitres);
   const ticks = dates.map((_, day) => `M${x(day + 1)} ${bottom}v${day % 7 === 6 ? 5 : 3}`).join('');
   const every = dates.length > 20 ? 7 : 3;
+  const named = lines.filter((_, index) => index % Math.ceil(12 / (y(0) - y(lines[1]!))) === 0);
   return (
     <>
       <path className="across" d={lines.map((litres) => across(litres, scale)).join('')} />
       <path className="foot" d={`M${left} ${bottom}H${right}${ticks}`} />
-      {lines.map((litres) => (
+      {named.map((litres) => (
         <text key={litres} x={left - 4} y={y(litres) + 4} textAnchor="end">
           {figure(litres)}
         </text>
       ))}
-      {lines.map((litres) => (
+      {named.map((litres) => (
         <text key={litres} className="drums" x={right + 4} y={y(litres) + 4}>
           {figure(litres / fillLitres)}
         </text>
@@ -112,13 +113,13 @@ const Axes = ({
 
 /** Open where a drum is only offered; plum with "?" where somebody has to decide. */
 const Delivery = ({ mark, scale }: { readonly mark: DeliveryMark; readonly scale: LevelScale }) => {
-  const { day, drums, look, raised } = mark;
+  const { day, drums, look, row } = mark;
   const at = scale.x(day);
   const { bottom } = scale;
   return (
     <g className={`delivery ${look}`}>
       <path d={`M${at} ${bottom}v-9m-3 0v-6h6v6Z`} />
-      <text x={at} y={bottom - 18 - (raised ? 12 : 0)} textAnchor="middle">
+      <text x={at} y={bottom - 18 - row * 12} textAnchor="middle">
         {drums}
         {look === 'asked' ? '?' : ''}
       </text>

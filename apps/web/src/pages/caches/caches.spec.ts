@@ -190,15 +190,31 @@ describe('a graph', () => {
       slings: [sling, { ...sling, from: 'XMAR', to: 'XNED', date: dates[1]! }],
       draws: [{ date: dates[0]!, litres: 225, for: 'P1', helicopter: 'H1' }],
     });
-    expect(deliveryMarks(cache, dates).map(({ drums, look, raised }) => [drums, look, raised])).toEqual([
-      [8, 'open', false],
-      [4, 'asked', true],
-      [6, 'filled', false],
+    expect(deliveryMarks(cache, dates, 20).map(({ drums, look }) => [drums, look])).toEqual([
+      [8, 'open'],
+      [4, 'asked'],
+      [6, 'filled'],
     ]);
     expect(drawDays(cache, dates)).toEqual([1, 2]);
     const [first, second] = dayRows(cache, dates, 200);
     expect([sumOf(first!.landed), sumOf(first!.drawn)]).toEqual([1600, 225]);
     expect([second!.landed[0]!.isAsked, second!.drawn[0]!.by]).toEqual([true, 'sling XNED']);
+  });
+});
+
+describe('the counts of deliveries', () => {
+  const landsDaily = cacheAt('XLOR', {
+    deliveries: [2, 6, 6].map((drums, index) => ({
+      ...{ flight: `F${index}`, date: dates[index]!, drums, litres: drums * 200, state: 'approved' },
+      needsDecision: index === 0 ? null : 'strip soft',
+    })),
+  });
+  const rows = (dayWidth: number) => deliveryMarks(landsDaily, dates, dayWidth).map(({ row }) => row);
+
+  it('stand on one line where the days are far enough apart, else one above the other', () => {
+    expect(rows(20)).toEqual([0, 0, 0]);
+    expect(rows(10)).toEqual([0, 1, 0]);
+    expect(rows(5.8)).toEqual([0, 1, 2]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { useCalendar } from '../../api/index.js';
-import { figure, inWords, Lines, stockInWords } from '../../ui/index.js';
+import { inWords, Lines, stockInWords } from '../../ui/index.js';
 import type { Cache, Caches } from './caches-read.js';
 import { type DayRow, dayRows, type Part, sumOf } from './day-rows.js';
 
@@ -19,28 +19,39 @@ export const DayTable = ({ cache, caches }: DayTableProps) => {
       keyOf={({ date }) => date}
       columns={[
         { head: 'Day', heads: true, cell: ({ date }) => day(date) },
-        { head: 'Landed', figures: true, cell: ({ landed }) => litresOf(landed) },
-        { head: 'By', cell: ({ landed }) => <Names parts={landed} /> },
-        { head: 'Drawn', figures: true, cell: drawnWords },
-        { head: 'For', cell: ({ drawn }) => <Names parts={drawn} /> },
+        { head: 'Landed, by', cell: ({ landed }) => <Parts parts={landed} /> },
+        { head: 'Drawn, for', cell: drawnWords },
         { head: 'Level', figures: true, cell: (row) => <LevelCell litres={row.levelLitres} cache={cache} /> },
-        {
-          head: 'Without',
-          figures: true,
-          wide: true,
-          cell: ({ withoutLitres }) => stockInWords(withoutLitres),
-        },
+        { head: 'Without', figures: true, cell: ({ withoutLitres }) => <Stock litres={withoutLitres} /> },
       ]}
     />
   );
 };
 
-const litresOf = (parts: readonly Part[]): string => (parts.length === 0 ? '' : `${figure(sumOf(parts))} L`);
+/** All of a day, then by whom or for what. */
+const Parts = ({ parts }: { readonly parts: readonly Part[] }) =>
+  parts.length > 0 && (
+    <>
+      <span className="whole">{inWords(sumOf(parts), 'L')}</span> <Names parts={parts} />
+    </>
+  );
+
+/** "short 120 L" may be parted before its figure, never within it. */
+const Stock = ({ litres }: { readonly litres: number }) => {
+  const words = stockInWords(litres);
+  const figureAt = words.search(/[\d,]+ L$/);
+  return (
+    <>
+      {words.slice(0, figureAt)}
+      <span className="whole">{words.slice(figureAt)}</span>
+    </>
+  );
+};
 
 /** What is asked for, how much of it comes out of the medevac reserve, and how much there is no fuel for. */
 const drawnWords = ({ drawn, outOfReserveLitres, unmetLitres }: DayRow) => (
   <>
-    {litresOf(drawn)}
+    <Parts parts={drawn} />
     {outOfReserveLitres > 0 && (
       <>
         <br />
@@ -72,14 +83,17 @@ export const LevelCell = ({ litres, cache }: { readonly litres: number; readonly
   if (litres < criticalLitres)
     return (
       <span className="level-cell critical">
-        <b>{stockInWords(litres)}</b> {litres >= 0 && <span className="word">crit.</span>}
+        <b>
+          <Stock litres={litres} />
+        </b>{' '}
+        {litres >= 0 && <span className="word">crit.</span>}
       </span>
     );
   if (litres < minimumLitres)
     return (
       <span className="level-cell below">
-        <b>{figure(litres)} L</b> <span className="word">below</span>
+        <b className="whole">{inWords(litres, 'L')}</b> <span className="word">below</span>
       </span>
     );
-  return <b>{figure(litres)} L</b>;
+  return <b className="whole">{inWords(litres, 'L')}</b>;
 };

@@ -10,12 +10,22 @@ export interface DeliveryMark {
   readonly day: number;
   readonly drums: number;
   readonly look: 'filled' | 'open' | 'asked';
-  /** On neighbouring days the counts stand one above the other. */
-  readonly raised: boolean;
+  /** How many lines its count stands above the lowest: no count lies over another. */
+  readonly row: number;
 }
 
-/** One mark a day: open where any drum of it is only offered, asked where any of it needs a decision. */
-export const deliveryMarks = (cache: Cache, dates: readonly string[]): readonly DeliveryMark[] => {
+/** As wide as a letter of a count gets, and the room beside it, in pixels. */
+const letter = { width: 7, gap: 3 };
+
+/**
+ * One mark a day, `dayWidth` pixels apart: open where any drum of it is only offered, asked where any of it needs a
+ * decision.
+ */
+export const deliveryMarks = (
+  cache: Cache,
+  dates: readonly string[],
+  dayWidth: number,
+): readonly DeliveryMark[] => {
   const landings = [
     ...cache.deliveries.map(({ date, drums, state, needsDecision }) => ({
       date,
@@ -31,15 +41,19 @@ export const deliveryMarks = (cache: Cache, dates: readonly string[]): readonly 
       .filter(({ to }) => to === cache.place)
       .map(({ date, drums }) => ({ date, drums, look: 'filled' as const })),
   ];
-  let raised = false;
-  let last = -1;
+  /** Where the counts of each row end. */
+  const ends: number[] = [];
   return dates.flatMap((date, index) => {
     const of = landings.filter((landing) => landing.date === date);
     if (of.length === 0) return [];
-    raised = index - last === 1 && last >= 0 ? !raised : false;
-    last = index;
+    const drums = of.reduce((sum, landing) => sum + landing.drums, 0);
     const look = (['asked', 'open', 'filled'] as const).find((each) => of.some((one) => one.look === each))!;
-    return [{ day: index + 1, drums: of.reduce((sum, { drums }) => sum + drums, 0), look, raised }];
+    const halfWidth = (String(drums).length + (look === 'asked' ? 1 : 0)) * (letter.width / 2);
+    const at = (index + 1) * dayWidth;
+    const free = ends.findIndex((end) => end + letter.gap <= at - halfWidth);
+    const row = free === -1 ? ends.length : free;
+    ends[row] = at + halfWidth;
+    return [{ day: index + 1, drums, look, row }];
   });
 };
 

@@ -7,8 +7,8 @@ export interface GridSize {
   readonly graphHeight: number;
 }
 
-const headAndFoot = 42;
-const least = { row: 146, column: 156 };
+const headAndFoot = 58;
+const least = { row: 150, column: 156 };
 
 /** Four columns where they fit; rows as high as the area allows when all of them are to be seen at once. */
 export const gridSize = (area: { width: number; height: number }, cells: number): GridSize => {
