@@ -191,7 +191,7 @@ describe('two totals (T3)', () => {
     await page.getByLabel('By hand').fill('2378');
     await page.getByLabel('By hand').press('Enter');
     await page.getByText('2,378 lb and 2,378 lb: the same.').waitFor();
-    await page.getByText(/1,078.2 kg is 2,377 lb; its rows add up to 2,378 lb: 1 lb of rounding/).waitFor();
+    await page.getByText(/1,078.2 kg is 2,377 lb, row by row 2,378 lb: 1 lb is rounding/).waitFor();
     await page.getByLabel('By the aircraft').fill('8258');
     await page.getByLabel('By the aircraft').press('Enter');
     await page.getByText('8,528 lb and 8,258 lb: 270 lb apart.').waitFor();

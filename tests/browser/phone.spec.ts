@@ -269,7 +269,7 @@ describe('two totals on the phone (T3)', () => {
     await typeOn(phone, '8528');
     await page.getByRole('button', { name: 'Compare' }).click();
     await page.getByRole('heading', { name: 'They agree' }).waitFor();
-    await page.getByText(/1,078.2 kg is 2,377 lb; its rows add up to 2,378 lb: 1 lb of rounding/).waitFor();
+    await page.getByText(/1,078.2 kg is 2,377 lb, row by row 2,378 lb: 1 lb is rounding/).waitFor();
     await page.getByRole('button', { name: /Loaded/ }).click();
     await page.getByRole('link', { name: '1 waiting', exact: true }).waitFor();
     await phone.offline(false);

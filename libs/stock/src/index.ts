@@ -1,6 +1,7 @@
 export * from './base-supply.js';
 export * from './confidence.js';
 export { type DipReading, type DipTable, litresAtDip, mostDipCm } from './dip/dip-table.js';
+export * from './draw-checks.js';
 export * from './drum.js';
 export * from './drum-check/index.js';
 export * from './expiry-losses.js';

@@ -1,3 +1,4 @@
+import { beforeDraw, drawChecks } from '@drumline/stock';
 import { bodyWidth, type PaperSize, papers } from './paper-size.js';
 import { type Block, blank, type Cell, grid, head, rule, tick, tickWith } from './parts.js';
 
@@ -89,7 +90,7 @@ const countFields = (): Block[] => [
   line(`Counted by ${blank(40)}`, 14),
 ];
 
-const checks = ['Seal', 'Date', 'Clear', 'Dry'];
+const checks = drawChecks.map(({ id }) => `${id[0]!.toUpperCase()}${id.slice(1)}`);
 
 const drawFields = (programmes: readonly string[]): Block[] => [
   line(`Place ${blank(14)} Date ${blank(10)} Time ${blank(9)}`, 10),
@@ -102,13 +103,21 @@ const drawFields = (programmes: readonly string[]): Block[] => [
     margin: [0, 8, 0, 0],
   },
   {
+    columns: [
+      { ...tickWith('Medevac'), width: 62 },
+      { text: `for whom or what, and where ${blank(11)}`, margin: [0, 0.5, 0, 0] },
+    ],
+    margin: [0, 8, 0, 0],
+  },
+  line(blank(47)),
+  {
     table: {
       widths: [40, 44, 36, 22, 24, 26, 20],
       heights: (row: number) => (row === 0 ? 11 : 18),
       body: [
         ['Drum', 'Drawn, L', 'Left, L', ...checks].map((title) => head(title)),
         ...Array.from({ length: 3 }, () => ['', '', '', ...checks.map(() => tick())]),
-        [head('In all, L'), '', { text: 'Dry: no water found', colSpan: 5 }, '', '', '', ''],
+        [head('In all, L'), '', { text: `Dry: no water. First ${beforeDraw}.`, colSpan: 5 }, '', '', '', ''],
       ],
     },
     layout: grid(1, 0.7, [2, 1.5]),

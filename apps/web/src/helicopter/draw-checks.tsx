@@ -1,4 +1,4 @@
-import type { DrumToOpen } from '@drumline/stock';
+import { beforeDraw, type DrumToOpen } from '@drumline/stock';
 import { Link } from 'wouter';
 import { DrumNumber, Main, Notice, Page } from '../phone/index.js';
 import type { CacheView } from './cache-view.js';
@@ -7,7 +7,7 @@ import { nextToOpen } from './draw-draft.js';
 import type { DrawStep } from './draw-page.js';
 import { TickRow } from './tick-row.js';
 
-/** Five ticks before a drum is pumped. */
+/** What is ticked before a drum is pumped. */
 export const DrawChecks = ({
   row,
   view,
@@ -74,7 +74,7 @@ export const DrawChecks = ({
         <b>
           {ticked.size} of {checks.length}.
         </b>{' '}
-        One that fails rejects the drum.
+        One that fails rejects the drum. Before you open it: {beforeDraw}.
       </p>
     </Page>
   );

@@ -1,41 +1,50 @@
-import { checkGauge, type DrumToOpen, type GaugeCheck, type SplitDraw, splitDraw } from '@drumline/stock';
+import {
+  checkGauge,
+  type DrawCheck,
+  type DrumToOpen,
+  drawChecks,
+  type GaugeCheck,
+  lookedAtWords,
+  type SplitDraw,
+  splitDraw,
+} from '@drumline/stock';
 import { type KilogramsPerLitre, type Litres, litres, pounds, printNumber } from '@drumline/units';
 import type { CacheView } from './cache-view.js';
 import type { DrawDraft } from './draw-draft.js';
 import { figure, shortDate } from './words.js';
 
-/** What is looked at before a drum is pumped. */
+/** A check as it is asked of one drum. */
 export interface Check {
-  readonly id: 'seal' | 'date' | 'clear' | 'water' | 'stood';
+  readonly id: DrawCheck['id'];
   readonly word: string;
   readonly how: string;
 }
 
-/** The five of a drum; one that was closed again has no tell-tale, and is tested for water again. */
-export const checksOf = ({ drum, batch }: DrumToOpen): readonly Check[] => [
-  drum.content === 'filled sealed'
-    ? { id: 'seal', word: 'Seal whole', how: 'tell-tale over the bung not torn' }
-    : {
-        id: 'seal',
-        word: 'Bung closed',
-        how: `as it was left${drum.openedOn === undefined ? '' : `, opened ${shortDate(drum.openedOn)}`}`,
-      },
-  {
-    id: 'date',
+/** The checks of a drum; one that was closed again has no tell-tale, and is tested for water again. */
+export const checksOf = (row: DrumToOpen): readonly Check[] =>
+  drawChecks.map(({ id }) => ({ id, ...asked[id](row) }));
+
+const asked: Readonly<Record<DrawCheck['id'], (row: DrumToOpen) => Omit<Check, 'id'>>> = {
+  seal: ({ drum: { content, openedOn } }) =>
+    content === 'filled sealed'
+      ? { word: 'Seal whole', how: 'tell-tale over the bung not torn' }
+      : {
+          word: 'Bung closed',
+          how: `as it was left${openedOn === undefined ? '' : `, opened ${shortDate(openedOn)}`}`,
+        },
+  date: ({ batch }) => ({
     word: 'In date',
     how: `filled ${shortDate(batch.filledOn)}, retest ${shortDate(batch.retestDue)}`,
-  },
-  { id: 'clear', word: 'Clear and bright', how: 'sample in a clean glass' },
-  {
-    id: 'water',
+  }),
+  clear: () => ({ word: 'Clear and bright', how: 'sample in a clean glass' }),
+  dry: ({ drum: { content } }) => ({
     word: 'No water',
     how:
-      drum.content === 'filled sealed'
+      content === 'filled sealed'
         ? 'paste or capsule test, as the manual says'
         : 'test again: it was closed and left',
-  },
-  { id: 'stood', word: 'Stood and tilted', how: 'settled, bung at the high side, bonded' },
-];
+  }),
+};
 
 export const rejections = [
   'seal broken',
@@ -123,8 +132,6 @@ export const checkedWords = (drums: readonly DrumToOpen[]): string => {
   const looked =
     fit.length === 0
       ? []
-      : [
-          `Before pumping, ${fit.join(', ')}: seal or bung, date, clear and bright, no water, stood and tilted.`,
-        ];
+      : [`Before pumping ${fit.join(', ')}. ${lookedAtWords(drawChecks.map(({ id }) => id))}`];
   return [...looked, ...rest].join(' ');
 };

@@ -48,9 +48,7 @@ describe('the column of F05', () => {
     expect(totals.lb).toBe(2378);
     expect(totals.kg).toBeCloseTo(1078.2, 9);
     expect(totals.kgAsLb).toBeCloseTo(2377.0, 1);
-    expect(totals.roundingWords).toBe(
-      '1,078.2 kg is 2,377 lb; its rows add up to 2,378 lb: 1 lb of rounding, row by row',
-    );
+    expect(totals.roundingWords).toBe('1,078.2 kg is 2,377 lb, row by row 2,378 lb: 1 lb is rounding');
   });
 
   it('a column that rounds to its kg total needs no words', () => {

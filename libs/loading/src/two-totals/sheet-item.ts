@@ -31,7 +31,7 @@ export function itemTotals(items: readonly SheetItem[]): ItemTotals {
   const roundingWords =
     apart === 0
       ? null
-      : `${print(kg, 'kg', 1)} is ${print(kgAsLb, 'lb')}; its rows add up to ${print(pounds(lb), 'lb')}: ${print(pounds(apart), 'lb')} of rounding, row by row`;
+      : `${print(kg, 'kg', 1)} is ${print(kgAsLb, 'lb')}, row by row ${print(pounds(lb), 'lb')}: ${print(pounds(apart), 'lb')} is rounding`;
   return { kg, lb: pounds(lb), kgAsLb, roundingWords };
 }
 

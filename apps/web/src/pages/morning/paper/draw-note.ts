@@ -1,4 +1,4 @@
-import { checkGauge } from '@drumline/stock';
+import { checkGauge, type DrawCheck, drawChecks, lookedAtWords } from '@drumline/stock';
 import { type KilogramsPerLitre, litres, pounds, printNumber } from '@drumline/units';
 import { missing } from './sheet.js';
 
@@ -6,17 +6,9 @@ import { missing } from './sheet.js';
 export interface LookedAt {
   /** The line without them. */
   readonly rest: readonly string[];
-  readonly checks: readonly string[];
+  readonly checks: readonly DrawCheck['id'][];
   readonly gaugeLb: { readonly before: number; readonly after: number } | null;
 }
-
-/** The boxes of the slip, as they are written. */
-const boxes: Readonly<Record<string, string>> = {
-  seal: 'seal',
-  date: 'date',
-  clear: 'clear',
-  dry: 'dry (no water found)',
-};
 
 /** "seal date clear dry gauge 640/992 lb". */
 export const lookedAt = (words: readonly string[]): LookedAt => {
@@ -27,10 +19,10 @@ export const lookedAt = (words: readonly string[]): LookedAt => {
     missing('The gauge before and after, in lb: write gauge 640/992 lb.');
   const ofGauge = at < 0 ? 0 : isApart ? 3 : 2;
   const rest = words.filter((_, index) => index < at || index >= at + ofGauge);
-  const isBox = (word: string) => Object.hasOwn(boxes, word.toLowerCase());
+  const boxOf = (word: string) => drawChecks.find(({ id }) => id === word.toLowerCase())?.id;
   return {
-    rest: rest.filter((word) => !isBox(word)),
-    checks: rest.filter(isBox).map((word) => boxes[word.toLowerCase()]!),
+    rest: rest.filter((word) => boxOf(word) === undefined),
+    checks: rest.flatMap((word) => boxOf(word) ?? []),
     gaugeLb: at < 0 || read === null ? null : { before: Number(read[1]), after: Number(read[2]) },
   };
 };
@@ -38,7 +30,7 @@ export const lookedAt = (words: readonly string[]): LookedAt => {
 /** What is kept of it with the draw; `why`: another drum than the first in the order of use, or whatever else was written. */
 export const noteOf = ({ checks, gaugeLb }: LookedAt, why: string | null): string | null => {
   const said = [
-    ...(checks.length === 0 ? [] : [`Looked at: ${checks.join(', ')}.`]),
+    ...(checks.length === 0 ? [] : [lookedAtWords(checks)]),
     ...(gaugeLb === null
       ? []
       : [`Gauge ${printNumber(gaugeLb.before)} lb before, ${printNumber(gaugeLb.after)} lb after.`]),

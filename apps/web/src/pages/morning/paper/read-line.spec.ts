@@ -219,7 +219,7 @@ describe('stock on paper', () => {
     expect(words).toMatch(/^170\.1 L \(300 lb\) from 0447 drawn at XESK into H1 for P1; Looked at: seal/);
     expect(wanted[0]!.body).toMatchObject({
       millilitres: 170_100,
-      note: 'Looked at: seal, date, clear, dry (no water found). Gauge 640 lb before, 940 lb after.',
+      note: 'Looked at: seal or bung, date, clear and bright, no water. Gauge 640 lb before, 940 lb after.',
     });
     expect(doubts).toEqual([]);
     expect(entryOf(line.replace('940', '840')).doubts).toEqual([
