@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import type { LoadAnswer, Raised } from '@drumline/contract';
+import type { LoadAnswer } from '@drumline/contract';
+import type { Raised } from '@drumline/stock';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Client } from '../testing/client.js';
 import { type FlightDesk, openFlightDesk, type ShownFlight } from '../testing/flight-desk.js';
@@ -47,6 +48,12 @@ describe('a loading that comes in after another phone’s delivery', () => {
     expect([status, body.flight.state]).toEqual([200, 'reported']);
     expect(await sheetWords()).toBe(null);
     expect(await raisedKinds()).toEqual(['delivery not as planned', 'flight report']);
+    // Both phones have said so: one line, three drums, two reporters.
+    const { changed } = (await desk.dispatcher.get<{ changed: readonly { what: string }[] }>('/api/morning'))
+      .body;
+    expect(changed.filter(({ what }) => what.includes('left at'))).toMatchObject([
+      { what: '3 drums left at XGAN, F06', source: 'Crew FW1 and Demo helicopter crew, by phone' },
+    ]);
   });
 
   it('after the hold is no way round it: it is kept and raised, and not entered as loaded', async () => {

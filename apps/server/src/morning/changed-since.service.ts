@@ -29,7 +29,7 @@ const most = 60;
 const ahead = "($2::text || ' milliseconds')::interval";
 
 // What the opening of the ledger wrote, of no account, is no news, nor what was done before a demo was loaded. Drums of one
-// flight left at one place are one line.
+// flight left at one place are one line, each counted once, whoever has reported them.
 const sql = `
   with news as (
     select 'surface' as kind, received_at as at, null::timestamptz as written_at, person, null as means,
@@ -38,15 +38,17 @@ const sql = `
     where received_at >= $1 and account_id is not null
 
     union all
-    select 'movement', max(received_at), min(written_at), max(data ->> 'by'), max(means),
+    select 'movement', max(received_at), min(written_at), string_agg(distinct data ->> 'by', ' and '),
+      case when count(distinct means) = 1 then max(means) end,
       jsonb_build_object('kind', kind, 'place', coalesce(max(place), max(data ->> 'place')), 'flight', max(flight),
-        'drums', count(drum), 'first', min(data::text)::jsonb,
+        'drums', count(distinct drum), 'first', min(data::text)::jsonb,
         'millilitres', coalesce(sum((data ->> 'millilitres')::bigint), 0))
     from movements
     where received_at >= $1 and account_id is not null
       and kind in ('left at', 'counted', 'drawn', 'held', 'released', 'condemned', 'spilled', 'lost', 'found',
         'corrected', 'slung', 'filled', 'retest passed')
-    group by kind, place, flight, account_id, means, date_trunc('hour', received_at),
+    group by kind, place, flight,
+      case when kind <> 'left at' then concat_ws(' ', account_id, means, date_trunc('hour', received_at)) end,
       case when kind in ('left at', 'drawn', 'slung', 'filled') then '' else id::text end
 
     union all
