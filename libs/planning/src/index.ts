@@ -19,7 +19,6 @@ export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } fro
 export { type CostedFlight, deliveredCosts, foreseenRecharge } from './foreseen-recharge.js';
 export { heardSince } from './heard-since.js';
 export { type Done, leftToDo } from './left-to-do.js';
-export { alternatesOfFlight } from './load-sheet/alternates-of-flight.js';
 export { approvalsOnFile } from './load-sheet/approvals.js';
 export { crewOfFlight } from './load-sheet/crew-of-flight.js';
 export { type LoadOfFlight, loadOfFlight, type PickedDrum } from './load-sheet/load-of-flight.js';

@@ -2,7 +2,7 @@ import type { FlightHere } from './use-flight.js';
 
 interface PlaceRowsProps {
   readonly here: FlightHere;
-  /** From 1: its alternates come first. */
+  /** From 1: the alternates that will do come first. */
   readonly leg: number;
   /** Not among them. */
   readonly but: string;
@@ -11,7 +11,10 @@ interface PlaceRowsProps {
 
 /** Any place of the territory, those first that the evening before had in mind. */
 export const PlaceRows = ({ here: { flight, day }, leg, but, onChoose }: PlaceRowsProps) => {
-  const alternates = flight.sheet?.legs[leg - 1]?.goBack.alternates.map(({ place }) => place) ?? [];
+  const alternates =
+    flight.sheet?.legs[leg - 1]?.goBack.alternates.flatMap(({ place, whyNot }) =>
+      whyNot === null ? [place] : [],
+    ) ?? [];
   const rank = (code: string) => (alternates.includes(code) ? alternates.indexOf(code) : alternates.length);
   const places = day.places
     .filter(({ code }) => code !== but)

@@ -8,28 +8,36 @@ import { countWords } from '../wording.js';
 /** A place to which a flight may go instead of the end of a leg. */
 export interface AlternateStrip {
   readonly end: LegEnd;
+  /** Nobody has said how the surface will be; then it stands as soft. */
+  readonly isSurfaceUnknown: boolean;
   /** From the end of the leg. */
   readonly distanceNm: NauticalMiles;
-  /** Drums that may still be put down there. */
+  /** Drums that may still be put down there on that day. */
   readonly roomDrums: number;
+  /** What keeps this crew on this day from going there, whatever is aboard; null: nothing. */
+  readonly whyNot: string | null;
 }
 
 /** An alternate looked at with the load aboard. */
 export interface Alternate {
   readonly place: string;
+  readonly distanceNm: NauticalMiles;
   readonly drums: number;
   readonly roomDrums: number;
   readonly landingLb: Pounds;
   readonly fuelLb: Pounds;
+  /** "soft", or "surface unknown", which stands as soft; null: firm. */
+  readonly surface: string | null;
   /** Null: it will do. */
   readonly whyNot: string | null;
-  /** "CIN, 4 drums, room 28". */
+  /** "CIN, room 28, surface unknown"; "KNA (FW4 is not cleared for KNA, class 3)". */
   readonly words: string;
 }
 
 /**
- * Alternates of a leg with everything aboard, those that will do first, then the nearest: the type may land there at
- * that weight, final reserve is left, and there is room for the drums. Fuel in still air.
+ * Alternates of a leg with everything aboard, those that will do first, then the nearest: the crew may go there on the
+ * day, the type may land there at that weight in the state of the surface, final reserve is left, and there is room for
+ * the drums. Fuel in still air.
  */
 export function alternatesOf(load: NamedLoad, leg: number, strips: readonly AlternateStrip[]): Alternate[] {
   return [...strips]
@@ -38,32 +46,82 @@ export function alternatesOf(load: NamedLoad, leg: number, strips: readonly Alte
     .sort((a, b) => Number(a.whyNot !== null) - Number(b.whyNot !== null));
 }
 
-function alternate(load: NamedLoad, leg: number, { end, distanceNm, roomDrums }: AlternateStrip): Alternate {
-  const { type, fuelPolicy } = load.request;
-  const trip = (distanceNm / type.cruiseKt) * type.fuelFlowLbPerHour + type.climbAllowanceLb;
+/**
+ * Where to go when the end of a leg closes, and which others will do. On the way home there is nothing to tell where
+ * none will do.
+ */
+export function alternateLines(
+  place: string,
+  alternates: readonly Alternate[],
+  isLastLeg: boolean,
+): string[] {
+  const [first, ...others] = alternates.filter(({ whyNot }) => whyNot === null);
+  const closes = `If ${place} closes while you are away:`;
+  if (!first) return isLastLeg ? [] : [`${closes} no alternate takes this load, come home.`];
+  const drums = first.drums === 0 ? '' : `${countWords(first.drums, 'drum')} to `;
+  return [
+    `${closes} ${drums}${first.words}.`,
+    ...(others.length === 0
+      ? []
+      : [
+          `Also: ${others
+            .slice(0, 2)
+            .map(({ words }) => words)
+            .join('; ')}.`,
+        ]),
+  ];
+}
+
+/** The strips that are nearer than the first that will do, and why they will not; all of them where none will. */
+export function notToUseLine(alternates: readonly Alternate[], isLastLeg: boolean): string[] {
+  const first = alternates.find(({ whyNot }) => whyNot === null);
+  const nearest = first?.distanceNm ?? (isLastLeg ? 0 : Number.POSITIVE_INFINITY);
+  const nearer = alternates.filter(({ whyNot, distanceNm }) => whyNot !== null && distanceNm < nearest);
+  const told = nearer.slice(0, 2).map(({ words }) => words);
+  return told.length === 0 ? [] : [`Not to use: ${told.join('; ')}.`];
+}
+
+const roomWords = ({ place, drums, roomDrums, surface }: Omit<Alternate, 'words'>): string =>
+  [place, ...(drums === 0 ? [] : [`room ${roomDrums}`]), ...(surface === null ? [] : [surface])].join(', ');
+
+function alternate(load: NamedLoad, leg: number, strip: AlternateStrip): Alternate {
+  const { type } = load.request;
+  const trip = (strip.distanceNm / type.cruiseKt) * type.fuelFlowLbPerHour + type.climbAllowanceLb;
   const fuel = load.route.legs[leg]!.fuelAtLandingLb - trip;
   const landing = exactDryLb(load, leg) + fuel;
-  const reserve = (type.fuelFlowLbPerHour / 60) * fuelPolicy.finalReserveMinutes;
   const drums = load.drums.filter(({ offAfterLeg }) => leg <= offAfterLeg).length;
-  const strip = stripWeights(end);
-  const whyNot =
-    strip.forbiddenBy !== null
-      ? strip.forbiddenBy
-      : landing > Math.min(strip.landingLb, type.maxLandingLb)
-        ? 'too heavy to land'
-        : fuel < reserve
-          ? 'not enough fuel'
-          : roomDrums < drums
-            ? 'no room for the drums'
-            : null;
-  const place = end.place.code;
-  return {
-    place,
+  const whyNot = strip.whyNot ?? whyNotThere(load, strip, { fuel, landing, drums });
+  const looked = {
+    place: strip.end.place.code,
+    distanceNm: strip.distanceNm,
     drums,
-    roomDrums,
+    roomDrums: strip.roomDrums,
     landingLb: pounds(Math.ceil(landing)),
     fuelLb: pounds(Math.floor(fuel)),
+    surface: strip.isSurfaceUnknown ? 'surface unknown' : strip.end.surface === 'soft' ? 'soft' : null,
     whyNot,
-    words: `${place}, ${countWords(drums, 'drum')}, room ${roomDrums}`,
   };
+  const words = whyNot === null ? roomWords(looked) : `${looked.place} (${whyNot})`;
+  return { ...looked, words };
+}
+
+interface OnArrival {
+  readonly fuel: number;
+  readonly landing: number;
+  readonly drums: number;
+}
+
+function whyNotThere(
+  { request }: NamedLoad,
+  { end, isSurfaceUnknown, roomDrums }: AlternateStrip,
+  { fuel, landing, drums }: OnArrival,
+): string | null {
+  const { type, fuelPolicy } = request;
+  const strip = stripWeights(end);
+  const surface = isSurfaceUnknown ? ', surface unknown' : '';
+  if (strip.forbiddenBy === 'closed when soft') return `closed to type ${type.id} when soft${surface}`;
+  if (strip.forbiddenBy !== null) return strip.forbiddenBy;
+  if (landing > Math.min(strip.landingLb, type.maxLandingLb)) return `too heavy to land${surface}`;
+  if (fuel < (type.fuelFlowLbPerHour / 60) * fuelPolicy.finalReserveMinutes) return 'not enough fuel';
+  return roomDrums < drums ? `no room for the drums: ${roomDrums} of ${drums}` : null;
 }

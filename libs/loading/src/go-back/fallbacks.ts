@@ -4,7 +4,6 @@ import type { NamedLoad, StandingDrumAboard } from '../named-load/named-load.js'
 import { placeDrums } from '../named-load/place-drums.js';
 import type { RouteRequest } from '../route-load.js';
 import { countWords, listWords } from '../wording.js';
-import type { Alternate } from './alternates.js';
 
 /** What to do when a strip turns out soft: decided with the plan, used without a radio. */
 export interface IfSoft {
@@ -47,14 +46,6 @@ export function ifSoft(load: NamedLoad, leg: number): IfSoft {
     standing: [],
     words: `If ${place} is soft: do not go.`,
   };
-}
-
-/** "If CIN closes while you are away: ESK, 4 drums, room 28." */
-export function ifItCloses(place: string, alternates: readonly Alternate[]): string {
-  const [first] = alternates.filter(({ whyNot }) => whyNot === null);
-  return first
-    ? `If ${place} closes while you are away: ${first.words}.`
-    : `If ${place} closes while you are away: no alternate takes this load, come home.`;
 }
 
 /** Where the drums stand so that the load holds: as they do now, or with the fewest moves; null: they cannot. */

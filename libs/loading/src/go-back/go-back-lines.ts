@@ -1,7 +1,13 @@
 import { type Knots, print } from '@drumline/units';
 import type { NamedLoad } from '../named-load/named-load.js';
-import { type Alternate, type AlternateStrip, alternatesOf } from './alternates.js';
-import { type IfSoft, ifItCloses, ifSoft } from './fallbacks.js';
+import {
+  type Alternate,
+  type AlternateStrip,
+  alternateLines,
+  alternatesOf,
+  notToUseLine,
+} from './alternates.js';
+import { type IfSoft, ifSoft } from './fallbacks.js';
 import { type LandingHours, type LatestLeave, latestLeaves } from './latest-leave.js';
 import { type LeaveAgain, leaveAgain } from './leave-again.js';
 
@@ -52,7 +58,6 @@ export function goBackLines(
 
 function linesOf(landing: Omit<GoBack, 'lines'>): string[] {
   const { place, leaveAgain: dry, leaveAgainSoft: soft, alternates } = landing;
-  const usable = alternates.filter(({ whyNot }) => whyNot === null);
   return [
     tailwindLine(landing),
     ...(landing.oneWay ? [`${place} is one-way: land one direction, take off the other.`] : []),
@@ -60,15 +65,8 @@ function linesOf(landing: Omit<GoBack, 'lines'>): string[] {
     ...(dry === null ? [] : [`Unload or stay: ${dry.words}.`]),
     ...(soft === null || dry?.surface === 'soft' ? [] : [`${soft.words}.`]),
     ...(landing.ifSoft === null ? [] : [landing.ifSoft.words]),
-    ...(dry === null ? [] : [ifItCloses(place, alternates)]),
-    ...(usable.length > 1
-      ? [
-          `Also: ${usable
-            .slice(1, 3)
-            .map(({ words }) => words)
-            .join('; ')}.`,
-        ]
-      : []),
+    ...alternateLines(place, alternates, dry === null),
+    ...notToUseLine(alternates, dry === null),
   ];
 }
 

@@ -4,8 +4,8 @@ import { exampleLine, exampleRequest } from '../example-flight.js';
 import { exampleLoad, standing } from '../named-load/example-load.js';
 import type { NamedLoad } from '../named-load/named-load.js';
 import type { RouteRequest } from '../route-load.js';
-import { type AlternateStrip, alternatesOf } from './alternates.js';
-import { ifItCloses, ifSoft } from './fallbacks.js';
+import { type AlternateStrip, alternateLines, alternatesOf, notToUseLine } from './alternates.js';
+import { ifSoft } from './fallbacks.js';
 import { goBackLines, tailwindWords } from './go-back-lines.js';
 import { type LandingHours, latestLeaves } from './latest-leave.js';
 import { leaveAgain } from './leave-again.js';
@@ -116,7 +116,8 @@ describe('alternates', () => {
     surface = 'dry' as const,
   ): AlternateStrip => {
     const end = exampleRequest(['BASE', code], { [code]: surface }).legs[0]!.to;
-    return { end, distanceNm: nauticalMiles(distance), roomDrums };
+    const distanceNm = nauticalMiles(distance);
+    return { end, isSurfaceUnknown: false, distanceNm, roomDrums, whyNot: null };
   };
 
   it('the nearest with room comes first, with the drums and the room in words', () => {
@@ -124,9 +125,13 @@ describe('alternates', () => {
     expect(found.map(({ place, whyNot }) => [place, whyNot])).toEqual([
       ['NEAR', null],
       ['FAR', null],
-      ['FULL', 'no room for the drums'],
+      ['FULL', 'no room for the drums: 3 of 6'],
     ]);
-    expect(ifItCloses('STRIP', found)).toBe('If STRIP closes while you are away: NEAR, 6 drums, room 12.');
+    expect(alternateLines('STRIP', found, false)).toEqual([
+      'If STRIP closes while you are away: 6 drums to NEAR, room 12.',
+      'Also: FAR, room 28.',
+    ]);
+    expect(notToUseLine(found, false)).toEqual(['Not to use: FULL (no room for the drums: 3 of 6).']);
   });
 
   it('not where the fuel does not reach, nor where it is closed or too weak', () => {
@@ -142,7 +147,35 @@ describe('alternates', () => {
       ['WEAK', 'too heavy to land'],
       ['FAR', 'not enough fuel'],
     ]);
-    expect(ifItCloses('STRIP', found)).toContain('no alternate takes this load, come home');
+    expect(alternateLines('STRIP', found, false)[0]).toContain('no alternate takes this load, come home');
+    expect(notToUseLine(found, false)).toEqual(['Not to use: SHUT (closed); WEAK (too heavy to land).']);
+    expect([...alternateLines('STRIP', found, true), ...notToUseLine(found, true)]).toEqual([]);
+  });
+
+  it('what keeps the crew away comes before anything that is aboard', () => {
+    const barred = { ...strip('NEAR', 5, 1), whyNot: 'FW4 is not cleared for NEAR, class 3' };
+    const farther = { ...strip('FARTHER', 50, 1), whyNot: 'FW4 is not cleared for FARTHER, class 3' };
+    const found = alternatesOf(load, 0, [barred, farther, strip('FAR', 40, 28)]);
+    expect(alternateLines('STRIP', found, false)).toEqual([
+      'If STRIP closes while you are away: 6 drums to FAR, room 28.',
+    ]);
+    // Nobody asks why a strip behind the first that will do is not named.
+    expect(notToUseLine(found, false)).toEqual(['Not to use: NEAR (FW4 is not cleared for NEAR, class 3).']);
+  });
+
+  it('an unknown surface stands as soft, and says so; closed when soft, it will not do', () => {
+    const soft = strip('SOFT', 5, 9);
+    const unknown = { ...soft, end: { ...soft.end, surface: 'soft' as const }, isSurfaceUnknown: true };
+    const closing = { ...unknown.end, limit: { ...soft.end.limit!, whenSoft: 'closed' as const } };
+    const light = { ...load, drums: six.slice(0, 2) };
+    expect(alternatesOf(light, 0, [unknown])[0]!.words).toBe('SOFT, room 9, surface unknown');
+    expect(alternatesOf(light, 0, [{ ...unknown, isSurfaceUnknown: false }])[0]!.words).toBe(
+      'SOFT, room 9, soft',
+    );
+    expect(alternatesOf(load, 0, [unknown])[0]!.whyNot).toBe('too heavy to land, surface unknown');
+    expect(alternatesOf(load, 0, [{ ...unknown, end: closing }])[0]!.whyNot).toBe(
+      `closed to type ${load.request.type.id} when soft, surface unknown`,
+    );
   });
 });
 

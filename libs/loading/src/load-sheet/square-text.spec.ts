@@ -55,7 +55,13 @@ describe('the code square', () => {
 
   it('keeps its code when only the room at alternates is another', () => {
     const [out] = load.request.legs;
-    const strip = (roomDrums: number) => ({ end: out!.from, distanceNm: out!.distanceNm, roomDrums });
+    const strip = (roomDrums: number) => ({
+      end: out!.from,
+      isSurfaceUnknown: false,
+      distanceNm: out!.distanceNm,
+      roomDrums,
+      whyNot: null,
+    });
     const withRoom = (room: number) =>
       makeLoadSheet({ ...exampleSheetRequest(load), alternates: [[strip(room)], []] });
     expect(withRoom(9).square).not.toBe(withRoom(8).square);

@@ -1,4 +1,5 @@
 import { print, printNumber } from '@drumline/units';
+import { alternateLines, notToUseLine } from '../go-back/alternates.js';
 import { checkCode } from './check-code.js';
 import type { LoadSheet, SheetLeg } from './load-sheet.js';
 import type { WeightRow } from './weight-rows.js';
@@ -22,7 +23,7 @@ export function squareText(sheet: SquareOf): { readonly text: string; readonly c
   const covered = coveredLines(sheet).map(inSquare);
   const code = checkCode(covered.join('\n'), sheet.flight.id, sheet.flight.version);
   const head = [...covered, `${codeWords}${code}`];
-  const whole = [...head, ...loadedLegs(sheet).flatMap(alternateLines).map(inSquare)].join('\n');
+  const whole = [...head, ...loadedLegs(sheet).flatMap(linesOfAlternates).map(inSquare)].join('\n');
   const text =
     whole.length <= mostSigns ? whole : [...head, 'LEFT OUT HERE: ALTERNATES. SEE THE SHEET.'].join('\n');
   return { text, checkCode: code };
@@ -66,7 +67,7 @@ const loadedLegs = ({ legs }: SquareOf): readonly SheetLeg[] =>
 const loadedLines = (leg: SheetLeg): string[] => [
   `${leg.from}-${leg.to} ${print(leg.distanceNm, 'NM', 1)} LOAD ${print(leg.totals.loadLb, 'lb')}`,
   ...leg.rows.filter(isTold).map(rowWords),
-  ...leg.goBack.lines.filter((line) => !alternateLines(leg).includes(line)),
+  ...decidedLines(leg),
 ];
 
 const emptyLines = (leg: SheetLeg): string[] => [
@@ -77,8 +78,15 @@ const emptyLines = (leg: SheetLeg): string[] => [
     .join(' - ')}`,
 ];
 
-const alternateLines = ({ goBack, to }: SheetLeg): readonly string[] =>
-  goBack.lines.filter((line) => line.startsWith('Also: ') || line.startsWith(`If ${to} closes`));
+const linesOfAlternates = ({ goBack, to }: SheetLeg): readonly string[] =>
+  alternateLines(to, goBack.alternates, goBack.leaveAgain === null);
+
+/** The go-back lines without those of alternates: which will do, and which will not, changes by the hour. */
+const decidedLines = (leg: SheetLeg): readonly string[] => {
+  const { lines, alternates, leaveAgain } = leg.goBack;
+  const hourly = new Set([...linesOfAlternates(leg), ...notToUseLine(alternates, leaveAgain === null)]);
+  return lines.filter((line) => !hourly.has(line));
+};
 
 /** Weights held against a limit; leaving the strip again stands in the lines below them. */
 const isTold = ({ limit, forbiddenBy, label }: WeightRow): boolean =>

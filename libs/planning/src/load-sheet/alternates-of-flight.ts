@@ -1,44 +1,95 @@
-import type { AlternateStrip, NamedLoad } from '@drumline/loading';
-import { dayIndex, type IsoDate } from '@drumline/units';
-import { territoryOf } from '../problem/territory.js';
+import type { AlternateStrip, NamedLoad, SheetFlight } from '@drumline/loading';
+import { knownSurface, type Place } from '@drumline/network';
+import {
+  clockTimeAt,
+  dayIndex,
+  epochMinutes,
+  type IsoInstant,
+  instantOf,
+  minutes,
+  minutesOfDay,
+  type NauticalMiles,
+} from '@drumline/units';
+import { whyNotFit } from '../problem/crew-fit.js';
+import { wholeDayWindow } from '../problem/flying-window.js';
+import { type Territory, territoryOf } from '../problem/territory.js';
 import type { Scenario } from '../scenario.js';
+import { roomOnDay } from './room-on-day.js';
+
+/** Whose alternates they are, and over what ground. */
+interface Asked {
+  readonly scenario: Scenario;
+  readonly territory: Territory;
+  readonly flight: SheetFlight;
+  readonly load: NamedLoad;
+}
 
 /**
- * By leg: the caches and bases at which the flight could put its drums down instead, with their surface of the day and
- * the drums for which there is room. `standingDrums` says what stands at a place; where it is not given, the scenario's
- * own drums do.
+ * By leg: the caches at which the flight could put its drums down instead. Each with its surface as it is known when
+ * the flight leaves (unknown stands as soft), the drums for which there is room on that day, and what keeps this crew
+ * from going there: class and recency, a notice, the end of daylight.
  */
 export function alternatesOfFlight(
   scenario: Scenario,
+  flight: SheetFlight,
   load: NamedLoad,
-  date: IsoDate,
-  standingDrums: (place: string) => number = drumsAt(scenario),
 ): AlternateStrip[][] {
-  const territory = territoryOf(scenario);
-  const day = dayIndex(scenario.firstDay, date);
-  return load.request.legs.map(({ to }) =>
-    scenario.caches
-      .map(({ place, capacityDrums }) => ({
-        place,
-        roomDrums: Math.max(0, capacityDrums - standingDrums(place)),
-      }))
-      .filter(({ place }) => place !== to.place.code && territory.place(place).runway !== null)
-      .map(({ place, roomDrums }) => ({
-        end: {
-          place: territory.place(place),
-          surface: territory.surface(place, day),
-          limit: territory.limit(place, load.request.type.id),
-        },
-        distanceNm: territory.distance(to.place.code, place),
-        roomDrums,
-      })),
+  const asked = { scenario, territory: territoryOf(scenario), flight, load };
+  const room = roomOnDay(scenario, flight);
+  const surface = surfaceAtTakeOff(asked);
+  const caches = scenario.caches.filter(({ place }) => asked.territory.place(place).runway !== null);
+  return load.request.legs.map(({ to }, leg) =>
+    caches
+      .filter(({ place }) => place !== to.place.code)
+      .map((cache) => {
+        const place = asked.territory.place(cache.place);
+        const known = surface(place);
+        const limit = asked.territory.limit(place.code, load.request.type.id);
+        return {
+          end: { place, surface: known ?? 'soft', limit },
+          isSurfaceUnknown: known === null,
+          distanceNm: asked.territory.distance(to.place.code, place.code),
+          roomDrums: room(cache),
+          whyNot: whyNotThere(asked, leg, place),
+        };
+      }),
   );
 }
 
-/** Drums at a place, counted as the capacity counts them: litres over a fill, rounded up. */
-function drumsAt({ drums, policy }: Scenario): (place: string) => number {
-  return (place) => {
-    const there = drums.filter((drum) => drum.place === place).reduce((sum, { litres }) => sum + litres, 0);
-    return Math.ceil(there / policy.drum.fillLitres);
-  };
+/** By the reports known now, as fresh or stale as they are when the flight leaves. */
+function surfaceAtTakeOff({ scenario, flight }: Asked) {
+  const { surfaceReports, asOf, timeZone } = scenario;
+  const leaves = instantOf(flight.date, flight.departs, timeZone);
+  const at: IsoInstant = epochMinutes(leaves) > epochMinutes(asOf) ? leaves : asOf;
+  const known = surfaceReports.filter((report) => epochMinutes(report.at) <= epochMinutes(asOf));
+  return knownSurface(known, at, timeZone);
 }
+
+function whyNotThere(asked: Asked, leg: number, place: Place): string | null {
+  return whyNotCrew(asked, place) ?? whyClosed(asked, leg, place) ?? whyTooLate(asked, leg, place);
+}
+
+function whyNotCrew({ scenario, flight, load }: Asked, place: Place): string | null {
+  const pilot = scenario.pilots.find(({ id }) => id === flight.pilot);
+  if (!pilot) return 'no pilot is named yet';
+  return whyNotFit(pilot, load.request.type.id, [place], flight.date, scenario.policy.crew);
+}
+
+const whyClosed = ({ scenario, territory, flight, load }: Asked, leg: number, place: Place): string | null =>
+  territory.leg(load.request.legs[leg]!.to.place.code, place.code, dayIndex(scenario.firstDay, flight.date))
+    .closed;
+
+/** Off as planned, so many minutes on the way and on the ground, and on to the alternate before its day ends. */
+function whyTooLate({ scenario, territory, flight, load }: Asked, leg: number, place: Place): string | null {
+  const window = wholeDayWindow(scenario, place, flight.date);
+  if (window === null) return 'no daylight';
+  const { request, route } = load;
+  const flown = route.legs.slice(0, leg + 1).reduce((sum, { blockHours }) => sum + blockHours * 60, 0);
+  const on = territory.distance(request.legs[leg]!.to.place.code, place.code);
+  const lands =
+    minutesOfDay(flight.departs) + flown + leg * request.type.turnRoundMinutes + minutesOn(load, on);
+  return lands <= window.until ? null : `cannot be reached by ${clockTimeAt(window.until)}`;
+}
+
+const minutesOn = ({ request }: NamedLoad, distanceNm: NauticalMiles): number =>
+  minutes((distanceNm / request.type.cruiseKt) * 60 + request.fuelPolicy.fixedMinutesPerLeg);

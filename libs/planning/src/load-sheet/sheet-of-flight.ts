@@ -30,7 +30,7 @@ export function sheetRequest(
       lastLanding: flyingDay.lastLanding,
       daylightMarginMinutes: flyingDay.daylightMarginMinutes,
     },
-    alternates: alternatesOfFlight(scenario, load, flight.date),
+    alternates: alternatesOfFlight(scenario, flight, load),
     bookDensityKgPerLitre,
     ...settings,
   };

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Answer, clockTime, kt, lb } from '../field.js';
+import { type Answer, clockTime, kt, lb, nm } from '../field.js';
 import { blindMomentAnswer } from './balance.js';
 
 export const latestLeaveAnswer = z
@@ -66,12 +66,21 @@ export const ifSoftAnswer = z
 export const alternateAnswer = z
   .strictObject({
     place: z.string(),
+    distanceNm: nm.describe('From the end of the leg.'),
     drums: z.number(),
     roomDrums: z.number(),
     landingLb: lb,
     fuelLb: lb,
+    surface: z
+      .string()
+      .nullable()
+      .describe('"soft", or "surface unknown", which stands as soft; null: firm.'),
     whyNot: z.string().nullable().describe('Null: it will do.'),
-    words: z.string().describe('"CIN, 4 drums, room 28".'),
+    words: z
+      .string()
+      .describe(
+        '"CIN, room 28, surface unknown", or with why not: "KNA (FW4 is not cleared for KNA, class 3)".',
+      ),
   })
   .meta({ id: 'Alternate', description: 'An alternate looked at with the load aboard.' });
 
