@@ -59,4 +59,5 @@ export {
   type WhoIsFit,
 } from './week/flight-card.js';
 export type { LegLimitLine, LegWithLimits } from './week/leg-limits.js';
+export { legsToday } from './week/legs-today.js';
 export { type ShortBy, type WeekTally, weekTally } from './week/week-tally.js';

@@ -1,13 +1,13 @@
 import type { WeekBooked, WeekFlight, WeekLanding } from '@drumline/contract';
 import type { StripLimit } from '@drumline/loading';
 import type { Place } from '@drumline/network';
-import type { BookedFlight } from '@drumline/planning';
+import type { BookedFlight, PlannedFlight } from '@drumline/planning';
 import type { Flight } from '../flights/flight.table.js';
 
-/** A flight as its box shows it. */
-export const weekFlight = (flight: Flight): WeekFlight => {
-  const { planned, fromPlace, stops, toPlace, changedAt } = flight;
-  const laden = planned.legs.filter(({ drumsAboard }) => drumsAboard > 0);
+/** A flight as its box shows it; `legs`: by the facts of today where they are other than those it was planned by. */
+export const weekFlight = (flight: Flight, legs: PlannedFlight['legs'] = flight.planned.legs): WeekFlight => {
+  const { fromPlace, stops, toPlace, changedAt } = flight;
+  const laden = legs.filter(({ drumsAboard }) => drumsAboard > 0);
   const tightest = laden.toSorted((one, other) => one.spareLb - other.spareLb)[0];
   return {
     id: flight.id,

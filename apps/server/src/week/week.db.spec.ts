@@ -113,6 +113,12 @@ describe('the decision card', () => {
     expect(today!.fewer!.cost.perLitre).toBeGreaterThan(today!.load.cost.perLitre!);
     expect(faults).toMatchObject([{ problem: expect.stringContaining('XLOR when soft accepts 7,600 lb') }]);
     expect(today!.heard[0]).toMatchObject({ place: 'XLOR', counts: 'soft', isStale: false });
-    expect((await week()).heardSince).toMatchObject([{ place: 'XLOR', state: 'soft' }]);
+    const { heardSince, flights } = await week();
+    expect(heardSince).toMatchObject([{ place: 'XLOR', state: 'soft' }]);
+    // Its box says what may go by the facts of today, not by those it was planned by.
+    expect(flights.find(({ id }) => id === 'F05')).toMatchObject({
+      needsDecision: expect.stringContaining('XLOR when soft'),
+      ...{ drums: 6, drumsPossible: 4, binding: { name: 'strip landing limit', place: 'XLOR' } },
+    });
   });
 });

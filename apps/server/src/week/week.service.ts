@@ -3,6 +3,7 @@ import {
   type BookedFlight,
   bookedSpares,
   heardSince,
+  legsToday,
   planTotals,
   standingState,
   weekTally,
@@ -40,6 +41,7 @@ export class WeekService {
     const first = from ?? mondayOf(scenario.firstDay);
     const dates = daysFrom(first, days);
     const flights = await this.store.since(this.database.manager, first);
+    const legs = legsToday(scenario, idsOf(flights.filter(isToDecide)));
     const standing = flights.filter(({ state }) => standingState(state) !== null);
     const isShown = ({ date }: { readonly date: IsoDate }) => date <= dates.at(-1)!;
     const plan = await this.plans.read();
@@ -51,8 +53,8 @@ export class WeekService {
       days: dates.map((date) => ({ date, noFlying: scenario.noFlyingDays.includes(date) })),
       aircraft: scenario.aircraft,
       caches: scenario.caches.map(({ place }) => place),
-      flights: flights.filter(isShown).map(weekFlight),
-      booked: await this.booked(board, dates, new Set(standing.map(({ id }) => id))),
+      flights: flights.filter(isShown).map((flight) => weekFlight(flight, legs.get(flight.id))),
+      booked: await this.booked(board, dates, idsOf(standing)),
       landings: landingsOf(standing.filter(isShown), scenario.places),
       cost: totals.cost,
       flightsCosted: standing.length,
@@ -77,7 +79,7 @@ const planAndSince = ({ scenario }: Board, known: KnownPlan | null, since: reado
   if (known === null) return { plan: null, heardSince: [] };
   const { id, number, asOf, acceptedByName, cost, moneyGap, surfaceReports } = known;
   const heard = heardSince(scenario, surfaceReports);
-  const isMarked = since.some(({ needsDecision }) => needsDecision !== null);
+  const isMarked = since.some(isToDecide);
   const plan: StandingPlan = {
     ...{ id, number, asOf, acceptedByName, cost, moneyGap },
     flights: known.flights.filter(({ drums }) => drums > 0).length,
@@ -86,6 +88,11 @@ const planAndSince = ({ scenario }: Board, known: KnownPlan | null, since: reado
   };
   return { plan, heardSince: heard };
 };
+
+const isToDecide = ({ needsDecision }: Pick<Flight, 'needsDecision'>): boolean => needsDecision !== null;
+
+const idsOf = (flights: readonly Pick<Flight, 'id'>[]): ReadonlySet<string> =>
+  new Set(flights.map(({ id }) => id));
 
 const mondayOf = (day: IsoDate): IsoDate =>
   addDays(day, -((new Date(`${day}T00:00:00Z`).getUTCDay() + 6) % 7));
