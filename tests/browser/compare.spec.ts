@@ -197,10 +197,14 @@ describe('the list of differences', () => {
     await foot.getByRole('checkbox', { name: `Let go ${flight.id}, approved` }).check();
     expect(await foot.getByLabel('Why, in the name of Demo dispatcher').inputValue()).toContain('closed');
     await expectAccessible(page);
+    await foot.getByText(`Before the plan is made, at this press: ${flight.id} is offered again`).waitFor();
     await foot.getByRole('button', { name: 'Let go and plan again' }).click();
     await page.waitForURL((url) => url.pathname.startsWith('/week/compare/') && !url.pathname.endsWith(id));
     expect(await stateOf(flight.id)).toBe('offered');
     await page.getByRole('heading', { level: 1, name: 'Differences' }).waitFor({ timeout: 90_000 });
+    await page
+      .getByText(`${flight.id} was let go when this plan was asked for.`)
+      .waitFor({ timeout: 60_000 });
     await page
       .getByRole('row', { name: new RegExp(`^\\d+ ${flight.id} .*(Removed|A\\d|B\\d|C\\d)`) })
       .waitFor({ timeout: 60_000 });

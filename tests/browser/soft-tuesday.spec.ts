@@ -50,6 +50,9 @@ it('LOR goes soft on Tuesday: from the first key to the list of differences, and
   await options.getByRole('checkbox', { name: /Let go F05 given, .*needs a decision/ }).waitFor();
   await expectAccessible(page);
   await person.click(options.getByRole('button', { name: 'Tick all 3' }));
+  await options
+    .getByText(/^Let go first\. Before the plan is made, at this press: F05, F06, F07 are offered again/)
+    .waitFor();
   await person.click(options.getByRole('button', { name: 'Let go F05, F06, F07 and plan' }));
 
   await page.getByRole('heading', { level: 1, name: 'Plan under way' }).waitFor();

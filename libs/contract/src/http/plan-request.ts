@@ -57,6 +57,14 @@ export const planRequestSchema = z
       .max(500)
       .default([])
       .meta({ description: 'Offered flights that this run leaves as they are', examples: [['F012']] }),
+    letGo: z
+      .array(shortText('Flight', 'F05'))
+      .max(500)
+      .meta({
+        description: 'Flights that were let go for this run: said beside its list of differences',
+        examples: [['F05']],
+      })
+      .exactOptional(),
     changePrice: cents(
       'Price of removing, moving or changing a standing flight in this run; absent: as the policy has it',
       10000,

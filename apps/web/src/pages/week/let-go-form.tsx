@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useMe } from '../../api/index.js';
 import { ActForm, Button, Entry, inWords, Tick } from '../../ui/index.js';
+import { letGoWords } from './let-go-words.js';
 import type { WeekFlight } from './week-read.js';
 
 interface LetGoFormProps {
@@ -37,12 +38,11 @@ export const LetGoForm = ({ flights, chosen, busy, onSend, onClose }: LetGoFormP
         </Button>
       }
     >
-      <p>
-        {going.length > 1
-          ? 'A re-plan may then change them. Their named drums go back to the pick list; pilots who have them are to be told.'
-          : 'A re-plan may then change it. Its named drums go back to the pick list; a pilot who has it is to be told.'}{' '}
-        In the name of {me.fullName}.
-      </p>
+      {going.length > 0 && (
+        <p>
+          {letGoWords(going)} In the name of {me.fullName}.
+        </p>
+      )}
       <fieldset className="let-go-list">
         <legend className="unseen">Flights</legend>
         {flights.map((flight) => (

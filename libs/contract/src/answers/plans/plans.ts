@@ -30,6 +30,7 @@ const planRequestAnswer = z.strictObject({
   seconds: z.number(),
   seed: z.number(),
   frozen: z.array(z.string()),
+  letGo: z.array(z.string()).exactOptional(),
   from: z.string().exactOptional(),
   days: z.number().exactOptional(),
   offeredDays: z.number().exactOptional(),

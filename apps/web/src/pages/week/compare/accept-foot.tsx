@@ -2,6 +2,7 @@ import { useLocation } from 'wouter';
 import { z } from 'zod';
 import { post, useAct, useCalendar, useList, useMay } from '../../../api/index.js';
 import { Button, ProblemLine } from '../../../ui/index.js';
+import { wereLetGoWords } from '../let-go-words.js';
 import { RePlan } from '../plan/plan-acts.js';
 import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
 import type { DifferenceGroup } from './difference-lines.js';
@@ -38,6 +39,7 @@ export const AcceptFoot = ({ plan, found, differences, groups, leaving }: Accept
   const [, navigate] = useLocation();
   const flights = useList(`/api/flights?from=${today}`, flightSchema).value ?? [];
   const stuck = openToLetGo(found, flights);
+  const letGo = plan.request.letGo ?? [];
   const without = leaving.leftOut ?? [];
   const accept = useAct(() => post(`/api/plans/${plan.id}/accept`, { without }), '/api/plans');
   if (plan.accepted !== null || !may('accept plan', 'decide')) return null;
@@ -48,6 +50,7 @@ export const AcceptFoot = ({ plan, found, differences, groups, leaving }: Accept
   return (
     <footer className="compare-foot">
       <ProblemLine problem={accept.problem} />
+      {letGo.length > 0 && <p>{wereLetGoWords(letGo)}</p>}
       {stuck.length > 0 && <LetGoFoot stuck={stuck} note={differences.faults[0]?.text.slice(0, 200) ?? ''} />}
       <div className="acts">
         <Button

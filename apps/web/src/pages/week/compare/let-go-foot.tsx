@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { newId, post, put, useAct, useCalendar, useMe } from '../../../api/index.js';
 import { Button, Entry, ProblemLine, Tick } from '../../../ui/index.js';
+import { letGoBeforePlanWords } from '../let-go-words.js';
 
 interface Stuck {
   readonly id: string;
@@ -27,7 +28,12 @@ export const LetGoFoot = ({ stuck, note }: LetGoProps) => {
   const act = useAct(async () => {
     const flights = going.map(({ id: flight, revision }) => ({ id: flight, revision }));
     await post('/api/flights/let-go', { flights, reason: why.trim() });
-    await put(`/api/plans/${id}`, { from: today, seconds: 20, note: why.trim() });
+    await put(`/api/plans/${id}`, {
+      from: today,
+      seconds: 20,
+      letGo: flights.map(({ id }) => id),
+      note: why.trim(),
+    });
     navigate(`/week/compare/${id}`);
   });
   const off =
@@ -58,6 +64,7 @@ export const LetGoFoot = ({ stuck, note }: LetGoProps) => {
         onChange={setWhy}
         input={{ maxLength: 300 }}
       />
+      {going.length > 0 && <p>{letGoBeforePlanWords(going)}</p>}
       <Button busy={act.isSending} offBecause={off} onPress={() => void act.run()}>
         Let go and plan again
       </Button>

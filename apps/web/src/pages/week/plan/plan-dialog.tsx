@@ -2,7 +2,8 @@ import './plan.css';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { type Calendar, newId, post, put, useAct, useCalendar, useMe } from '../../../api/index.js';
-import { Button, Dialog, Picture, ProblemLine } from '../../../ui/index.js';
+import { Button, Dialog, MessageLine, Picture, ProblemLine } from '../../../ui/index.js';
+import { letGoBeforePlanWords } from '../let-go-words.js';
 import type { WeekFlight } from '../week-read.js';
 import { FreedomList } from './freedom-list.js';
 import { PlanFields } from './plan-fields.js';
@@ -63,6 +64,9 @@ const PlanOptions = ({ standing, calendar, onClose }: PlanOptionsProps) => {
         {/* Enter in a field asks for the plan. */}
         <input type="submit" hidden />
       </form>
+      {letting.length > 0 && (
+        <MessageLine kind="note" what="Let go first" why={letGoBeforePlanWords(letting)} />
+      )}
       <ProblemLine problem={problem} />
     </Dialog>
   );
@@ -71,7 +75,7 @@ const PlanOptions = ({ standing, calendar, onClose }: PlanOptionsProps) => {
 const namesOf = (flights: readonly WeekFlight[]): string =>
   flights.length > 4 ? `${flights.length} flights` : flights.map(({ id }) => id).join(', ');
 
-/** Lets go what was ticked, asks for the plan, and opens it. The id is there before, so that a second press is the same plan. */
+/** Lets go what was ticked (a standing flight is let go by name and for itself), asks for the plan, and opens it. The id is there before, so that a second press is the same plan. */
 const useAskForPlan = () => {
   const [id] = useState(newId);
   const [, navigate] = useLocation();

@@ -72,6 +72,7 @@ export const requestOf = (form: PlanForm, { free }: Freedoms, today: string) => 
     .filter(({ id, date }) => form.keep.has(id) || date < form.from)
     .map(({ id }) => id)
     .filter((id) => !form.letGo.has(id));
+  const letGo = [...form.letGo];
   const note = form.note.trim();
   return {
     from: today,
@@ -81,6 +82,7 @@ export const requestOf = (form: PlanForm, { free }: Freedoms, today: string) => 
     seconds: Number(form.seconds),
     changePrice: Number(form.changePrice) * 100,
     frozen,
+    ...(letGo.length === 0 ? {} : { letGo }),
     ...(note === '' ? {} : { note }),
   };
 };

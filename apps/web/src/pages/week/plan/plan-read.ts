@@ -6,6 +6,7 @@ import { moneySchema } from './money-read.js';
 const requestSchema = z.object({
   endTarget: z.enum(['hand plan', 'minimum', 'operator']),
   seconds: z.number(),
+  letGo: z.array(z.string()).optional(),
   note: z.string().optional(),
 });
 
@@ -63,6 +64,7 @@ const planSchema = z.object({
 export const endedPlanSchema = partOf<PlanRunAnswer>()(
   z.object({
     id: z.string(),
+    request: requestSchema,
     state: z.string(),
     outcome: z
       .object({
