@@ -65,13 +65,13 @@ export class BoardService {
     const flights = await this.store.since(transaction, now.firstDay);
     const loads = await this.store.loads(transaction);
     refuseUnknownNames(now, flights);
-    const flown = await this.flownOn(transaction, flights.filter(isUnderWay), loads);
+    const flown = await this.flownOn(transaction, flights, loads);
     const standingOf = (flight: Flight) =>
       asStanding({ ...flight, stops: flown.get(flight.id)?.stops ?? flight.stops });
     const standing = flights.flatMap((flight) => standingOf(flight) ?? []);
     const aboard = await this.stock.aboard(transaction, setAsideElsewhere(now, loads));
     const taken = new Map([...takenFromBase(flown), ...fromPlaces(flights, loads, aboard)]);
-    const riding = aboardBesides(flights, loads, new Set([...taken.keys(), ...numbersOf(now)]));
+    const riding = aboardBesides(flown, loads, new Set([...taken.keys(), ...numbersOf(now)]));
     const drums = await this.stock.drumsByNumber(transaction, [...taken.keys(), ...riding.keys()]);
     // Drums that are put back full are drawn again by the programme.
     const drawn = done.drawn.filter(({ drum }) => !taken.has(drum));
@@ -82,19 +82,23 @@ export class BoardService {
     return { scenario, facts, flights, loads, takenBy, ridingHome, standingOf, now: new Date(now.asOf) };
   }
 
+  /** Of every flight that is under way: by its state, or as the ledger has drums of it off before anybody reported it off. */
   private async flownOn(
     transaction: EntityManager,
-    underWay: readonly Flight[],
+    flights: readonly Flight[],
     loads: readonly Load[],
   ): Promise<ReadonlyMap<string, Flown>> {
-    if (underWay.length === 0) return new Map();
+    const flying = flights.filter((flight) => isUnderWay(flight) || flight.state === 'given');
+    if (flying.length === 0) return new Map();
     const numbers = new Set(loads.flatMap(({ drum }) => drum ?? []));
-    const ids = underWay.map(({ id }) => id);
+    const ids = flying.map(({ id }) => id);
     const moved = await this.drums.moved(transaction, ids, numbers);
     return new Map(
-      underWay.map((flight) => {
+      flying.flatMap((flight) => {
+        const drums = moved.get(flight.id) ?? [];
+        if (!isUnderWay(flight) && drums.every(({ off }) => off === null)) return [];
         const own = loads.filter(({ flightId }) => flightId === flight.id);
-        return [flight.id, flownBy(flight, own, moved.get(flight.id) ?? [])];
+        return [[flight.id, flownBy(flight, own, drums)] as const];
       }),
     );
   }
@@ -110,18 +114,16 @@ const numbersOf = ({ drums }: Scenario): ReadonlySet<string> => new Set(drums.ma
 
 /** On the load of a flight under way and not among these, with its base. */
 const aboardBesides = (
-  flights: readonly Flight[],
+  flown: ReadonlyMap<string, Flown>,
   loads: readonly Load[],
   known: ReadonlySet<string>,
-): ReadonlyMap<string, string> => {
-  const bases = new Map(flights.filter(isUnderWay).map(({ id, fromPlace }) => [id, fromPlace]));
-  return new Map(
+): ReadonlyMap<string, string> =>
+  new Map(
     loads.flatMap(({ drum, flightId }) => {
-      const base = bases.get(flightId);
+      const base = flown.get(flightId)?.fromPlace;
       return drum === null || base === undefined || known.has(drum) ? [] : [[drum, base] as const];
     }),
   );
-};
 
 const fromPlaces = (flights: readonly Flight[], loads: readonly Load[], drums: readonly string[]) =>
   drums.flatMap((number) => {

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { LoadAnswer } from '@drumline/contract';
+import type { CacheAnswer, CardAnswer, LoadAnswer } from '@drumline/contract';
 import type { Raised } from '@drumline/stock';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Client } from '../testing/client.js';
@@ -25,6 +25,8 @@ describe('a loading that comes in after another phone’s delivery', () => {
     await delivers(await desk.server.as('helicopter crew'));
     expect((await desk.flight('F06')).needsDecision).toBe(`Drum ${broken()} is held: seal broken.`);
     expect(await raisedKinds()).toContain('not aboard');
+    // What stands at XGAN is not on its way there as well: the card and the page of the cache say the same.
+    expect(await endAtGan('card')).toBe(await endAtGan('cache'));
 
     const { status, body } = await loads(await desk.crewOf('F06'));
     expect([status, body.entered, body.flight.state]).toEqual([200, true, 'loaded']);
@@ -124,6 +126,16 @@ const delivers = async (who: Client) => {
 const raisedKinds = async (): Promise<readonly string[]> => {
   const { body } = await desk.manager.get<{ items: readonly Raised[] }>('/api/raised');
   return body.items.map(({ kind }) => kind);
+};
+
+/** Litres usable at XGAN on the last day with every flight flown, as told by the flight's card and by the cache's page. */
+const endAtGan = async (by: 'card' | 'cache'): Promise<number | undefined> => {
+  if (by === 'card') {
+    const { body } = await desk.manager.get<CardAnswer>('/api/flights/F06/card');
+    return body.ifDeclined?.caches.find(({ place }) => place === 'XGAN')?.withIt.endLitres;
+  }
+  const { body } = await desk.manager.get<CacheAnswer>('/api/projections/XGAN');
+  return body.projections.offered.usableLitres.at(-1);
 };
 
 /** Why there is no sheet of the flight; null: there is one. */
