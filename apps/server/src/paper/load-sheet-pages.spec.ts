@@ -1,7 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { readSquareCode } from '@drumline/loading';
 import { drawSquare } from '@drumline/loading/code-square';
-import { drawChecks } from '@drumline/stock';
 import { kilograms } from '@drumline/units';
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
@@ -9,7 +8,7 @@ import { blankSheetPage } from './blank-sheet.js';
 import { loadSheetPages } from './load-sheet-pages.js';
 import { makePdf } from './make-pdf.js';
 import { type PaperSize, paperSizes } from './paper-size.js';
-import { slipsOnPage, slipsPage } from './slips.js';
+import { slipsPage } from './slips.js';
 import { demo, fullFlight, loadOf, printOf, sheetOf, sheetWith } from './testing/example-sheet.js';
 import { oddSheet } from './testing/odd-flight.js';
 import { printedTexts } from './testing/printed-texts.js';
@@ -178,20 +177,6 @@ it('a second stop gets a page of its own, with the same version and check code',
     expect(words).toContain('Version 3 replaces version 2');
     expect(words).toMatch(/page [12] of 2/);
   }
-});
-
-it('a draw slip asks what the phone asks before a drum is pumped, and for a medevac for whom and where', () => {
-  const slip = slipsPage({
-    kind: 'draw',
-    numbers: ['D-1', 'D-2', 'D-3', 'D-4'],
-    paper: 'letter',
-    programmes: [],
-  });
-  const words = printedTexts(slip).map(({ text }) => text);
-  for (const { id } of drawChecks)
-    expect(words.filter((word) => word.toLowerCase() === id)).toHaveLength(slipsOnPage);
-  expect(words.filter((word) => word === 'Medevac')).toHaveLength(slipsOnPage);
-  expect(words.filter((word) => word.startsWith('for whom or what, and where'))).toHaveLength(slipsOnPage);
 });
 
 it('no part of a page is used in another: the maker of the PDF would print it once', () => {

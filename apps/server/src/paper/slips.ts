@@ -24,7 +24,7 @@ export const slipsPage = ({ kind, numbers, paper, programmes }: Slips): Block =>
       stack: [
         slipHead(kind === 'count' ? 'Count' : 'Draw', number),
         ...(kind === 'count' ? countFields() : drawFields(programmes)),
-        stub(number, bodyHeight > 760 ? 50 : 28),
+        stub(number, stubSpace(kind, bodyHeight > 760)),
       ],
     };
   };
@@ -44,6 +44,10 @@ export const slipsPage = ({ kind, numbers, paper, programmes }: Slips): Block =>
     },
   };
 };
+
+/** Above the stub: what the fields of the slip leave free, in points. */
+const stubSpace = (kind: SlipKind, isTall: boolean): number =>
+  kind === 'count' ? (isTall ? 50 : 28) : isTall ? 30 : 8;
 
 const slipWidth = bodyWidth / 2 - 17;
 
@@ -117,15 +121,15 @@ const drawFields = (programmes: readonly string[]): Block[] => [
       body: [
         ['Drum', 'Drawn, L', 'Left, L', ...checks].map((title) => head(title)),
         ...Array.from({ length: 3 }, () => ['', '', '', ...checks.map(() => tick())]),
-        [head('In all, L'), '', { text: `Dry: no water. First ${beforeDraw}.`, colSpan: 5 }, '', '', '', ''],
+        [head('In all, L'), '', { text: `First ${beforeDraw}`, colSpan: 5 }, '', '', '', ''],
       ],
     },
     layout: grid(1, 0.7, [2, 1.5]),
     margin: [0, 6, 0, 0],
   },
-  line(`Engine fuel before ${blank(14)} lb`, 12),
+  line(`Engine fuel before ${blank(14)} lb`),
   line(`after ${blank(12)} lb more ${blank(12)} lb`),
-  line('1 L is about 1.76 lb at 0.80 kg/L', 4),
+  line('Dry: no water found. 1 L is about 1.76 lb at 0.80 kg/L', 4),
   line(`Drum rejected, X, no. ${blank(28)}`),
   line(`Drawn by ${blank(36)}`),
 ];
