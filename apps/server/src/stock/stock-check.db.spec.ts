@@ -103,7 +103,12 @@ describe('40 reports at once', () => {
   it('of draws that look alike are all counted, and raised', async () => {
     const before = (await manager.get<PlaceFigures>('/api/stock/XFAL')).body.bookLitres;
     const send = (index: number) =>
-      crew.put(`/api/movements/${randomUUID()}`, drawn(`N${index + 2}`, 'XFAL', 33));
+      crew.put(
+        `/api/movements/${randomUUID()}`,
+        drawn(`N${index + 2}`, 'XFAL', 33, {
+          writtenAt: `2027-06-14T06:1${index}Z`,
+        }),
+      );
     await Promise.all(Array.from({ length: 10 }, (_, index) => send(index)));
     expect((await manager.get<PlaceFigures>('/api/stock/XFAL')).body.bookLitres).toBe(before - 330);
     expect((await raised()).filter(({ kind }) => kind === 'draws look alike').length).toBeGreaterThanOrEqual(

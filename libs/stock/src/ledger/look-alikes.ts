@@ -7,8 +7,8 @@ import type { Raised } from './raised.js';
 const nearMs = 2 * 3_600_000;
 
 /**
- * Draws with ids of their own that may be one: same place, same litres, same person or aircraft, near in time. Both
- * count until a person corrects one.
+ * Draws with ids of their own that may be one: same place, same litres, same person or aircraft, near in time; drums of
+ * one report are not. Both count until a person corrects one.
  */
 export function lookAlikeDraws(draws: readonly Drawn[]): readonly Raised[] {
   const raised: Raised[] = [];
@@ -18,12 +18,17 @@ export function lookAlikeDraws(draws: readonly Drawn[]): readonly Raised[] {
       for (let next = index + 1; next < ordered.length; next++) {
         const other = ordered[next]!;
         if (Date.parse(other.happenedAt) - Date.parse(draw.happenedAt) > nearMs) break;
+        if (isOneReport(draw, other)) continue;
         if (draw.by === other.by || draw.into === other.into) raised.push(looksAlike(draw, other));
       }
     });
   }
   return raised;
 }
+
+/** One draw out of several drums: one person writes each drum down in the same moment. */
+const isOneReport = (draw: Drawn, other: Drawn): boolean =>
+  draw.by === other.by && draw.writtenAt === other.writtenAt && draw.drum !== other.drum;
 
 function sameDraws(draws: readonly Drawn[]): ReadonlyMap<string, Drawn[]> {
   const same = new Map<string, Drawn[]>();

@@ -124,6 +124,18 @@ describe('one event reported several times', () => {
     expect(kindsRaised(movements)).toEqual(['draws look alike']);
   });
 
+  it('one draw of 450 L out of three drums is one report; a second person who writes the same down is not', () => {
+    const full = [...flownOut('0451'), ...flownOut('0452'), ...flownOut('0453')];
+    const outOf = (by: string) => [
+      drawn('0451', '09:00', 200, { by }),
+      drawn('0452', '09:00', 200, { by }),
+      drawn('0453', '09:00', 50, { by }),
+    ];
+    expect(kindsRaised([...full, ...outOf('crew H1')])).toEqual([]);
+    const again = [...full, ...outOf('crew H1'), drawn('0451', '09:00', 200, { id: 'again', by: 'pilot' })];
+    expect(kindsRaised(again)).toContain('draws look alike');
+  });
+
   it('draws of other litres, another place or hours apart do not look alike', () => {
     const apart = [drawn('0451', '09:00', 60), drawn('0451', '09:40', 50), drawn('0451', '11:30', 60)];
     expect(kindsRaised([...flownOut('0451'), ...apart])).toEqual([]);
