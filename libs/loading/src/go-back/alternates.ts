@@ -26,11 +26,11 @@ export interface Alternate {
   readonly roomDrums: number;
   readonly landingLb: Pounds;
   readonly fuelLb: Pounds;
-  /** "soft", or "surface unknown", which stands as soft; null: firm. */
+  /** "soft"; "as soft": unknown, so soft counts; null: firm. */
   readonly surface: string | null;
   /** Null: it will do. */
   readonly whyNot: string | null;
-  /** "CIN, room 28, surface unknown"; "KNA (FW4 is not cleared for KNA, class 3)". */
+  /** "CIN, room 28, as soft"; "KNA (FW4 is not cleared for KNA, class 3)". */
   readonly words: string;
 }
 
@@ -72,13 +72,12 @@ export function alternateLines(
   ];
 }
 
-/** The strips that are nearer than the first that will do, and why they will not; all of them where none will. */
-export function notToUseLine(alternates: readonly Alternate[], isLastLeg: boolean): string[] {
+/** The nearest strip that will not do, and why, where it is nearer than the first that will; null: there is none. */
+export function notToUse(alternates: readonly Alternate[], isLastLeg: boolean): string | null {
   const first = alternates.find(({ whyNot }) => whyNot === null);
   const nearest = first?.distanceNm ?? (isLastLeg ? 0 : Number.POSITIVE_INFINITY);
-  const nearer = alternates.filter(({ whyNot, distanceNm }) => whyNot !== null && distanceNm < nearest);
-  const told = nearer.slice(0, 2).map(({ words }) => words);
-  return told.length === 0 ? [] : [`Not to use: ${told.join('; ')}.`];
+  const nearer = alternates.find(({ whyNot, distanceNm }) => whyNot !== null && distanceNm < nearest);
+  return nearer ? `Not to use: ${nearer.words}.` : null;
 }
 
 const roomWords = ({ place, drums, roomDrums, surface }: Omit<Alternate, 'words'>): string =>
@@ -98,7 +97,7 @@ function alternate(load: NamedLoad, leg: number, strip: AlternateStrip): Alterna
     roomDrums: strip.roomDrums,
     landingLb: pounds(Math.ceil(landing)),
     fuelLb: pounds(Math.floor(fuel)),
-    surface: strip.isSurfaceUnknown ? 'surface unknown' : strip.end.surface === 'soft' ? 'soft' : null,
+    surface: strip.isSurfaceUnknown ? 'as soft' : strip.end.surface === 'soft' ? 'soft' : null,
     whyNot,
   };
   const words = whyNot === null ? roomWords(looked) : `${looked.place} (${whyNot})`;

@@ -1,12 +1,6 @@
 import { type Knots, print } from '@drumline/units';
 import type { NamedLoad } from '../named-load/named-load.js';
-import {
-  type Alternate,
-  type AlternateStrip,
-  alternateLines,
-  alternatesOf,
-  notToUseLine,
-} from './alternates.js';
+import { type Alternate, type AlternateStrip, alternateLines, alternatesOf, notToUse } from './alternates.js';
 import { type IfSoft, ifSoft } from './fallbacks.js';
 import { type LandingHours, type LatestLeave, latestLeaves } from './latest-leave.js';
 import { type LeaveAgain, leaveAgain } from './leave-again.js';
@@ -25,6 +19,8 @@ export interface GoBack {
   /** Null where no drum is for this place. */
   readonly ifSoft: IfSoft | null;
   readonly alternates: readonly Alternate[];
+  /** "Not to use: KNA (FW4 is not cleared for KNA, class 3)."; null: none is nearer than the first that will do. */
+  readonly notToUse: string | null;
   /** The lines as they stand on phone and paper, in this order. */
   readonly lines: readonly string[];
 }
@@ -52,6 +48,7 @@ export function goBackLines(
     leaveAgainSoft: last ? null : leaveAgain(load, leg, 'soft'),
     ifSoft: load.drums.some(({ offAfterLeg }) => offAfterLeg === leg) ? ifSoft(load, leg) : null,
     alternates,
+    notToUse: notToUse(alternates, last),
   };
   return { ...landing, lines: linesOf(landing) };
 }
@@ -66,7 +63,6 @@ function linesOf(landing: Omit<GoBack, 'lines'>): string[] {
     ...(soft === null || dry?.surface === 'soft' ? [] : [`${soft.words}.`]),
     ...(landing.ifSoft === null ? [] : [landing.ifSoft.words]),
     ...alternateLines(place, alternates, dry === null),
-    ...notToUseLine(alternates, dry === null),
   ];
 }
 

@@ -4,7 +4,7 @@ import { exampleLine, exampleRequest } from '../example-flight.js';
 import { exampleLoad, standing } from '../named-load/example-load.js';
 import type { NamedLoad } from '../named-load/named-load.js';
 import type { RouteRequest } from '../route-load.js';
-import { type AlternateStrip, alternateLines, alternatesOf, notToUseLine } from './alternates.js';
+import { type AlternateStrip, alternateLines, alternatesOf, notToUse } from './alternates.js';
 import { ifSoft } from './fallbacks.js';
 import { goBackLines, tailwindWords } from './go-back-lines.js';
 import { type LandingHours, latestLeaves } from './latest-leave.js';
@@ -131,7 +131,7 @@ describe('alternates', () => {
       'If STRIP closes while you are away: 6 drums to NEAR, room 12.',
       'Also: FAR, room 28.',
     ]);
-    expect(notToUseLine(found, false)).toEqual(['Not to use: FULL (no room for the drums: 3 of 6).']);
+    expect(notToUse(found, false)).toBe('Not to use: FULL (no room for the drums: 3 of 6).');
   });
 
   it('not where the fuel does not reach, nor where it is closed or too weak', () => {
@@ -148,8 +148,9 @@ describe('alternates', () => {
       ['FAR', 'not enough fuel'],
     ]);
     expect(alternateLines('STRIP', found, false)[0]).toContain('no alternate takes this load, come home');
-    expect(notToUseLine(found, false)).toEqual(['Not to use: SHUT (closed); WEAK (too heavy to land).']);
-    expect([...alternateLines('STRIP', found, true), ...notToUseLine(found, true)]).toEqual([]);
+    expect(notToUse(found, false)).toBe('Not to use: SHUT (closed).');
+    expect(alternateLines('STRIP', found, true)).toEqual([]);
+    expect(notToUse(found, true)).toBeNull();
   });
 
   it('what keeps the crew away comes before anything that is aboard', () => {
@@ -160,7 +161,8 @@ describe('alternates', () => {
       'If STRIP closes while you are away: 6 drums to FAR, room 28.',
     ]);
     // Nobody asks why a strip behind the first that will do is not named.
-    expect(notToUseLine(found, false)).toEqual(['Not to use: NEAR (FW4 is not cleared for NEAR, class 3).']);
+    expect(notToUse(found, false)).toBe('Not to use: NEAR (FW4 is not cleared for NEAR, class 3).');
+    expect(notToUse(alternatesOf(load, 0, [farther, strip('NEAR', 10, 28)]), false)).toBeNull();
   });
 
   it('an unknown surface stands as soft, and says so; closed when soft, it will not do', () => {
@@ -168,7 +170,7 @@ describe('alternates', () => {
     const unknown = { ...soft, end: { ...soft.end, surface: 'soft' as const }, isSurfaceUnknown: true };
     const closing = { ...unknown.end, limit: { ...soft.end.limit!, whenSoft: 'closed' as const } };
     const light = { ...load, drums: six.slice(0, 2) };
-    expect(alternatesOf(light, 0, [unknown])[0]!.words).toBe('SOFT, room 9, surface unknown');
+    expect(alternatesOf(light, 0, [unknown])[0]!.words).toBe('SOFT, room 9, as soft');
     expect(alternatesOf(light, 0, [{ ...unknown, isSurfaceUnknown: false }])[0]!.words).toBe(
       'SOFT, room 9, soft',
     );

@@ -1,5 +1,5 @@
 import { print, printNumber } from '@drumline/units';
-import { alternateLines, notToUseLine } from '../go-back/alternates.js';
+import { alternateLines } from '../go-back/alternates.js';
 import { checkCode } from './check-code.js';
 import type { LoadSheet, SheetLeg } from './load-sheet.js';
 import type { WeightRow } from './weight-rows.js';
@@ -67,7 +67,7 @@ const loadedLegs = ({ legs }: SquareOf): readonly SheetLeg[] =>
 const loadedLines = (leg: SheetLeg): string[] => [
   `${leg.from}-${leg.to} ${print(leg.distanceNm, 'NM', 1)} LOAD ${print(leg.totals.loadLb, 'lb')}`,
   ...leg.rows.filter(isTold).map(rowWords),
-  ...decidedLines(leg),
+  ...leg.goBack.lines.filter((line) => !linesOfAlternates(leg).includes(line)),
 ];
 
 const emptyLines = (leg: SheetLeg): string[] => [
@@ -80,13 +80,6 @@ const emptyLines = (leg: SheetLeg): string[] => [
 
 const linesOfAlternates = ({ goBack, to }: SheetLeg): readonly string[] =>
   alternateLines(to, goBack.alternates, goBack.leaveAgain === null);
-
-/** The go-back lines without those of alternates: which will do, and which will not, changes by the hour. */
-const decidedLines = (leg: SheetLeg): readonly string[] => {
-  const { lines, alternates, leaveAgain } = leg.goBack;
-  const hourly = new Set([...linesOfAlternates(leg), ...notToUseLine(alternates, leaveAgain === null)]);
-  return lines.filter((line) => !hourly.has(line));
-};
 
 /** Weights held against a limit; leaving the strip again stands in the lines below them. */
 const isTold = ({ limit, forbiddenBy, label }: WeightRow): boolean =>

@@ -17,6 +17,7 @@ const legSchema = z.object({
     leaveAgain: leaveSchema.nullable(),
     leaveAgainSoft: leaveSchema.nullable(),
     lines: z.array(z.string()),
+    notToUse: z.string().nullable(),
   }),
   particulars: z.array(z.object({ label: z.string(), value: z.string().nullable() })),
   passengersAndDrums: z.object({ allowed: z.boolean(), words: z.string().nullable() }),

@@ -71,16 +71,11 @@ export const alternateAnswer = z
     roomDrums: z.number(),
     landingLb: lb,
     fuelLb: lb,
-    surface: z
-      .string()
-      .nullable()
-      .describe('"soft", or "surface unknown", which stands as soft; null: firm.'),
+    surface: z.string().nullable().describe('"soft"; "as soft": unknown, so soft counts; null: firm.'),
     whyNot: z.string().nullable().describe('Null: it will do.'),
     words: z
       .string()
-      .describe(
-        '"CIN, room 28, surface unknown", or with why not: "KNA (FW4 is not cleared for KNA, class 3)".',
-      ),
+      .describe('"CIN, room 28, as soft", or with why not: "KNA (FW4 is not cleared for KNA, class 3)".'),
   })
   .meta({ id: 'Alternate', description: 'An alternate looked at with the load aboard.' });
 
@@ -95,6 +90,10 @@ export const goBackAnswer = z
     leaveAgainSoft: leaveAgainAnswer.nullable(),
     ifSoft: ifSoftAnswer.nullable().describe('Null where no drum is for this place.'),
     alternates: z.array(alternateAnswer),
+    notToUse: z
+      .string()
+      .nullable()
+      .describe('The nearest strip that will not do, where it is nearer than the first that will.'),
     lines: z.array(z.string()).describe('The lines as they stand on phone and paper, in this order.'),
   })
   .meta({

@@ -40,11 +40,16 @@ export const GoBack = ({ goBack }: { readonly goBack: SheetLeg['goBack'] }) => {
 };
 
 /** Unload or stay has a place of its own. */
-const linesBesideUnload = ({ lines, leaveAgain, leaveAgainSoft }: SheetLeg['goBack']): readonly string[] => {
+const linesBesideUnload = ({
+  lines,
+  notToUse,
+  leaveAgain,
+  leaveAgainSoft,
+}: SheetLeg['goBack']): readonly string[] => {
   const there = [leaveAgain, leaveAgainSoft].flatMap((each) =>
     each === null ? [] : [`${each.words}.`, `Unload or stay: ${each.words}.`],
   );
-  return lines.filter((line) => !there.includes(line));
+  return [...lines.filter((line) => !there.includes(line)), ...(notToUse === null ? [] : [notToUse])];
 };
 
 interface UnloadOrStayProps {
