@@ -185,5 +185,19 @@ it('drums on hold are told on the leg card and in the cabin, on the smallest pho
     await open(phone, `/${flight}/loaded`, `${drum} may not go out`);
     await expectFits(phone.page, `${flight} positions on hold`);
     await shots(phone, `hold-positions-${flight}`);
+    // However many are read, nobody gets past it: another in its place, or without it.
+    const { page } = phone;
+    const unread = page.getByRole('button', { name: /R\d[LR] drum/, pressed: false });
+    while ((await unread.count()) > 0) await unread.first().click();
+    await page.getByRole('button', { name: /Positions right/ }).click({ force: true });
+    await page.getByText(`On hold: ${drum}. Take it off first`).waitFor();
+    await page.getByRole('button', { name: `Another in` }).click();
+    await page.getByRole('button', { name: 'This drum' }).waitFor();
+    await page.reload();
+    await page.getByRole('button', { name: `Leave ${drum} behind` }).click();
+    await page.getByText('Not as planned.').waitFor();
+    expect(await page.getByText(/may not go out/).count()).toBe(0);
+    await page.getByRole('button', { name: /Positions right/ }).click();
+    await page.getByRole('heading', { name: 'Type your two totals' }).waitFor();
   }
 }, 300_000);

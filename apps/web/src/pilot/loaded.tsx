@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import { Page, type Person, useDraft } from '../phone/index.js';
 import { CompareTotals } from './compare-totals.js';
+import { heldAboard } from './held-notice.js';
 import type { LoadedDraft } from './loaded-steps.js';
 import { Positions } from './positions.js';
 import { TypeTotals } from './type-totals.js';
@@ -29,7 +30,8 @@ export const Loaded = ({ id, person }: { readonly id: string; readonly person: P
   if (flight === null) return <NoLoad id={id} word="Not on this phone yet." why="It needs a signal once." />;
   if (flight.sheet === null) return <NoLoad id={id} word="No load sheet." why={flight.why ?? ''} />;
   const props = { here: { ...here, flight }, draft, setDraft };
-  if (draft.step === 'positions') return <Positions {...props} />;
+  // A drum that was put on hold since is taken off first.
+  if (draft.step === 'positions' || heldAboard(props.here).length > 0) return <Positions {...props} />;
   if (draft.step === 'totals') return <TypeTotals {...props} />;
   return <CompareTotals {...props} person={person} />;
 };

@@ -9,7 +9,7 @@ export const NotAsPlanned = ({ draft, setDraft }: StepProps) => {
     <Notice
       kind="note"
       word="Not as planned."
-      title={words.length > 0 ? `${words.join(', ')}.` : 'Drums have changed places.'}
+      title={words.length > 0 ? `${words.join(', ')}.` : 'Drums have changed places or stay behind.'}
     >
       Totals and code square follow; base hears with Loaded. A printed sheet shows the plan.{' '}
       <button type="button" className="as-link" onClick={() => setDraft({ ...draft, aboard: [] })}>

@@ -1,6 +1,7 @@
 import { Main, Notice, Page, Press } from '../phone/index.js';
 import { AnotherAboard } from './another-aboard.js';
 import { Cabin } from './cabin.js';
+import { HeldNotices, heldAboard, whyHeld } from './held-notice.js';
 import { aboveLoaded, type StepProps, Steps } from './loaded-steps.js';
 import { NotAsPlanned } from './not-as-planned.js';
 import { SoftNotice } from './soft-notice.js';
@@ -18,7 +19,7 @@ export const Positions = (props: StepProps) => {
   const { here, draft } = props;
   const { flight, held } = here;
   const { drums, holds, faults } = flight.sheet!;
-  const { tap, setTap, first, asked, aboard, onTap, put, backToPlaces } = usePositions(props);
+  const { tap, setTap, first, asked, aboard, onTap, ask, leave, put, backToPlaces } = usePositions(props);
   if (asked !== null)
     return <AnotherAboard here={here} aboard={aboard} position={asked} onKeep={put} onBack={backToPlaces} />;
   return (
@@ -34,17 +35,8 @@ export const Positions = (props: StepProps) => {
       }
     >
       <Steps now="positions" />
+      <HeldNotices here={here} onAnother={ask} onLeave={leave} />
       <SoftNotice {...props} />
-      {drums
-        .filter(({ number }) => held.has(number))
-        .map(({ number }) => (
-          <Notice
-            key={number}
-            kind="stop"
-            word="HOLD."
-            title={`${number} may not go out: ${held.get(number)}.`}
-          />
-        ))}
       {!holds && (
         <Notice kind="stop" word="This load does not hold." title={`${faults[0] ?? ''}.`}>
           Put the drums elsewhere, or take others. {faults.slice(1).join('. ')}
@@ -64,11 +56,12 @@ export const Positions = (props: StepProps) => {
 };
 
 const ReadingActs = ({
-  here: { flight },
+  here,
   draft,
   setDraft,
   setTap,
 }: StepProps & { readonly setTap: (tap: Tap) => void }) => {
+  const { flight } = here;
   const numbers = flight.sheet!.drums.map(({ number }) => number);
   const unread = numbers.filter((number) => !draft.read.includes(number));
   return (
@@ -80,7 +73,10 @@ const ReadingActs = ({
         </div>
       )}
       <Main
-        waits={unread.length > 0 ? `${unread.length} not read yet: ${unread.join(', ')}` : null}
+        waits={
+          whyHeld(heldAboard(here)) ??
+          (unread.length > 0 ? `${unread.length} not read yet: ${unread.join(', ')}` : null)
+        }
         onPress={() => setDraft({ ...draft, step: 'totals' })}
       >
         Positions right

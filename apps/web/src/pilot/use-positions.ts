@@ -15,6 +15,10 @@ interface PositionsNow {
   readonly asked: string | null;
   readonly aboard: readonly DrumAsLoaded[];
   readonly onTap: (drum: SheetDrum) => void;
+  /** What stands in that place is asked for. */
+  readonly ask: (position: string) => void;
+  /** The flight goes without that drum. */
+  readonly leave: (number: string) => void;
   readonly put: (drum: KnownDrum) => void;
   readonly backToPlaces: () => void;
 }
@@ -47,6 +51,16 @@ export const usePositions = ({ here: { flight }, draft, setDraft }: StepProps): 
       else if (tap === 'another') setChosen(position);
       else swap(position);
     },
+    ask: (position) => {
+      setTap('another');
+      setChosen(position);
+    },
+    leave: (number) =>
+      setDraft({
+        ...draft,
+        read: draft.read.filter((each) => each !== number),
+        aboard: aboard.filter((drum) => drum.number !== number),
+      }),
     put: (drum) => {
       // Whoever types its number has read it.
       const isRead = draft.read.includes(drum.number);
