@@ -40,7 +40,7 @@ export const legWords = (flight: PhoneFlight, index: number, softCounts = false)
     leave: leaveOf(flight, leg, softCounts),
     goBack: goBackOf(leg),
     fuel: fuelOf(flight, index),
-    lines: [...leg.goBack.lines, ...(leg.goBack.notToUse === null ? [] : [leg.goBack.notToUse])],
+    lines: [...leg.goBack.lines, ...(leg.goBack.notToUse ? [leg.goBack.notToUse] : [])],
   };
 };
 

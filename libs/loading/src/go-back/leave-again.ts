@@ -91,12 +91,9 @@ function words(
   drumsOff: readonly string[] | null,
 ): string {
   const limit = `${print(arrivalLb, 'lb')} against ${print(limitLb, 'lb')} take-off limit`;
-  const spare = `${print(pounds(-overLb), 'lb')} spare`;
   if (drumsOff === null) return `${place} ${surface}: ${limit}, cannot leave even without a drum`;
-  // Short enough for one row of the paper.
-  if (drumsOff.length === 0 && surface === 'soft')
-    return `${place} soft: may leave loaded, take-off limit ${print(limitLb, 'lb')}, ${spare}`;
-  if (drumsOff.length === 0) return `${place} ${surface}: may leave loaded, ${limit}, ${spare}`;
+  if (drumsOff.length === 0)
+    return `${place} ${surface}: may leave loaded, ${print(pounds(-overLb), 'lb')} spare of ${print(limitLb, 'lb')}`;
   const over = print(pounds(Math.max(1, overLb)), 'lb');
   return `${place} ${surface}: ${limit}, ${over} over. Unload ${countWords(drumsOff.length, 'drum')} to leave again (${listWords(drumsOff)}), or stay`;
 }
