@@ -6,7 +6,7 @@ import { type CacheView, cacheView } from './cache-view.js';
 import { LastReport } from './last-report.js';
 import { LevelMark } from './level-mark.js';
 import type { AtPlace } from './use-places.js';
-import { begun, daysWords, shortDate } from './words.js';
+import { aheadWords, begun, daysWords, shortDate } from './words.js';
 
 /** One cache: which drum to open next, and what must not be opened. */
 export const CachePage = ({ here, place }: AtPlace) => {
@@ -65,7 +65,7 @@ export const CachePage = ({ here, place }: AtPlace) => {
 };
 
 const Figures = ({ view }: { readonly view: CacheView }) => {
-  const { stock, level, levels, belowMinimumOn } = view;
+  const { stock, level, levels, ahead } = view;
   const count = stock.lastCount;
   const reserve = Math.min(stock.usableLitres, levels?.medevacReserveLitres ?? 0);
   return (
@@ -84,13 +84,7 @@ const Figures = ({ view }: { readonly view: CacheView }) => {
           ? 'never counted'
           : `counted ${dayWords(count.count.at)} ${timeWords(count.count.at)}${count.count.seenFrom === 'air' ? ', from the air' : ''}`}
       </p>
-      {levels !== null && (
-        <p className="soft">
-          {belowMinimumOn === null
-            ? `Stays above the minimum of ${print(levels.minimumLitres, 'L')}, approved flights counted.`
-            : `Below the minimum of ${print(levels.minimumLitres, 'L')} at the end of ${dayWords(belowMinimumOn)}, approved flights counted.`}
-        </p>
-      )}
+      {levels !== null && ahead !== null && <p className="soft">{aheadWords(levels, ahead, dayWords)}</p>}
     </div>
   );
 };

@@ -23,8 +23,14 @@ export interface CacheView {
   readonly drawableLitres: Litres;
   readonly fit: readonly DrumToOpen[];
   readonly notFit: readonly DrumToOpen[];
-  /** The first day that ends below the minimum, approved flights counted; null: none ahead. */
+  /** First days that end below a level, approved flights counted; null: no level is set. */
+  readonly ahead: FallsAhead | null;
+}
+
+/** Null: no day ahead ends below it. */
+export interface FallsAhead {
   readonly belowMinimumOn: IsoDate | null;
+  readonly belowCriticalOn: IsoDate | null;
 }
 
 export const cacheView = (now: PlacesNow, place: string): CacheView => {
@@ -41,17 +47,23 @@ export const cacheView = (now: PlacesNow, place: string): CacheView => {
     drawableLitres: litres(Math.max(0, stock.usableLitres - (levels?.medevacReserveLitres ?? 0))),
     fit: drums.filter(({ fitness }) => fitness === 'fit'),
     notFit: drums.filter(({ fitness }) => fitness !== 'fit'),
-    belowMinimumOn: levels === null ? null : firstBelow(now, place),
+    ahead: levels === null ? null : fallsAhead(now, levels),
   };
 };
 
 const levelOf = (usable: Litres, { minimumLitres, criticalLitres }: Cache): Level =>
   usable < criticalLitres ? 'below critical' : usable < minimumLitres ? 'below minimum' : 'enough';
 
-const firstBelow = ({ outlook }: PlacesNow, place: string): IsoDate | null => {
-  const ahead = projectCaches(outlook).find((each) => each.place === place);
-  const day = ahead?.usable.findIndex((level, index) => index > 0 && level < ahead.minimumLitres) ?? -1;
-  return day < 1 ? null : ahead!.dates[day - 1]!;
+const fallsAhead = ({ outlook }: PlacesNow, levels: Cache): FallsAhead => {
+  const ahead = projectCaches(outlook).find(({ place }) => place === levels.place);
+  const firstBelow = (limit: Litres): IsoDate | null => {
+    const day = ahead?.usable.findIndex((level, index) => index > 0 && level < limit) ?? -1;
+    return day < 1 ? null : ahead!.dates[day - 1]!;
+  };
+  return {
+    belowMinimumOn: firstBelow(levels.minimumLitres),
+    belowCriticalOn: firstBelow(levels.criticalLitres),
+  };
 };
 
 /** Places of this helicopter's work first, in the order of their days; then every other cache. */

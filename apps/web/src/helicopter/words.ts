@@ -1,5 +1,6 @@
-import type { IsoDate } from '@drumline/units';
-import type { Level } from './cache-view.js';
+import type { Cache } from '@drumline/stock';
+import { type IsoDate, print } from '@drumline/units';
+import type { FallsAhead, Level } from './cache-view.js';
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
@@ -19,6 +20,28 @@ export const levelWords: Readonly<Record<Level, string>> = {
   enough: 'Enough',
   'below minimum': 'Below minimum',
   'below critical': 'Below critical',
+};
+
+/**
+ * Where the stock of a cache leads, and by which flights: Morning counts the offered ones as well, a crew only those that
+ * are approved.
+ */
+export const aheadWords = (
+  { minimumLitres, criticalLitres }: Cache,
+  { belowMinimumOn, belowCriticalOn }: FallsAhead,
+  dayWords: (day: IsoDate) => string,
+): string => {
+  const falls = [
+    ...(belowMinimumOn === null
+      ? []
+      : [`below the minimum of ${print(minimumLitres, 'L')} at the end of ${dayWords(belowMinimumOn)}`]),
+    ...(belowCriticalOn === null
+      ? []
+      : [`below critical, ${print(criticalLitres, 'L')}, at the end of ${dayWords(belowCriticalOn)}`]),
+  ];
+  return falls.length === 0
+    ? `Stays above the minimum of ${print(minimumLitres, 'L')}, approved flights counted.`
+    : `${begun(falls.join(', '))}; approved flights counted, not the offered ones.`;
 };
 
 /** A figure as somebody has typed it; null: none, or no number of nought or more. */
