@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import type { Phone } from './testing/phone.js';
 import { openPhoneDesk, spoken, typeOn } from './testing/phone-desk.js';
-import { aboveKeys, expectFits, expectNothingLost } from './testing/phone-fit.js';
+import { aboveKeys, expectFits, expectInView, expectNothingLost } from './testing/phone-fit.js';
 
 const { office, crewMember, phoneOf, newPhone, shot } = openPhoneDesk();
 
@@ -88,12 +88,6 @@ it('a page begins at its top, wherever the one before was read to', async () => 
   }
 }, 120_000);
 
-/** Runs in the page: between the status line and the acts, whole. */
-const isInView = (part: Element): boolean => {
-  const [own, reading] = [part, part.closest('.reading')!].map((each) => each.getBoundingClientRect());
-  return own!.top >= reading!.top && own!.bottom <= reading!.bottom;
-};
-
 /** Every drum of the flight is read in its place, and the totals are asked for. */
 const readEveryDrum = async ({ page }: Phone): Promise<void> => {
   const unread = page.getByRole('button', { name: /R\d[LR]/, pressed: false });
@@ -131,8 +125,7 @@ it('with the page’s keys or the phone’s own open, what is typed and what com
   await page.setViewportSize({ width: 320, height: 568 });
   await page.reload();
   await page.getByRole('heading', { name: 'Type your two totals' }).waitFor();
-  for (const name of ['Clear', /^0$/, /By hand/, /By the aircraft/])
-    expect([name, await page.getByRole('button', { name }).evaluate(isInView)]).toEqual([name, true]);
+  await expectInView(page, ['Clear', /^0$/, /By hand/, /By the aircraft/]);
   await page.setViewportSize({ width: 360, height: 640 });
   await expectFits(page, 'two totals');
   await shots(phone, 'totals');

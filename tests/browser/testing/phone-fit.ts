@@ -30,6 +30,18 @@ export const expectFits = async (page: Page, name: string): Promise<void> => {
   }
 };
 
+/** All of these buttons are seen whole at once, with nothing scrolled. */
+export const expectInView = async (page: Page, buttons: readonly (string | RegExp)[]): Promise<void> => {
+  for (const name of buttons)
+    expect([name, await page.getByRole('button', { name }).evaluate(isInView)]).toEqual([name, true]);
+};
+
+/** Runs in the page: between the status line and the acts, whole. */
+export const isInView = (part: Element): boolean => {
+  const [own, reading] = [part, part.closest('.reading')!].map((each) => each.getBoundingClientRect());
+  return own!.top >= reading!.top && own!.bottom <= reading!.bottom;
+};
+
 export const expectNothingLost = async (page: Page, name: string): Promise<void> =>
   expect([name, await page.evaluate(cutOff), await page.evaluate(outOfReach)]).toEqual([name, [], []]);
 

@@ -69,19 +69,18 @@ export const DrawLitres = (step: LitresStep) => {
       }
     >
       <DrawnDrums rows={rows} judged={judged} />
-      {next !== undefined && (
-        <div className="grid another">
-          <Press onPress={() => setDraft({ ...draft, checking: next.drum.number, ticked: [] })}>
-            Another drum: {next.drum.number}
-          </Press>
+      <div className="grid tight">
+        <div className={next === undefined ? '' : 'two'}>
+          <FigureBox label="Drawn" unit="L" {...boxProps('litres')} />
+          {next !== undefined && (
+            <Press onPress={() => setDraft({ ...draft, checking: next.drum.number, ticked: [] })}>
+              Another drum: {next.drum.number}
+            </Press>
+          )}
         </div>
-      )}
-      <div className="grid">
-        <FigureBox label="Drawn" unit="L" {...boxProps('litres')} />
-        <p className="small soft">Engine fuel gauge, as a check</p>
         <div className="two">
-          <FigureBox label="before" unit="lb" {...boxProps('beforeLb')} />
-          <FigureBox label="after" unit="lb" {...boxProps('afterLb')} />
+          <FigureBox label="Fuel gauge before" unit="lb" {...boxProps('beforeLb')} />
+          <FigureBox label="Fuel gauge after" unit="lb" {...boxProps('afterLb')} />
         </div>
       </div>
       {box !== null && box !== 'leftCm' && (

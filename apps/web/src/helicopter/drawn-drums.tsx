@@ -10,7 +10,7 @@ interface DrawnDrumsProps {
 
 /** What comes out of each drum, and what is left in it. */
 export const DrawnDrums = ({ rows, judged }: DrawnDrumsProps) => (
-  <ul className="rows">
+  <ul className="rows drawn">
     {rows.map(({ drum, fitness }) => {
       const draw = judged.split.draws.find(({ number }) => number === drum.number);
       return (

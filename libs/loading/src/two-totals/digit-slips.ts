@@ -31,9 +31,9 @@ export const digitsSwapped: SlipFinder = (question) => {
       ];
 };
 
-/** One digit misread moves a total by 1 to 9 times a power of ten. */
+/** One digit misread moves a total by 1 to 9 times a power of ten; so do two of a total changed over, which are told as that. */
 export const oneDigit: SlipFinder = (question) =>
-  /^[1-9]0*$/.test(String(apartOf(question)))
+  /^[1-9]0*$/.test(String(apartOf(question))) && !twoDigitsSwapped(question.sheet, question.typed)
     ? [
         {
           kind: 'one digit',
