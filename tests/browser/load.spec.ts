@@ -41,7 +41,9 @@ describe('load of a flight', () => {
   it('says which limit binds, by how much, and what the strip would allow soft', async () => {
     const page = await openLoad('F05');
     await page
-      .getByText('XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6.')
+      .getByText(
+        'drum positions, 6 of 6; nearest weight XLOR strip landing limit, 169 lb spare dry, 531 lb over soft.',
+      )
       .last()
       .waitFor();
     await page.getByRole('row', { name: /XLOR leave full, soft.*7,550 lb.*581 lb over/ }).waitFor();

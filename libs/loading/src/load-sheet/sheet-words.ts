@@ -7,7 +7,7 @@ import type { WeighedLeg } from '../named-load/weigh-load.js';
 export function bindsWords(
   { request, drums }: NamedLoad,
   index: number,
-  { limits, forbiddenBy }: WeighedLeg,
+  { limits, boundByCount, forbiddenBy }: WeighedLeg,
 ): string {
   if (forbiddenBy !== null) return `${forbiddenBy}.`;
   const nearest = limits[0]!;
@@ -16,6 +16,10 @@ export function bindsWords(
     nearest.spareLb < 0
       ? `${print(pounds(-nearest.spareLb), 'lb')} over`
       : `${print(nearest.spareLb, 'lb')} spare`;
+  if (boundByCount !== null) {
+    const { name: count, aboard, most } = boundByCount;
+    return `Nearest limit: ${count}, ${aboard} of ${most}; nearest weight ${name} ${spare}.`;
+  }
   const { drumPositions } = configurationOf(request.type, request.configuration);
   const aboard = drums.filter(({ offAfterLeg }) => index <= offAfterLeg).length;
   const positions = drumPositions.length === 0 ? '' : ` Drum positions ${aboard} of ${drumPositions.length}.`;

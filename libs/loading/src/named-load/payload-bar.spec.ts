@@ -35,6 +35,14 @@ describe('payload bar', () => {
     expect(soft!.limitLb).toBeLessThan(binding[0]!.limitLb);
   });
 
+  it('standing places bind where they bind in the plan of the same route; an empty leg is bound by its weights', () => {
+    const load = exampleLoad(there, drums(6));
+    const [out, home] = payloadBars(load);
+    expect(load.route.legs[0]!.binding.name).toBe('drum positions');
+    expect(out!.boundByCount).toEqual({ name: 'drum positions', aboard: 6, most: 6 });
+    expect(home!.boundByCount).toBeNull();
+  });
+
   it('a soft strip that is too weak says how many drums less, or which report would do', () => {
     const request = exampleRequest(there);
     const legs = request.legs.map((leg) => ({
@@ -43,6 +51,7 @@ describe('payload bar', () => {
     }));
     const [out] = payloadBars(exampleLoad(there, drums(6), { ...request, legs }));
     expect(out!.limits.find(({ binds }) => binds)).toMatchObject({ surface: 'soft', holds: false });
+    expect(out!.boundByCount).toBeNull();
     expect(out!.relax).toMatch(/^\d drums? less, or STRIP reported damp or dry$/);
   });
 });

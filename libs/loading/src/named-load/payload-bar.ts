@@ -6,7 +6,7 @@ import { printedLb, printedLbOf } from '../printed-weights.js';
 import type { LegEnd, LimitName } from '../route-load.js';
 import { countWords } from '../wording.js';
 import { isAboard, type NamedLoad } from './named-load.js';
-import { type WeighedLeg, type WeightAgainstLimit, weighLoad } from './weigh-load.js';
+import { type CountLimit, type WeighedLeg, type WeightAgainstLimit, weighLoad } from './weigh-load.js';
 
 /** One thing aboard, as a block of the bar. */
 export interface BarBlock {
@@ -29,7 +29,7 @@ export interface BarLimit {
   /** Of the printed sum; negative: over. */
   readonly spareLb: Pounds;
   readonly holds: boolean;
-  /** The nearest of the limits that this leg is flown under. */
+  /** The nearest of the weights that this leg is flown under: it binds, unless a count does. */
   readonly binds: boolean;
 }
 
@@ -44,6 +44,8 @@ export interface PayloadBar {
   readonly limits: readonly BarLimit[];
   /** Why it may not be flown at all; null: it may. */
   readonly forbiddenBy: string | null;
+  /** A limit on how many drums that binds before any weight: all positions are taken; null: the nearest weight binds. */
+  readonly boundByCount: CountLimit | null;
   /** Why it may not be flown when the strip is soft; null: it may. */
   readonly forbiddenWhenSoft: string | null;
   readonly drums: number;
@@ -79,6 +81,7 @@ export function payloadBars(load: NamedLoad): PayloadBar[] {
       tripLb: weighed.tripLb,
       limits: [...flownUnder(load, leg, weighed), ...other.limits, ...leavingAgain(load, leg)].sort(byMoment),
       forbiddenBy: weighed.forbiddenBy,
+      boundByCount: weighed.boundByCount,
       forbiddenWhenSoft: other.forbiddenBy,
       drums: drums.length,
       drumPositions: configurationOf(load.request.type, load.request.configuration).drumPositions.length,

@@ -20,9 +20,18 @@ export interface WeightAgainstLimit {
   readonly holds: boolean;
 }
 
+/** A limit on how many drums may be aboard, whatever they weigh: standing places, floor, balance, passengers. */
+export interface CountLimit {
+  readonly name: LimitName;
+  readonly aboard: number;
+  readonly most: number;
+}
+
 /** The weights of one leg of a named load, printed, with every limit, the nearest first. */
 export interface WeighedLeg extends PrintedLeg {
   readonly limits: readonly WeightAgainstLimit[];
+  /** It binds: it leaves less room than the nearest of the weights. Null: the nearest of the weights binds. */
+  readonly boundByCount: CountLimit | null;
   /** Closed, not approved, or closed when soft; null: may be used. */
   readonly forbiddenBy: string | null;
 }
@@ -38,12 +47,32 @@ export function weighLoad(load: NamedLoad): WeighedLeg[] {
       const { forbiddenBy } = stripWeights(end);
       return forbiddenBy === null ? [] : [`${end.place.code}: ${forbiddenBy}`];
     });
+    const limits = legLimitsOf(load, index, printed).sort((a, b) => a.spareLb - b.spareLb);
     return {
       ...printed,
-      limits: legLimitsOf(load, index, printed).sort((a, b) => a.spareLb - b.spareLb),
+      limits,
+      boundByCount: boundByCount(load, index, limits[0]!),
       forbiddenBy: forbidden[0] ?? null,
     };
   });
+}
+
+const counts: readonly LimitName[] = ['drum positions', 'floor limit', 'balance', 'passengers aboard'];
+
+/**
+ * The same rule as for a plan (`legLimits`): what leaves the least room binds. The room that a count leaves is that of drums
+ * of the planning weight; a leg without a drum is bound by its weights.
+ */
+function boundByCount(
+  { request, route, drums }: NamedLoad,
+  index: number,
+  { spareLb, holds }: WeightAgainstLimit,
+): CountLimit | null {
+  const aboard = drums.filter(({ offAfterLeg }) => index <= offAfterLeg).length;
+  const [nearest] = route.legs[index]!.limits.filter(({ name }) => counts.includes(name));
+  if (aboard === 0 || nearest === undefined || !holds) return null;
+  const roomLb = nearest.roomLb - aboard * poundsFromKilograms(request.drum.grossKg);
+  return roomLb < spareLb ? { name: nearest.name, aboard, most: nearest.drums } : null;
 }
 
 function legLimitsOf(load: NamedLoad, index: number, printed: PrintedLeg): WeightAgainstLimit[] {

@@ -22,6 +22,7 @@ export const barSchema = z.object({
   tripLb: z.number(),
   limits: z.array(limitSchema),
   forbiddenBy: z.string().nullable(),
+  boundByCount: z.object({ name: z.string(), aboard: z.number(), most: z.number() }).nullable(),
   forbiddenWhenSoft: z.string().nullable(),
   drums: z.number(),
   drumPositions: z.number(),

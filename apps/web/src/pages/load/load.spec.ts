@@ -16,6 +16,7 @@ const bar: Bar = {
     { ...limit, surface: 'soft', limitLb: 7600, spareLb: -531, holds: false },
   ],
   forbiddenBy: null,
+  boundByCount: { name: 'drum positions', aboard: 6, most: 6 },
   forbiddenWhenSoft: null,
   drums: 6,
   drumPositions: 6,
@@ -26,8 +27,11 @@ describe('payload bar', () => {
   it('adds its blocks up to where each weight ends', () => {
     expect(edgesOf(bar)).toEqual({ operating: 4980, 'zero fuel': 7358, landing: 8131, 'take-off': 8528 });
   });
-  it('names the limit that binds with what it leaves dry and soft', () => {
+  it('names the limit that binds with what it leaves dry and soft: positions where all are taken, as on Week', () => {
     expect(bindsWords(bar)).toBe(
+      'drum positions, 6 of 6; nearest weight XLOR strip landing limit, 169 lb spare dry, 531 lb over soft.',
+    );
+    expect(bindsWords({ ...bar, boundByCount: null })).toBe(
       'XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6.',
     );
   });
@@ -36,6 +40,7 @@ describe('payload bar', () => {
     const nearest = { ...takeOff, limitLb: 8550, spareLb: 22, holds: true, binds: true };
     const withSoft = (spareLb: number): Bar => ({
       ...bar,
+      boundByCount: null,
       limits: [
         nearest,
         { ...limit, surface: 'dry', limitLb: 8900, spareLb: 769, holds: true },

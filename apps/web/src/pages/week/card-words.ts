@@ -43,13 +43,14 @@ export const heardWords = ({ report, staleAt, isStale, counts }: Heard, when: Wh
 export const planningWords = ({ load }: Pick<Today, 'load'>): string | null =>
   load.drums === 0 ? null : `at ${figure(load.kg / load.drums, 1).replace(/\.0$/, '')} kg a drum`;
 
-/** What the drums set aside leave under the limit that binds, in the whole pounds of each, where the sum differs. */
+/** What the drums set aside leave under the nearest of the weights, in the whole pounds of each, where the sum differs. */
 export const weighedWords = ({ weighed, today }: Pick<Card, 'weighed' | 'today'>): string | null => {
-  const binding = today?.legs[0]?.limits[0];
-  if (weighed === null || today === null || binding?.limitLb == null) return null;
+  const nearest = today?.legs[0]?.limits.find(({ limitLb }) => limitLb !== null);
+  if (weighed === null || today === null || nearest === undefined) return null;
   const plannedLb = Math.round(poundsFromKilograms(kilograms(today.load.kg)));
   if (plannedLb === weighed.lb) return null;
-  return `As weighed, ${inWords(weighed.kg, 'kg')}: ${roomWords(binding.spareLb + plannedLb - weighed.lb)}.`;
+  const room = roomWords(nearest.spareLb + plannedLb - weighed.lb);
+  return `As weighed, ${inWords(weighed.kg, 'kg')}, as on Load: ${limitWords(nearest.name, nearest.place)} ${room}.`;
 };
 
 /** "FW3. Also fit: FW2, FW5." and why a named one is not fit. */

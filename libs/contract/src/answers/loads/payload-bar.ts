@@ -20,7 +20,9 @@ export const barLimitAnswer = z
     limitLb: lb,
     spareLb: lb.describe('Of the printed sum; negative: over.'),
     holds: z.boolean(),
-    binds: z.boolean().describe('The nearest of the limits that this leg is flown under.'),
+    binds: z
+      .boolean()
+      .describe('The nearest of the weights that this leg is flown under: it binds, unless a count does.'),
   })
   .meta({ id: 'BarLimit', description: 'One limit, measured from the weight it concerns.' });
 
@@ -34,6 +36,10 @@ export const payloadBarAnswer = z
     tripLb: lb,
     limits: z.array(barLimitAnswer).describe('By moment: zero fuel, take-off, landing; then leaving again.'),
     forbiddenBy: z.string().nullable().describe('Why it may not be flown at all; null: it may.'),
+    boundByCount: z
+      .strictObject({ name: limitName, aboard: z.number(), most: z.number() })
+      .nullable()
+      .describe('A limit on how many drums that binds before any weight; null: the nearest weight binds.'),
     forbiddenWhenSoft: z
       .string()
       .nullable()

@@ -74,8 +74,9 @@ export const spareWords = ({ spareLb, holds }: Pick<Limit, 'spareLb' | 'holds'>)
   spareLb < 0 || !holds ? `${figure(Math.min(-1, spareLb))} lb over` : `${figure(spareLb)} lb spare`;
 
 /**
- * "XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6." Where another limit binds, the
- * soft landing is told only if it would be the nearer.
+ * "Drum positions, 6 of 6; nearest weight XLOR strip landing limit, 169 lb spare dry, 531 lb over soft." where all are taken, and
+ * "XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 4 of 5." where a weight binds. The soft
+ * landing of another limit is told only if it would be the nearer.
  */
 export const bindsWords = (bar: Bar): string => {
   if (bar.forbiddenBy !== null) return `${bar.forbiddenBy}.`;
@@ -89,7 +90,10 @@ export const bindsWords = (bar: Bar): string => {
   const state = (limit: Limit) => (limit.surface === null ? '' : ` ${limit.surface}`);
   const also = other === undefined ? nearerSoft(bar, binding) : `, ${spareWords(other)}${state(other)}`;
   const soft = bar.forbiddenWhenSoft === null ? '' : ` When soft: ${bar.forbiddenWhenSoft}.`;
-  return `${name}, ${spareWords(binding)}${state(binding)}${also}.${positionsWords(bar)}${soft}`;
+  const weight = `${name}, ${spareWords(binding)}${state(binding)}${also}.`;
+  if (bar.boundByCount === null) return `${weight}${positionsWords(bar)}${soft}`;
+  const { name: count, aboard, most } = bar.boundByCount;
+  return `${count}, ${aboard} of ${most}; nearest weight ${weight}${soft}`;
 };
 
 const nearerSoft = ({ limits }: Bar, binding: Limit): string => {
@@ -103,12 +107,12 @@ const nearerSoft = ({ limits }: Bar, binding: Limit): string => {
 const positionsWords = ({ drums, drumPositions }: Bar): string =>
   drums === 0 ? '' : ` Drum positions ${drums} of ${drumPositions}.`;
 
-/** "6 drums", "4 passengers, freight": never what they weigh together. */
+/** "6 drums as weighed", "4 passengers, freight": never what they weigh together. Week reckons with the planning weight. */
 export const loadWords = ({ load, drums }: Bar): string => {
   const others = load.filter(({ isDrum }) => !isDrum);
   const people = others.filter(({ name }) => name.startsWith('passenger')).length;
   const parts = [
-    ...(drums === 0 ? [] : [`${drums} ${drums === 1 ? 'drum' : 'drums'}`]),
+    ...(drums === 0 ? [] : [`${drums} ${drums === 1 ? 'drum' : 'drums'} as weighed`]),
     ...(people === 0 ? [] : [`${people} ${people === 1 ? 'passenger' : 'passengers'}`]),
     ...(others.length > people ? ['freight'] : []),
   ];
