@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { expectAccessible } from './testing/expect-accessible.js';
 import { acceptHandPlan } from './testing/flown-monday.js';
 import { openOffice } from './testing/open-office.js';
 
@@ -26,6 +27,34 @@ describe('the place of the keyboard', () => {
     }
     await page.keyboard.press('?');
     await page.getByRole('dialog').getByText('From cache to cache').first().waitFor();
+  });
+
+  it('after Approve the card stays, it is said aloud, and n leads into the card of the next to decide', async () => {
+    const page = await office.signIn('operations manager');
+    await page.keyboard.press('Alt+2');
+    const card = page.getByRole('complementary', { name: 'Decision card' });
+    const heading = card.getByRole('heading', { level: 2 }).first();
+    await card.getByRole('button', { name: /^Approve/ }).waitFor();
+    const [id] = (await heading.textContent())!.split(' ');
+    await page.keyboard.press('a');
+    await card
+      .getByRole('status')
+      .filter({ hasText: `${id} was approved; base has it.` })
+      .waitFor();
+    await card.getByText(/Approved$/).waitFor();
+    expect(await heading.textContent()).toContain(id);
+    expect(await page.evaluate('document.activeElement?.getAttribute("data-flight")')).toBe(id);
+    await expectAccessible(page);
+    // A second press of the same key approves nothing that was not looked at.
+    await page.keyboard.press('a');
+    expect(await heading.textContent()).toContain(id);
+
+    const next = card.getByRole('button', { name: /^Next to decide: / });
+    const [, nextId] = /: (F\d+)/.exec((await next.textContent()) ?? '')!;
+    expect(nextId).not.toBe(id);
+    await page.keyboard.press('n');
+    await card.getByRole('heading', { level: 2, name: new RegExp(`^${nextId} `) }).waitFor();
+    expect(await page.evaluate('document.activeElement?.id')).toBe('week-card');
   });
 
   it('after an act it is on the box of the flight', async () => {

@@ -424,7 +424,7 @@ describe('the card', () => {
     const flight = await takeOffered();
     const page = await openCard(flight);
     await page.keyboard.press('h');
-    await cardOf(page).getByText('Held in place').waitFor();
+    await cardOf(page).getByText('Held in place', { exact: true }).waitFor();
     await cardOf(page).getByRole('button', { name: 'Free to move' }).click();
     await cardOf(page).getByRole('button', { name: 'Hold in place' }).waitFor();
   });

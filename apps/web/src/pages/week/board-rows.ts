@@ -78,11 +78,17 @@ const byDeparture = ({ flight: one }: Box, { flight: other }: Box): number =>
   (one.departs ?? '').localeCompare(other.departs ?? '') || one.id.localeCompare(other.id);
 
 /** What the board opens with: a flight that needs a decision, else the first that is offered from today on. */
-export const firstToDecide = ({ flights, today }: Week): string | undefined => {
-  const ahead = flights.filter(({ date }) => date >= today);
-  const first = ahead.find(({ needsDecision }) => needsDecision !== null) ?? ahead.find(isOffered);
-  return (first ?? ahead[0] ?? flights[0])?.id;
+export const firstToDecide = (week: Week): string | undefined =>
+  nextToDecide(week) ?? (aheadOf(week)[0] ?? week.flights[0])?.id;
+
+/** What waits for a decision, the marked ones first; undefined: nothing does. */
+export const nextToDecide = (week: Week): string | undefined => {
+  const ahead = aheadOf(week);
+  return (ahead.find(({ needsDecision }) => needsDecision !== null) ?? ahead.find(isOffered))?.id;
 };
+
+const aheadOf = ({ flights, today }: Week): readonly WeekFlight[] =>
+  flights.filter(({ date }) => date >= today);
 
 const isOffered = ({ state }: WeekFlight): boolean => state === 'offered';
 

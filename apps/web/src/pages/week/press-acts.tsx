@@ -101,6 +101,7 @@ export const actKeys: Readonly<Record<string, Key>> = Object.fromEntries(
     l: 'Let go, of a flight that is approved or given',
     h: 'Hold in place or free to move, of a flight that is offered',
     c: 'Call off, of a flight that is approved, given or loaded',
+    n: 'After an act: the card of the next flight to decide',
     'Ctrl+Z': 'Undo the last act, or open what takes it back',
   }).map(([name, does]) => [name, { does, act: () => undefined, off: true }]),
 );

@@ -20,7 +20,6 @@ import {
 } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
 import { Button, EmptyLine, Picture, useKeys } from '../../ui/index.js';
-import { firstToDecide } from './board-rows.js';
 import { CostLine } from './cost-line.js';
 import { BookedCard, DecisionCard } from './decision-card.js';
 import { focusBox } from './focus-box.js';
@@ -29,6 +28,7 @@ import { actKeys } from './press-acts.js';
 import { emptyWords, TallyLine } from './tally-line.js';
 import { sendNow } from './undo/held-act.js';
 import { JustDoneLine } from './undo/just-done-line.js';
+import { useSelected } from './use-selected.js';
 import { WeekBoard } from './week-board.js';
 import { type Week, weekSchema } from './week-read.js';
 import { WeekTitle } from './week-title.js';
@@ -66,7 +66,7 @@ interface OpenWeekProps {
 
 const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
   const currency = useSettings().value?.data.currency ?? '';
-  const selected = chosen ?? firstToDecide(week);
+  const selected = useSelected(week, chosen);
   const { open, side, backToBoard } = useOpen(selected);
   useEffect(() => () => void sendNow(), []);
   useKeys(useMay()('approve flight', 'decide') ? actKeys : {});
@@ -88,7 +88,7 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
         <PrintFoot calendar={calendar} />
       </div>
       <aside ref={side} className="side week-card" aria-label="Decision card" onKeyDown={backToBoard}>
-        <JustDoneLine week={week} calendar={calendar} onOpen={(id) => open(id, false)} />
+        <JustDoneLine week={week} calendar={calendar} onOpen={open} />
         {flight !== undefined ? (
           <DecisionCard key={flight.id} flight={flight} week={week} calendar={calendar} />
         ) : booked !== undefined ? (

@@ -1,18 +1,19 @@
 import { useState } from 'react';
 import type { Calendar } from '../../../api/index.js';
 import { Button, MessageLine, useKeys } from '../../../ui/index.js';
+import { nextToDecide } from '../board-rows.js';
 import { focusBox } from '../focus-box.js';
 import { RefusedLine } from '../refused-line.js';
 import type { Week, WeekFlight } from '../week-read.js';
 import { askedForm } from './asked-form.js';
 import { forget, type Held, sendNow, takeBack, useHeld, useLastDone } from './held-act.js';
-import { type ActName, opposingAct } from './opposing-act.js';
+import { type ActName, opposingAct, sentWords } from './opposing-act.js';
 
 interface JustDoneLineProps {
   readonly week: Week;
   readonly calendar: Calendar;
-  /** Opens the card of a flight. */
-  readonly onOpen: (flight: string) => void;
+  /** Opens the card of a flight; by key the focus goes into it. */
+  readonly onOpen: (flight: string, byKey: boolean) => void;
 }
 
 /** What is not sent yet and can be taken back, and what became of the act before; docs/decisions. */
@@ -20,8 +21,13 @@ export const JustDoneLine = ({ week, calendar, onOpen }: JustDoneLineProps) => {
   const held = useHeld();
   const done = useLastDone();
   const flight = week.flights.find(({ id }) => id === done?.flight);
+  const sent = done?.kind === 'sent' && held === null ? flight : undefined;
   return (
     <>
+      {/* There before it says something: what appears together with its words is not read aloud everywhere. */}
+      <p role="status" className={sent === undefined ? 'unseen' : 'just-done'}>
+        {sent !== undefined && done?.kind === 'sent' && <b>{sentWords(done.act, sent)}</b>}
+      </p>
       {held !== null && <NotSent held={held} />}
       {done?.kind === 'taken back' && held === null && (
         <MessageLine
@@ -39,8 +45,8 @@ export const JustDoneLine = ({ week, calendar, onOpen }: JustDoneLineProps) => {
           </Button>
         </div>
       )}
-      {done?.kind === 'sent' && held === null && flight !== undefined && (
-        <Sent key={`${done.act} ${done.flight}`} act={done.act} flight={flight} onOpen={onOpen} />
+      {sent !== undefined && done?.kind === 'sent' && (
+        <Sent key={`${done.act} ${done.flight}`} act={done.act} flight={sent} week={week} onOpen={onOpen} />
       )}
     </>
   );
@@ -75,18 +81,29 @@ const leave = (act: () => void, flight: string): void => {
 interface SentProps {
   readonly act: ActName;
   readonly flight: WeekFlight;
-  readonly onOpen: (flight: string) => void;
+  readonly week: Week;
+  readonly onOpen: JustDoneLineProps['onOpen'];
 }
 
-/** Base has it: asked to undo, the page says which act takes it back, and opens its form. */
-const Sent = ({ act, flight, onOpen }: SentProps) => {
+/** Base has it: on to the next; asked to undo, the page says which act takes it back, and opens its form. */
+const Sent = ({ act, flight, week, onOpen }: SentProps) => {
   const [isAsked, setAsked] = useState(false);
   const { words, opens } = opposingAct(act, flight);
   const ask = () => {
     setAsked(true);
-    onOpen(flight.id);
+    onOpen(flight.id, false);
     if (opens !== null) askedForm.set({ flight: flight.id, form: opens });
   };
   useKeys({ 'Ctrl+Z': { does: `Undo: opens what takes back ${act} on ${flight.id}`, act: ask } });
-  return isAsked ? <MessageLine kind="note" what={words} /> : null;
+  const next = nextToDecide(week);
+  return (
+    <>
+      {isAsked && <MessageLine kind="note" what={words} />}
+      {next !== undefined && next !== flight.id && (
+        <Button small press="n" onPress={() => onOpen(next, true)}>
+          {`Next to decide: ${next}`}
+        </Button>
+      )}
+    </>
+  );
 };

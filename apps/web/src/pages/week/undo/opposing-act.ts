@@ -32,11 +32,16 @@ const doneWords: Readonly<Record<ActName, string>> = {
   'Call off': 'called off',
 };
 
+/** "F07 was approved; base has it." */
+export const sentWords = (done: ActName, { id, heldInPlace }: WeekFlight): string => {
+  const isFreed = done === 'Hold in place' && !heldInPlace;
+  return `${id} was ${isFreed ? 'freed to move' : doneWords[done]}; base has it.`;
+};
+
 /** What would take back what was done last to a flight, as the flight stands now. */
 export const opposingAct = (done: ActName, flight: WeekFlight): Opposing => {
   const can = openActs(flight);
-  const isFreed = done === 'Hold in place' && !flight.heldInPlace;
-  const sent = `${flight.id} was ${isFreed ? 'freed to move' : doneWords[done]}; base has it.`;
+  const sent = sentWords(done, flight);
   if ((done === 'Approve' || done === 'Give' || done === 'Keep') && can.letGo)
     return { words: `${sent} Let go takes it back: it is offered again.`, opens: 'let go' };
   if (done === 'Amend' && can.amend) return { words: `${sent} Amend it again, as it was.`, opens: 'amend' };
