@@ -55,7 +55,7 @@ const sendLine = async (line: KeptLine): Promise<boolean> => {
     } catch (error) {
       if (!(error instanceof ApiProblem)) throw error;
       if (error.isOutOfReach || error.status >= 500) return false;
-      changeLine(line.id, { state: 'asks', says: [problemWords(error)] });
+      changeLine(line.id, { state: 'asks', says: [refusalWords(error)] });
       return true;
     }
   }
@@ -63,7 +63,7 @@ const sendLine = async (line: KeptLine): Promise<boolean> => {
   return true;
 };
 
-const problemWords = ({ what, why, next, faults }: ApiProblem): string =>
+const refusalWords = ({ what, why, next, faults }: ApiProblem): string =>
   faults.length === 0
     ? `${what}. ${why} ${next}`.trim()
     : faults.map(({ problem, remedy }) => `${problem} ${remedy}`).join(' ');
