@@ -1,5 +1,11 @@
 import { type Positions, positionsSchema, type TypedTotal, typedTotalSchema } from '@drumline/contract';
-import { loadAnswer, loadStandingAnswer, shownFlightAnswer, totalsAnswer } from '@drumline/contract/answers';
+import {
+  checkCodeAnswer,
+  loadAnswer,
+  loadStandingAnswer,
+  shownFlightAnswer,
+  totalsAnswer,
+} from '@drumline/contract/answers';
 import { Body, Controller, Get, HttpCode, Param, Post, Put, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
@@ -27,6 +33,14 @@ export class LoadSheetsController {
   @Get(':id/sheet')
   sheet(@Param('id', { schema: flightId }) id: string, @Me() me: Account) {
     return this.sheets.answer(id, me);
+  }
+
+  /** As it stands in the corner of base's own sheet, also after its day. */
+  @Act('approve flight', 'view', { conditions: 'asked by the route' })
+  @Answered(checkCodeAnswer)
+  @Get(':id/check-code')
+  checkCode(@Param('id', { schema: flightId }) id: string, @Me() me: Account) {
+    return this.sheets.checkCode(id, me);
   }
 
   /** The sheet's total beside the one that somebody has added without sight of it. */

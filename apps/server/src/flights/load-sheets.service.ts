@@ -1,4 +1,11 @@
-import type { LoadAnswer, LoadStanding, Positions, TotalsAnswer, TypedTotal } from '@drumline/contract';
+import type {
+  CheckCodeAnswer,
+  LoadAnswer,
+  LoadStanding,
+  Positions,
+  TotalsAnswer,
+  TypedTotal,
+} from '@drumline/contract';
 import {
   checkLoad,
   compareWithSheet,
@@ -15,9 +22,10 @@ import { FlightsService } from './flights.service.js';
 import { loadAnswer } from './load-answer.js';
 import { loadStanding } from './load-picture.js';
 import { LoadWordsService } from './load-words.service.js';
-import { drumsFor, namedFlight } from './named-flight.js';
+import { drumsFor, namedFlight, ofItsDay } from './named-flight.js';
 import { refuseOtherDrums } from './positions.service.js';
 import { sheetFor } from './sheet-for.js';
+import { ownSheet } from './told-totals.js';
 import { figuresOf } from './two-totals.js';
 
 interface OnBoard {
@@ -47,9 +55,16 @@ export class LoadSheetsService {
     return { ...loadAnswer(on, said), loadings: await this.words.loadingsOf(on.flight) };
   }
 
-  /** The sheet's total is told only beside the one that somebody has typed. */
+  /** By which paper is told from another version, whichever day it is entered. */
+  async checkCode(id: string, me: Account): Promise<CheckCodeAnswer> {
+    const { board, flight, loads } = await this.read(id, me);
+    return { version: flight.version, checkCode: ownSheet(board, flight, loads)?.checkCode ?? null };
+  }
+
+  /** The sheet's total is told only beside the one that somebody has typed, on its own day or after it. */
   async compare(id: string, { of, typedLb, leg }: TypedTotal, me: Account): Promise<TotalsAnswer> {
-    const on = await this.read(id, me);
+    const today = await this.read(id, me);
+    const on = { ...today, board: ofItsDay(today.board, today.flight) };
     const { sheet } = this.wholeSheet(on);
     const figures = figuresOf(on.board, on.flight, sheet, leg);
     if (figures === null) throw new Problem('not-found', `${id} has no leg ${leg + 1}.`);

@@ -21,6 +21,12 @@ export const drumsFor = (board: Board, flight: Flight): readonly Load[] => {
   );
 };
 
+/** The board as if the day of the flight were not over: paper comes in the day after. */
+export const ofItsDay = (board: Board, { date }: Pick<Flight, 'date'>): Board => {
+  const [firstDay] = [date, board.scenario.firstDay].sort();
+  return { ...board, scenario: { ...board.scenario, firstDay: firstDay! } };
+};
+
 /** By today's facts; `positions`: drums stand as said here, and not as they are kept. */
 export const namedFlight = (
   { scenario, ridingHome }: Board,

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { LoadAnswer, TotalsAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type FlightDesk, openFlightDesk, type ShownFlight } from '../testing/flight-desk.js';
 
@@ -100,7 +101,8 @@ it('a check code that is not that of base is kept and raised in words; the one t
   );
 });
 
-it('written the day after it is compared all the same', async () => {
+it('written the day after it is compared all the same, before it is kept and when base has it', async () => {
+  const { body: today } = await desk.dispatcher.get<LoadAnswer>('/api/flights/F04/sheet');
   const setUp = await desk.server.as('set-up');
   const path = '/api/settings/current';
   const settings = await setUp.get<{ version: number; data: object }>(path);
@@ -108,6 +110,13 @@ it('written the day after it is compared all the same', async () => {
     ...settings.body.data,
     clockStartsAt: '2027-06-15T09:00Z',
   });
+  expect((await desk.dispatcher.get('/api/flights/F04/check-code')).body).toEqual({
+    version: overdue.version,
+    checkCode: today.load?.sheet.checkCode,
+  });
+  const typed = { of: 'load', typedLb: 718, leg: 0 };
+  const compared = await desk.dispatcher.post<TotalsAnswer>('/api/flights/F04/totals', typed);
+  expect([compared.status, compared.body.agrees]).toEqual([200, false]);
   const { body } = await loadOf(overdue, [718, 11313]);
   expect(body.report?.raised.join(' '), JSON.stringify(body)).toContain(
     "F04: The load by base's sheet of version",

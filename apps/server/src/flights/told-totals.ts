@@ -2,7 +2,7 @@ import { type LoadSheet, unlikeOwnCode, unlikeOwnTotals } from '@drumline/loadin
 import type { Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { type LoadBody, loadsAboard } from './look-at-load.js';
-import { namedFlight } from './named-flight.js';
+import { namedFlight, ofItsDay } from './named-flight.js';
 import { sheetFor } from './sheet-for.js';
 import { figuresOf } from './two-totals.js';
 
@@ -48,11 +48,9 @@ const codeUnlike = (board: Board, flight: Flight, { body, before }: Told): reado
   return words === null ? [] : [words];
 };
 
-/** A day that is over still has its sheet: paper comes in the day after. Null: it cannot be made by today's facts. */
-const ownSheet = (board: Board, flight: Flight, loads: readonly Load[]): LoadSheet | null => {
-  const [firstDay] = [flight.date, board.scenario.firstDay].sort();
-  const scenario = { ...board.scenario, firstDay: firstDay! };
-  const ofItsDay = { ...board, scenario };
-  const named = namedFlight(ofItsDay, flight, loads);
-  return named.found ? sheetFor(ofItsDay, flight, named.load) : null;
+/** Also of a day that is over. Null: it cannot be made by today's facts. */
+export const ownSheet = (board: Board, flight: Flight, loads: readonly Load[]): LoadSheet | null => {
+  const then = ofItsDay(board, flight);
+  const named = namedFlight(then, flight, loads);
+  return named.found ? sheetFor(then, flight, named.load) : null;
 };

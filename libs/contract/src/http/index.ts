@@ -11,7 +11,7 @@ export type { BlindMoment } from '../answers/loads/balance.js';
 export type { Fallback } from '../answers/loads/go-back.js';
 export type { CrewSaid, LoadAnswer, Loading, LoadPicture, LoadStanding } from '../answers/loads/load.js';
 export type { BlindSheet } from '../answers/loads/load-sheet.js';
-export type { TotalsAnswer } from '../answers/loads/two-totals.js';
+export type { CheckCodeAnswer, TotalsAnswer } from '../answers/loads/two-totals.js';
 export type { MyDay, PhoneDrum, PhoneFlight, PhonePlace, SameReport } from '../answers/phones/my-day.js';
 export type { MyPlaces } from '../answers/phones/my-places.js';
 export type { LowestBeside, PlanDifferencesAnswer } from '../answers/plans/plan-differences.js';

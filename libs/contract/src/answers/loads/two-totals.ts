@@ -30,6 +30,17 @@ export const slipAnswer = z
     description: 'A slip that would explain why two totals differ. It never says which total is right.',
   });
 
+export const checkCodeAnswer = z
+  .strictObject({
+    version: z.number().int().describe('Version of the flight as it is now.'),
+    checkCode: z
+      .string()
+      .nullable()
+      .describe('Of the sheet of that version on its own day, be it over; null: there is no sheet of it.'),
+  })
+  .meta({ id: 'CheckCodeAnswer', description: 'Answer of GET /api/flights/:id/check-code.' });
+export type CheckCodeAnswer = Answer<typeof checkCodeAnswer>;
+
 export const totalsAnswer = z
   .strictObject({
     of: z.enum(['load', 'take-off weight']),

@@ -1,5 +1,5 @@
 import type { TotalsAnswer } from '@drumline/contract';
-import type { LoadAnswer, PaperEntries as PaperEntriesAnswer } from '@drumline/contract/answers';
+import type { CheckCodeAnswer, PaperEntries as PaperEntriesAnswer } from '@drumline/contract/answers';
 import { z } from 'zod';
 import { partOf } from '../../../api/index.js';
 
@@ -62,10 +62,8 @@ export const paperEntriesSchema = partOf<PaperEntriesAnswer>()(
 
 export type PaperEntries = z.output<typeof paperEntriesSchema>;
 
-/** GET /api/flights/:id/sheet: of base's own sheet what its totals do not give away. Null: there is none now. */
-export const ownCodeSchema = partOf<LoadAnswer>()(
-  z.object({ load: z.object({ sheet: z.object({ checkCode: z.string() }) }).nullable() }),
-);
+/** GET /api/flights/:id/check-code: of base's own sheet what its totals do not give away. Null: there is none. */
+export const ownCodeSchema = partOf<CheckCodeAnswer>()(z.object({ checkCode: z.string().nullable() }));
 
 /** POST /api/flights/:id/totals: a figure of base's own sheet beside the one that stands on a line. */
 export const ownTotalSchema = partOf<TotalsAnswer>()(

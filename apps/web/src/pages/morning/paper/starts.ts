@@ -48,6 +48,10 @@ export const examples: readonly (readonly [line: string, what: string])[] = [
     'F06 loaded 06:50 load 2378/2378 lb take-off 8528/8528 lb code U9XA',
     'code: the check code in the corner of the sheet. With the drums set aside, or their numbers; by the sheet / by the other hand. They differ: by FW1 with S. Keeper because and the reason',
   ],
+  [
+    'F06 loaded 06:50 soft load 1585/1585 lb take-off 7735/7735 lb',
+    'soft: by the soft figures, where no report of the surface was fresh',
+  ],
   ['F06 off 07:02', 'home, turned back MER, ended ALD, refused, reported likewise'],
   ['F06 left GAN 0573 0574 0575 at 0805', 'a drum with SEAL, DAMAGED or LEAKING behind it; all: as loaded'],
   ['F06 back 0576 seal at 0936', 'brought home'],

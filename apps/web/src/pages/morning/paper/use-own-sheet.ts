@@ -66,9 +66,9 @@ export const useOwnSheet = (read: ReadLine | null, sheet: Sheet): readonly strin
 
 const useUnlikeCode = (read: ReadLine | null, sheet: Sheet): readonly string[] => {
   const told = toldCode(read, sheet);
-  const path = told === null ? null : `/api/flights/${encodeURIComponent(told.flight)}/sheet`;
-  const own = useRead(path, ownCodeSchema).value?.load?.sheet.checkCode;
-  const words = told === null || own === undefined ? null : unlikeOwnCode(own, told.code, told.version);
+  const path = told === null ? null : `/api/flights/${encodeURIComponent(told.flight)}/check-code`;
+  const own = useRead(path, ownCodeSchema).value?.checkCode ?? null;
+  const words = told === null || own === null ? null : unlikeOwnCode(own, told.code, told.version);
   return words === null ? [] : [words];
 };
 
