@@ -62,7 +62,10 @@ describe('a helicopter crew at XESK, with the line cut', () => {
     await page.reload();
     await page.getByRole('link', { name: /P1 ridge survey/ }).waitFor();
     await shot('helicopter-day');
+    await page.getByText(/^With base/).waitFor();
     await phone.offline(true);
+    // At once, not when the next round fails.
+    await page.getByText('Not with base now').waitFor({ timeout: 5_000 });
     await follow(/P1 ridge survey/);
     await page.getByText('usable 1,200 L').waitFor();
     await page.getByText(/400 L of it reserve/).waitFor();

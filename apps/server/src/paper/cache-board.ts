@@ -1,3 +1,4 @@
+import { beforeDraw, drawChecks } from '@drumline/stock';
 import { type Litres, print } from '@drumline/units';
 import { type Block, blank, box, type Cell, grid, rule } from './parts.js';
 import type { PrintStamp } from './print-stamp.js';
@@ -58,7 +59,7 @@ export const cacheBoardPage = (board: CacheBoard, stamp: PrintStamp): Block => {
       levelBoxes(board),
       ...boardRules(board).map((text): Block => ({ text, fontSize: 17, bold: true, margin: [0, 5, 0, 0] })),
       {
-        text: `Book ${print(board.bookLitres, 'L')}, ${board.drums} drums. Last count ${board.lastCount ?? blank(14)}. Counted since ${blank(12)} by ${blank(14)}. A later print replaces this one.`,
+        text: `By the book now ${print(board.bookLitres, 'L')} in ${board.drums} ${board.drums === 1 ? 'drum' : 'drums'}. ${board.lastCount === null ? 'Never counted' : `Somebody last counted ${board.lastCount}`}. Counted since ${blank(12)} by ${blank(14)}. A later print replaces this one.`,
         margin: [0, 16, 0, 0],
       },
     ],
@@ -131,7 +132,7 @@ const levelBoxes = ({ usableLitres, levels }: CacheBoard): Block => {
 
 const boardRules = ({ empties, radioTime }: CacheBoard): readonly string[] => [
   'One open drum at a time. Finish it first.',
-  'Seal, date, clear, dry: check before you pump.',
+  `Before you pump: ${beforeDraw}. Then look at ${drawChecks.map(({ said }) => said).join(', ')}.`,
   `Empties: bungs closed, stand apart. ${empties} here by the book.`,
   `Write a draw slip. Then tell base${radioTime === null ? '' : ` at ${radioTime}`}.`,
 ];

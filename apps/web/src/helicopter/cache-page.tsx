@@ -1,5 +1,5 @@
 import type { DrumToOpen } from '@drumline/stock';
-import { type IsoDate, print } from '@drumline/units';
+import { type IsoDate, litres, print } from '@drumline/units';
 import { Link } from 'wouter';
 import { DrumNumber, dayWords, Page, timeWords, whenWords } from '../phone/index.js';
 import { type CacheView, cacheView } from './cache-view.js';
@@ -74,7 +74,7 @@ const Figures = ({ view }: { readonly view: CacheView }) => {
         {level !== null && <LevelMark level={level} />}
         {level !== null && ' · '}
         <b>usable {print(stock.usableLitres, 'L')}</b>
-        {reserve > 0 && `, ${reserve} L of it reserve`}
+        {reserve > 0 && `, ${print(litres(reserve), 'L')} of it reserve`}
       </p>
       <p className="soft">
         Book {print(stock.bookLitres, 'L')}

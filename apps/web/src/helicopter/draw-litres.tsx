@@ -1,5 +1,5 @@
 import type { DrumToOpen } from '@drumline/stock';
-import { print } from '@drumline/units';
+import { litres, print } from '@drumline/units';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { clockNow, Keypad, Main, NotKept, Page, Press } from '../phone/index.js';
@@ -59,7 +59,7 @@ export const DrawLitres = (step: LitresStep) => {
             small={
               report === null
                 ? ''
-                : `${draft.litres} L, then ${print(usableAfter(step, report), 'L')} usable at ${place}`
+                : `${print(litres(figure(draft.litres) ?? 0), 'L')}, then ${print(usableAfter(step, report), 'L')} usable at ${place}`
             }
             onPress={() => void keep()}
           >

@@ -1,3 +1,4 @@
+import { printNumber } from '@drumline/units';
 import type { ReactNode } from 'react';
 
 interface FigureBoxProps {
@@ -14,7 +15,7 @@ export const FigureBox = ({ label, unit, value, now, onPress }: FigureBoxProps) 
   <button type="button" className="figure" aria-pressed={now} onClick={onPress}>
     <span className="small soft">{label}</span>
     <span className={now ? 'typed now' : 'typed'}>
-      <span className={now ? 'caret' : ''}>{value}</span>
+      <span className={now ? 'caret' : ''}>{/^\d+$/.test(value) ? printNumber(Number(value)) : value}</span>
       <span className="unit">{unit}</span>
     </span>
   </button>

@@ -1,6 +1,6 @@
 import type { MovementBody } from '@drumline/contract';
 import { millilitresOf, type SplitDraw } from '@drumline/stock';
-import { type Litres, litres } from '@drumline/units';
+import { type Litres, litres, print } from '@drumline/units';
 import type { KeptRequest, Report } from '../phone/index.js';
 import { type Reporter, written } from '../phone/reporting.js';
 import { type Revocable, takenBackOf } from './take-back.js';
@@ -21,10 +21,10 @@ export interface DrawReport {
 /** One press, one entry; one movement a drum. */
 export const drawReport = (reporter: Reporter, draw: DrawReport): Report => {
   const { place, split, helicopter, programme, leftByStick, medevac, note } = draw;
-  const all = millilitresOf(litres(split.draws.reduce((sum, each) => sum + each.litres, 0))) / 1000;
+  const all = litres(millilitresOf(litres(split.draws.reduce((sum, each) => sum + each.litres, 0))) / 1000);
   return report(
     reporter,
-    `${all} L drawn at ${place} from ${split.draws.map(({ number }) => number).join(', ')}${medevac === null ? '' : ', medevac'}`,
+    `${print(all, 'L', Number.isInteger(all) ? 0 : 1)} drawn at ${place} from ${split.draws.map(({ number }) => number).join(', ')}${medevac === null ? '' : ', medevac'}`,
     split.draws.map((each) => ({
       kind: 'drawn',
       ...written(reporter, note),
@@ -110,7 +110,7 @@ export const litresSeen = ({ sealedDrums, fillLitres, openLitres }: CountReport)
 
 export const countReport = (reporter: Reporter, count: CountReport): Report => {
   const { place, seenFrom, sealedDrums, openDrums, emptyDrums, openLitres, words } = count;
-  return report(reporter, `Count at ${place}: ${litresSeen(count)} L, seen from the ${seenFrom}`, [
+  return report(reporter, `Count at ${place}: ${print(litresSeen(count), 'L')}, seen from the ${seenFrom}`, [
     {
       kind: 'counted',
       ...written(reporter, words),

@@ -12,7 +12,7 @@ interface DayPageProps {
   readonly children: ReactNode;
 }
 
-/** A crew's first page: what is to be done, what was sent, and whether the browser keeps both. */
+/** A crew's first page: what is to be done, what was reported, and whether the browser keeps both. */
 export const DayPage = ({ title, below, children }: DayPageProps) => (
   <Page
     title={title}
@@ -20,7 +20,7 @@ export const DayPage = ({ title, below, children }: DayPageProps) => (
     acts={
       <>
         <Link className="btn" href="/sent">
-          What I sent
+          What I reported
         </Link>
         <Main onPress={() => void goRound()}>Check now</Main>
       </>

@@ -1,4 +1,5 @@
 import { createStore, useStore } from '../api/store.js';
+import { spanWords } from './line-words.js';
 import { oddClockMs } from './reporting.js';
 
 /** What the phone knows of base, kept on the phone: a restart without a line goes on from it. */
@@ -55,13 +56,4 @@ export const clockWords = (heard: Heard | null): string | null => {
   if (heard === null || Math.abs(heard.serverAheadMs) <= oddClockMs) return null;
   const way = heard.serverAheadMs > 0 ? 'slow' : 'fast';
   return `This phone's clock is ${spanWords(Math.abs(heard.serverAheadMs) + 30_000)} ${way}. Base's time is used.`;
-};
-
-/** "1 h 22", "5 min". */
-export const spanWords = (ms: number): string => {
-  const minutes = Math.max(0, Math.floor(ms / 60_000));
-  if (minutes < 60) return `${minutes} min`;
-  const hours = Math.floor(minutes / 60);
-  if (hours >= 48) return `${Math.floor(hours / 24)} days`;
-  return `${hours} h ${String(minutes % 60).padStart(2, '0')}`;
 };

@@ -1,7 +1,8 @@
 import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useStore } from '../api/store.js';
-import { clockWords, spanWords, territoryNow, useLine } from './line.js';
+import { clockWords, territoryNow, useLine } from './line.js';
+import { lineWords } from './line-words.js';
 import { isWaiting, useEntries } from './outbox.js';
 import { Notice } from './parts.js';
 import { newerProgram } from './program.js';
@@ -72,15 +73,8 @@ export const useTerritoryNow = (): Date => {
 /** Time, whether base has answered, what waits; zero shows too. */
 const StatusLine = () => {
   const now = useTerritoryNow();
-  const { heard, withBase } = useLine();
+  const words = lineWords(useLine(), now, timeWords);
   const waiting = useEntries()?.filter(isWaiting).length;
-  const heardAt = heard === null ? null : new Date(heard.phoneMs + heard.territoryAheadMs);
-  const words =
-    heardAt === null
-      ? 'Not with base yet'
-      : withBase
-        ? `With base ${timeWords(heardAt)}`
-        : `Not with base ${spanWords(now.getTime() - heardAt.getTime())}`;
   return (
     <div className="line">
       <Link href="/you" aria-label={`${timeWords(now)}, ${dateWords(now)}: this phone`}>

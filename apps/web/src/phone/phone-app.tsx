@@ -6,7 +6,7 @@ import { ChoosePassword } from './choose-password.js';
 import { readsOf, useRounds } from './round.js';
 import { SignIn } from './sign-in.js';
 import { StorageNotSafe } from './storage-not-safe.js';
-import { WhatISent } from './what-i-sent.js';
+import { WhatIReported } from './what-i-reported.js';
 import { type Person, useWho } from './who.js';
 import { YourPhone } from './your-phone.js';
 
@@ -44,7 +44,7 @@ const PagesOf = ({ person }: { readonly person: Person }) => {
   }, [isHelicopter]);
   return (
     <Switch>
-      <Route path="/sent" component={WhatISent} />
+      <Route path="/sent" component={WhatIReported} />
       <Route path="/you" component={YourPhone} />
       <Route path="/storage">
         <StorageNotSafe>{!isHelicopter && <SquaresOfDay />}</StorageNotSafe>

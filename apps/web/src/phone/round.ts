@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { z } from 'zod';
 import { ask, hasToken, readAs } from './ask.js';
 import { kept } from './kept.js';
-import { hasHeard, line, territoryNow } from './line.js';
+import { hasHeard, hasNotHeard, line, territoryNow } from './line.js';
 import { waitingEntries } from './outbox.js';
 import { sendOutbox } from './send-outbox.js';
 import { askWho, sessionEnded, who } from './who.js';
@@ -88,11 +88,14 @@ export const useRounds = (isHere: boolean): void => {
     const goNow = () => void go();
     goNow();
     window.addEventListener('online', goNow);
+    // The browser knows before any request fails.
+    window.addEventListener('offline', hasNotHeard);
     document.addEventListener('visibilitychange', goNow);
     return () => {
       isOver = true;
       clearTimeout(timer);
       window.removeEventListener('online', goNow);
+      window.removeEventListener('offline', hasNotHeard);
       document.removeEventListener('visibilitychange', goNow);
     };
   }, [isHere]);

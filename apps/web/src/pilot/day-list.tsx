@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import {
   DayPage,
   dateWords,
+  dayWords,
   Page,
   type Person,
   timeWords,
@@ -69,7 +70,7 @@ const FlightRow = ({
         <span className="route small-route">{shown.route.slice(0, -1).join(' to ')}</span>
         <span className="side">{drums} drums</span>
         <span className="sub">
-          <b>{shown.id}</b> · {shown.date.slice(8)}. off {shown.departs} · {shown.aircraft} · {newest.state},
+          <b>{shown.id}</b> · {dayWords(shown.date)}, off {shown.departs} · {shown.aircraft} · {newest.state},
           version {shown.version}
           {shown.version === newest.version ? '' : ' open'}
           {words !== null && (

@@ -11,7 +11,7 @@ import { isTakenBack, takenBack } from './taken-back.js';
 import { timeWords, whenWords } from './times.js';
 
 /** Every entry of this phone, with how far it has come. */
-export const WhatISent = () => {
+export const WhatIReported = () => {
   const now = useTerritoryNow();
   const entries = useEntries();
   const same = useKept(readSame) ?? [];
