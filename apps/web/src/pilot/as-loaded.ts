@@ -35,6 +35,6 @@ export const flightAsFlown = (flight: OpenedFlight, drums: readonly ReportedDrum
     if (report === undefined) return drum;
     return { ...drum, offAfterLeg: report.kind === 'left at' ? report.leg - 1 : last };
   });
-  const asFlown = { ...request, load: { ...request.load, drums: flown } };
+  const asFlown = { ...request, isUnderWay: true as const, load: { ...request.load, drums: flown } };
   return { ...flight, request: asFlown, sheet: makeLoadSheet(asFlown) };
 };

@@ -93,7 +93,7 @@ const Card = ({ here, leg, person }: LegProps & { readonly person: Person }) => 
           title="What was brought back is in no weight on this page."
         />
       )}
-      <LegFacts here={flownHere} leg={leg} now={now} />
+      <LegFacts here={flownHere} planned={flight} leg={leg} now={now} />
     </Page>
   );
 };

@@ -1,21 +1,31 @@
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
-import { DrumNumber, spanWords, whenWords } from '../phone/index.js';
+import { DrumNumber } from '../phone/index.js';
+import { AfterReport } from './after-report.js';
+import { countWords, Fact, UnloadOrStay } from './fact.js';
 import type { LegProps } from './leg-card.js';
+import { LegSurface } from './leg-surface.js';
 import { drumsOnLeg, type LegWords, legWords, stripWords, surfaceAt } from './leg-words.js';
 import { LoadWords } from './load-words.js';
+import type { OpenedFlight } from './opened-flight.js';
+import { reportedWords } from './reported-words.js';
 import type { FlightHere } from './use-flight.js';
 
-interface LegFactsProps extends LegProps {
+export interface LegFactsProps extends LegProps {
   readonly now: Date;
 }
 
-/** The essentials of the leg, then everything that was decided the evening before. */
-export const LegFacts = ({ here, leg, now }: LegFactsProps) => {
-  const { flight, day } = here;
+/**
+ * The essentials of the leg, then everything that was decided the evening before. Once drums are reported on it, what is
+ * still aboard comes first, and the rest stands under its name: as planned before the report.
+ */
+export const LegFacts = ({ here, planned, leg, now }: LegFactsProps & { readonly planned: OpenedFlight }) => {
+  const { flight, day, own } = here;
   const state = surfaceAt(day, here.surfaces, { code: flight.route[leg]!, now }).state;
-  const words = legWords(flight, leg - 1, state === null || state === 'soft');
-  const place = day.places.find(({ code }) => code === flight.route[leg]);
+  const softCounts = state === null || state === 'soft';
+  const reported = reportedWords(flight, leg - 1, { reported: own.drums, softCounts });
+  const stands = reported === null ? flight : planned;
+  const words = legWords(stands, leg - 1, softCounts);
   if (words === null)
     return (
       <div className="said">
@@ -26,24 +36,42 @@ export const LegFacts = ({ here, leg, now }: LegFactsProps) => {
     );
   return (
     <>
-      <Essentials here={here} leg={leg} now={now} words={words} />
-      {place !== undefined && stripWords(place) !== '' && (
-        <>
-          <h2 className="sect">Strip</h2>
-          <p className="said">{stripWords(place)}</p>
-        </>
+      {reported === null ? (
+        <Essentials here={here} leg={leg} now={now} words={words} />
+      ) : (
+        <AfterReport here={here} leg={leg} now={now} reported={reported} />
       )}
-      <h2 className="sect">Decided the evening before</h2>
+      <Strip here={here} leg={leg} />
+      <h2 className="sect">
+        {reported === null ? 'Decided the evening before' : 'As planned, before the report'}
+      </h2>
+      {reported !== null && (
+        <dl className="facts">
+          <Fact of="Drums">{countWords(words.drums.length)}</Fact>
+          <Decided words={words} />
+        </dl>
+      )}
       <ul className="said lines">
         {words.lines.map((line) => (
           <li key={line}>{line}</li>
         ))}
-        <li>{flight.sheet!.fuelWords}</li>
+        <li>{stands.sheet!.fuelWords}</li>
       </ul>
-      <LoadWords sheet={flight.sheet!} leg={leg - 1} />
+      <LoadWords sheet={stands.sheet!} leg={leg - 1} />
       <Link className="btn inset" href={`/${flight.id}/square`}>
         Show as a code square
       </Link>
+    </>
+  );
+};
+
+const Strip = ({ here: { day, flight }, leg }: LegProps) => {
+  const place = day.places.find(({ code }) => code === flight.route[leg]);
+  if (place === undefined || stripWords(place) === '') return null;
+  return (
+    <>
+      <h2 className="sect">Strip</h2>
+      <p className="said">{stripWords(place)}</p>
     </>
   );
 };
@@ -53,21 +81,23 @@ const Essentials = ({ here, leg, now, words }: LegFactsProps & { readonly words:
     <Fact of="Drums">
       <Drums here={here} leg={leg} />
     </Fact>
+    <Decided words={words}>
+      <Fact of="Surface">
+        <LegSurface here={here} leg={leg} now={now} />
+      </Fact>
+    </Decided>
+  </dl>
+);
+
+/** What was decided of the leg in few words; with what stands between going back and fuel. */
+const Decided = ({ words, children }: { readonly words: LegWords; readonly children?: ReactNode }) => (
+  <>
     <Fact of="Binds">
       <strong>{words.binds.main}</strong>
       <br />
       {words.binds.rest}
     </Fact>
-    {words.leave !== null && (
-      <Fact of="Unload or stay" over={words.leave.over}>
-        <strong>{words.leave.main}</strong>
-        {words.leave.rest.map((line) => (
-          <span key={line} className="small line-below">
-            {line}
-          </span>
-        ))}
-      </Fact>
-    )}
+    {words.leave !== null && <UnloadOrStay leave={words.leave} />}
     <Fact of="Go back if">
       <strong>{words.goBack.main}</strong>
       {words.goBack.rest.map((line) => (
@@ -76,18 +106,9 @@ const Essentials = ({ here, leg, now, words }: LegFactsProps & { readonly words:
         </span>
       ))}
     </Fact>
-    <Fact of="Surface">
-      <Surface here={here} leg={leg} now={now} />
-    </Fact>
+    {children}
     <Fact of="Fuel">{words.fuel}</Fact>
-  </dl>
-);
-
-const Fact = ({ of, over = false, children }: { of: string; over?: boolean; children: ReactNode }) => (
-  <div>
-    <dt>{of}</dt>
-    <dd className={over ? 'over' : ''}>{children}</dd>
-  </div>
+  </>
 );
 
 const Drums = ({ here, leg }: { readonly here: FlightHere; readonly leg: number }) => {
@@ -116,24 +137,6 @@ const Drums = ({ here, leg }: { readonly here: FlightHere; readonly leg: number 
           {left} left, {own.drums.length - left} brought back, by this phone
         </span>
       )}
-    </>
-  );
-};
-
-const countWords = (drums: number): string => (drums === 1 ? '1 drum' : `${drums} drums`);
-
-const Surface = ({ here, leg, now }: LegFactsProps) => {
-  const code = here.flight.route[leg]!;
-  const { state, report } = surfaceAt(here.day, here.surfaces, { code, now });
-  const ifSoft = here.flight.sheet?.legs[leg - 1]?.goBack.ifSoft ?? null;
-  const isSoft = state === null || state === 'soft';
-  return (
-    <>
-      <strong>{state === null ? 'Unknown: soft counts' : state[0]!.toUpperCase() + state.slice(1)}</strong>{' '}
-      {report === null
-        ? 'Nobody has reported.'
-        : `${state === null ? `${report.state}, ` : ''}${whenWords(report.at, now)} by ${report.by}, ${spanWords(now.getTime() - Date.parse(report.at))} ago`}
-      {isSoft && ifSoft !== null && <span className="small line-below">{ifSoft.words}</span>}
     </>
   );
 };

@@ -10,7 +10,10 @@ const staleMs = 30 * 60_000;
 export const LegWarnings = ({ here, leg, now }: LegProps & { readonly now: Date }) => {
   const { flight, newer, readAt, own } = here;
   const { onSheet, besides } = drumsOnLeg(flight, leg - 1, own.drums);
-  const held = [...onSheet, ...besides].filter((number) => here.held.has(number));
+  const left = new Set(own.drums.flatMap(({ drum, kind }) => (kind === 'left at' ? [drum] : [])));
+  const aboard = [...onSheet, ...besides].filter((number) => !left.has(number));
+  const held = aboard.filter((number) => here.held.has(number));
+  const isOut = leg > 1 || own.offAt !== null || own.drums.length > 0;
   return (
     <>
       {newer === 'gone' && (
@@ -36,7 +39,7 @@ export const LegWarnings = ({ here, leg, now }: LegProps & { readonly now: Date 
         <Notice
           kind="stop"
           word="HOLD."
-          title={leg === 1 ? `Do not carry out ${held.join(', ')}.` : `${held.join(', ')} aboard.`}
+          title={isOut ? `${held.join(', ')} aboard.` : `Do not carry out ${held.join(', ')}.`}
         >
           {held.map((number) => `${number}: ${here.held.get(number)}`).join('. ')}.
         </Notice>

@@ -5,7 +5,8 @@ import { flightAsFlown } from './as-loaded.js';
 import { drumsOnLeg, legWords, stripWords, surfaceAt } from './leg-words.js';
 import { differences } from './newer-version.js';
 import { oddTime } from './odd-time.js';
-import { ownReports } from './own-reports.js';
+import { ownReports, type ReportedDrum } from './own-reports.js';
+import { reportedWords } from './reported-words.js';
 import { notOff, tookOff } from './reports.js';
 import { tooManyFor } from './soft-rule.js';
 import { exampleDay, exampleFlight, exampleReporter } from './testing/example-flight.js';
@@ -115,6 +116,47 @@ describe('drums that were brought back', () => {
     const empty = { ...back, drum: '0399', condition: 'sound' as const };
     expect(drumsOnLeg(exampleFlight, 1, [empty])).toEqual({ onSheet: [], besides: ['0399'] });
     expect(drumsOnLeg(exampleFlight, 0, [empty]).besides).toEqual([]);
+  });
+});
+
+describe('once drums are reported on a leg', () => {
+  const at = { place: 'XGAN', leg: 1, at: '' } as const;
+  const left = (drum: string) => ({ ...at, drum, id: drum, kind: 'left at', condition: 'sound' }) as const;
+  const back = (drum: string) =>
+    ({ ...at, drum, id: drum, kind: 'brought home', condition: 'seal broken' }) as const;
+  const after = (...reported: readonly ReportedDrum[]) => {
+    const flown = flightAsFlown(exampleFlight, reported);
+    return { flown, words: reportedWords(flown, 0, { reported, softCounts: false }) };
+  };
+  const arrivalLb = exampleFlight.sheet!.legs[0]!.goBack.leaveAgain!.arrivalLb;
+
+  it('what is still aboard is named, and weighed: 395 and 396 lb less than on arrival', () => {
+    const { words } = after(left('0434'), left('0435'), back('0437'));
+    expect(words).toMatchObject({ aboard: ['0437'], left: ['0434', '0435'], leave: { over: false } });
+    const figure = (arrivalLb - 395 - 396).toLocaleString('en-GB');
+    expect(words!.leave!.rest[0]).toContain(`With what is still aboard: ${figure} lb, take-off limit`);
+  });
+
+  it('a drum of which nothing is said yet is still aboard', () => {
+    expect(after(left('0434')).words!.aboard).toEqual(['0435', '0437']);
+    const empty = after(left('0434'), left('0435'), left('0437')).words!;
+    expect(empty.aboard).toEqual([]);
+    expect(empty.leave!.main).toMatch(/^May leave empty/);
+  });
+
+  it('nothing on another leg, or before any report, is told so', () => {
+    const { flown } = after(left('0434'));
+    expect(reportedWords(flown, 1, { reported: [left('0434')], softCounts: false })).toBeNull();
+    expect(after().words).toBeNull();
+  });
+
+  it('no line of the legs to come leaves, takes or moves a drum: it lands with what is aboard or not', () => {
+    const { flown } = after(left('0434'), left('0435'), back('0437'));
+    const home = flown.sheet!.legs[1]!.goBack;
+    expect(home.ifSoft).toMatchObject({ take: 1, leave: [], moves: [] });
+    expect(home.lines.join(' ')).not.toMatch(/0434|0435|leave 0|take \d| to R\d/);
+    expect(home.lines.join(' ')).toMatch(/If XMER is soft: lands with [\d,]+ lb, within its soft limit\./);
+    expect(flown.sheet!.square).not.toContain('LEAVE 0');
   });
 });
 

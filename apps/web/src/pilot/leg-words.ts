@@ -37,7 +37,10 @@ export const legWords = (flight: PhoneFlight, index: number, softCounts = false)
   return {
     drums: drumsOnLeg(flight, index, []).onSheet,
     binds: bindsOf(leg),
-    leave: leaveOf(flight, leg, softCounts),
+    leave: leaveOf(leg, softCounts, {
+      loaded: 'loaded',
+      weights: (arrivalLb) => weightsThere(flight, leg.to, arrivalLb),
+    }),
     goBack: goBackOf(leg),
     fuel: fuelOf(flight, index),
     lines: [...leg.goBack.lines, ...(leg.goBack.notToUse ? [leg.goBack.notToUse] : [])],
@@ -67,21 +70,31 @@ const bindsOf = ({ binds, rows }: Leg): LegWords['binds'] => {
 const spareWords = (spareLb: number): string =>
   spareLb < 0 ? `${print(pounds(-spareLb), 'lb')} over` : `${print(pounds(spareLb), 'lb')} spare`;
 
-/** By the plan's drums and by the named ones, on the surface that counts; the heavier decides and is told first. */
-const leaveOf = (flight: PhoneFlight, { to, goBack }: Leg, softCounts: boolean): LegWords['leave'] => {
+interface Leaving {
+  readonly loaded: 'loaded' | 'empty';
+  /** By what one may reckon, from the weight on arrival. */
+  readonly weights: (arrivalLb: number) => { readonly by: string; readonly lb: number }[];
+}
+
+/** On the surface that counts; of two weights the heavier decides and is told first. */
+export const leaveOf = (
+  { goBack }: Leg,
+  softCounts: boolean,
+  { loaded, weights: weightsBy }: Leaving,
+): LegWords['leave'] => {
   const { leaveAgain: planned, leaveAgainSoft } = goBack;
   if (planned === null) return null;
   const counts = softCounts ? (leaveAgainSoft ?? planned) : planned;
   if (counts.limitLb === null)
     return { over: true, main: `Stay: no take-off there, ${counts.surface}`, rest: [counts.words] };
   const limitLb = counts.limitLb;
-  const weights = weightsThere(flight, to, counts.arrivalLb).sort((one, other) => other.lb - one.lb);
+  const weights = weightsBy(counts.arrivalLb).sort((one, other) => other.lb - one.lb);
   const [heavier, lighter] = weights.map((weight) => ({ ...weight, over: weight.lb - limitLb }));
   const { over } = heavier!;
   const main =
     over > 0
       ? `Stay: ${print(pounds(over), 'lb')} too heavy`
-      : `May leave loaded: ${print(pounds(-over), 'lb')} spare`;
+      : `May leave ${loaded}: ${print(pounds(-over), 'lb')} spare`;
   return {
     over: over > 0,
     main: counts.surface === planned.surface ? main : `${main}, ${counts.surface}`,
@@ -98,6 +111,7 @@ const leaveOf = (flight: PhoneFlight, { to, goBack }: Leg, softCounts: boolean):
   };
 };
 
+/** By the plan's drums and by the named ones. */
 const weightsThere = ({ stops, request }: PhoneFlight, place: string, arrivalLb: number) => {
   const planned = stops.find((stop) => stop.place === place)?.planned ?? null;
   const kg = request?.load.request.drum.grossKg;

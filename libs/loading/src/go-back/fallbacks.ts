@@ -1,8 +1,9 @@
 import { type Pounds, print } from '@drumline/units';
 import { checkLoad } from '../named-load/check-load.js';
-import type { NamedLoad, StandingDrumAboard } from '../named-load/named-load.js';
+import { type NamedLoad, printedLegsOf, type StandingDrumAboard } from '../named-load/named-load.js';
 import { placeDrums } from '../named-load/place-drums.js';
 import type { RouteRequest } from '../route-load.js';
+import { stripWeights } from '../strip-limit.js';
 import { countWords, listWords } from '../wording.js';
 
 /** What to do when a strip turns out soft: decided with the plan, used without a radio. */
@@ -45,6 +46,31 @@ export function ifSoft(load: NamedLoad, leg: number): IfSoft {
     landsLb: null,
     standing: [],
     words: `If ${place} is soft: do not go.`,
+  };
+}
+
+/**
+ * The same once the aeroplane has left the base: nothing can be left there or moved any more, so it lands with what is
+ * aboard or not at all.
+ */
+export function ifSoftOnTheWay(load: NamedLoad, leg: number): IfSoft {
+  const { to } = load.request.legs[leg]!;
+  const place = to.place.code;
+  const strip = stripWeights({ ...to, surface: 'soft' });
+  const landsLb = printedLegsOf(load)[leg]!.landingLb;
+  const aboard = load.drums.filter(({ offAfterLeg }) => leg <= offAfterLeg);
+  const may =
+    strip.forbiddenBy === null && landsLb <= Math.min(strip.landingLb, load.request.type.maxLandingLb);
+  return {
+    place,
+    take: may ? aboard.filter(({ offAfterLeg }) => offAfterLeg === leg).length : null,
+    leave: [],
+    moves: [],
+    landsLb: may ? landsLb : null,
+    standing: may ? aboard.map(({ number, position }) => ({ number, position })) : [],
+    words: may
+      ? `If ${place} is soft: lands with ${print(landsLb, 'lb')}, within its soft limit.`
+      : `If ${place} is soft: do not land there.`,
   };
 }
 

@@ -1,7 +1,7 @@
 import { type Knots, print } from '@drumline/units';
 import type { NamedLoad } from '../named-load/named-load.js';
 import { type Alternate, type AlternateStrip, alternateLines, alternatesOf, notToUse } from './alternates.js';
-import { type IfSoft, ifSoft } from './fallbacks.js';
+import { type IfSoft, ifSoft, ifSoftOnTheWay } from './fallbacks.js';
 import { type LandingHours, type LatestLeave, latestLeaves } from './latest-leave.js';
 import { type LeaveAgain, leaveAgain } from './leave-again.js';
 
@@ -27,17 +27,19 @@ export interface GoBack {
 
 /**
  * Go-back lines of one leg, in words, with their figures: tailwind and committal point, latest time to leave, unload or
- * stay, what to do when the strip is soft or closes, and alternates with room for the drums.
+ * stay, what to do when the strip is soft or closes, and alternates with room for the drums. `isUnderWay`: it has left the
+ * base, where nothing can stay behind any more.
  */
 export function goBackLines(
   load: NamedLoad,
   leg: number,
-  day: LandingHours,
+  day: LandingHours & { readonly isUnderWay?: boolean },
   strips: readonly AlternateStrip[],
 ): GoBack {
   const { place } = load.request.legs[leg]!.to;
   const last = leg === load.request.legs.length - 1;
   const alternates = alternatesOf(load, leg, strips);
+  const soft = day.isUnderWay === true ? ifSoftOnTheWay : ifSoft;
   const landing = {
     place: place.code,
     tailwindLimitKt: place.runway?.tailwindLimitKt ?? null,
@@ -46,7 +48,7 @@ export function goBackLines(
     latestLeave: latestLeaves(load, day)[leg]!,
     leaveAgain: last ? null : leaveAgain(load, leg),
     leaveAgainSoft: last ? null : leaveAgain(load, leg, 'soft'),
-    ifSoft: load.drums.some(({ offAfterLeg }) => offAfterLeg === leg) ? ifSoft(load, leg) : null,
+    ifSoft: load.drums.some(({ offAfterLeg }) => offAfterLeg === leg) ? soft(load, leg) : null,
     alternates,
     notToUse: notToUse(alternates, last),
   };

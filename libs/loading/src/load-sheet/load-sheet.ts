@@ -39,6 +39,8 @@ export interface SheetFlight {
 export interface LoadSheetRequest {
   readonly flight: SheetFlight;
   readonly load: NamedLoad;
+  /** It has left its base: what is told is for what is still aboard. */
+  readonly isUnderWay?: true;
   readonly landingHours: Omit<LandingHours, 'date'>;
   /** By leg: where the flight may go instead of its end. */
   readonly alternates: readonly (readonly AlternateStrip[])[];

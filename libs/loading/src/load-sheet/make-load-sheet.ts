@@ -56,7 +56,7 @@ const particularsMissing =
 function sheetLeg(request: LoadSheetRequest, index: number, weighed: readonly WeighedLeg[]): SheetLeg {
   const { flight, load, landingHours, alternates, goods } = request;
   const leg = load.request.legs[index]!;
-  const day = { ...landingHours, date: flight.date };
+  const day = { ...landingHours, date: flight.date, isUnderWay: request.isUnderWay ?? false };
   const aboard = goodsOnLeg([...load.drums.map((drum) => asGoods(load, drum)), ...goods.others], index);
   const [from, to] = [leg.from.place.code, leg.to.place.code];
   const rule = passengersAndDrums(

@@ -1,0 +1,31 @@
+import { DrumNumber } from '../phone/index.js';
+import { countWords, Fact, UnloadOrStay } from './fact.js';
+import type { LegFactsProps } from './leg-facts.js';
+import { LegSurface } from './leg-surface.js';
+import type { ReportedWords } from './reported-words.js';
+
+/** What is still aboard, whether the aeroplane may leave with it, and the surface. */
+export const AfterReport = ({
+  here,
+  leg,
+  now,
+  reported: { aboard, left, leave },
+}: LegFactsProps & { readonly reported: ReportedWords }) => (
+  <dl className="facts">
+    <Fact of="Still aboard">
+      <strong>{countWords(aboard.length)}</strong>
+      <span className="drums">
+        {aboard.map((number) => (
+          <DrumNumber key={number} number={number} held={here.held.has(number)} />
+        ))}
+      </span>
+      {left.length > 0 && (
+        <span className="small line-below">Left here, by this phone: {left.join(', ')}</span>
+      )}
+    </Fact>
+    {leave !== null && <UnloadOrStay leave={leave} />}
+    <Fact of="Surface">
+      <LegSurface here={here} leg={leg} now={now} />
+    </Fact>
+  </dl>
+);

@@ -1,0 +1,36 @@
+import type { PhoneFlight } from '@drumline/contract';
+import { drumsOnLeg, type LegWords, leaveOf } from './leg-words.js';
+import type { ReportedDrum } from './own-reports.js';
+
+/** What stands at the end of a leg once this phone has reported drums there. */
+export interface ReportedWords {
+  readonly aboard: readonly string[];
+  readonly left: readonly string[];
+  readonly leave: LegWords['leave'];
+}
+
+/** By what is still aboard; null: nothing was reported on this leg, and the plan stands. `flight`: as it flies on. */
+export const reportedWords = (
+  flight: PhoneFlight,
+  index: number,
+  { reported, softCounts }: { readonly reported: readonly ReportedDrum[]; readonly softCounts: boolean },
+): ReportedWords | null => {
+  const leg = flight.sheet?.legs[index];
+  const here = reported.filter((each) => each.leg === index + 1);
+  if (flight.sheet === null || leg === undefined || here.length === 0) return null;
+  const left = here.flatMap(({ drum, kind }) => (kind === 'left at' ? [drum] : []));
+  const { onSheet } = drumsOnLeg(flight, index, reported);
+  const besides = here.flatMap(({ drum, kind }) =>
+    kind === 'left at' || onSheet.includes(drum) ? [] : [drum],
+  );
+  const aboard = [...onSheet.filter((number) => !left.includes(number)), ...besides];
+  const leftLb = flight.sheet.drums.reduce(
+    (sum, { number, lb }) => sum + (left.includes(number) ? lb : 0),
+    0,
+  );
+  const leave = leaveOf(leg, softCounts, {
+    loaded: aboard.length === 0 ? 'empty' : 'loaded',
+    weights: (arrivalLb) => [{ by: 'With what is still aboard', lb: arrivalLb - leftLb }],
+  });
+  return { aboard, left, leave };
+};
