@@ -106,11 +106,20 @@ const boxesDownABoard: readonly (readonly [Density, number])[] = [
 export const densityOf = (rows: readonly BoardRow[]): Density => {
   const boxesDown = rows.reduce(
     (sum, { cells }) =>
-      sum + Math.max(1, ...cells.map(({ morning, afternoon }) => morning.length + afternoon.length)),
+      sum + Math.max(1, ...cells.map(({ morning, afternoon }) => heightOf([...morning, ...afternoon]))),
     0,
   );
   return boxesDownABoard.find(([, most]) => boxesDown <= most)?.[0] ?? 'roomy';
 };
+
+/** The line "Needs a decision" on a box, of a box: two lines where days are narrow. */
+const bandHeight = 0.6;
+
+const heightOf = (boxes: readonly Box[]): number =>
+  boxes.length + bandHeight * boxes.filter(({ flight }) => isAsked(flight)).length;
+
+const isAsked = (flight: WeekFlight | WeekBooked): boolean =>
+  'needsDecision' in flight && flight.needsDecision !== null;
 
 /** Boxes one above the other that one landscape page takes at full size: measured, title, cost and foot taken off. */
 const boxesDownAPage = 8.4;

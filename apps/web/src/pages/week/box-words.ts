@@ -44,9 +44,13 @@ export const limitWords = (name: string, place: string | null): string => {
   return words[name] ?? name;
 };
 
-/** "binds: XLOR landing": of the drums that are possible, not only of those that go. */
-export const bindingWords = ({ binding }: Pick<WeekFlight, 'binding'>): string =>
-  binding === null ? 'no drums' : `binds: ${limitWords(binding.name, binding.place)}`;
+/** "binds: " and "XLOR landing": of the drums that are possible, not only of those that go. */
+export const bindingLong = ({
+  binding,
+}: Pick<WeekFlight, 'binding'>): readonly [lead: string, words: string] =>
+  binding === null ? ['', 'no drums'] : ['binds: ', limitWords(binding.name, binding.place)];
+
+export const bindingWords = (flight: Pick<WeekFlight, 'binding'>): string => bindingLong(flight).join('');
 
 /** The same where there is little room: the strip stands in the route, and "binds: " may be left to the key. */
 export const bindingShort = ({

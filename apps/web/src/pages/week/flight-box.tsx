@@ -1,7 +1,15 @@
 import { memo } from 'react';
 import { Lock } from '../../ui/index.js';
 import type { Box } from './board-rows.js';
-import { bindingMark, bindingShort, bindingWords, bookedWords, isFrozen, lineOf } from './box-words.js';
+import {
+  bindingLong,
+  bindingMark,
+  bindingShort,
+  bindingWords,
+  bookedWords,
+  isFrozen,
+  lineOf,
+} from './box-words.js';
 import type { WeekBooked, WeekFlight } from './week-read.js';
 
 interface FlightBoxProps {
@@ -60,7 +68,7 @@ const Flight = ({ flight, stops }: Of<WeekFlight>) => {
         <span className="drums-word">drums </span>
         <Frozen flight={flight} className="lock-narrow" />
       </span>
-      {needsDecision === null && <Binds flight={flight} />}
+      <Binds flight={flight} />
       <span className="unseen">
         {isFrozen(flight) && 'frozen, '}off {departs}
       </span>
@@ -70,20 +78,30 @@ const Flight = ({ flight, stops }: Of<WeekFlight>) => {
 
 /** The limit with its strip, where there is little room without, and in two weeks at once its mark. */
 const Binds = ({ flight }: { readonly flight: WeekFlight }) => {
-  const [lead, words] = bindingShort(flight);
   return (
     <>
-      <span className="binds whole">{bindingWords(flight)}</span>
-      <span className="binds short">
-        <span className="lead">{lead}</span>
-        {words}
-      </span>
+      <LedWords className="binds whole" words={bindingLong(flight)} />
+      <LedWords className="binds short" words={bindingShort(flight)} />
       <span className="binds least" aria-hidden="true" title={bindingWords(flight)}>
         {bindingMark(flight)}
       </span>
     </>
   );
 };
+
+/** "binds: " leaves first where there is little room: the key says that the last line is what binds. */
+const LedWords = ({
+  className,
+  words: [lead, rest],
+}: {
+  readonly className: string;
+  readonly words: readonly [lead: string, words: string];
+}) => (
+  <span className={className}>
+    <span className="lead">{lead}</span>
+    {rest}
+  </span>
+);
 
 /** Beside the state word where there is room, otherwise beside the drums. */
 const Frozen = ({ flight, className }: { readonly flight: WeekFlight; readonly className: string }) =>

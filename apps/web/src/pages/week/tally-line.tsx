@@ -1,23 +1,31 @@
 import type { Calendar } from '../../api/index.js';
 import { figure, inWords, levelsWith } from '../../ui/index.js';
+import { GapWords } from './gap-ruler.js';
 import type { ShortBy, Week } from './week-read.js';
 
+interface TallyLineProps {
+  readonly week: Week;
+  readonly calendar: Calendar;
+  readonly currency: string;
+}
+
 /** What the money does not say: drums in question, shortage in litre-days, drums expected, what the bases give. */
-export const TallyLine = ({ week, calendar }: { readonly week: Week; readonly calendar: Calendar }) => {
+export const TallyLine = ({ week, calendar, currency }: TallyLineProps) => {
   const { tally, flights, today, lastDay, plan } = week;
   const inQuestion = flights
     .filter(({ needsDecision, date }) => needsDecision !== null && date >= today)
     .reduce((sum, { drums }) => sum + drums, 0);
   return (
     <p className="week-tally">
+      {plan?.isAsAccepted === true && <GapWords plan={plan} currency={currency} />}
       {inQuestion > 0 && <b className="plum">{inWords(inQuestion, 'drums')} in question</b>}
       <Short name="Below critical" by={tally.belowCritical} day={calendar.day} />
       <Short name="Below minimum" by={tally.belowMinimum} day={calendar.day} />
-      <span className="slate">
-        to {calendar.day(lastDay)}, {levelsWith(plan?.laterIdeas ?? 0)}
-      </span>
       <span>
         Ahead <b>{inWords(tally.drums, 'drums')}</b>, {figure(tally.expectedDrums, 1)} expected
+      </span>
+      <span className="slate">
+        to {calendar.day(lastDay)}, {levelsWith(plan?.laterIdeas ?? 0)}
       </span>
       {tally.bases
         .filter(({ drumsTaken }) => drumsTaken > 0)

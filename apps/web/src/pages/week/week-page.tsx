@@ -75,9 +75,9 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
   return (
     <div className="work-and-side on-landscape week">
       <div className="work">
-        <CostLine cost={week.cost} flights={week.flightsCosted} plan={week.plan} currency={currency} />
-        <div className="week-under-cost">
-          <TallyLine week={week} calendar={calendar} />
+        <div className="week-figures">
+          <CostLine cost={week.cost} flights={week.flightsCosted} plan={week.plan} currency={currency} />
+          <TallyLine week={week} calendar={calendar} currency={currency} />
           <OtherDays week={week} />
         </div>
         {!week.flights.some(({ state }) => state === 'offered') && (

@@ -31,7 +31,7 @@ const PlanFields = ({
       {plan === null ? 'none yet' : plan.number}
     </Field>
     {plan !== null && (
-      <Field label="By the facts of" note={`accepted by ${plan.acceptedByName}`}>
+      <Field label="By the facts of" wide={heardSince.length > 0} note={`accepted by ${plan.acceptedByName}`}>
         {calendar.when(plan.asOf)}
       </Field>
     )}

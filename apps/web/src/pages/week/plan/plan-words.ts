@@ -28,11 +28,14 @@ export const targetWords = (target: EndTarget): string => targets[target];
 
 const money = (cents: number, currency: string): string => `${figure(Math.round(cents / 100))} ${currency}`;
 
-/** "at most 237 cr, 0.45 %". */
+/** "at most 237 cr, 0.45 % of its cost". */
 export const gapWords = ({ moneyGap }: Pick<ListedPlan, 'moneyGap'>, currency: string): string =>
   moneyGap === null
     ? 'not known'
-    : `at most ${money(moneyGap.savedAtMost, currency)}, ${figure(moneyGap.share * 100, moneyGap.share < 0.01 ? 2 : 1)} %`;
+    : `at most ${money(moneyGap.savedAtMost, currency)}, ${shareWords(moneyGap.share)} of its cost`;
+
+/** "2.1 %", "0.45 %": a share of a plan's cost in flight, fuel and handling. */
+export const shareWords = (share: number): string => `${figure(share * 100, share < 0.01 ? 2 : 1)} %`;
 
 /** The share from which a bound says next to nothing. */
 const weakShare = 0.25;
@@ -59,6 +62,6 @@ export const progressWords = (progress: PlanProgress | null, currency: string): 
     gap:
       best === null || bound === null
         ? 'not known yet'
-        : `${money(Math.max(0, best - bound), currency)}, ${figure(Math.max(0, (best - bound) / best) * 100, 1)} %`,
+        : `${money(Math.max(0, best - bound), currency)}, ${figure(Math.max(0, (best - bound) / best) * 100, 1)} % of best`,
   };
 };
