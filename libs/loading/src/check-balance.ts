@@ -3,6 +3,7 @@ import { type CabinConfiguration, configurationOf } from './aircraft-type.js';
 import { type BalanceMoment, balanceMoments, type TipCheck, worstTip } from './balance-moments.js';
 import { cargoOnLeg, type FlightCabin, fuelOnLeg, type PlacedDrum, placeOf, type Standing } from './cabin.js';
 import { type BalanceFault, blocked, overFloor, takenTwice, withoutPlace } from './loading-faults.js';
+import { outsideWords } from './outside-words.js';
 
 export interface BalanceReport {
   readonly holds: boolean;
@@ -63,10 +64,10 @@ function checkLeg(
   };
 }
 
-const outside = ({ moment, weightLb, armIn, forwardIn, aftIn }: BalanceMoment): string =>
+const outside = ({ forwardIn, aftIn, ...one }: BalanceMoment): string =>
   forwardIn === null || aftIn === null
-    ? `${moment}: ${print(weightLb, 'lb')} is outside the weights of the envelope`
-    : `${moment}: ${print(armIn, 'in', 2)} against ${print(forwardIn, 'in', 2)} to ${print(aftIn, 'in', 2)}`;
+    ? `${one.moment}: ${print(one.weightLb, 'lb')} is outside the weights of the envelope`
+    : outsideWords({ ...one, forwardIn, aftIn });
 
 const tipped = ({ drumsOut, armIn, tipArmIn }: Omit<TipCheck, 'leg'>, place: string): string =>
   `at ${place} with ${drumsOut} drums out: ${print(armIn, 'in', 1)}, sits on its tail aft of ${print(tipArmIn, 'in', 1)}`;

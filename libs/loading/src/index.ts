@@ -41,6 +41,7 @@ export {
   preparationList,
 } from './named-load/preparation-list.js';
 export { type WeighedLeg, type WeightAgainstLimit, weighLoad } from './named-load/weigh-load.js';
+export { outsideWords } from './outside-words.js';
 export { ownFuel } from './own-fuel.js';
 export {
   type PrintedLeg,

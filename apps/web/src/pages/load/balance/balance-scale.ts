@@ -1,3 +1,4 @@
+import { outsideWords } from '@drumline/loading';
 import type { Bar } from '../bar-read.js';
 import { edgesOf } from '../legs/bar-scale.js';
 import type { Fallback, LoadedFlight, Moment } from '../load-read.js';
@@ -71,12 +72,10 @@ export const balanceWords = (moments: readonly Moment[], leg: string): string =>
   const words = own.map(({ moment, armIn }) => `${moment} ${armIn.toFixed(1)} in`).join(', ');
   const outside = own.filter(({ inside }) => !inside);
   if (outside.length === 0) return `${words}: inside the envelope.`;
-  return `${words}. Outside: ${outside.map(outsideWords).join('; ')}.`;
+  return `${words}. Outside: ${outside.map(wordsOf).join('; ')}.`;
 };
 
-const outsideWords = ({ moment, armIn, forwardIn, aftIn }: Moment): string => {
-  if (forwardIn === null || aftIn === null) return `${moment} weighs more than the envelope holds`;
-  return armIn > aftIn
-    ? `${moment} ${armIn.toFixed(1)} in against aft ${aftIn.toFixed(1)} in`
-    : `${moment} ${armIn.toFixed(1)} in against forward ${forwardIn.toFixed(1)} in`;
-};
+const wordsOf = ({ forwardIn, aftIn, ...one }: Moment): string =>
+  forwardIn === null || aftIn === null
+    ? `${one.moment} weighs more than the envelope holds`
+    : outsideWords({ ...one, forwardIn, aftIn });
