@@ -144,7 +144,7 @@ export interface Shortage {
   readonly blockedBy: string;
 }
 
-/** No plan with no more shortage is cheaper by more than `savedAtMost`, a `share` of what this one costs all told. */
+/** No plan with no more shortage is cheaper by more than `savedAtMost`, a `share` of this one's cost in flight, fuel and handling. */
 export interface MoneyGap {
   readonly savedAtMost: Cents;
   readonly share: number;

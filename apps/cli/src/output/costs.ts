@@ -29,7 +29,7 @@ function moneyRows(currency: string, haveChanges: boolean): Row[] {
     ['handling', (plan) => wholeMoney(plan.cost.handling, currency)],
     ['total', (plan) => wholeMoney(plan.cost.total, currency)],
     ...(haveChanges ? [changes] : []),
-    ['gap, all told', gapText],
+    ['gap, of the total', gapText],
   ];
 }
 
@@ -59,7 +59,7 @@ const weatherRows: Row[] = [
   ["the same, odds of each flight's half day", ofRisk((risk) => printNumber(risk.expectedDrums, 1))],
 ];
 
-/** "at most 1.9 %": of what the plan costs all told, among plans with no more shortage, on the routes looked at. */
+/** "at most 1.9 %": of the plan's total in flight, fuel and handling, among plans with no more shortage, on the routes looked at. */
 export function gapText({ moneyGap }: FlightPlan): string {
   if (moneyGap === null) return 'not known';
   return moneyGap.share < 5e-6 ? 'proven cheapest' : `at most ${percent(moneyGap.share, 2)}`;
@@ -71,7 +71,7 @@ export function floorText(plan: FlightPlan): string {
   if (moneyGap === null) return 'How much cheaper a plan could be is not known.';
   if (moneyGap.share < 5e-6)
     return 'No plan on the routes looked at is cheaper with no more shortage: proven.';
-  return `On the routes looked at, with no more shortage, at most ${wholeMoney(moneyGap.savedAtMost, currency)} could be saved: the gap is ${gapText(plan)}.`;
+  return `On the routes looked at, with no more shortage, at most ${wholeMoney(moneyGap.savedAtMost, currency)} could be saved: the gap is ${gapText(plan)} of ${wholeMoney(plan.cost.total, currency)}.`;
 }
 
 /** The caches that the drawn weather brings below critical most often. */

@@ -33,7 +33,7 @@ export function planDocument(
     currency: scenario.currency,
     ...told,
     needsDecision: [],
-    moneyGap: moneyGap(findings.tiers, findings.proof),
+    moneyGap: moneyGap(findings.tiers, findings.proof, described.cost.total),
     flights,
     caches,
     bases,

@@ -10,7 +10,7 @@ export const moneyGapAnswer = z
   .meta({
     id: 'MoneyGap',
     description:
-      'No plan with no more shortage is cheaper by more than `savedAtMost`, a `share` of what this one costs all told.',
+      'No plan with no more shortage is cheaper by more than `savedAtMost`, a `share` of its cost in flight, fuel and handling.',
   });
 
 export const standingPlanAnswer = z
