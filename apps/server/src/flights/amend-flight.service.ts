@@ -12,6 +12,7 @@ import { drumFaults, faultsOfAmending } from './check-flight.js';
 import type { Flight, Load } from './flight.table.js';
 import { breaks, isRepeat, loadsOf, refuseStale, roleFor, type WithLoads } from './flight-acts.service.js';
 import { FlightStoreService } from './flight-store.service.js';
+import { keepStanding } from './keep-standing.js';
 
 interface Amended {
   readonly flight: Flight;
@@ -119,9 +120,7 @@ const amendedLoads = (
   const others = [...board.takenBy].filter(([, flightId]) => flightId !== before.id);
   const taken = new Set(others.map(([drum]) => drum));
   const loads = assignDrums(board.scenario, [request], taken).get(flight.id) ?? [];
-  const positions = new Map(own.map(({ drum, position }) => [drum, position]));
-  const sameCabin = flight.aircraft === before.aircraft;
-  return sameCabin ? loads.map((load) => ({ ...load, position: positions.get(load.drum) ?? null })) : loads;
+  return keepStanding(board, { before, own, flight, loads });
 };
 
 /** Legs, limits, reason and cost of the amended flight among the others. */

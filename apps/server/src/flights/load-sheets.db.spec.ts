@@ -101,6 +101,27 @@ describe('F06 to the one-way strip XGAN', () => {
   });
 });
 
+describe('fewer drums, as the line for a soft strip says', () => {
+  it('leave every other drum in its place, but for the moves that the line names', async () => {
+    const { load, stops } = await sheetOf('F06');
+    const [line] = load!.fallbacks;
+    expect(line!.words).toMatch(/^If XGAN is soft: take 3, leave \d{4} here/);
+    const placesOf = (drums: readonly { number: string; position: string }[]) =>
+      drums.map(({ number, position }) => `${number} to ${position}`).sort();
+    const stay = load!.sheet.drums.filter(({ number }) => !line!.leave.includes(number));
+    const moved = new Set(line!.moves.map((move) => move.slice(0, 4)));
+    const said = [...placesOf(stay.filter(({ number }) => !moved.has(number))), ...line!.moves].sort();
+    const numbers = stops[0]!.drums.filter((drum) => !line!.leave.includes(drum));
+    const { status } = await desk.act(desk.dispatcher, 'F06', 'amend', {
+      stops: [{ place: 'XGAN', drums: 3, numbers }],
+    });
+    expect(status).toBe(200);
+    const after = (await sheetOf('F06')).load!;
+    expect(placesOf(after.sheet.drums)).toEqual(said);
+    expect(after.holds).toBe(true);
+  });
+});
+
 describe('drums put where a person wants them', () => {
   const [aft, forward] = [
     ['R2L', 'R2R', 'R3L', 'R3R'],

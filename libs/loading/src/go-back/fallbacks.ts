@@ -75,7 +75,7 @@ export function ifSoftOnTheWay(load: NamedLoad, leg: number): IfSoft {
 }
 
 /** Where the drums stand so that the load holds: as they do now, or with the fewest moves; null: they cannot. */
-function standAfter(
+export function standAfter(
   load: NamedLoad,
   drums: readonly StandingDrumAboard[],
 ): readonly StandingDrumAboard[] | null {

@@ -3,7 +3,8 @@ import { ActForm } from '../../../ui/act-form.js';
 import { Button, Choice, figure } from '../../../ui/index.js';
 import type { Fallback, LoadedFlight } from '../load-read.js';
 import type { LoadActs as Acts } from '../use-load-acts.js';
-import { takeWords, withOther, withoutDrums } from './standing.js';
+import { takeWords, withOther } from './standing.js';
+import { TakeLess } from './take-less.js';
 
 interface LoadActsProps {
   readonly flight: LoadedFlight;
@@ -16,10 +17,13 @@ interface LoadActsProps {
 
 /** Swap two drums, take the next oldest, take what a soft strip lets go. */
 export const LoadActs = ({ flight, fallback, acts, mayAmend, mayMove, onMove }: LoadActsProps) => {
-  const [taking, setTaking] = useState(false);
+  const [asked, setAsked] = useState<'next oldest' | 'fewer' | null>(null);
   const before = ['offered', 'approved', 'given'].includes(flight.state);
   const off = before ? undefined : `It is ${flight.state}: drums change before it is loaded.`;
-  if (taking) return <TakeNextOldest flight={flight} acts={acts} onClose={() => setTaking(false)} />;
+  const close = () => setAsked(null);
+  if (asked === 'next oldest') return <TakeNextOldest flight={flight} acts={acts} onClose={close} />;
+  if (asked === 'fewer' && fallback !== undefined)
+    return <TakeLess flight={flight} fallback={fallback} acts={acts} onClose={close} />;
   return (
     <div className="acts load-acts">
       {mayMove && (
@@ -28,7 +32,7 @@ export const LoadActs = ({ flight, fallback, acts, mayAmend, mayMove, onMove }: 
         </Button>
       )}
       {mayAmend && (
-        <Button press="n" offBecause={off} onPress={() => setTaking(true)}>
+        <Button press="n" offBecause={off} onPress={() => setAsked('next oldest')}>
           Take next oldest
         </Button>
       )}
@@ -36,8 +40,7 @@ export const LoadActs = ({ flight, fallback, acts, mayAmend, mayMove, onMove }: 
         <Button
           kind={flight.needsDecision === null ? 'plain' : 'main'}
           press="t"
-          busy={acts.isSending}
-          onPress={() => void acts.amend.run({ stops: withoutDrums(flight, fallback.leave) })}
+          onPress={() => setAsked('fewer')}
         >
           {takeWords(fallback)}
         </Button>
