@@ -51,6 +51,16 @@ export class ApiProblem extends Error {
     this.request = request;
   }
 
+  /** The same, with its faults in other words. */
+  withFaults(faults: readonly FieldFault[]): ApiProblem {
+    const { kind, what, why, next, status, request } = this;
+    return new ApiProblem(
+      kind,
+      { what, why, next },
+      { status, faults, ...(request === undefined ? {} : { request }) },
+    );
+  }
+
   /** No answer, or an answer that says the server cannot work now: the same request may be sent again. */
   get isOutOfReach(): boolean {
     return this.kind === 'out-of-reach' || this.status === 502 || this.status === 503 || this.status === 504;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { nameIn, sectionAt, sections, specOf } from '../sections.js';
 import type { FieldSpec } from './field-spec.js';
 import { documentOf, type TypedGroup, typedOf } from './typed.js';
+import { typedFault } from './typed-faults.js';
 
 const specFor = (list: string) => specOf(sectionAt(list), 'cr');
 const fieldOf = (list: string, key: string): FieldSpec => {
@@ -43,6 +44,21 @@ describe('a form read from the schema', () => {
     const odds = fieldOf('weather', 'morningCancel');
     expect([odds.unit, typedOf(odds, 0.07), documentOf(odds, '7')]).toEqual(['%', '7', 0.07]);
     expect([typedOf(odds, 0.285), documentOf(odds, '28.5')]).toEqual(['28.5', 0.285]);
+  });
+
+  it('says what is wrong in the figure that was typed: 120 %, not the 1.2 that would be kept', () => {
+    const fault = (list: string, path: string, problem: string, remedy: string) => {
+      const said = typedFault(specFor(list), { path, problem, remedy });
+      return `${said.problem} ${said.remedy}`;
+    };
+    expect(fault('weather', 'morningCancel', '1.2 is too large.', 'Give at most 1.')).toBe(
+      '120 % is too large. Give at most 100 %.',
+    );
+    expect(fault('bases', 'pricePerLitre', '-245 is too small.', 'Give at least 0.')).toBe(
+      '-2.45 cr/L is too small. Give at least 0 cr/L.',
+    );
+    const name = '"free" does not fit.';
+    expect(fault('weather', 'place', name, 'Use 1 of 2.')).toBe(`${name} Use 1 of 2.`);
   });
 
   it('says of a cache in a word or two what the figure is, and below it what it means', () => {

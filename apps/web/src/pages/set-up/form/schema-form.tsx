@@ -61,8 +61,6 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
   const inner = spec.kind === 'words' ? spec.of : spec;
   const list = inner.kind === 'text' && inner.offered !== null ? offered(inner.offered) : [];
   const isDay = inner.kind === 'text' && inner.holds === 'day';
-  const isPercent = inner.kind === 'number' && inner.perUnit === 0.01;
-  const fault = faultAt(path);
   const notes = [
     spec.whenEmpty === 'missing' || spec.note.includes('empty:') ? '' : 'may be empty',
     spec.note,
@@ -77,7 +75,7 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
         label={spec.label}
         value={typed as string}
         onChange={onChange}
-        fault={isPercent && fault !== undefined ? 'a percentage from 0 to 100.' : fault}
+        fault={faultAt(path)}
         {...(spec.unit === '' ? {} : { unit: spec.unit })}
         {...(notes === '' ? {} : { note: notes })}
         input={{

@@ -1,9 +1,11 @@
 import { type ReactNode, useMemo, useState } from 'react';
-import { useCalendar } from '../../../api/index.js';
+import { type ApiProblem, useCalendar } from '../../../api/index.js';
 import { Button, MessageLine, ProblemLine } from '../../../ui/index.js';
+import type { FieldSpec } from '../form/field-spec.js';
 import { FormAround } from '../form/form-around.js';
 import { FormFields } from '../form/schema-form.js';
 import { documentOf, type Typed, typedOf } from '../form/typed.js';
+import { typedFault } from '../form/typed-faults.js';
 import { isTheOne, type Section, specOf } from '../sections.js';
 import type { Keeper, KeptLine } from './kept.js';
 
@@ -30,6 +32,7 @@ export const KeptForm = (props: KeptFormProps) => {
   // What is saved is a change of what was opened: somebody else's change meanwhile is told, not laid over.
   const [opened] = useState(line);
   const data = documentOf(spec, typed);
+  const problem = keeper.problem && inTypedFigures(keeper.problem, spec);
   const type = (next: Typed) => {
     const to = documentOf(spec, next);
     const isAsFirst = JSON.stringify(to) === JSON.stringify(documentOf(spec, typedOf(spec, first)));
@@ -64,11 +67,11 @@ export const KeptForm = (props: KeptFormProps) => {
     >
       <h2>{headOf(section, line)}</h2>
       <ChangedLine line={line} opened={opened} />
-      <FormAround value={{ faultAt: (path) => faultWords(keeper, path), offered: keeper.offered }}>
+      <FormAround value={{ faultAt: (path) => faultWords(problem, path), offered: keeper.offered }}>
         <FormFields spec={spec} typed={typed} path="" onChange={type} />
       </FormAround>
       {!same && consequence?.(data, line)}
-      <ProblemLine problem={keeper.problem} />
+      <ProblemLine problem={problem} />
       <div className="set-up-acts">
         <Button kind="main" type="submit" busy={keeper.isSending} offBecause={off}>
           Save
@@ -97,7 +100,10 @@ const doneWords = (one: string, done: 'saved' | 'waits for a second person'): st
     ? `Saved: ${one}.`
     : `Not in force yet: the ${one} waits for a second person, under "Waiting for signatures".`;
 
-const faultWords = ({ problem }: Keeper, path: string): string | undefined => {
+const inTypedFigures = (problem: ApiProblem, spec: FieldSpec): ApiProblem =>
+  problem.withFaults(problem.faults.map((fault) => typedFault(spec, fault)));
+
+const faultWords = (problem: ApiProblem | undefined, path: string): string | undefined => {
   const found = problem?.faults.find((fault) => fault.path === path);
   return found === undefined ? undefined : `${found.problem} ${found.remedy}`;
 };
