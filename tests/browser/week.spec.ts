@@ -191,7 +191,7 @@ describe('the board', () => {
       const shown = await page.locator('button.flight-box:not(.booked)').evaluateAll((all, words) => {
         const placeOf = (part: Element) => part.getBoundingClientRect();
         return all.map((box) => {
-          const all = '.band, .ends > *, .route, .drums, .binds';
+          const all = '.band, .ends, .ends > *, .route, .drums, .binds';
           const parts = [...box.querySelectorAll<HTMLElement>(all)].filter(
             (part) => part.offsetParent !== null && placeOf(part).width > 1,
           );

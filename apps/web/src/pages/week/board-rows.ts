@@ -131,7 +131,7 @@ const emptyHalf = 0.2;
 const headAndLandings = 1.7;
 
 /** How high a box is at each density, of a roomy one. */
-const boxHeights: Readonly<Record<Density, number>> = { roomy: 0.78, close: 0.78, tight: 0.58 };
+const boxHeights: Readonly<Record<Density, number>> = { roomy: 0.78, close: 0.78, tight: 0.68 };
 
 /** The same in two weeks at once, where days are narrow and words go on in the next line. */
 const narrowBoxHeights: Readonly<Record<Density, number>> = { roomy: 1.2, close: 1.2, tight: 0.85 };
@@ -147,8 +147,8 @@ export const printScale = (rows: readonly BoardRow[]): number => {
 };
 
 const printedBoxes = ({ morning, afternoon }: Cell): number =>
-  Math.max(emptyHalf, morning.filter(isPrinted).length) +
-  Math.max(emptyHalf, afternoon.filter(isPrinted).length);
+  Math.max(emptyHalf, heightOf(morning.filter(isPrinted))) +
+  Math.max(emptyHalf, heightOf(afternoon.filter(isPrinted)));
 
 const isPrinted = ({ kind, flight }: Box): boolean =>
   kind === 'booked' || !['declined', 'called off'].includes(flight.state);

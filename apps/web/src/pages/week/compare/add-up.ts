@@ -1,17 +1,23 @@
-/**
- * Cents as whole units of money that add up as printed: each is at most one off, and their sum is the rounded sum.
- */
-export const wholeMoney = (cents: readonly number[]): readonly number[] => {
+/** As whole numbers that add up as printed: each is at most one off, and their sum is the rounded sum. */
+const wholeParts = (parts: readonly number[]): readonly number[] => {
   let exact = 0;
   let printed = 0;
-  return cents.map((each) => {
+  return parts.map((each) => {
     exact += each;
-    const upTo = Math.round(exact / 100);
+    const upTo = Math.round(exact);
     const share = upTo - printed;
     printed = upTo;
     return share;
   });
 };
+
+/** Cents as whole units of money. */
+export const wholeMoney = (cents: readonly number[]): readonly number[] =>
+  wholeParts(cents.map((each) => each / 100));
+
+/** Hours as hundredths of an hour. */
+export const printedHours = (hours: readonly number[]): readonly number[] =>
+  wholeParts(hours.map((each) => each * 100)).map((hundredths) => hundredths / 100);
 
 export interface PrintedCost {
   readonly flight: number;

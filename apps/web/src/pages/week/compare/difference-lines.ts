@@ -1,6 +1,6 @@
 import { figure } from '../../../ui/qty.js';
 import { isFrozen } from '../box-words.js';
-import { wholeMoney } from './add-up.js';
+import { printedHours, wholeMoney } from './add-up.js';
 import {
   bindsWords,
   changeWords,
@@ -10,6 +10,7 @@ import {
   purposeWords,
   routeWords,
   type Words,
+  withoutWords,
 } from './difference-words.js';
 import type { ComparedFlight, Differences, FlightChange } from './differences-read.js';
 
@@ -44,7 +45,7 @@ type Unnumbered = Omit<DifferenceLine, 'number' | 'flightCost' | 'isLeftOut'> & 
   readonly cents: number | null;
 };
 
-/** The fixed groups, always all five, with line numbers through all of them and costs that add up as printed. */
+/** The fixed groups, always all five, with line numbers through all of them; costs and hours add up as printed. */
 export const differenceGroups = (
   differences: Differences,
   day: DayWords,
@@ -63,13 +64,19 @@ export const differenceGroups = (
     ([name, flights, lines]) => [name, flights, lines.map((line) => takenOrNot(line, leftOut))] as const,
   );
   const costs = wholeMoney(taken.flatMap(([, , lines]) => lines.map(({ cents }) => cents ?? 0)));
+  const hours = printedHours(taken.flatMap(([, , lines]) => lines.map(({ blockHours }) => blockHours ?? 0)));
   let at = 0;
   return taken.map(([name, flights, lines]) => ({
     name,
     flights,
     lines: lines.map(({ cents, ...line }) => {
       at += 1;
-      return { ...line, number: at, flightCost: cents === null ? null : costs[at - 1]! };
+      return {
+        ...line,
+        number: at,
+        blockHours: line.blockHours === null ? null : hours[at - 1]!,
+        flightCost: cents === null ? null : costs[at - 1]!,
+      };
     }),
   }));
 };
@@ -81,7 +88,8 @@ const takenOrNot = (line: Unnumbered, leftOut: ReadonlySet<string>) => {
   return { ...line, isLeftOut, ...(isLeftOut ? nothing : {}) };
 };
 
-const telling = ({ faults, lastOfferedDay, mayLeaveOut }: Differences, day: DayWords, numbers: Numbers) => {
+const telling = (differences: Differences, day: DayWords, numbers: Numbers) => {
+  const { faults, lastOfferedDay, mayLeaveOut } = differences;
   const keyOf = ({ id }: ComparedFlight) => (mayLeaveOut.includes(id) ? id : null);
   const faultOf = (flight: ComparedFlight) => faults.find((fault) => fault.flight === flight.id)?.text;
   const isIdea = (flight: ComparedFlight) => flight.date > lastOfferedDay;
@@ -93,7 +101,7 @@ const telling = ({ faults, lastOfferedDay, mayLeaveOut }: Differences, day: DayW
       flight: stoodAs(flight),
       was: flightWords(flight, day),
       wouldBe: [{ text: 'Removed', isNew: true }],
-      why: faultOf(flight) ?? 'The plan does without it.',
+      why: faultOf(flight) ?? withoutWords(flight, differences, day),
       litres: -flight.litres,
       blockHours: -blockHoursOf(flight),
       cents: -flight.cost.flight,

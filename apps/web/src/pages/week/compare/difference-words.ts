@@ -1,6 +1,6 @@
-import { inWords } from '../../../ui/qty.js';
+import { inWords, stockInWords } from '../../../ui/qty.js';
 import { limitWords } from '../box-words.js';
-import type { ComparedFlight, FlightChange } from './differences-read.js';
+import type { ComparedFlight, Differences, FlightChange } from './differences-read.js';
 
 /** Words of a cell, what is new in bold. */
 export type Words = readonly { readonly text: string; readonly isNew: boolean }[];
@@ -11,8 +11,14 @@ export type DayWords = (date: string) => string;
 export const routeWords = ({ from, stops }: ComparedFlight): string =>
   [from, ...stops.map(({ place }) => place)].join('-');
 
-export const drumsWords = ({ stops, drums }: ComparedFlight): string =>
-  stops.length < 2 ? inWords(drums, 'drums') : `${stops.map((stop) => stop.drums).join(' and ')} drums`;
+/** "6 drums", of two stops "2 and 4 drums"; where it stops for something else than drums "4 drums at XESK". */
+export const drumsWords = ({ stops, drums }: ComparedFlight): string => {
+  const landed = stops.filter((stop) => stop.drums > 0);
+  if (landed.length === stops.length)
+    return stops.length < 2 ? inWords(drums, 'drums') : `${stops.map((stop) => stop.drums).join(' and ')} drums`;
+  if (landed.length === 0) return 'no drums';
+  return landed.map((stop) => `${inWords(stop.drums, 'drums')} at ${stop.place}`).join(', ');
+};
 
 export const flightWords = (flight: ComparedFlight, day: DayWords): string =>
   `${flight.aircraft} ${day(flight.date)}, ${routeWords(flight)}, ${drumsWords(flight)}`;
@@ -49,6 +55,25 @@ export const purposeWords = ({ reason }: ComparedFlight, day: DayWords): string 
   return level === 'run out'
     ? `${place} runs out without it, ${day(date)}.`
     : `Keeps ${place} ${level.replace('below', 'above')}, ${day(date)}.`;
+};
+
+/** Why a removed flight is not needed: who brings its place drums instead, and how low its stock gets in the days ahead. */
+export const withoutWords = (removed: ComparedFlight, differences: Differences, day: DayWords): string => {
+  const { added, moved, drumsChanged, levels, lowest } = differences;
+  const place = removed.stops.find(({ drums }) => drums > 0)?.place;
+  if (place === undefined) return 'It lands no drums.';
+  const brought = ({ stops }: ComparedFlight): number =>
+    stops.reduce((sum, stop) => (stop.place === place ? sum + stop.drums : sum), 0);
+  const more =
+    added.reduce((sum, flight) => sum + brought(flight), 0) +
+    [...moved, ...drumsChanged].reduce((sum, { before, after }) => sum + brought(after) - brought(before), 0);
+  const instead = more > 0 ? `Other flights bring ${place} ${inWords(more, 'drums')} instead. ` : '';
+  const level = levels.find((each) => each.place === place);
+  const minimum = lowest.find((each) => each.place === place)?.minimumLitres;
+  if (level === undefined || minimum === undefined) return `${instead}${place} is looked after without it.`;
+  const least = Math.min(...level.after);
+  const when = day(level.dates[level.after.indexOf(least)]!);
+  return `${instead}${place} without it: lowest ${stockInWords(least)}, ${when}; minimum ${inWords(minimum, 'L')}.`;
 };
 
 export const bindsWords = ({ legs }: ComparedFlight): string => {
