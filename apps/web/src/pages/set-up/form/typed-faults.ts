@@ -1,0 +1,36 @@
+import type { FieldFault } from '../../../api/index.js';
+import type { FieldSpec } from './field-spec.js';
+import { asTyped } from './typed.js';
+
+/** What is wrong, in the figures that were typed: 120 %, not the 1.2 that is kept. The same words at the field and in the list. */
+export const typedFault = (spec: FieldSpec, fault: FieldFault): FieldFault => {
+  const field = fieldAt(spec, fault.path);
+  if (field?.kind !== 'number' || field.perUnit === 1) return fault;
+  const typed = (words: string) =>
+    words.replace(/-?\d+(\.\d+)?(?!\w)/g, (kept) => `${asTyped(field, Number(kept))} ${field.unit}`.trim());
+  return /^-?\d/.test(fault.problem)
+    ? { ...fault, problem: typed(fault.problem), remedy: typed(fault.remedy) }
+    : fault;
+};
+
+/** The field of a path like "recharge.marginPercent" or "absences[0].from". */
+const fieldAt = (spec: FieldSpec, path: string): FieldSpec | undefined => {
+  const steps = path.match(/[^.[\]]+/g) ?? [];
+  return steps.reduce<FieldSpec | undefined>((at, step) => (at === undefined ? at : inside(at, step)), spec);
+};
+
+const inside = (spec: FieldSpec, step: string): FieldSpec | undefined => {
+  switch (spec.kind) {
+    case 'group':
+      return spec.fields.find(({ key }) => key === step);
+    case 'either':
+      return spec.options.map((option) => inside(option, step)).find((field) => field !== undefined);
+    case 'lines':
+    case 'words':
+      return spec.of;
+    case 'pair':
+      return spec.items[Number(step)];
+    default:
+      return undefined;
+  }
+};
