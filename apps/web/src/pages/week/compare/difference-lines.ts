@@ -101,7 +101,7 @@ const telling = (differences: Differences, day: DayWords, numbers: Numbers) => {
       flight: stoodAs(flight),
       was: flightWords(flight, day),
       wouldBe: [{ text: 'Removed', isNew: true }],
-      why: faultOf(flight) ?? withoutWords(flight, differences, day),
+      why: faultOf(flight) ?? withoutWords(flight, differences),
       litres: -flight.litres,
       blockHours: -blockHoursOf(flight),
       cents: -flight.cost.flight,

@@ -15,7 +15,9 @@ export const routeWords = ({ from, stops }: ComparedFlight): string =>
 export const drumsWords = ({ stops, drums }: ComparedFlight): string => {
   const landed = stops.filter((stop) => stop.drums > 0);
   if (landed.length === stops.length)
-    return stops.length < 2 ? inWords(drums, 'drums') : `${stops.map((stop) => stop.drums).join(' and ')} drums`;
+    return stops.length < 2
+      ? inWords(drums, 'drums')
+      : `${stops.map((stop) => stop.drums).join(' and ')} drums`;
   if (landed.length === 0) return 'no drums';
   return landed.map((stop) => `${inWords(stop.drums, 'drums')} at ${stop.place}`).join(', ');
 };
@@ -57,9 +59,9 @@ export const purposeWords = ({ reason }: ComparedFlight, day: DayWords): string 
     : `Keeps ${place} ${level.replace('below', 'above')}, ${day(date)}.`;
 };
 
-/** Why a removed flight is not needed: who brings its place drums instead, and how low its stock gets in the days ahead. */
-export const withoutWords = (removed: ComparedFlight, differences: Differences, day: DayWords): string => {
-  const { added, moved, drumsChanged, levels, lowest } = differences;
+/** Why a removed flight is not needed: who brings its place drums instead, and how low its stock gets then: the figure of the table. */
+export const withoutWords = (removed: ComparedFlight, differences: Differences): string => {
+  const { added, moved, drumsChanged, lowest } = differences;
   const place = removed.stops.find(({ drums }) => drums > 0)?.place;
   if (place === undefined) return 'It lands no drums.';
   const brought = ({ stops }: ComparedFlight): number =>
@@ -68,12 +70,10 @@ export const withoutWords = (removed: ComparedFlight, differences: Differences, 
     added.reduce((sum, flight) => sum + brought(flight), 0) +
     [...moved, ...drumsChanged].reduce((sum, { before, after }) => sum + brought(after) - brought(before), 0);
   const instead = more > 0 ? `Other flights bring ${place} ${inWords(more, 'drums')} instead. ` : '';
-  const level = levels.find((each) => each.place === place);
-  const minimum = lowest.find((each) => each.place === place)?.minimumLitres;
-  if (level === undefined || minimum === undefined) return `${instead}${place} is looked after without it.`;
-  const least = Math.min(...level.after);
-  const when = day(level.dates[level.after.indexOf(least)]!);
-  return `${instead}${place} without it: lowest ${stockInWords(least)}, ${when}; minimum ${inWords(minimum, 'L')}.`;
+  const level = lowest.find((each) => each.place === place);
+  if (level === undefined) return `${instead}No level of ${place} is known.`;
+  const { afterLitres, minimumLitres } = level;
+  return `${instead}${place} is lowest at ${stockInWords(afterLitres)} without it, minimum ${inWords(minimumLitres, 'L')}.`;
 };
 
 export const bindsWords = ({ legs }: ComparedFlight): string => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { ListedPlan } from '../plan/plan-read.js';
-import { wholeMoney } from './add-up.js';
+import { printedHours, wholeMoney } from './add-up.js';
 import { differenceGroups } from './difference-lines.js';
+import { drumsWords, withoutWords } from './difference-words.js';
 import type { ComparedFlight, Differences, Totals } from './differences-read.js';
 import { findingOf } from './finding.js';
 import { acceptWords, leftOutOff } from './left-out.js';
@@ -297,5 +298,48 @@ describe('frozen flights that a plan counts on and that cannot be flown', () => 
       standing('F08', 'approved', 'XHAS is closed.'),
     ]);
     expect(open.map(({ id }) => id)).toEqual(['F05']);
+  });
+});
+
+describe('a line of the list', () => {
+  it('has hours that add up as printed: 17.48 h in the lines is 17.48 h under them', () => {
+    const hours = Array.from({ length: 12 }, () => 1.4567);
+    const printed = printedHours(hours);
+    expect(printed.reduce((sum, each) => sum + each, 0)).toBeCloseTo(17.48, 6);
+    expect(12 * Number((1.4567).toFixed(2))).toBeCloseTo(17.52, 6);
+    expect(printed.every((each) => Math.abs(each - 1.4567) < 0.01)).toBe(true);
+
+    const added = hours.map((blockHours, at) => flight(`P${at + 10}`, { blockHours }));
+    const lines = differenceGroups({ ...softTuesday, removed: [], moved: [], added }, day).flatMap(
+      (group) => group.lines,
+    );
+    expect(lines.reduce((sum, line) => sum + (line.blockHours ?? 0), 0)).toBeCloseTo(17.48, 6);
+  });
+
+  it('names the stop at which drums are landed where another has none', () => {
+    const stops = (...drums: number[]) =>
+      flight('F07', { stops: drums.map((each, at) => ({ place: `X${at}`, drums: each })) });
+    expect(drumsWords(stops(2, 4))).toBe('2 and 4 drums');
+    expect(drumsWords(stops(0, 4))).toBe('4 drums at X1');
+    expect(drumsWords(stops(1, 0, 4))).toBe('1 drum at X0, 4 drums at X2');
+    expect(drumsWords(stops(0, 0))).toBe('no drums');
+  });
+
+  it('says of a removed flight who brings its drums instead, and how low the cache gets', () => {
+    const level = {
+      place: 'XLOR',
+      beforeLitres: 1885,
+      afterLitres: 1485,
+      minimumLitres: 1200,
+      criticalLitres: 600,
+    };
+    const lowest = [{ ...level, withIdeas: { beforeLitres: 1885, afterLitres: 1485 } }];
+    const [removed] = softTuesday.removed;
+    expect(withoutWords(removed!, { ...softTuesday, lowest })).toBe(
+      'Other flights bring XLOR 8 drums instead. XLOR is lowest at 1,485 L without it, minimum 1,200 L.',
+    );
+    expect(withoutWords(removed!, { ...softTuesday, added: [], lowest })).toBe(
+      'XLOR is lowest at 1,485 L without it, minimum 1,200 L.',
+    );
   });
 });
