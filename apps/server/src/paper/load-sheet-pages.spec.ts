@@ -4,10 +4,12 @@ import { drawSquare } from '@drumline/loading/code-square';
 import { kilograms } from '@drumline/units';
 import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
+import type { AnyPart } from './any-part.js';
 import { blankSheetPage } from './blank-sheet.js';
 import { loadSheetPages } from './load-sheet-pages.js';
 import { makePdf } from './make-pdf.js';
 import { type PaperSize, paperSizes } from './paper-size.js';
+import { dangerousGoods } from './sheet-lines.js';
 import { slipsPage } from './slips.js';
 import { demo, fullFlight, loadOf, printOf, sheetOf, sheetWith } from './testing/example-sheet.js';
 import { oddSheet } from './testing/odd-flight.js';
@@ -138,6 +140,16 @@ describe('the load sheet of a full flight', { timeout: 60_000 }, () => {
       );
     for (const { cg } of leg!.rows) if (cg !== null) expect(words).toContain(cg.armIn.toFixed(1));
   });
+});
+
+it('the particulars are a list: each field begins a line of its own, or the second half of one', () => {
+  const [leg] = sheet.legs;
+  const [[cell]] = (dangerousGoods(sheet, leg!) as { table: { body: [[{ stack: AnyPart[] }]] } }).table.body;
+  const rows = cell.stack.slice(1).map(({ columns = [] }) => columns as { text: { text: string }[] }[]);
+  expect(Math.max(...rows.map(({ length }) => length))).toBe(2);
+  expect(rows.flat().map(({ text: [label] }) => label!.text.trim())).toEqual(
+    leg!.particulars.map(({ label }) => label),
+  );
 });
 
 it.each(paperSizes)(

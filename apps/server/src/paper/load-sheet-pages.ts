@@ -92,7 +92,7 @@ const homeAndFuel = ({ sheet, leg }: SheetPage): Block[] => [
 /** At the left what is added up and decided; at the right the way home, its fuel, and the dangerous goods. */
 const sideBySide = (left: Block[], right: Block[]): Block => ({
   columns: [
-    { stack: left, width: 354 },
+    { stack: left, width: 336 },
     { stack: right, width: '*' },
   ],
   columnGap: 6,

@@ -47,6 +47,24 @@ const leadIn = (line: string): Block => {
 /** A date as it is said on the rest of the page. */
 const inWords = (value: string): string => (isValidDate(value) ? dayOfYear(value) : value);
 
+/** Signs of a field that takes half the width of its box. */
+const halfWidth = 18;
+
+/** A line for each field in the operator's order; two short ones that follow each other share it. */
+const fieldRows = (particulars: SheetLeg['particulars']): readonly (readonly Block[])[] => {
+  const rows: Block[][] = [];
+  let hasRoom = false;
+  for (const { label, value } of particulars) {
+    const said = value === null ? blank(12) : inWords(value);
+    const field: Block = { text: [{ text: `${label} `, bold: true }, said] };
+    const isShort = label.length + said.length < halfWidth;
+    if (hasRoom && isShort) rows.at(-1)!.push(field);
+    else rows.push([field]);
+    hasRoom = isShort && !(hasRoom && isShort);
+  }
+  return rows;
+};
+
 /** The particulars of the goods on a leg, in the operator's words and order. */
 export const dangerousGoods = ({ particularsMissing }: LoadSheet, { particulars }: SheetLeg): Block =>
   box({
@@ -54,14 +72,7 @@ export const dangerousGoods = ({ particularsMissing }: LoadSheet, { particulars 
       { text: 'Dangerous goods aboard', bold: true, fontSize: 11 },
       ...(particulars.length === 0
         ? ['None by the book.']
-        : [
-            {
-              text: particulars.flatMap(({ label, value }, at) => [
-                { text: `${label} `, bold: true },
-                `${value === null ? blank(12) : inWords(value)}${at < particulars.length - 1 ? '; ' : ''}`,
-              ]),
-            },
-          ]),
+        : fieldRows(particulars).map((row): Block => ({ columns: [...row] }))),
       ...(particulars.length === 0 || particularsMissing === null ? [] : [particularsMissing]),
     ],
   });

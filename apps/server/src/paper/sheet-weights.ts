@@ -18,7 +18,7 @@ export const weightsTable = (leg: SheetLeg): ContentTable => {
   return {
     table: {
       headerRows: 1,
-      widths: [98, 34, 40, 42, 36, 78],
+      widths: [96, 34, 38, 39, 35, 76],
       body: [
         [
           head('Weights'),
@@ -35,7 +35,7 @@ export const weightsTable = (leg: SheetLeg): ContentTable => {
         if (nearest !== undefined && (above === nearest || below === nearest)) return 1.8;
         return above?.kind === 'sum' || below?.kind === 'sum' ? 0.8 : 0;
       },
-      pad: [2, 0.3],
+      pad: [1.5, 0.3],
     }),
   };
 };
