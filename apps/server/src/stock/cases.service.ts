@@ -1,5 +1,6 @@
 import type { CaseClosingRequest } from '@drumline/contract';
 import {
+  asLanded,
   type CaseClosing,
   type Counted,
   closeCase,
@@ -21,6 +22,7 @@ import { ProposalsService, type ShownProposal } from '../proposals/proposals.ser
 import { inTheField } from './holds.service.js';
 import { isCountAfter } from './is-count-after.js';
 import { KeptStock, lastCountAt, type StandingCount } from './kept-stock.js';
+import { downAtOf } from './riding-home.js';
 import { loadSlice } from './slice.js';
 import { StockFiguresService } from './stock-figures.service.js';
 
@@ -63,7 +65,8 @@ export class CasesService implements OnModuleInit {
     const differing = counts.filter((count) => isBeyond(count, policy.countTolerance));
     if (differing.length === 0) return [];
     const slice = await this.sliceOf(differing.map(({ counted }) => counted.place));
-    const state = replay(slice.filter((movement) => !isCountAfter(movement, asOf)));
+    const known = replay(slice.filter((movement) => !isCountAfter(movement, asOf)));
+    const state = asLanded(known, await downAtOf(this.database.manager, slice));
     const closings = await this.closings();
     return Promise.all(
       differenceCases(state, policy.countTolerance, closings).map(async ({ agreedCount, ...each }) => ({

@@ -13,7 +13,7 @@ import { DataSource } from 'typeorm';
 import { ask, prepared } from '../database/prepared.js';
 import { ClockService } from '../territory/clock.service.js';
 import { bare } from './place-figures.js';
-import { ridingHomeSql } from './riding-home.js';
+import { ridingAtSql, ridingHomeSql } from './riding-home.js';
 
 /** What stands at a place, as the rows beside the ledger say; what still rides home to it does not stand there. */
 export interface PlaceStock {
@@ -173,7 +173,8 @@ const lastCounts = `
   select place, data as counted, (select data ->> 'cause' from case_closings where count = counts.id) as "closedAs",
     (select coalesce(sum(millilitres), 0)::float8 from drum_steps
      where drum_steps.place = counts.place and from_at <= counts.happened_at
-       and (until_at is null or until_at > counts.happened_at)) as "bookMillilitres"
+       and (until_at is null or until_at > counts.happened_at)
+       and not ${ridingAtSql('counts.happened_at')}) as "bookMillilitres"
   from counts where stands and place = any(array(select place from changed))
     and not exists (select from counts as later where later.stands and later.place = counts.place
       and later.happened_at <= $2

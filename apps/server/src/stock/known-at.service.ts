@@ -1,6 +1,7 @@
 import { leftToDo } from '@drumline/planning';
 import {
   asKnownAt,
+  asLanded,
   bookStandsAfter,
   type CaseClosing,
   drawnOn,
@@ -22,7 +23,7 @@ import { TerritoryService } from '../territory/territory.service.js';
 import { DoneService } from './done.service.js';
 import { isCountAfter } from './is-count-after.js';
 import { bare, type PlaceFigures, placeFigures } from './place-figures.js';
-import { notDownAtSql } from './riding-home.js';
+import { downAtOf, notDownAtSql } from './riding-home.js';
 
 /** The stock as it was known at a moment: from what had come in by then. Levels and capacities are those of now. */
 @Injectable()
@@ -39,13 +40,12 @@ export class KnownAtService {
       'select data from movements where received_at <= $1',
       [at],
     );
-    const known = asKnownAt(
-      rows.map(({ data }) => data).filter((movement) => !isCountAfter(movement, at)),
-      at,
-    );
+    const movements = rows.map(({ data }) => data).filter((movement) => !isCountAfter(movement, at));
+    const known = asKnownAt(movements, at);
     const notDown = await this.notDown(at);
+    const downAt = await downAtOf(this.database.manager, movements);
     const state = withRiding(
-      known,
+      asLanded(known, (flight) => (notDown.has(flight) ? null : downAt(flight))),
       ridingHome(known, (flight) => !notDown.has(flight)),
     );
     const { firstDay, timeZone } = territory;

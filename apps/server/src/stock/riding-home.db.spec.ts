@@ -8,6 +8,39 @@ beforeAll(async () => {
 });
 afterAll(() => desk.server.close());
 
+it('a count at base finds what stands there: neither while the drum rides home nor after it is down is it a difference', async () => {
+  const { toPlace, loads } = await desk.give('F01');
+  const drum = loads[0]!.drum!;
+  const moment = (clock: string) => ({
+    happenedAt: `2027-06-14T${clock}Z`,
+    writtenAt: `2027-06-14T${clock}Z`,
+    means: 'radio',
+    by: 'FW1',
+  });
+  const onFlight = (kind: string, rest: object) =>
+    desk.dispatcher.put(`/api/movements/${randomUUID()}`, {
+      ...{ kind, flight: 'F01', leg: 1, drum, place: toPlace, condition: 'sound', foundMillilitres: null },
+      ...rest,
+    });
+  expect((await onFlight('loaded', { bound: 'out', ...moment('05:40') })).status).toBe(200);
+  await desk.report(desk.dispatcher, 'F01', 'take off', moment('05:42'));
+  expect((await onFlight('brought home', moment('05:50'))).status).toBe(200);
+  const { bookLitres } = await base(toPlace);
+  await desk.dispatcher.put(`/api/movements/${randomUUID()}`, {
+    ...{ kind: 'counted', place: toPlace, method: 'dip', seenFrom: 'ground', ...moment('05:55') },
+    ...{ millilitres: bookLitres * 1000, sealedDrums: 40, openDrums: 0, emptyDrums: 0 },
+  });
+  const seen = async () => {
+    const { body } = await desk.manager.get<{ lastCount: object }>(`/api/stock/${toPlace}`);
+    const { items } = (await desk.manager.get<{ items: readonly { place: string }[] }>('/api/cases')).body;
+    return { lastCount: body.lastCount, cases: items.filter(({ place }) => place === toPlace) };
+  };
+  expect(await seen()).toMatchObject({ lastCount: { verdict: 'accepted' }, cases: [] });
+  await desk.report(desk.dispatcher, 'F01', 'land', { ...moment('05:58'), place: toPlace });
+  expect((await base(toPlace)).bookLitres).toBe(bookLitres + 200);
+  expect(await seen()).toMatchObject({ lastCount: { verdict: 'accepted' }, cases: [] });
+});
+
 // product.md, T2: "1 drum aboard then home, held".
 it('a drum brought back is aboard the flight until it is down, then home; held all the while', async () => {
   const { loads, version, toPlace } = await desk.give('F02');

@@ -1,4 +1,7 @@
 import { type FlightState, transitions } from '@drumline/planning';
+import type { Movement } from '@drumline/stock';
+import type { IsoInstant } from '@drumline/units';
+import type { EntityManager } from 'typeorm';
 
 /** States in which a flight is not down yet: those from which it can land. */
 const notDown: readonly FlightState[] = transitions
@@ -21,6 +24,35 @@ export const ridingHomeSql = `
       and exists (select from flights as under_way join movements as back on back.flight = under_way.id
         where back.kind = 'brought home' and under_way.state in (${notDownSql}))
   ) riding on true`;
+
+/** When the flights that brought drums home in these movements were down, as `asLanded` of @drumline/stock asks for it. */
+export const downAtOf = async (
+  manager: EntityManager,
+  movements: readonly Movement[],
+): Promise<(flight: string) => IsoInstant | null | undefined> => {
+  const home = movements.flatMap((movement) => (movement.kind === 'brought home' ? [movement.flight] : []));
+  const rows: readonly Down[] = await manager.query(
+    `select id as flight, landed_at as "landedAt", state in (${notDownSql}) as "isUnderWay"
+     from flights where id = any($1)`,
+    [home],
+  );
+  const down = new Map(
+    rows.map(({ flight, landedAt, isUnderWay }) => [flight, isUnderWay ? null : landedAt?.toISOString()]),
+  );
+  return (flight) => down.get(flight);
+};
+
+interface Down {
+  readonly flight: string;
+  readonly landedAt: Date | null;
+  readonly isUnderWay: boolean;
+}
+
+/** Of `drum_steps` and a moment: the drum had been brought home by a flight that was not down yet. */
+export const ridingAtSql = (moment: string): string => `
+  exists (select from movements join flights on flights.id = movements.flight
+    where movements.id = drum_steps.movement and movements.kind = 'brought home'
+      and (flights.landed_at > ${moment} or flights.state in (${notDownSql})))`;
 
 /** Flights that were not down at a moment, as known then: `$1`. */
 export const notDownAtSql = `

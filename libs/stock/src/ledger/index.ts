@@ -22,7 +22,7 @@ export { raisedIn } from './raised-in.js';
 export { holdAt, standingHold } from './read-batch.js';
 export { applyMovement, asItWasAt, asKnownAt, replay } from './replay.js';
 export { standingCorrections } from './reversals.js';
-export { ridingHome, withRiding } from './riding-home.js';
+export { asLanded, ridingHome, withRiding } from './riding-home.js';
 export { standingCounts } from './standing-counts.js';
 export { stockAfter } from './stock-after.js';
 export { type KnownHere, strangeIn } from './strange-report.js';
