@@ -31,7 +31,7 @@ export const AllAsTables = ({ caches, shown }: AllAsTablesProps) => {
                 {day(each)}
               </th>
             ))}
-            {['Minimum', 'Suggested', 'Critical', 'Days of cover', 'Count'].map((head) => (
+            {['Minimum', 'Suggested', 'Critical', 'Days of cover, mean draw', 'Count'].map((head) => (
               <th key={head} scope="col" className="n">
                 {head}
               </th>

@@ -3,7 +3,7 @@ import { useCalendar, useList, useMay } from '../../api/index.js';
 import { CountForm } from '../../counting/count-form.js';
 import { ageInWords, Button, Choice, EmptyLine, Field, Fields, figure, inWords } from '../../ui/index.js';
 import type { NamedCache } from './cache-list.js';
-import { dayNames, minimumGap, whatFails } from './cache-words.js';
+import { coverWords, dayNames, minimumGap } from './cache-words.js';
 import type { Cache, Caches } from './caches-read.js';
 import { CasePanel } from './case-panel.js';
 import { caseSchema } from './case-read.js';
@@ -152,7 +152,6 @@ const Ahead = ({ cache, caches }: Pick<CacheSideProps, 'caches'> & { readonly ca
   const { day } = useCalendar();
   const dayName = dayNames(caches.dates, day);
   const asked = cache.deliveries.filter(({ needsDecision }) => needsDecision !== null);
-  const without = whatFails(cache.projections.noDeliveries, dayName);
   return (
     <p className="cache-words">
       {asked.length > 0 && (
@@ -161,8 +160,7 @@ const Ahead = ({ cache, caches }: Pick<CacheSideProps, 'caches'> & { readonly ca
           {asked.length === 1 ? 'needs' : 'need'} a decision: {asked[0]!.needsDecision}{' '}
         </>
       )}
-      {cache.daysOfCover !== null && `${inWords(cache.daysOfCover, 'days', 1)} of cover. `}
-      {without === '' ? 'Without deliveries it stays above its minimum.' : `Without deliveries: ${without}.`}
+      {coverWords(cache, dayName)}
       {cache.agedOut.length > 0 &&
         ` ${inWords(cache.agedOut.length, 'drums')} fit today will be past retest before the plan would use them: ${cache.agedOut.map(({ number }) => number).join(', ')}.`}{' '}
       {cache.deliveries.length === 0 && <EmptyNote />}

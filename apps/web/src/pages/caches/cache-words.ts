@@ -50,6 +50,28 @@ export const whatFails = (
     .flatMap(([words, day]) => (day === null ? [] : [`${words} ${dayName(day)}`]))
     .join(', ');
 
+/**
+ * "Without deliveries: run out Tue 15. 10.6 days of cover: 2,200 L now at the mean draw of 14 days, 207 L a day; the draws come
+ * early, so it runs out before." A mean knows nothing of which day fuel leaves: where the two differ, it is said why.
+ */
+export const coverWords = (cache: Cache, dayName: DayName): string => {
+  const { noDeliveries } = cache.projections;
+  const fails = whatFails(noDeliveries, dayName);
+  const without =
+    fails === '' ? 'Without deliveries it stays above its minimum.' : `Without deliveries: ${fails}.`;
+  const { daysOfCover } = cache;
+  if (daysOfCover === null) return `${without} Nothing is drawn.`;
+  const [now] = noDeliveries.usableLitres;
+  const days = noDeliveries.usableLitres.length - 1;
+  const mean =
+    daysOfCover > 0
+      ? `: ${inWords(now!, 'L')} now at the mean draw of ${inWords(days, 'days')}, ${inWords(now! / daysOfCover, 'L')} a day`
+      : '';
+  const isEarly = noDeliveries.runOutDay !== null && noDeliveries.runOutDay < daysOfCover;
+  const early = isEarly ? '; the draws come early, so it runs out before' : '';
+  return `${without} ${inWords(daysOfCover, 'days', 1)} of cover${mean}${early}.`;
+};
+
 /** What a graph shows, for whoever hears it. */
 export const finding = (cache: Cache, dayName: DayName): string => {
   const { offered, noDeliveries } = cache.projections;

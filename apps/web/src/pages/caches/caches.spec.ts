@@ -3,7 +3,7 @@ import { countAgainstBook } from '../../counting/count-words.js';
 import { instantOfTime, litresTyped } from '../../counting/typed.js';
 import { levelScale, litreLines, stepped } from '../../ui/index.js';
 import { type Choices, chosen, named } from './cache-list.js';
-import { dayNames, finding, levelAhead, lowestWords } from './cache-words.js';
+import { coverWords, dayNames, finding, levelAhead, lowestWords } from './cache-words.js';
 import type { Cache } from './caches-read.js';
 import { touchedRows } from './consequence-rows.js';
 import { dayRows, sumOf } from './day-rows.js';
@@ -127,6 +127,22 @@ describe('what is said of a cache', () => {
       level: 'unknown',
       words: 'Count 10 days old',
     });
+  });
+
+  it('days of cover say of which moment and at which draw, and why a cache runs out before', () => {
+    const noDeliveries = levels([2200, 1405, -55, -320], {
+      belowMinimumDay: 2,
+      belowCriticalDay: 2,
+      runOutDay: 2,
+    });
+    const lorn = cacheAt('XLOR', { daysOfCover: 10.6, projections: { ...falling, noDeliveries } });
+    expect(coverWords(lorn, dayName)).toBe(
+      'Without deliveries: below minimum day 15, below critical day 15, run out day 15. 10.6 days of cover: 2,200 L now at the mean draw of 3 days, 208 L a day; the draws come early, so it runs out before.',
+    );
+    expect(coverWords(cacheAt('XBIR', { daysOfCover: 12 }), dayName)).toBe(
+      'Without deliveries it stays above its minimum. 12.0 days of cover: 600 L now at the mean draw of 3 days, 50 L a day.',
+    );
+    expect(coverWords(cacheAt('XBIR', { daysOfCover: null }), dayName)).toContain('Nothing is drawn.');
   });
 
   it('the finding of a graph names the lowest level, its day and what happens without deliveries', () => {

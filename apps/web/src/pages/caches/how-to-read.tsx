@@ -11,6 +11,7 @@ export const HowToRead = () => (
           {words}
         </li>
       ))}
+      <li>Days of cover: usable now at the mean draw, no deliveries. Early draws empty it sooner.</li>
     </ul>
   </li>
 );
