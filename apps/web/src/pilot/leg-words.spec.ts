@@ -1,3 +1,4 @@
+import { makeLoadSheet } from '@drumline/loading';
 import { pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import type { Report } from '../phone/index.js';
@@ -87,8 +88,31 @@ describe('a newer version', () => {
     expect(differences(exampleFlight, newer).map(({ of, opened, newest }) => [of, opened, newest])).toEqual([
       ['Drums', '3', '1'],
       ['Off the load', '', '0435 0437'],
-      ['Off at', '2027-06-15 07:10', '2027-06-15 08:00'],
+      ['Off at', '07:10', '08:00'],
     ]);
+  });
+
+  it('and where a drum stands: one that changed its position is named with both', () => {
+    const { request } = exampleFlight;
+    const drums = request!.load.drums.map((drum) =>
+      drum.number === '0437' ? { ...drum, position: 'R2R' } : drum,
+    );
+    const sheet = makeLoadSheet({ ...request!, load: { ...request!.load, drums } });
+    const rows = differences(exampleFlight, { ...exampleFlight, version: 4, sheet });
+    expect(rows[0]).toEqual({ of: '0437 in', opened: 'R2L', newest: 'R2R' });
+    expect(rows.map(({ of }) => of)).toContain('Check code');
+  });
+
+  it('the surface and the limit of each landing, the route and the pilot', () => {
+    const request = exampleFlight.request!;
+    const [out, home] = request.load.request.legs;
+    const soft = { ...out!, to: { ...out!.to, surface: 'soft' as const } };
+    const load = { ...request.load, request: { ...request.load.request, legs: [soft, home!] } };
+    const sheet = makeLoadSheet({ ...request, load, flight: { ...request.flight, pilot: 'FW2' } });
+    const rows = differences(exampleFlight, { ...exampleFlight, version: 4, sheet });
+    const told = rows.map(({ of }) => of);
+    expect(told).toEqual(expect.arrayContaining(['Pilot', 'XGAN is', 'Limit XGAN']));
+    expect(rows.find(({ of }) => of === 'XGAN is')).toMatchObject({ opened: 'dry', newest: 'soft' });
   });
 });
 

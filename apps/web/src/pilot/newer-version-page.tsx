@@ -1,4 +1,5 @@
 import { Link, useLocation } from 'wouter';
+import { actDone } from '../api/act-done.js';
 import { Main, Notice, Page, useTerritoryNow, whenWords } from '../phone/index.js';
 import { open } from './day.js';
 import { differences } from './newer-version.js';
@@ -43,10 +44,10 @@ export const NewerVersion = ({ id }: { readonly id: string }) => {
         word={`You have version ${flight.version} open.`}
         title="Nothing has changed on your page yet."
       >
-        {newer.lastAct} {whenWords(newer.changedAt, now)} by {newer.changedByName}
+        {id} was {actDone(newer.lastAct)} {whenWords(newer.changedAt, now)} by {newer.changedByName}
         {newer.reason === null ? '.' : `: ${newer.reason}`}
       </Notice>
-      <table className="cmp">
+      <table className="cmp wraps">
         <thead>
           <tr>
             <td />

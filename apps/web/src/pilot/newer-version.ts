@@ -1,5 +1,6 @@
 import type { PhoneFlight } from '@drumline/contract';
 import { pounds, print } from '@drumline/units';
+import { dayWords } from '../phone/times.js';
 import { numbersOf } from './opened-flight.js';
 
 export interface DifferenceRow {
@@ -8,40 +9,64 @@ export interface DifferenceRow {
   readonly newest: string;
 }
 
-/** What the two loads do not have in common, the drums first. */
+/** What the two loads do not have in common: the drums first, then where they stand, then the flight. */
 export const differences = (opened: PhoneFlight, newest: PhoneFlight): readonly DifferenceRow[] => {
   const [before, after] = [numbersOf(opened), numbersOf(newest)];
+  const row = (of: string, told: (flight: PhoneFlight) => string): DifferenceRow => ({
+    of,
+    opened: told(opened),
+    newest: told(newest),
+  });
   const rows: readonly DifferenceRow[] = [
-    { of: 'Drums', opened: String(before.length), newest: String(after.length) },
+    row('Drums', (flight) => String(numbersOf(flight).length)),
     { of: 'Off the load', opened: '', newest: before.filter((number) => !after.includes(number)).join(' ') },
     { of: 'Onto the load', opened: '', newest: after.filter((number) => !before.includes(number)).join(' ') },
-    { of: 'Aircraft', opened: opened.aircraft, newest: newest.aircraft },
-    { of: 'Off at', opened: `${opened.date} ${opened.departs}`, newest: `${newest.date} ${newest.departs}` },
-    { of: 'By', opened: opened.route.join(' '), newest: newest.route.join(' ') },
-    ...weightRows(opened, newest),
-    {
-      of: 'Check code',
-      opened: opened.sheet?.checkCode ?? 'none',
-      newest: newest.sheet?.checkCode ?? 'none',
-    },
+    ...before
+      .filter((number) => after.includes(number))
+      .flatMap((number) => [
+        row(`${number} in`, (flight) => drumOf(flight, number)?.position ?? ''),
+        row(`${number} to`, (flight) => drumOf(flight, number)?.leaveAt ?? stopOf(flight, number)),
+      ]),
+    row('Other load', ({ sheet }) => sheet?.cargo.map(({ name }) => name).join(', ') ?? ''),
+    row('Aircraft', ({ aircraft }) => aircraft),
+    row('Pilot', ({ sheet }) => sheet?.flight.pilot ?? ''),
+    row('Day', ({ date }) => dayWords(date)),
+    row('Off at', ({ departs }) => departs),
+    row('Route', ({ route }) => route.join(' ')),
+    ...placesOf(opened, newest).flatMap((place) => [
+      row(`Leave for ${place} by`, (flight) => legTo(flight, place)?.goBack.latestLeave.at ?? ''),
+      row(`${place} is`, (flight) => legTo(flight, place)?.surface ?? ''),
+      row(`Lands ${place}`, (flight) => lbWords(landingAt(flight, place)?.lb)),
+      row(`Limit ${place}`, (flight) => lbWords(landingAt(flight, place)?.limit?.lb)),
+      row(`${place} soft`, (flight) => softWords(flight, place)),
+    ]),
+    row('Check code', ({ sheet }) => sheet?.checkCode ?? 'none'),
   ];
-  return rows.filter((row) => row.opened !== row.newest);
+  return rows.filter((each) => each.opened !== each.newest);
 };
 
-/** Landing weight and limit of the first leg; the totals that are typed blind are not among them. */
-const weightRows = (opened: PhoneFlight, newest: PhoneFlight): readonly DifferenceRow[] => {
-  const [before, after] = [landingOf(opened), landingOf(newest)];
-  const lb = (weight: number | undefined) => (weight === undefined ? '' : print(pounds(weight), 'lb'));
-  return [
-    { of: 'Landing', opened: lb(before?.lb), newest: lb(after?.lb) },
-    { of: 'Landing limit', opened: lb(before?.limit?.lb), newest: lb(after?.limit?.lb) },
-    {
-      of: 'Surface',
-      opened: opened.sheet?.legs[0]?.surface ?? '',
-      newest: newest.sheet?.legs[0]?.surface ?? '',
-    },
-  ];
-};
+const drumOf = ({ sheet }: PhoneFlight, number: string) =>
+  sheet?.drums.find((drum) => drum.number === number);
 
-const landingOf = ({ sheet }: PhoneFlight) =>
-  sheet?.legs[0]?.rows.find(({ kind, label }) => kind === 'sum' && label.startsWith('land '));
+const stopOf = ({ stops }: PhoneFlight, number: string): string =>
+  stops.find(({ drums }) => drums.includes(number))?.place ?? '';
+
+/** Where either lands, the stops in the order of the one that is open. */
+const placesOf = (opened: PhoneFlight, newest: PhoneFlight): readonly string[] => [
+  ...new Set([...opened.route.slice(1), ...newest.route.slice(1)]),
+];
+
+const legTo = ({ sheet }: PhoneFlight, place: string) => sheet?.legs.find(({ to }) => to === place);
+
+/** The totals that are typed blind are not among the weights. */
+const landingAt = (flight: PhoneFlight, place: string) =>
+  legTo(flight, place)?.rows.find(({ kind, label }) => kind === 'sum' && label.startsWith('land '));
+
+const lbWords = (weight: number | undefined): string =>
+  weight === undefined ? '' : print(pounds(weight), 'lb');
+
+const softWords = (flight: PhoneFlight, place: string): string => {
+  const ifSoft = legTo(flight, place)?.goBack.ifSoft ?? null;
+  if (ifSoft === null) return '';
+  return ifSoft.take === null ? 'do not go' : ['take', ifSoft.take, ...ifSoft.moves].join(' ');
+};

@@ -1,4 +1,5 @@
 import { kilograms, poundsFromKilograms } from '@drumline/units';
+import { actDone } from '../../api/act-done.js';
 import { figure, inWords } from '../../ui/index.js';
 import { limitWords } from './box-words.js';
 import type { Card, Heard, LegLimits, LimitLine, Today } from './card-read.js';
@@ -82,26 +83,4 @@ export const perLitre = (cents: number, litres: number, currency: string): strin
 
 /** "F06 was approved by K. Aske at 07:02." */
 export const lastActWords = ({ id, lastAct, changedByName, changedAt }: WeekFlight, when: When): string =>
-  `${id} was ${past[lastAct] ?? `changed (${lastAct})`} by ${changedByName} at ${when(changedAt)}`;
-
-const past: Readonly<Record<string, string>> = {
-  offer: 'offered',
-  replan: 're-planned',
-  approve: 'approved',
-  amend: 'amended',
-  decline: 'declined',
-  give: 'given',
-  load: 'loaded',
-  'take off': 'reported off',
-  land: 'reported landed',
-  report: 'accounted for',
-  close: 'closed',
-  'let go': 'let go',
-  refuse: 'refused',
-  'call off': 'called off',
-  mark: 'marked',
-  unmark: 'unmarked',
-  keep: 'kept as it is',
-  'hold in place': 'held in place',
-  'free to move': 'freed to move',
-};
+  `${id} was ${actDone(lastAct)} by ${changedByName} at ${when(changedAt)}`;
