@@ -1,6 +1,5 @@
 import type { PhoneFlight } from '@drumline/contract';
 import { pounds, print } from '@drumline/units';
-import { dayWords } from '../phone/times.js';
 import { numbersOf } from './opened-flight.js';
 
 export interface DifferenceRow {
@@ -30,7 +29,7 @@ export const differences = (opened: PhoneFlight, newest: PhoneFlight): readonly 
     row('Other load', ({ sheet }) => sheet?.cargo.map(({ name }) => name).join(', ') ?? ''),
     row('Aircraft', ({ aircraft }) => aircraft),
     row('Pilot', ({ sheet }) => sheet?.flight.pilot ?? ''),
-    row('Day', ({ date }) => dayWords(date)),
+    row('Day', ({ date }) => dayOf.format(new Date(date))),
     row('Off at', ({ departs }) => departs),
     row('Route', ({ route }) => route.join(' ')),
     ...placesOf(opened, newest).flatMap((place) => [
@@ -44,6 +43,13 @@ export const differences = (opened: PhoneFlight, newest: PhoneFlight): readonly 
   ];
   return rows.filter((each) => each.opened !== each.newest);
 };
+
+const dayOf = new Intl.DateTimeFormat('en-GB', {
+  weekday: 'short',
+  day: 'numeric',
+  month: 'short',
+  timeZone: 'UTC',
+});
 
 const drumOf = ({ sheet }: PhoneFlight, number: string) =>
   sheet?.drums.find((drum) => drum.number === number);
