@@ -113,9 +113,12 @@ it('a line is checked as it is typed; what base does not take is written again, 
   await page.keyboard.type('2378/2738 lb take-off 8528/8528 lb at 0710');
   await page.getByText(/^Two totals differ/).waitFor();
   await page.keyboard.press('Enter');
+  // It has happened: base keeps it, and says what somebody has to look at.
+  await page.getByText(/loaded all the same with .*; not entered as loaded/).waitFor();
+  await type(page, { keys: 0 }, 'F05 reported at 0715');
   await page.getByText('Base says no').waitFor();
   await type(page, { keys: 0 }, 'F05 off at 0720');
-  await page.getByText(/Kept here, until "F05 loaded load 2378\/2738/).waitFor();
+  await page.getByText(/Kept here, until "F05 reported at 0715/).waitFor();
   await page.reload();
   await page.getByText('Base says no').waitFor();
   await page.getByRole('button', { name: 'Write it again' }).click();
@@ -126,6 +129,55 @@ it('a line is checked as it is typed; what base does not take is written again, 
   await page.keyboard.type('F05 left LOR 0409 at 0805 by FW3');
   await page.getByText(/^0409 is not on the load of F05/).waitFor();
 });
+
+it('the check code of a sheet is typed the day after: that of base says nothing, another is told before it is kept and raised', async () => {
+  const { version, checkCode, loadLb, takeOffLb } = await sheetOf('F05');
+  const wrong = checkCode === 'ACDE' ? 'ACDF' : 'ACDE';
+  const loaded = (code: string) =>
+    `F05 loaded load ${loadLb}/${loadLb} lb take-off ${takeOffLb}/${takeOffLb} lb code ${code} at 0712`;
+  const unlike = `The check code of base's sheet of version ${version} is ${checkCode}, and ${wrong} of the sheet`;
+
+  const page = await dark.signIn('dispatcher');
+  await page.goto('/morning/paper');
+  await lineOf(page).waitFor();
+  await page.getByLabel('Day of the sheet').selectOption('2027-06-15');
+  await page.getByRole('button', { name: /^F05 loaded/ }).waitFor();
+  const totals = ['load', 'take-off weight'].map((of) =>
+    page.waitForResponse((answer) => answer.request().postData()?.includes(`"of":"${of}"`) ?? false),
+  );
+  await lineOf(page).fill(loaded(wrong));
+  await page.locator('.understood').getByText(unlike).waitFor();
+  for (const answer of await Promise.all(totals)) expect(answer.status()).toBe(200);
+  await lineOf(page).fill(loaded(checkCode.toLowerCase()));
+  await page.locator('.understood b').getByText(`check code ${checkCode}`).waitFor();
+  // Base has nothing to say: neither to the code nor to the totals.
+  expect(await page.locator('.understood').getByText('Enter keeps it as it is written.').count()).toBe(0);
+
+  await lineOf(page).fill(loaded(wrong));
+  await page.locator('.understood').getByText(unlike).waitFor();
+  await page.keyboard.press('Enter');
+  await page
+    .getByRole('row', { name: /F05 loaded by version/ })
+    .getByText('With base')
+    .waitFor();
+  await page
+    .getByRole('row', { name: /F05 loaded by version/ })
+    .getByText(unlike)
+    .waitFor();
+  const { body } = await desk.manager.get<{ items: { what: string }[] }>('/api/raised?limit=500');
+  expect(body.items.map(({ what }) => what).join(' ')).toContain(unlike);
+});
+
+/** What is printed on base's sheet of a flight, whose day is over. */
+const sheetOf = async (id: string) => {
+  const { manager } = desk;
+  const { body } = await manager.get<{ version: number; checkCode: string }>(`/api/flights/${id}/check-code`);
+  const total = async (of: string): Promise<number> => {
+    const typed = { of, typedLb: 1, leg: 0 };
+    return (await manager.post<{ bySheetLb: number }>(`/api/flights/${id}/totals`, typed)).body.bySheetLb;
+  };
+  return { ...body, loadLb: await total('load'), takeOffLb: await total('take-off weight') };
+};
 
 const lineOf = (page: Page) => page.getByLabel(/^One line of the sheet/);
 
