@@ -1,4 +1,12 @@
-import { type Hours, hours, type IsoDate, type IsoInstant, type Litres, litres } from '@drumline/units';
+import {
+  type Hours,
+  hours,
+  type IsoDate,
+  type IsoInstant,
+  type Litres,
+  litres,
+  print,
+} from '@drumline/units';
 import { byPlace } from './by-place.js';
 import type { Batch, Count, CountTolerance, Drum } from './drum.js';
 import { inDate, litresIn, type StandingDrum, standingDrums } from './standing-drum.js';
@@ -113,8 +121,12 @@ function hoursBetween(from: IsoInstant, until: IsoInstant): Hours {
 }
 
 function difference({ count, toleranceLitres, verdict }: JudgedCount, book: Litres): readonly string[] {
-  const figures = `${count.place}: counted ${count.litres} L against a book of ${book} L, tolerance ${toleranceLitres} L`;
-  if (verdict === 'lower') return [`${figures}: the count holds; count again or find the missing litres.`];
-  if (verdict === 'higher') return [`${figures}: the book holds; look for a landing that was not reported.`];
+  const figures = `${count.place}: counted ${print(count.litres, 'L')} against a book of ${print(book, 'L')}, ${print(toleranceLitres, 'L')} allowed`;
+  if (verdict === 'lower')
+    return [`${figures}: the plan uses the count, as the lower of the two; find the missing litres.`];
+  if (verdict === 'higher')
+    return [
+      `${figures}: the plan uses the book, as the lower of the two; look for a landing that was not reported.`,
+    ];
   return [];
 }

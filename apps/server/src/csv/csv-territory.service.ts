@@ -1,6 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Fault } from '@drumline/contract';
 import type { Scenario } from '@drumline/planning';
+import { print } from '@drumline/units';
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { Problem } from '../http/problem.js';
@@ -172,7 +173,7 @@ const notAmong = (
 
 const limitWords = ({ place, type }: StripLimit): string => `${type} at ${place}`;
 const taskWords = ({ date, helicopter, place, programme, litres }: HelicopterTask): string =>
-  `${date} ${helicopter} at ${place}, ${programme}, ${litres} L`;
+  `${date} ${helicopter} at ${place}, ${programme}, ${print(litres, 'L')}`;
 
 /** Two lines that say the same are two tasks: the first such line is the first such task. */
 const taskId = (

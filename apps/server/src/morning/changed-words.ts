@@ -1,5 +1,5 @@
 import type { SurfaceReport } from '@drumline/network';
-import type { IsoInstant } from '@drumline/units';
+import { type IsoInstant, printNumber } from '@drumline/units';
 import type { Changed } from './morning-answer.js';
 
 /** One piece of news as the database tells it. */
@@ -57,7 +57,7 @@ const meansWords: Readonly<Record<string, string>> = {
 const movementWords = (facts: Facts): string => {
   const { kind, place, flight, drums, millilitres } = facts;
   const first = facts.first as Readonly<Record<string, unknown>>;
-  const litres = `${Math.round(Number(millilitres) / 1000).toLocaleString('en-GB')} L`;
+  const litres = `${printNumber(Number(millilitres) / 1000)} L`;
   const many = `${String(drums)} ${drums === 1 ? 'drum' : 'drums'}`;
   const what = text(first.drum) === '' ? '' : ` ${text(first.drum)}`;
   switch (kind) {

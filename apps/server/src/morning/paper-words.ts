@@ -1,3 +1,5 @@
+import { printNumber } from '@drumline/units';
+
 /** What an entry says, as the database tells it. */
 export interface PaperFacts {
   readonly kind: string;
@@ -10,8 +12,7 @@ export interface PaperFacts {
 export const paperWords = (entry: PaperFacts): string => (words[entry.kind] ?? asItIs)(entry);
 
 const text = (value: unknown): string => (typeof value === 'string' ? value : '');
-const litres = ({ facts }: PaperFacts): string =>
-  `${Math.round(Number(facts.millilitres) / 1000).toLocaleString('en-GB')} L`;
+const litres = ({ facts }: PaperFacts): string => `${printNumber(Number(facts.millilitres) / 1000)} L`;
 const many = ({ drums }: PaperFacts): string => `${drums.length} ${drums.length === 1 ? 'drum' : 'drums'}`;
 const condition = ({ facts }: PaperFacts): string =>
   facts.condition === undefined || facts.condition === 'sound' ? '' : `, ${text(facts.condition)}`;

@@ -1,5 +1,5 @@
 import type { HeldPlace, HoldSubject } from '@drumline/stock';
-import type { Litres } from '@drumline/units';
+import { type Litres, print, printNumber } from '@drumline/units';
 
 interface HeldThere {
   readonly place: string;
@@ -12,7 +12,7 @@ export const radioScript = (
   numbers: readonly string[],
   subject: HoldSubject,
 ): string =>
-  `${place}: ${whatIsHeld(subject)}. Do not use or load ${numbers.length} drums: ${numbers.join(', ')}. Usable at ${place} is now ${usableLitresAfter} litres. Read back the numbers.`;
+  `${place}: ${whatIsHeld(subject)}. Do not use or load ${numbers.length} drums: ${numbers.join(', ')}. Usable at ${place} is now ${printNumber(usableLitresAfter)} litres. Read back the numbers.`;
 
 /** To be read out to a crew that has drums of it, or is to have them. */
 export const flightScript = (flight: string, numbers: readonly string[], subject: HoldSubject): string =>
@@ -21,7 +21,7 @@ export const flightScript = (flight: string, numbers: readonly string[], subject
 /** For a text message: everybody gets the same one. */
 export const message = (subject: HoldSubject, places: readonly HeldThere[], litres: Litres): string => {
   const there = places.map(({ place, drums }) => `${place} ${drums}`).join(', ');
-  return `HOLD. ${whatIsHeld(subject)}, ${litres} L: ${there || 'nothing stands anywhere'}. Do not use or load. Set apart, answer with the numbers you hold.`;
+  return `HOLD. ${whatIsHeld(subject)}, ${print(litres, 'L')}: ${there || 'nothing stands anywhere'}. Do not use or load. Set apart, answer with the numbers you hold.`;
 };
 
 const whatIsHeld = (subject: HoldSubject): string =>

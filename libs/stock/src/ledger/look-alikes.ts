@@ -1,3 +1,4 @@
+import { printNumber } from '@drumline/units';
 import type { Drawn } from './movement.js';
 import { byHappened } from './order.js';
 import { raise } from './raise.js';
@@ -44,7 +45,7 @@ function sameDraws(draws: readonly Drawn[]): ReadonlyMap<string, Drawn[]> {
 function looksAlike(draw: Drawn, other: Drawn): Raised {
   return raise('draws look alike', [draw, other], {
     place: draw.place,
-    what: `${draw.by} and ${other.by} each report ${draw.millilitres / 1000} L drawn at ${draw.place} within two hours.`,
+    what: `${draw.by} and ${other.by} each report ${printNumber(draw.millilitres / 1000)} L drawn at ${draw.place} within two hours.`,
     whatNext: 'Ask whether it was one draw; if so, correct one of the two.',
   });
 }

@@ -1,3 +1,4 @@
+import { figure } from '../../../ui/qty.js';
 import type { Bar, Limit } from '../bar-read.js';
 
 /** Pounds from one edge of a drawing to the other. */
@@ -67,11 +68,9 @@ const ofAircraft = {
   landing: 'Landing, aircraft',
 };
 
-const figure = (lb: number): string => Math.abs(lb).toLocaleString('en-GB');
-
 /** "169 lb spare", "531 lb over". */
 export const spareWords = ({ spareLb, holds }: Pick<Limit, 'spareLb' | 'holds'>): string =>
-  spareLb < 0 || !holds ? `${figure(Math.min(-1, spareLb))} lb over` : `${figure(spareLb)} lb spare`;
+  spareLb < 0 || !holds ? `${figure(-Math.min(-1, spareLb))} lb over` : `${figure(spareLb)} lb spare`;
 
 /**
  * "Drum positions, 6 of 6; nearest weight XLOR strip landing limit, 169 lb spare dry, 531 lb over soft." where all are taken, and

@@ -8,6 +8,7 @@ import {
   Choice,
   Entry,
   Field,
+  inWords,
   Lines,
   MessageLine,
   ProblemLine,
@@ -56,7 +57,7 @@ export const BookedFlight = ({ booked, calendar }: BookedFlightProps) => {
           columns={[
             { head: 'Leg', heads: true, cell: ({ from, to }) => `${from}-${to}` },
             { head: 'Passengers', figures: true, cell: ({ passengers }) => passengers },
-            { head: 'Freight', figures: true, cell: ({ freightKg }) => `${freightKg} kg` },
+            { head: 'Freight', figures: true, cell: ({ freightKg }) => inWords(freightKg, 'kg') },
           ]}
         />
         {mayAdd && <AddDrums booked={booked} calendar={calendar} />}

@@ -1,3 +1,4 @@
+import { inWords } from '../../../ui/qty.js';
 import type { LoadedFlight, Totals } from '../load-read.js';
 
 export interface TwoTotals {
@@ -42,7 +43,7 @@ export const loadedOff = (
     return 'Loaded is off: the take-off weight by the aircraft is not typed yet.';
   const [first] = apart(totals);
   if (first !== undefined && !isSigned(signatures))
-    return `Loaded waits: the two totals differ by ${first.differenceLb.toLocaleString('en-GB')} lb. Add both again, or the commander signs with the reason.`;
+    return `Loaded waits: the two totals differ by ${inWords(first.differenceLb, 'lb')}. Add both again, or the commander signs with the reason.`;
   if (first !== undefined && isAlone(signatures))
     return 'Loaded waits: whoever signs for the difference is not who checked it; it takes two people.';
   if (signatures.loadedBy.trim() === '') return 'Loaded is off: who loaded it is not written.';

@@ -20,7 +20,9 @@ export const TotalsForm = ({ flight, typed }: TotalsFormProps) => {
       <h2>
         Two totals{' '}
         <small>
-          {flight.toleranceLb === null ? 'no tolerance is given' : `${flight.toleranceLb} lb is accepted`}
+          {flight.toleranceLb === null
+            ? 'no tolerance is given'
+            : `${figure(flight.toleranceLb)} lb is accepted`}
         </small>
       </h2>
       <Pair name="Load" label="By hand" total={typed.load} doubt={doubt} />

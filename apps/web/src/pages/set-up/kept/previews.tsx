@@ -8,7 +8,7 @@ import {
 } from '@drumline/loading';
 import { kilograms, litres, poundsFromKilograms } from '@drumline/units';
 import { useRead } from '../../../api/index.js';
-import { Lines } from '../../../ui/index.js';
+import { figure, Lines } from '../../../ui/index.js';
 import { faultsOfOne, type Section } from '../sections.js';
 import { policyDrumSchema } from './policy-drum.js';
 
@@ -35,7 +35,7 @@ export const TieDownPreview = ({ section, data }: PreviewProps) => {
           {
             head: 'Holds, lb',
             figures: true,
-            cell: ({ neededLb }) => Math.round(neededLb).toLocaleString('en-GB'),
+            cell: ({ neededLb }) => figure(neededLb),
           },
           { head: 'Straps', figures: true, cell: ({ straps }) => straps ?? 'none hold it' },
         ]}
