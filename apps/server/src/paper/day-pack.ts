@@ -1,4 +1,4 @@
-import type { LoadSheet } from '@drumline/loading';
+import type { LoadSheet, ParticularsSet } from '@drumline/loading';
 import { type IsoDate, type Litres, printNumber } from '@drumline/units';
 import { blankSheetPage } from './blank-sheet.js';
 import { loadSheetPages } from './load-sheet-pages.js';
@@ -22,6 +22,8 @@ export interface DayPack {
   /** People of the field from whom nothing has come in for a day. */
   readonly notHeardFrom: readonly string[];
   readonly programmes: readonly string[];
+  /** Null: the operator has given no fields for dangerous goods. */
+  readonly goods: ParticularsSet | null;
   readonly slips: { readonly count: readonly string[]; readonly draw: readonly string[] };
 }
 
@@ -68,7 +70,7 @@ export const dayPackPages = (pack: DayPack): readonly Block[] => {
     radioScriptPage(pack),
     slipsPage({ kind: 'count', numbers: slips.count, paper, programmes }),
     slipsPage({ kind: 'draw', numbers: slips.draw, paper, programmes }),
-    blankSheetPage(paper),
+    blankSheetPage(paper, pack.goods),
   ];
 };
 

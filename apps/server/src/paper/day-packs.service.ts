@@ -65,6 +65,7 @@ export class DayPacksService {
       held: (await this.holds.all()).map(heldWords),
       notHeardFrom: notHeard.map(({ person }) => person),
       programmes: programmes.map(({ code }) => code),
+      goods: board.scenario.dangerousGoods ?? null,
       slips: { count: await this.slips.next('count'), draw: await this.slips.next('draw') },
     };
   }

@@ -198,7 +198,7 @@ it('no part of a page is used in another: the maker of the PDF would print it on
     ...loadSheetPages(sheet, printOf(scenario, 'a4')),
     slipsPage({ kind: 'draw', numbers: ['D-1', 'D-2', 'D-3', 'D-4'], paper: 'a4', programmes: ['P1'] }),
     slipsPage({ kind: 'count', numbers: ['C-1', 'C-2', 'C-3', 'C-4'], paper: 'a4', programmes: [] }),
-    blankSheetPage('a4'),
+    blankSheetPage('a4', null),
   ];
   const first = make().flatMap(partsOf);
   const both = [...first, ...make().flatMap(partsOf)];

@@ -66,13 +66,17 @@ const fieldRows = (particulars: SheetLeg['particulars']): readonly (readonly Blo
 };
 
 /** The particulars of the goods on a leg, in the operator's words and order. */
-export const dangerousGoods = ({ particularsMissing }: LoadSheet, { particulars }: SheetLeg): Block =>
+export const dangerousGoods = (
+  { particularsMissing }: Pick<LoadSheet, 'particularsMissing'>,
+  { particulars }: Pick<SheetLeg, 'particulars'>,
+  lineGap = 0,
+): Block =>
   box({
     stack: [
       { text: 'Dangerous goods aboard', bold: true, fontSize: 11 },
       ...(particulars.length === 0
         ? ['None by the book.']
-        : fieldRows(particulars).map((row): Block => ({ columns: [...row] }))),
+        : fieldRows(particulars).map((row): Block => ({ columns: [...row], margin: [0, lineGap, 0, 0] }))),
       ...(particulars.length === 0 || particularsMissing === null ? [] : [particularsMissing]),
     ],
   });

@@ -92,6 +92,18 @@ export function particulars(
   });
 }
 
+/** What a sheet says in its rows and at its head anyway. */
+const saidBySheet: readonly ParticularsSource[] = ['drum numbers', 'positions', 'date of flight'];
+
+/** The fields for a sheet that is filled in by hand: what is the same on every flight, the rest to be written in. */
+export const particularsByHand = ({ fields, emergencyContact }: ParticularsSet): readonly Particular[] =>
+  fields.flatMap(({ label, value }) => {
+    if (value === 'written by hand') return [{ label, value: null }];
+    if ('text' in value) return [{ label, value: value.text }];
+    if (saidBySheet.includes(value.from)) return [];
+    return [{ label, value: value.from === 'emergency contact' ? emergencyContact : null }];
+  });
+
 function filledIn(
   source: ParticularsSource,
   { packaging, emergencyContact }: ParticularsSet,
