@@ -182,6 +182,28 @@ describe('the list of differences', () => {
     expect(smallest).toBeGreaterThanOrEqual(12); // px: 9 pt
   });
 
+  it('of about twenty lines is printed on one landscape page too', async () => {
+    const page = await office.signIn('dispatcher');
+    await page.route('**/differences*', async (route) => {
+      const response = await route.fetch();
+      const answer = (await response.json()) as PlanDifferencesAnswer;
+      const flights = [...answer.same.map(({ after }) => after), ...answer.added];
+      const take = (count: number, tens: number) =>
+        Array.from({ length: count }, (_, nth) => ({
+          ...flights[nth % flights.length]!,
+          id: `F${tens + nth}`,
+        }));
+      const moved = take(5, 40).map((before) => ({ before, after: { ...before, date: '2027-06-19' } }));
+      await route.fulfill({ response, json: { ...answer, removed: take(6, 20), added: take(6, 30), moved } });
+    });
+    await page.goto(`/week/compare/${first}`);
+    const lines = page.getByRole('table', { name: 'Differences, line by line' });
+    await lines.getByRole('rowheader', { name: 'F44' }).waitFor();
+    expect(await lines.locator('td.ln:not(:empty)').count()).toBeGreaterThanOrEqual(17);
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  });
+
   it('lets frozen flights go that cannot be flown, in one act, and plans again', async () => {
     const flight = (await week()).flights.find(
       ({ state, route, date, today = '2027-06-14' }: WeekFlight & { today?: string }) =>

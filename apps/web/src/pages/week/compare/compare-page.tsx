@@ -27,6 +27,7 @@ import { LowestLevels } from './lowest-levels.js';
 import { NewerLine } from './newer-line.js';
 import { NoPlan } from './no-plan.js';
 import { AcceptedLine, PlanNotes } from './plan-notes.js';
+import { printScale } from './print-scale.js';
 import { TotalsTable } from './totals-table.js';
 
 /** A plan beside what stood: the list of differences before anything is accepted; while it is made, how far it is. */
@@ -162,7 +163,10 @@ const Compared = ({ plan, found, differences, leaving, calendar }: ComparedProps
       <p className="compare-finding">{findingOf(differences, currency)}</p>
       <AcceptedLine plan={plan} />
       <NewerLine id={plan.id} calendar={calendar} />
-      <div className="work-and-side on-landscape compare">
+      <div
+        className="work-and-side on-landscape compare"
+        style={{ '--print-scale': printScale(groups) } as React.CSSProperties}
+      >
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}
         <section className="work" aria-label="Differences" tabIndex={0}>
           <DifferenceList {...{ groups, currency }} ticks={leftOut === null ? null : { leftOut, onTick }} />
