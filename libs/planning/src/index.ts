@@ -23,6 +23,7 @@ export { approvalsOnFile } from './load-sheet/approvals.js';
 export { crewOfFlight } from './load-sheet/crew-of-flight.js';
 export { type LoadOfFlight, loadOfFlight, type PickedDrum } from './load-sheet/load-of-flight.js';
 export { type SheetSettings, sheetOfFlight, sheetRequest } from './load-sheet/sheet-of-flight.js';
+export { surfaceHeard } from './load-sheet/surface-heard.js';
 export { type PayloadRow, payloadTable } from './payload-table.js';
 export { type PlanByHand, planByHand } from './plan-by-hand.js';
 export { type AfterStage, type PlanOptions, type PlanOutcome, planScenario } from './plan-scenario.js';

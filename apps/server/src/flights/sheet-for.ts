@@ -16,11 +16,14 @@ export const sheetFor = (board: Board, flight: Flight, load: NamedLoad): LoadShe
 
 /** What that sheet is made from. */
 export const requestFor = ({ scenario }: Board, flight: Flight, load: NamedLoad): LoadSheetRequest => {
-  const { id, aircraft, date, departs, pilot, version } = flight;
+  const { id, aircraft, date, departs, pilot, version, state } = flight;
   const replaces = version > 1 ? version - 1 : null;
   return sheetRequest(
     scenario,
-    { id, aircraft, date, departs, pilot, version, replaces },
+    {
+      ...{ id, aircraft, date, departs, pilot, version, replaces },
+      ...(state === 'offered' ? { notApproved: true } : {}),
+    },
     load,
     sheetSettings(scenario, { id, type: load.request.type.id }),
   );

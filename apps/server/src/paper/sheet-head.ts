@@ -1,3 +1,4 @@
+import type { LoadSheet } from '@drumline/loading';
 import { print } from '@drumline/units';
 import type { SheetPage } from './load-sheet-pages.js';
 import { type Block, blank, box, grid, rule } from './parts.js';
@@ -71,7 +72,7 @@ const checkCode = (code: string): Block => ({
 
 const versionLine = ({ sheet, print: { stamp }, page, pages }: SheetPage): Block => ({
   columns: [
-    { text: sheet.replacesWords ?? `Version ${sheet.flight.version}.`, bold: true, width: '*' },
+    { text: versionWords(sheet), bold: true, width: '*' },
     {
       text: `Printed ${stamp.at} by ${stamp.by} · page ${page} of ${pages}`,
       alignment: 'right',
@@ -80,6 +81,12 @@ const versionLine = ({ sheet, print: { stamp }, page, pages }: SheetPage): Block
   ],
   margin: [0, 0, 0, 2],
 });
+
+/** In the row of the version, so that no line is lost; what nobody has approved replaces nothing. */
+const versionWords = ({ flight, replacesWords }: LoadSheet): string =>
+  flight.notApproved
+    ? `NOT APPROVED. Offered, version ${flight.version}. Do not load by this sheet.`
+    : (replacesWords ?? `Version ${flight.version}.`);
 
 const doesNotHold = (faults: readonly string[]): Block =>
   box(

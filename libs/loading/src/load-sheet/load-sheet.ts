@@ -33,12 +33,16 @@ export interface SheetFlight {
   readonly version: number;
   /** Null: the first. */
   readonly replaces: number | null;
+  /** It is offered, and nobody has approved it; absent: it is approved, or further on. */
+  readonly notApproved?: true;
 }
 
 /** Everything that a load sheet is made from; nothing of it is looked up anywhere else. */
 export interface LoadSheetRequest {
   readonly flight: SheetFlight;
   readonly load: NamedLoad;
+  /** What is heard of the surface of a place, with its time: "dry 14 June 05:58", "unknown"; absent: nothing is said. */
+  readonly surfacesHeard?: Readonly<Record<string, string>>;
   /** It has left its base: what is told is for what is still aboard. */
   readonly isUnderWay?: true;
   readonly landingHours: Omit<LandingHours, 'date'>;

@@ -11,7 +11,14 @@ import { printedLb, printedLbOf } from '../printed-weights.js';
 import { itemTotals, type SheetItem } from '../two-totals/sheet-item.js';
 import type { LoadSheet, LoadSheetRequest, SheetDrum, SheetLeg, SheetTotals } from './load-sheet.js';
 import { sheetTieDown } from './sheet-tie-down.js';
-import { assumptionWords, bindsWords, fuelWords, plannedDrumsLb, sheetCautions } from './sheet-words.js';
+import {
+  assumptionWords,
+  bindsWords,
+  fuelWords,
+  heardWords,
+  plannedDrumsLb,
+  sheetCautions,
+} from './sheet-words.js';
 import { type SquareOf, squareText } from './square-text.js';
 import { sheetCargo, weightRows } from './weight-rows.js';
 
@@ -43,7 +50,10 @@ export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
     toleranceLb: request.toleranceLb,
     holds: faults.length === 0,
     faults,
-    assumptions: assumptionWords(load, request.bookDensityKgPerLitre),
+    assumptions: [
+      ...(request.surfacesHeard ? [heardWords(request.surfacesHeard)] : []),
+      assumptionWords(load, request.bookDensityKgPerLitre),
+    ].join(' '),
     cautions: sheetCautions,
   };
   const { text: square, checkCode } = squareText(sheet);

@@ -63,6 +63,13 @@ export function fuelWords({ request, route }: NamedLoad, legs: readonly WeighedL
   return `Fuel at start-up${until}: ${written} = ${print(ramp, 'lb')}. ${fuelPolicy.reference}.`;
 }
 
+/** What is known of the surfaces, beside what is planned on; in the words of the day pack. */
+export function heardWords(heard: Readonly<Record<string, string>>): string {
+  const told = Object.entries(heard).map(([place, words]) => `${place} ${words}`);
+  const isUnknown = Object.values(heard).includes('unknown');
+  return `Heard: ${told.join(', ')}${isUnknown ? '; unknown counts as soft' : ''}. Planned on:`;
+}
+
 /** What the figures rest on, in one line. */
 export function assumptionWords({ request }: NamedLoad, density: KilogramsPerLitre): string {
   const places = new Map(

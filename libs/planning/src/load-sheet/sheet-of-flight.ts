@@ -7,6 +7,7 @@ import {
 } from '@drumline/loading';
 import type { Scenario } from '../scenario.js';
 import { alternatesOfFlight } from './alternates-of-flight.js';
+import { surfaceHeard } from './surface-heard.js';
 
 /** What the operator sets for load sheets beside the scenario. */
 export type SheetSettings = Pick<LoadSheetRequest, 'goods' | 'tieDown' | 'toleranceLb'>;
@@ -22,9 +23,12 @@ export function sheetRequest(
   settings: SheetSettings,
 ): LoadSheetRequest {
   const { flyingDay, bookDensityKgPerLitre } = scenario.policy;
+  const heard = surfaceHeard(scenario);
+  const landings = load.request.legs.map(({ to }) => to.place);
   return {
     flight,
     load,
+    surfacesHeard: Object.fromEntries(landings.map((place) => [place.code, heard(place)])),
     landingHours: {
       timeZone: scenario.timeZone,
       lastLanding: flyingDay.lastLanding,

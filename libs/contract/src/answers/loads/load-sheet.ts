@@ -26,6 +26,7 @@ export const sheetFlightAnswer = z
     pilot: z.string().nullable(),
     version: z.number().describe('From 1; a re-print of the same load keeps its version.'),
     replaces: z.number().nullable().describe('Null: the first.'),
+    notApproved: z.literal(true).describe('It is offered, and nobody has approved it.').exactOptional(),
   })
   .meta({ id: 'SheetFlight', description: 'Whose sheet it is.' });
 
