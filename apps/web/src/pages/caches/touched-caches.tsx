@@ -18,6 +18,10 @@ export const TouchedCaches = ({ asked }: { readonly asked: Asked }) => {
   );
 };
 
+/** As the server has it: null for no other reason. */
+const whyNotKnown =
+  'The recharge follows what fuel is delivered for, and no flight ahead brings drums to one of its places: plan first.';
+
 interface AnswerProps {
   readonly asked: Extract<Asked, { readonly state: 'answered' }>;
   readonly day: (date: string) => string;
@@ -69,6 +73,7 @@ const Answer = ({ asked, day }: AnswerProps) => {
             {after.programme} {after.name}
           </b>
           : {foreseenWords(before, currency)} in these days; then {foreseenWords(after, currency)}.
+          {after.recharge === null && ` ${whyNotKnown}`}
         </p>
       ))}
     </>

@@ -35,7 +35,9 @@ export const handoverLines = (
     ...decideRows(morning, calendar).map(({ key, time, head, state, needsDecision, words }) =>
       line(
         disputes.has(key) ? 'dispute' : 'open decision',
-        `${head}, ${time}. ${needsDecision ? 'Needs a decision. ' : `${state}. `}${words}`,
+        [`${head}, ${time}.`, needsDecision ? 'Needs a decision.' : state === '' ? '' : `${state}.`, words]
+          .filter((part) => part !== '')
+          .join(' '),
       ),
     ),
     ...of('not heard from', notHeardRows(morning, calendar)),

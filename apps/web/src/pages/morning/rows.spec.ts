@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { calendarOf } from '../../api/index.js';
 import { decideRows } from './decide-rows.js';
+import { handoverLines } from './handover-words.js';
 import type { Morning } from './morning-read.js';
 import { ageWords, awayRows, notHeardRows } from './not-heard-rows.js';
 
@@ -42,6 +43,22 @@ const flight = (id: string, date: string, by: string, needsDecision: string | nu
   route: ['XALD', 'XLOR', 'XALD'],
   drums: 6,
   ifDeclined: 'Without it XLOR falls below minimum today. Without it XFAL falls below minimum on Thu.',
+});
+
+describe('what is handed over', () => {
+  it('says the state of a flight, and no empty sentence where there is none', () => {
+    const low = { place: 'XMAR', date: '2027-06-16', litres: 150, criticalLitres: 200 };
+    const flights = [flight('F05', '2027-06-15', '2027-06-15T07:30:00Z')];
+    const entries = { since: bare.since, silence: null, items: [] };
+    const lines = handoverLines(
+      { morning: { ...bare, flights, belowCritical: [low] as Morning['belowCritical'] }, entries, said: [] },
+      calendar,
+    );
+    expect(lines.map(({ words }) => words)).toEqual([
+      expect.stringMatching(/^F05, B1 XALD-XLOR, 07:30\. Offered\. 6 drums/),
+      expect.stringMatching(/^XMAR below critical, Wed 16\. 150 L usable/),
+    ]);
+  });
 });
 
 describe('decide now', () => {

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useCalendar, useMe } from '../../../api/index.js';
-import { Button, Picture } from '../../../ui/index.js';
+import { Button, inWords, Picture } from '../../../ui/index.js';
 import type { HoldEffect } from '../drums-read.js';
 import { PrintSheet, printSheet } from '../print-sheet.js';
 import { CallList, toCall, useCalls } from './calls.js';
@@ -37,7 +37,7 @@ export const Scripts = ({ effect, of, hold }: ScriptsProps) => {
           ))}
         </select>
         <Button small onPress={() => printSheet('scripts')}>
-          {names.length === 1 ? 'Print the script' : `Print all ${names.length} scripts`}
+          {printWords(effect)}
         </Button>
       </h2>
       <blockquote className="drums-script">{words}</blockquote>
@@ -51,6 +51,17 @@ export const Scripts = ({ effect, of, hold }: ScriptsProps) => {
       <PrintedScripts scripts={scripts} effect={effect} of={of} />
     </section>
   );
+};
+
+/** "Print all 10 scripts, 7 places and 3 flights": a crew is called for its flight. */
+const printWords = ({ places, flights }: HoldEffect): string => {
+  const all = places.length + flights.length;
+  if (all === 1) return 'Print the script';
+  const parts = [
+    ...(places.length > 0 ? [inWords(places.length, 'places')] : []),
+    ...(flights.length > 0 ? [inWords(flights.length, 'flights')] : []),
+  ];
+  return `Print all ${all} scripts, ${parts.join(' and ')}`;
 };
 
 interface PrintedScriptsProps {

@@ -67,6 +67,7 @@ export const EntryLine = ({ sheet, field }: EntryLineProps) => {
         value={text}
         onChange={setText}
         fault={notKept === '' ? undefined : notKept}
+        note="Who or where, then what, then when: F06 left GAN 0573 0574 at 0805. Enter keeps it; more forms stand beside."
         input={{
           autoComplete: 'off',
           spellCheck: false,
