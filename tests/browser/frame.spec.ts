@@ -112,6 +112,15 @@ it("a customer's field leader is told that these pages are not theirs", async ()
   await page.getByText("These pages are for the operator's people.").waitFor();
 });
 
+it('an address of nothing says so in the office, with the ways on', async () => {
+  const page = await office.signIn('dispatcher');
+  await page.goto('/nowhere/F05');
+  await page.getByText('There is no page at /nowhere/F05.').waitFor();
+  await expectAccessible(page);
+  await page.locator('#page').getByRole('link', { name: 'Week' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Week' }).waitFor();
+});
+
 it('is served with a policy that lets nothing inline and nothing foreign run', async () => {
   const page = await office.stranger();
   const answer = await page.request.get('/week');

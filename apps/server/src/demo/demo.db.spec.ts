@@ -85,7 +85,12 @@ describe('the demo territory', () => {
       expect.objectContaining({ did: 'removed', subject: 'demo territory', person: 'operations-manager' }),
     );
     const stock = await manager.get('/api/stock');
-    expect([stock.status, JSON.stringify(stock.body)]).toEqual([409, expect.stringContaining('no settings')]);
+    expect([stock.status, JSON.stringify(stock.body)]).toEqual([
+      409,
+      expect.stringContaining(
+        'its title, days and time zone and its fuel, crew and drum rules are not filled in yet',
+      ),
+    ]);
   });
 
   it('and the ledger that begins then is append-only as before, and can be begun with the demo again', async () => {

@@ -38,7 +38,7 @@ export class FlightStoreService {
   async one(transaction: EntityManager, id: string): Promise<Flight> {
     const flight = await transaction.findOneBy(flightTable, { id });
     if (flight !== null) return flight;
-    throw new Problem('not-found', `There is no flight ${id}. List them at /api/flights.`);
+    throw new Problem('not-found', `There is no flight ${id}. Look for it among the flights of Week.`);
   }
 
   /** Flights of a day on, by day and number. */

@@ -141,7 +141,7 @@ const refuseOwn = ({ fromAccount, from }: Handover, by: Account): void => {
 const one = async (manager: EntityManager, id: string): Promise<Handover> => {
   const rows: readonly Handover[] = await manager.query(`${handoverSql} where id = $1`, [id]);
   if (rows[0] !== undefined) return rows[0];
-  throw new Problem('not-found', `There is no handover ${id}. List them at /api/handovers.`);
+  throw new Problem('not-found', `There is no handover ${id}. Look for it among the handovers on Morning.`);
 };
 
 const instant = (column: string): string =>

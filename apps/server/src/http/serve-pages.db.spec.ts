@@ -43,6 +43,15 @@ describe('the pages', () => {
     ]);
   });
 
+  it('say to a person at an address of nothing that there is none; what a program asks for stays a problem', async () => {
+    const accept = 'text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8';
+    const opened = (path: string) => fetch(server.url + path, { headers: { Accept: accept } });
+    const answer = await opened('/nowhere');
+    expect([answer.status, await answer.text()]).toEqual([404, '<title>Drumline</title>']);
+    for (const path of ['/api/nowhere', '/assets/nowhere.js', '/phone/nowhere'])
+      expect((await opened(path)).headers.get('Content-Type'), path).toContain('application/problem+json');
+  });
+
   it('let the browser keep files whose name holds their hash', async () => {
     const answer = await get('/assets/index-4f2a.js');
     expect(answer.headers.get('Cache-Control')).toBe('public, max-age=31536000, immutable');

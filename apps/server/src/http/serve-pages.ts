@@ -34,8 +34,9 @@ export const pageSecurity = {
 } as const satisfies HelmetOptions;
 
 /**
- * Gives the pages' program to every address that is a page, and never to another: a wrong address of the API stays
- * an error of the API. A server without built pages answers the API all the same.
+ * Gives the pages' program to every address that is a page. Another address that a person opens in a browser gets it too,
+ * as not found: it says so and leads on. A wrong address of the API stays an error of the API. A server without built pages
+ * answers the API all the same.
  */
 export const servePages = (app: NestExpressApplication, folder: string): void => {
   const index = join(folder, 'index.html');
@@ -50,7 +51,9 @@ export const servePages = (app: NestExpressApplication, folder: string): void =>
   });
   servePhone(app, join(folder, 'phone'));
   app.use((request: Request, response: Response, next: NextFunction) => {
-    if (!/^(GET|HEAD)$/.test(request.method) || !isPage(request.path)) return next();
+    const isKnown = isPage(request.path);
+    if (!/^(GET|HEAD)$/.test(request.method) || !(isKnown || isLost(request))) return next();
+    if (!isKnown) response.status(404);
     response.set('Cache-Control', 'no-cache');
     if (existsSync(index)) response.sendFile(index, { cacheControl: false });
     else response.status(503).type('text/plain').send('The pages are not built. Run: npm run build-pages\n');
@@ -72,6 +75,10 @@ const servePhone = (app: NestExpressApplication, folder: string): void => {
     setHeaders: (response) => response.setHeader('Cache-Control', 'no-cache'),
   });
 };
+
+/** Opened by a person, at an address of nothing. What a program asks for takes anything and is answered as a problem. */
+const isLost = (request: Request): boolean =>
+  !/^\/(api|health|assets|phone)(\/|$)/.test(request.path) && request.accepts('json', 'html') === 'html';
 
 const isPage = (path: string): boolean =>
   path === '/' || pagePaths.some((page) => path === page || path.startsWith(`${page}/`));

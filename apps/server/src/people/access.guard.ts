@@ -43,10 +43,7 @@ export class AccessGuard implements CanActivate {
     const token = readSessionCookie(request);
     const signedIn = token === undefined ? null : await this.sessions.find(token);
     if (token === undefined || signedIn === null) {
-      throw new Problem(
-        'not-signed-in',
-        'Sign in at /api/sign-in and send the request again. Nothing was changed.',
-      );
+      throw new Problem('not-signed-in', 'Sign in and send it again. Nothing was changed.');
     }
     if (!reading.has(request.method) && request.get('X-CSRF-Token') !== csrfTokenOf(token)) {
       throw new Problem('cross-site', 'Send the csrfToken of GET /api/me in the header X-CSRF-Token.');

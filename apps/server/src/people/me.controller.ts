@@ -96,7 +96,7 @@ export class MeController {
     if (await this.sessions.revoke(account.id, id)) return;
     throw new Problem(
       'not-found',
-      'You have no such session, or it has ended. List them at /api/me/sessions.',
+      'You have no such session, or it has ended. Look again at where you are signed in.',
     );
   }
 }

@@ -31,7 +31,10 @@ export class PeopleService {
   async get(id: string): Promise<Account> {
     const account = await this.database.getRepository(accountTable).findOneBy({ id });
     if (account === null)
-      throw new Problem('not-found', `There is no person ${id}. List them at /api/people.`);
+      throw new Problem(
+        'not-found',
+        `There is no person ${id}. Look for them in the list of people on Set-up.`,
+      );
     return account;
   }
 

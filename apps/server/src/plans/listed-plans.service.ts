@@ -24,7 +24,7 @@ export class ListedPlansService {
   async one(id: string): Promise<ListedPlan> {
     const rows: readonly ListedPlan[] = await this.database.query(`${listedSql} where run.id = $1`, [id]);
     if (rows[0] !== undefined) return rows[0];
-    throw new Problem('not-found', `There is no plan ${id}. List them at /api/plans.`);
+    throw new Problem('not-found', `There is no plan ${id}. Look for it among the plans.`);
   }
 }
 

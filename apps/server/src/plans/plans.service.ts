@@ -55,7 +55,7 @@ export class PlansService {
   async get(id: string): Promise<PlanRun> {
     const run = await this.database.getRepository(planRunTable).findOneBy({ id });
     if (run !== null) return run;
-    throw new Problem('not-found', `There is no plan ${id}. List them at /api/plans.`);
+    throw new Problem('not-found', `There is no plan ${id}. Look for it among the plans.`);
   }
 
   acceptance(id: string): Promise<PlanAcceptance | null> {

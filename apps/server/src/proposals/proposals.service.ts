@@ -144,7 +144,7 @@ const found = async (transaction: EntityManager, id: string, lock?: 'locked'): P
     ...(lock === undefined ? {} : { lock: { mode: 'pessimistic_write' } }),
   });
   if (proposal !== null) return proposal;
-  throw new Problem('not-found', `There is no proposal ${id}. List the open ones at /api/proposals.`);
+  throw new Problem('not-found', `There is no proposal ${id}. Look among those that wait for a signature.`);
 };
 
 const isSame = (open: Proposal, { payload }: NewProposal): boolean =>

@@ -132,7 +132,7 @@ export class CasesService implements OnModuleInit {
     if (open !== undefined) return open;
     throw new Problem(
       'not-found',
-      `Count ${count} has no open difference case. The open ones are listed at /api/cases.`,
+      `Count ${count} has no open difference case. Look among the difference cases on Caches.`,
     );
   }
 

@@ -80,7 +80,7 @@ export class DrumsService {
       (each) => each.number === number || each.alsoKnownAs.includes(number),
     );
     if (drum === undefined) {
-      const detail = `The ledger has not heard of a drum ${number}. Look for the last figures at /api/drums?last=${number.slice(-4)}.`;
+      const detail = `The ledger has not heard of a drum ${number}. Look for its last figures, ${number.slice(-4)}, on Drums.`;
       throw new Problem('not-found', detail);
     }
     const { batches } = await this.figures.scenario();

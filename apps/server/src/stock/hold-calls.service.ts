@@ -23,7 +23,11 @@ export class HoldCallsService {
   /** `called`: the code of a place or the number of a flight. Answers with every call of the hold. */
   async record(hold: string, called: string, by: Account): Promise<readonly HoldCall[]> {
     const [known] = await this.database.query<readonly Known[]>(knownSql, [hold, called]);
-    if (!known!.isHold) throw new Problem('not-found', `There is no hold ${hold}. List them at /api/holds.`);
+    if (!known!.isHold)
+      throw new Problem(
+        'not-found',
+        `There is no hold ${hold}. Look for it among the held batches on Drums.`,
+      );
     if (!known!.isCalled)
       throw new Problem(
         'not-found',

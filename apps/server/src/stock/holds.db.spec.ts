@@ -46,7 +46,7 @@ describe('before a hold is set', () => {
 
   it('the message of a recall names every place with its drums, 44 in all', async () => {
     const { message } = await effectOf('batch=J27-041');
-    expect(message).toMatch(/^HOLD\. Batch J27-041 is held, 8\d00 L: /);
+    expect(message).toMatch(/^HOLD\. Batch J27-041 is held, 8,\d00 L: /);
     for (const there of ['XALD', 'XESK 6', 'XLOR 6', 'XKNA 3', 'XMAR 3', 'XFAL 2'])
       expect(message).toContain(there);
   });

@@ -44,6 +44,6 @@ export class LedgerPagesService {
       [id],
     );
     if (rows[0] !== undefined) return rows[0];
-    throw new Problem('not-found', `There is no movement ${id}. List them at /api/movements.`);
+    throw new Problem('not-found', `There is no movement ${id}. Look for it in the ledger on Drums.`);
   }
 }

@@ -37,4 +37,4 @@ const nextPosition = async (transaction: EntityManager, kind: string): Promise<n
   ((await transaction.maximum(entryTable, 'position', { kind })) ?? 0) + 1;
 
 export const notThere = (kind: Kind, id: string): Problem =>
-  new Problem('not-found', `There is no ${kind.singular} ${id}. List them at /api/${kind.name}.`);
+  new Problem('not-found', `There is no ${kind.singular} ${id}. Look for it in the list on Set-up.`);

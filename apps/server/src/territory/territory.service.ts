@@ -10,6 +10,9 @@ import type { Kind } from './kinds.js';
 
 export type Horizon = Partial<Pick<Scenario, 'days' | 'offeredDays'>>;
 
+/** What a scenario cannot be without, as people call it. */
+const needed = { settings: 'its title, days and time zone', policy: 'its fuel, crew and drum rules' };
+
 /** What people keep of the territory, to read: places, limits, aircraft, crews, caches, programme, rules. */
 @Injectable()
 export class TerritoryService {
@@ -70,11 +73,13 @@ export class TerritoryService {
    */
   async everything(now: Date, horizon: Horizon = {}): Promise<Scenario> {
     const things = await thingsIn(this.database.manager);
-    const missing = ['settings', 'policy'].filter((name) => things.every(({ kind }) => kind !== name));
+    const missing = Object.entries(needed).flatMap(([name, words]) =>
+      things.some(({ kind }) => kind === name) ? [] : [words],
+    );
     if (missing.length === 0) return withinHorizon({ ...assemble(things, now), ...horizon });
     throw new Problem(
       'not-set-up',
-      `This is made from the territory, which has no ${missing.join(' and no ')} yet. Set-up says step by step what a first plan needs.`,
+      `This is made from the territory, and ${missing.join(' and ')} are not filled in yet. Set-up says step by step what a first plan needs.`,
     );
   }
 

@@ -6,6 +6,7 @@ import { fetchPages, type Page, pages } from '../pages.js';
 import { useSendLines } from '../paper/send-lines.js';
 import { RadioLine } from '../radio/radio-line.js';
 import { MessageLine } from '../ui/index.js';
+import { NoSuchPage } from './no-such-page.js';
 import { PageList } from './page-list.js';
 import { PageMistake } from './page-mistake.js';
 import { TopLine } from './top-line.js';
@@ -50,9 +51,7 @@ const Pages = () => (
     <Route path="/">
       <Redirect to={pages[0]!.path} replace />
     </Route>
-    <Route>
-      <MessageLine what="There is no such page" next="Choose one from the list." />
-    </Route>
+    <Route path="/*?">{(rest) => <NoSuchPage path={`/${rest['*'] ?? ''}`} />}</Route>
   </Switch>
 );
 

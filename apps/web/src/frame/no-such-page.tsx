@@ -1,0 +1,32 @@
+import { useEffect } from 'react';
+import { Link } from 'wouter';
+import { pages } from '../pages.js';
+import { MessageLine, TitleBlock } from '../ui/index.js';
+
+/** An address of nothing: which one, and the ways on. */
+export const NoSuchPage = ({ path }: { readonly path: string }) => {
+  useEffect(() => {
+    document.title = 'No such page, Drumline';
+  }, []);
+  return (
+    <>
+      <TitleBlock title="No such page" />
+      <div className="work">
+        <MessageLine
+          kind="note"
+          what={`There is no page at ${path}`}
+          why="Its address was typed wrong, or it is of another version of Drumline."
+          next="Go on with one of these, or with the list of pages:"
+        >
+          <ul>
+            {pages.map(({ path: to, name }) => (
+              <li key={to}>
+                <Link href={to}>{name}</Link>
+              </li>
+            ))}
+          </ul>
+        </MessageLine>
+      </div>
+    </>
+  );
+};
