@@ -41,6 +41,9 @@ it('the demo is loaded by one act and removed by one, when the word is typed', a
   await page.getByLabel('Word').fill('remove');
   await page.getByRole('button', { name: 'Remove the demo and all entries' }).click();
   await page.getByText('This installation is empty.').waitFor();
+  // The line at the top names no territory that is not there.
+  await page.getByRole('banner').getByText('Hollowtarn Uplands').waitFor({ state: 'detached' });
+  expect(await page.getByRole('banner').getByText('Operating date').count()).toBe(0);
 });
 
 it('a document with faults stays out, each fault by line and cell', async () => {

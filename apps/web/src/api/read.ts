@@ -30,13 +30,17 @@ interface Known<T> {
   readonly refetch: () => Promise<unknown>;
 }
 
-const readOf = <T>({ data, error, dataUpdatedAt, isFetching, refetch }: Known<T>): Read<T> => ({
-  value: data,
-  readAt: dataUpdatedAt === 0 ? undefined : new Date(dataUpdatedAt + serverAhead.get()),
-  problem: error === null ? undefined : asProblem(error),
-  isChecking: isFetching,
-  again: () => void refetch(),
-});
+const readOf = <T>({ data, error, dataUpdatedAt, isFetching, refetch }: Known<T>): Read<T> => {
+  const problem = error === null ? undefined : asProblem(error);
+  return {
+    // What is not there any more has no last picture: a demo that was taken out has no title.
+    value: problem?.kind === 'not-found' || problem?.kind === 'not-set-up' ? undefined : data,
+    readAt: dataUpdatedAt === 0 ? undefined : new Date(dataUpdatedAt + serverAhead.get()),
+    problem,
+    isChecking: isFetching,
+    again: () => void refetch(),
+  };
+};
 
 /** Once, inside an act that has to know how a thing stands; pages use useRead. */
 export const readOnce = async <T>(path: string, schema: z.ZodType<T>): Promise<T> =>
