@@ -112,16 +112,18 @@ export class FlightReportsService {
       kind: report.kind,
     }));
     await transaction.insert(flightReportTable, report);
-    return this.write(transaction, { sent, report, flight, answer, isFirst, keptLoad });
+    const { isFlown } = looked;
+    return this.write(transaction, { sent, report, flight, answer, isFirst, keptLoad, isFlown });
   }
 
   private async write(
     transaction: EntityManager,
-    { sent, report, flight, answer, isFirst, keptLoad }: Received,
+    { sent, report, flight, answer, isFirst, keptLoad, isFlown }: Received,
   ): Promise<ReportAnswer> {
     const before = await this.store.loadsOf(transaction, flight.id);
     const after = afterReport(flight, before, { body: sent.body, answer, isFirst, keptLoad });
-    const loading = after.leavesWithKeptLoad ? keptLoad : isEntered(report, after.flight) ? report : null;
+    const isAboard = isFlown || isEntered(report, after.flight);
+    const loading = after.leavesWithKeptLoad ? keptLoad : isAboard ? report : null;
     if (loading?.kind === 'load') await this.aboard.take(transaction, { ...sent, flight, report: loading });
     if (!after.changed) {
       await this.audit.record(transaction, sent.by, 'reported', `flight ${flight.id}`, {
@@ -166,6 +168,7 @@ interface Received {
   readonly answer: Moved | Kept;
   readonly isFirst: boolean;
   readonly keptLoad: FlightReport | null;
+  readonly isFlown: boolean;
 }
 
 /** Before the flight is loaded a load report has not been entered. */

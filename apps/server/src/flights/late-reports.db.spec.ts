@@ -58,6 +58,17 @@ describe('a loading that comes in after another phone’s delivery', () => {
     ]);
   });
 
+  it('and that may not be entered is aboard in the ledger all the same: its drums have been set down since', async () => {
+    await delivers(await desk.server.as('helicopter crew'));
+    const crew = await desk.crewOf('F06');
+    const apart = { ...totals, takeOff: { bySheetLb: 8528, byAircraftLb: 8258 } };
+    const { body } = await loads(crew, { totals: apart });
+    expect([body.entered, body.flight.state]).toEqual([false, 'given']);
+    expect(await raisedKinds()).toEqual(['flight report']);
+    await desk.report(crew, 'F06', 'take off', at('05:45'));
+    expect(await raisedKinds()).toEqual(['flight report']);
+  });
+
   it('after the hold is no way round it: it is kept and raised, and not entered as loaded', async () => {
     const hold = { kind: 'held', of: { drum: broken() }, reason: 'rust', ...at('05:35') };
     await desk.manager.put(`/api/movements/${randomUUID()}`, hold);

@@ -12,6 +12,8 @@ import { unlikeOwnSheet } from './told-totals.js';
 export interface Looked {
   /** Of a loading, the flight as it stood then: what base marked afterwards does not unload it. */
   readonly asItStood: Flight;
+  /** The ledger has drums of it off already: its loading is over, whatever has been reported of it. */
+  readonly isFlown: boolean;
   /** They keep out a report that would move its flight; of one that comes late they are raised. */
   readonly faults: readonly FieldFault[];
   readonly raised: readonly string[];
@@ -27,10 +29,16 @@ export class LookAtReportService {
   async at(transaction: EntityManager, flight: Flight, { body, board, now }: SentReport): Promise<Looked> {
     const loads = await this.store.loadsOf(transaction, flight.id);
     const raised = oddTimes(flight, body, now);
+    if (body.kind !== 'load' && body.kind !== 'report')
+      return { asItStood: flight, isFlown: false, faults: [], raised };
+    const numbers = new Set(loads.flatMap(({ drum }) => drum ?? []));
+    const moved = (await this.drums.moved(transaction, [flight.id], numbers)).get(flight.id) ?? [];
+    const isFlown = moved.some(({ off }) => off !== null);
     if (body.kind === 'load' && board !== null) {
       const needsDecision = await this.store.neededDecision(transaction, flight, new Date(body.happenedAt));
       return {
         asItStood: { ...flight, needsDecision },
+        isFlown,
         faults: faultsOfLoad(board, flight, body),
         raised: [
           ...raised,
@@ -41,14 +49,7 @@ export class LookAtReportService {
         ],
       };
     }
-    if (body.kind !== 'report') return { asItStood: flight, faults: [], raised };
-    const numbers = new Set(loads.flatMap(({ drum }) => drum ?? []));
-    const moved = await this.drums.moved(transaction, [flight.id], numbers);
-    return {
-      asItStood: flight,
-      faults: drumsMissing(loads, moved.get(flight.id) ?? []).map(missingFault),
-      raised,
-    };
+    return { asItStood: flight, isFlown, faults: drumsMissing(loads, moved).map(missingFault), raised };
   }
 }
 
