@@ -1,0 +1,158 @@
+import { printNumber } from '@drumline/units';
+import type { DayPack, PackFlight, PackPlace } from './day-pack.js';
+import { papers } from './paper-size.js';
+import { type Block, blank, box, type Cell, figure, ruled, strong } from './parts.js';
+import { longDay } from './print-stamp.js';
+import { topOfPage } from './sheet-head.js';
+
+/** What the day is, and what is known of strips and caches: one page, or a page for each where there is too much of both. */
+export const coverPages = (pack: DayPack): readonly Block[] => {
+  const flights = [...coverHead(pack), title('Flights'), flightTable(pack)];
+  const places = [title('Strips and caches'), placeTable(pack), placesFoot()];
+  if (fitsOnePage(pack)) return [{ stack: [...flights, ...places, boxes(pack)] }];
+  return [{ stack: flights }, { stack: [top(pack, 'Strips'), ...places, boxes(pack)] }];
+};
+
+/** In points: a line of a row, what is round its lines, and all that stands on a cover beside its rows. */
+const lineHeight = 12;
+const roundLines = 5;
+const besideRows = 200;
+
+/** Signs that a line holds, of what binds a flight and of what is held. */
+const lineSigns = 36;
+
+const fitsOnePage = (pack: DayPack): boolean => {
+  const { flights, places, paper } = pack;
+  const lines = [
+    ...flights.map((flight) => Math.max(2, linesOf(bindsWords(flight)))),
+    ...places.map(({ code }) => Math.max(2, landings(code, flights).length)),
+  ];
+  const rows = lines.reduce((sum, each) => sum + each * lineHeight + roundLines, 0);
+  const held = heldLines(pack).reduce((sum, words) => sum + linesOf(words) * lineHeight, 0);
+  return besideRows + rows + held <= papers[paper].bodyHeight;
+};
+
+const linesOf = (words: string): number => Math.ceil(words.length / lineSigns);
+
+const top = ({ date, stamp }: DayPack, name: string): Block =>
+  topOfPage({
+    title: name,
+    first: longDay(date),
+    second: `Printed ${stamp.at} by ${stamp.by} · a later print replaces this one`,
+    code: null,
+  });
+
+const title = (text: string): Block => ({ text, bold: true, fontSize: 11, margin: [0, 4, 0, 0] });
+
+const coverHead = (pack: DayPack): readonly Block[] => [
+  top(pack, 'Day pack'),
+  {
+    text: [
+      { text: 'If the lights go out, this is the day. ', bold: true },
+      'Write the time beside everything: it is typed in later as written at that time, from paper. Nothing is rubbed out: strike through once and sign. ',
+      strong('Planning figures. The commander’s approved data decide.'),
+    ],
+    margin: [0, 0, 0, 5],
+  },
+  { text: contents(pack), margin: [0, 0, 0, 2] },
+];
+
+const contents = ({ flights, slips }: DayPack): string => {
+  const sheets = flights.flatMap(({ id, sheet }) => ('why' in sheet ? [] : [id]));
+  return [
+    `In this pack: load sheets ${sheets.join(', ') || 'none'}`,
+    'radio script',
+    ...[slips.count, slips.draw].map((numbers) => `slips ${numbers[0]} to ${numbers.at(-1)}`),
+    'a load sheet to fill in by hand.',
+  ].join('; ');
+};
+
+const flightTable = ({ flights }: DayPack): Block => ({
+  table: {
+    headerRows: 1,
+    dontBreakRows: true,
+    widths: [36, 42, 104, 34, 36, 36, '*', 44],
+    body: [
+      ['No.', 'Aircraft', 'Route', 'Drums', 'Off', 'Pilot', 'Binds', 'Home'].map((each) => strong(each)),
+      ...flights.map((flight): Cell[] => [
+        { text: flight.id, fontSize: 12, bold: true },
+        { text: flight.aircraft, fontSize: 12 },
+        { text: flight.route.join(' '), fontSize: 12 },
+        figure(printNumber(flight.stops.reduce((sum, { drums }) => sum + drums, 0))),
+        { text: flight.departs, fontSize: 12, bold: true },
+        flight.pilot ?? blank(6),
+        bindsWords(flight),
+        blank(7),
+      ]),
+    ],
+  },
+  layout: rowsOnly(),
+});
+
+const bindsWords = ({ sheet, state }: PackFlight): string =>
+  'why' in sheet ? `${state}; no sheet: ${sheet.why}` : sheet.legs[0]!.binds.replace(/^Nearest limit: /, '');
+
+/** As known at the print, and at the right the room in which today's surface is written. */
+const placeTable = ({ places, flights }: DayPack): Block => ({
+  table: {
+    headerRows: 1,
+    dontBreakRows: true,
+    widths: [98, 28, 48, 30, 43, 24, 36, 38, 33, 46, '*'],
+    body: [
+      [
+        ...['Place, last heard', 'Call', 'Hands', 'Drums a day', 'Tailwind, kt', 'One-way', 'Today'],
+        ...['Usable, L', 'Min, L', 'Level', 'Write in: surface, time, by'],
+      ].map((each) => strong(each)),
+      ...places.map((place) => placeRow(place, landings(place.code, flights))),
+    ],
+  },
+  layout: rowsOnly((at, columns) => (at >= columns - 1 ? 0.6 : 0)),
+});
+
+const placeRow = (place: PackPlace, landing: readonly string[]): Cell[] => [
+  {
+    stack: [
+      { text: [{ text: `${place.code} `, bold: true, fontSize: 12 }, place.name] },
+      ...(place.surface === null ? [] : [place.surface]),
+    ],
+  },
+  place.radioTime ?? '−',
+  place.hands ?? '−',
+  numberOrNone(place.drumsADay),
+  numberOrNone(place.tailwindLimitKt),
+  place.isOneWay ? strong('yes') : '−',
+  strong(landing.join(', ')),
+  figure(printNumber(place.usableLitres)),
+  numberOrNone(place.minimumLitres),
+  place.level,
+  '',
+];
+
+const numberOrNone = (value: number | null): Cell => figure(value === null ? '−' : printNumber(value));
+
+const placesFoot = (): Block => ({
+  text: 'Usable is as known at the print. A surface that is not heard within its hours is unknown, and unknown counts as soft.',
+  margin: [0, 4, 0, 6],
+});
+
+const boxes = (pack: DayPack): Block => ({
+  columns: [
+    box({ stack: [strong('Held'), ...heldLines(pack)] }),
+    box({ stack: [strong('Not heard from'), pack.notHeardFrom.join(', ') || 'Nobody is silent.', ' '] }),
+    box({ stack: [strong('Handed over'), `From ${blank(20)}`, `To ${blank(12)} time ${blank(8)}`] }),
+  ],
+  columnGap: 8,
+  margin: [0, 4, 0, 0],
+});
+
+const heldLines = ({ held }: DayPack): readonly string[] =>
+  held.length === 0 ? ['Nothing is held.'] : held.map(({ what, where }) => `${what}: ${where}.`);
+
+const rowsOnly = (upright: (at: number, columns: number) => number = () => 0) =>
+  ruled({ across: (at) => (at === 0 ? 0 : at === 1 ? 1.2 : 0.6), upright, pad: [2, 2] });
+
+/** "F05 6": which flight brings how many. */
+const landings = (code: string, flights: readonly PackFlight[]): readonly string[] =>
+  flights.flatMap(({ id, stops }) =>
+    stops.filter(({ place }) => place === code).map(({ drums }) => `${id} ${drums}`),
+  );
