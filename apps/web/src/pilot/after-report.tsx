@@ -9,7 +9,7 @@ export const AfterReport = ({
   here,
   leg,
   now,
-  reported: { aboard, left, leave },
+  reported: { aboard, left, back, leave },
 }: LegFactsProps & { readonly reported: ReportedWords }) => (
   <dl className="facts">
     <Fact of="Still aboard">
@@ -19,9 +19,10 @@ export const AfterReport = ({
           <DrumNumber key={number} number={number} held={here.held.has(number)} />
         ))}
       </span>
-      {left.length > 0 && (
-        <span className="small line-below">Left here, by this phone: {left.join(', ')}</span>
-      )}
+      <span className="small line-below">
+        {left.length} left, {back} brought back, by this phone
+        {left.length > 0 && `. Left here: ${left.join(', ')}`}
+      </span>
     </Fact>
     {leave !== null && <UnloadOrStay leave={leave} />}
     <Fact of="Surface">

@@ -6,6 +6,8 @@ import type { ReportedDrum } from './own-reports.js';
 export interface ReportedWords {
   readonly aboard: readonly string[];
   readonly left: readonly string[];
+  /** So many are to go home. */
+  readonly back: number;
   readonly leave: LegWords['leave'];
 }
 
@@ -32,5 +34,5 @@ export const reportedWords = (
     loaded: aboard.length === 0 ? 'empty' : 'loaded',
     weights: (arrivalLb) => [{ by: 'With what is still aboard', lb: arrivalLb - leftLb }],
   });
-  return { aboard, left, leave };
+  return { aboard, left, back: here.length - left.length, leave };
 };
