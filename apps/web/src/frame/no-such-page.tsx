@@ -18,13 +18,13 @@ export const NoSuchPage = ({ path }: { readonly path: string }) => {
           why="Its address was typed wrong, or it is of another version of Drumline."
           next="Go on with one of these, or with the list of pages:"
         >
-          <ul>
+          <div className="acts">
             {pages.map(({ path: to, name }) => (
-              <li key={to}>
-                <Link href={to}>{name}</Link>
-              </li>
+              <Link key={to} className="button small" href={to}>
+                {name}
+              </Link>
             ))}
-          </ul>
+          </div>
         </MessageLine>
       </div>
     </>
