@@ -23,7 +23,7 @@ export const LegFacts = ({ here, planned, leg, now }: LegFactsProps & { readonly
   const { flight, day, own } = here;
   const state = surfaceAt(day, here.surfaces, { code: flight.route[leg]!, now }).state;
   const softCounts = state === null || state === 'soft';
-  const reported = reportedWords(flight, leg - 1, { reported: own.drums, softCounts });
+  const reported = reportedWords(flight, leg - 1, { planned, reported: own.drums, softCounts });
   const stands = reported === null ? flight : planned;
   const words = legWords(stands, leg - 1, softCounts);
   if (words === null)

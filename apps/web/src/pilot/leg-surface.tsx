@@ -6,7 +6,7 @@ import { surfaceAt } from './leg-words.js';
 export const LegSurface = ({ here, leg, now }: LegFactsProps) => {
   const code = here.flight.route[leg]!;
   const { state, report } = surfaceAt(here.day, here.surfaces, { code, now });
-  const isOver = here.own.drums.some((drum) => drum.leg === leg);
+  const isOver = here.own.drums.some((drum) => drum.kind === 'left at' && drum.leg === leg);
   const ifSoft = isOver ? null : (here.flight.sheet?.legs[leg - 1]?.goBack.ifSoft ?? null);
   const isSoft = state === null || state === 'soft';
   return (

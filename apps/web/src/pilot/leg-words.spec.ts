@@ -147,16 +147,29 @@ describe('once drums are reported on a leg', () => {
   const at = { place: 'XGAN', leg: 1, at: '' } as const;
   const left = (drum: string) => ({ ...at, drum, id: drum, kind: 'left at', condition: 'sound' }) as const;
   const back = (drum: string) =>
-    ({ ...at, drum, id: drum, kind: 'brought home', condition: 'seal broken' }) as const;
+    ({
+      ...at,
+      leg: 2,
+      place: 'XMER',
+      drum,
+      id: drum,
+      kind: 'brought home',
+      condition: 'seal broken',
+    }) as const;
   const after = (...reported: readonly ReportedDrum[]) => {
     const flown = flightAsFlown(exampleFlight, reported);
-    return { flown, words: reportedWords(flown, 0, { reported, softCounts: false }) };
+    return { flown, words: reportedWords(flown, 0, { planned: exampleFlight, reported, softCounts: false }) };
   };
   const arrivalLb = exampleFlight.sheet!.legs[0]!.goBack.leaveAgain!.arrivalLb;
 
   it('what is still aboard is named, and weighed: 395 and 396 lb less than on arrival', () => {
     const { words } = after(left('0434'), left('0435'), back('0437'));
-    expect(words).toMatchObject({ aboard: ['0437'], left: ['0434', '0435'], leave: { over: false } });
+    expect(words).toMatchObject({
+      aboard: ['0437'],
+      left: ['0434', '0435'],
+      back: 1,
+      leave: { over: false },
+    });
     const figure = (arrivalLb - 395 - 396).toLocaleString('en-GB');
     expect(words!.leave!.rest[0]).toContain(`With what is still aboard: ${figure} lb, take-off limit`);
   });
@@ -170,7 +183,13 @@ describe('once drums are reported on a leg', () => {
 
   it('nothing on another leg, or before any report, is told so', () => {
     const { flown } = after(left('0434'));
-    expect(reportedWords(flown, 1, { reported: [left('0434')], softCounts: false })).toBeNull();
+    expect(
+      reportedWords(flown, 1, {
+        planned: exampleFlight,
+        reported: [left('0434'), back('0437')],
+        softCounts: false,
+      }),
+    ).toBeNull();
     expect(after().words).toBeNull();
   });
 

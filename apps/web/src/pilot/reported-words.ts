@@ -11,14 +11,27 @@ export interface ReportedWords {
   readonly leave: LegWords['leave'];
 }
 
+interface Reported {
+  /** The flight before any report. */
+  readonly planned: PhoneFlight;
+  readonly reported: readonly ReportedDrum[];
+  readonly softCounts: boolean;
+}
+
 /** By what is still aboard; null: nothing was reported on this leg, and the plan stands. `flight`: as it flies on. */
 export const reportedWords = (
   flight: PhoneFlight,
   index: number,
-  { reported, softCounts }: { readonly reported: readonly ReportedDrum[]; readonly softCounts: boolean },
+  { planned, reported, softCounts }: Reported,
 ): ReportedWords | null => {
   const leg = flight.sheet?.legs[index];
-  const here = reported.filter((each) => each.leg === index + 1);
+  // A drum that rides home is reported for the last leg: it belongs where it was to come out.
+  const toComeOut = new Set(
+    planned.sheet?.drums.flatMap(({ number, offAfterLeg }) => (offAfterLeg === index ? [number] : [])),
+  );
+  const here = reported.filter(({ kind, drum, leg: at }) =>
+    kind === 'left at' ? at === index + 1 : toComeOut.has(drum),
+  );
   if (flight.sheet === null || leg === undefined || here.length === 0) return null;
   const left = here.flatMap(({ drum, kind }) => (kind === 'left at' ? [drum] : []));
   const { onSheet } = drumsOnLeg(flight, index, reported);
