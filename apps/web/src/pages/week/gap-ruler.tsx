@@ -34,7 +34,7 @@ export const GapWords = ({ plan, currency }: GapProps) => {
   return (
     <span className="gap-words">
       <b>
-        gap {figure(gap)} {currency}, {percent} %
+        gap {figure(gap)} {currency}, {percent} % of its cost
       </b>
       , no plan costs less: {figure(total - gap)} {currency}
     </span>
@@ -51,7 +51,7 @@ export const GapRuler = ({ plan, currency }: GapProps) => {
   const middle = (floor + here) / 2;
   const finding =
     `Plan ${number} as accepted, ${plannedWords(plan)}, costs ${figure(total)} ${currency}. On the routes looked at, no plan with no more shortage costs less ` +
-    `than ${figure(total - gap)} ${currency}: the gap is ${figure(gap)} ${currency}, ${percent} %.`;
+    `than ${figure(total - gap)} ${currency}: the gap is ${figure(gap)} ${currency}, ${percent} % of its cost.`;
   return (
     <svg className="gap-ruler" viewBox={`0 0 ${width} 48`} role="img" aria-label={finding}>
       <path
