@@ -87,6 +87,13 @@ describe('offline at the strip (T2)', () => {
     await shot(phone, 'phone-left');
     await phone.page.getByRole('button', { name: /Keep.*3 left at XGAN, 1 brought back/ }).click();
     await phone.page.getByText('3 left, 1 brought back, by this phone').waitFor();
+    // What is told after the report is of the one drum that is still aboard.
+    const still = phone.page.locator('dl.facts').first();
+    await still.getByText('1 drum', { exact: true }).waitFor();
+    await still.getByText(/^May leave loaded: .* spare/).waitFor();
+    await phone.page.getByRole('heading', { name: 'As planned, before the report' }).waitFor();
+    await expectAccessible(phone.page);
+    await shot(phone, 'phone-after-report');
     await phone.restart();
     await phone.page.getByRole('link', { name: '1 waiting', exact: true }).click();
     await phone.page.getByText('Kept on this phone').waitFor();
@@ -320,5 +327,13 @@ describe('a newer version of a load', () => {
     await page.getByText('4 drums', { exact: true }).waitFor();
     await expectAccessible(page);
     await shot(phone, 'phone-newer');
+    await page.getByRole('link', { name: 'See what differs' }).click();
+    await page.getByRole('row', { name: /^Drums 4 3$/ }).waitFor();
+    await page.getByText(/^F06 was amended \d\d:\d\d by /).waitFor();
+    for (const width of [320, 360]) {
+      await page.setViewportSize({ width, height: 740 });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    }
+    await shot(phone, 'phone-newer-differs');
   }, 120_000);
 });
