@@ -1,6 +1,7 @@
-import { knownSurface, latestReports, type Place } from '@drumline/network';
+import type { Place } from '@drumline/network';
+import { surfaceHeard } from '@drumline/planning';
 import { silentHours } from '@drumline/stock';
-import { addDays, type IsoDate, type IsoInstant, localDate, localTime } from '@drumline/units';
+import { addDays, type IsoDate, localTime } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { asStanding, type Board, BoardService } from '../flights/board.service.js';
 import type { Flight } from '../flights/flight.table.js';
@@ -13,7 +14,6 @@ import { type StandingHold, StandingHoldsService } from '../stock/standing-holds
 import { type FiguresNow, StockFiguresService } from '../stock/stock-figures.service.js';
 import { type DayPack, dayPackPages, type PackFlight, type PackPlace, packTitle } from './day-pack.js';
 import type { PaperSize } from './paper-size.js';
-import { dayOfYear } from './print-stamp.js';
 import { type Print, PrintsService } from './prints.service.js';
 import { SlipNumbersService } from './slip-numbers.service.js';
 
@@ -112,13 +112,8 @@ const packFlight = ({ loads }: Board, flight: Flight): Omit<PackFlight, 'sheet'>
 
 /** Strips and caches, in the order of the territory. */
 const placesOf = ({ scenario }: Board, { figures }: FiguresNow): readonly PackPlace[] => {
-  const { places, surfaceReports, asOf, timeZone } = scenario;
-  const known = knownSurface(surfaceReports, asOf, timeZone);
-  const latest = latestReports(surfaceReports, asOf);
-  const surfaceWords = (place: Place): string => {
-    const [state, report] = [known(place), latest.get(place.code)];
-    return state === null || report === undefined ? 'unknown' : `${state} ${heardAt(report.at, timeZone)}`;
-  };
+  const { places } = scenario;
+  const heard = surfaceHeard(scenario);
   const isListed = ({ kind, code }: Place) => kind === 'strip' || (figures.get(code)?.cache ?? null) !== null;
   return places.filter(isListed).map((place) => {
     const { code, name, runway, radioTime = null, helper = null } = place;
@@ -129,17 +124,13 @@ const placesOf = ({ scenario }: Board, { figures }: FiguresNow): readonly PackPl
       drumsADay: place.landingCapacityDrumsPerDay,
       tailwindLimitKt: runway?.tailwindLimitKt ?? null,
       isOneWay: runway?.oneWay ?? false,
-      surface: place.kind === 'strip' ? surfaceWords(place) : null,
+      surface: place.kind === 'strip' ? heard(place) : null,
       usableLitres: at?.usableLitres ?? (0 as PackPlace['usableLitres']),
       minimumLitres: cache?.minimumLitres ?? null,
       level: cache === null ? 'no levels' : cache.level === 'enough' ? 'above minimum' : cache.level,
     };
   });
 };
-
-/** "14 June 05:58", by the clock of the territory. */
-const heardAt = (at: IsoInstant, timeZone: string): string =>
-  `${dayOfYear(localDate(at, timeZone)).replace(/ \d+$/, '')} ${localTime(at, timeZone)}`;
 
 const heldWords = ({ of, reason, drums, places }: StandingHold): DayPack['held'][number] => ({
   what: `${'batch' in of ? `Batch ${of.batch}` : `Drum ${of.drum}`} is held: ${reason}`,
