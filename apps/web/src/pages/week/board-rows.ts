@@ -115,8 +115,11 @@ export const densityOf = (rows: readonly BoardRow[]): Density => {
 /** The line "Needs a decision" on a box, of a box: two lines where days are narrow. */
 const bandHeight = 0.6;
 
-const heightOf = (boxes: readonly Box[]): number =>
-  boxes.length + bandHeight * boxes.filter(({ flight }) => isAsked(flight)).length;
+/** The same on paper, where boxes are low: with the double line of a flight that is given. */
+const printedBandHeight = 1;
+
+const heightOf = (boxes: readonly Box[], band = bandHeight): number =>
+  boxes.length + band * boxes.filter(({ flight }) => isAsked(flight)).length;
 
 const isAsked = (flight: WeekFlight | WeekBooked): boolean =>
   'needsDecision' in flight && flight.needsDecision !== null;
@@ -131,7 +134,7 @@ const emptyHalf = 0.2;
 const headAndLandings = 1.7;
 
 /** How high a box is at each density, of a roomy one. */
-const boxHeights: Readonly<Record<Density, number>> = { roomy: 0.78, close: 0.78, tight: 0.68 };
+const boxHeights: Readonly<Record<Density, number>> = { roomy: 0.78, close: 0.78, tight: 0.58 };
 
 /** The same in two weeks at once, where days are narrow and words go on in the next line. */
 const narrowBoxHeights: Readonly<Record<Density, number>> = { roomy: 1.2, close: 1.2, tight: 0.85 };
@@ -147,8 +150,8 @@ export const printScale = (rows: readonly BoardRow[]): number => {
 };
 
 const printedBoxes = ({ morning, afternoon }: Cell): number =>
-  Math.max(emptyHalf, heightOf(morning.filter(isPrinted))) +
-  Math.max(emptyHalf, heightOf(afternoon.filter(isPrinted)));
+  Math.max(emptyHalf, heightOf(morning.filter(isPrinted), printedBandHeight)) +
+  Math.max(emptyHalf, heightOf(afternoon.filter(isPrinted), printedBandHeight));
 
 const isPrinted = ({ kind, flight }: Box): boolean =>
   kind === 'booked' || !['declined', 'called off'].includes(flight.state);
