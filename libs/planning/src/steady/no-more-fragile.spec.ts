@@ -54,6 +54,12 @@ describe('a plan judged against the plan made by hand', () => {
     expect(fragility(kept)).toBeLessThan(fragility(cheap));
   });
 
+  it('stays the plan that was shown where the search is stopped', async () => {
+    const built = buildProblem({ ...scenario, flights: [] }, 'hand plan', fragile);
+    const cheap = planFromFlights(built, fragile);
+    expect(await noMoreFragileThanByHand(built, cheap, solver, () => true)).toBe(cheap);
+  });
+
   it('stays as it is where no hand plan judges it', async () => {
     const built = buildProblem(scenario, 'minimum', fragile);
     const cheap = planFromFlights(built, fragile);

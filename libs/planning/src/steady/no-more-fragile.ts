@@ -12,6 +12,7 @@ import { steadyPlan } from './steady-plan.js';
  * A plan that is judged against the plan made by hand must not be likelier to let a cache fall below critical than that
  * one: then it would be cheap because it is fragile. Where it is, a plan of flights to one strip each is made: a cache
  * that is filled by fewer flights waits for fewer strips to open. It is taken where it is less fragile and no shorter.
+ * When it `isOver` the plan stays: whoever stops the search wants the plan that was shown, not one that nobody looked for.
  */
 export async function noMoreFragileThanByHand(
   built: BuiltProblem,
@@ -19,7 +20,7 @@ export async function noMoreFragileThanByHand(
   solver: Solver,
   isOver: () => boolean,
 ): Promise<Plan> {
-  if (built.endTarget !== 'hand plan') return plan;
+  if (built.endTarget !== 'hand plan' || isOver()) return plan;
   const fragility = fragilityOf(built);
   if (fragility(plan) <= fragilityByHand(built.scenario)) return plan;
   const simple = await flightsToOneStrip(built.problem, solver);
