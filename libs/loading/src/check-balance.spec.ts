@@ -27,13 +27,13 @@ describe('faults of a loading', () => {
   });
 
   it('a drum over the floor limit', () => {
-    expect(faults([drum('1', 'R1L', 460)])).toEqual(['BASE-STRIP floor limit: R1L: 460 lb over its 450 lb']);
+    expect(faults([drum('1', 'R1L', 460)])).toEqual(['BASE-STRIP floor limit: R1L: 460 lb, limit 450 lb: 10 lb over']);
   });
 
   it('freight in a net over its limit, on each leg it is aboard', () => {
     expect(faults([], [freight('NET', 500), freight('NET', 150)])).toEqual([
-      'BASE-STRIP floor limit: NET: 650 lb over its 600 lb',
-      'STRIP-BASE floor limit: NET: 650 lb over its 600 lb',
+      'BASE-STRIP floor limit: NET: 650 lb, limit 600 lb: 50 lb over',
+      'STRIP-BASE floor limit: NET: 650 lb, limit 600 lb: 50 lb over',
     ]);
   });
 

@@ -34,7 +34,9 @@ export const overFloor = (aboard: readonly Standing[]): string[] =>
   byPlace(aboard).flatMap(({ place, here }) => {
     const weightLb = pounds(weightOf(here));
     return weightLb > place.limitLb
-      ? [`${place.id}: ${print(weightLb, 'lb')} over its ${print(place.limitLb, 'lb')}`]
+      ? [
+          `${place.id}: ${print(weightLb, 'lb')}, limit ${print(place.limitLb, 'lb')}: ${print(pounds(Math.max(1, weightLb - place.limitLb)), 'lb')} over`,
+        ]
       : [];
   });
 

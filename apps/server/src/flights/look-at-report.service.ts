@@ -2,6 +2,7 @@ import type { Fault as FieldFault, FlightReportBody } from '@drumline/contract';
 import { drumsMissing } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
+import { doesNotHold } from './does-not-hold.js';
 import type { Flight, Load } from './flight.table.js';
 import { FlightDrumsService } from './flight-drums.service.js';
 import type { SentReport } from './flight-reports.service.js';
@@ -39,7 +40,10 @@ export class LookAtReportService {
       return {
         asItStood: { ...flight, needsDecision },
         isFlown,
-        faults: faultsOfLoad(board, flight, body),
+        faults: [
+          ...faultsOfLoad(board, flight, body),
+          ...doesNotHold(board, flight, { body, before: loads }),
+        ],
         raised: [
           ...raised,
           ...markedSince(flight, needsDecision, body),

@@ -1,4 +1,4 @@
-import { kilograms, pounds } from '@drumline/units';
+import { inches, kilograms, pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { asPlanned, changePlaces, drumByWeight, drumInBook, standsIn } from './aboard.js';
 import { flightAsLoaded } from './as-loaded.js';
@@ -6,6 +6,7 @@ import { isNewer } from './opened-flight.js';
 import { loaded } from './reports.js';
 import { tooManyFor } from './soft-rule.js';
 import { exampleDay, exampleFlight, exampleReporter } from './testing/example-flight.js';
+import { waysToHold } from './ways-to-hold.js';
 
 const request = exampleFlight.request!;
 const planned = asPlanned(request);
@@ -56,16 +57,53 @@ describe('a drum that no book has', () => {
     const tooHeavy = loadedWith(240);
     // 240 kg is 529 lb.
     expect(tooHeavy.sheet).toMatchObject({ holds: false });
-    expect(tooHeavy.sheet!.faults.join()).toContain('R1L: 529 lb over its 450 lb');
+    expect(tooHeavy.sheet!.faults.join()).toContain('R1L: 529 lb, limit 450 lb: 79 lb over');
     const { requests } = loaded(exampleReporter, tooHeavy, {
       ...{ loadLb: 1323, byHandLb: 1323, takeoffLb: 6500, byAircraftLb: 6500 },
       signed: null,
       bySoftFigures: false,
       attempts: [],
     });
-    const { note } = requests[0]!.body as { readonly note: string };
+    const { note, doesNotHold } = requests[0]!.body as Readonly<Record<'note' | 'doesNotHold', string>>;
     expect(note).toContain('0913, in no book, weighs 240.0 kg by the crew.');
-    expect(note).toContain('By the sheet it does not hold:');
+    expect(doesNotHold).toContain('R1L: 529 lb, limit 450 lb: 79 lb over');
+  });
+
+  it('that stands well in its place does not hold either where it breaks a limit of take-off, landing, strip or envelope', () => {
+    const { request: route } = request.load;
+    const [out, home] = route.legs;
+    const sums = exampleFlight.sheet!.legs[0]!.rows.filter(({ kind }) => kind === 'sum');
+    const lbOf = (label: string) => sums.find((row) => row.label.startsWith(label))!.lb;
+    // 200 kg is 441 lb, within the 450 lb of the place, and 46 lb more than 0434; each limit has 20 lb to spare.
+    const faultsWith = (changes: Partial<typeof route>) => {
+      const { holds, faults } = loadedWith(200, changes).sheet!;
+      expect(holds).toBe(false);
+      return faults.join('. ');
+    };
+    expect(loadedWith(200).sheet).toMatchObject({ holds: true, faults: [] });
+    const limited = (limit: object) => ({ ...route.type, ...limit });
+    const takeoff = { maxTakeoffLb: pounds(lbOf('take-off') + 20) };
+    expect(faultsWith({ type: limited(takeoff) })).toContain('XMER-XGAN: 26 lb over max take-off');
+    const landing = { maxLandingLb: pounds(lbOf('land XGAN') + 20) };
+    expect(faultsWith({ type: limited(landing) })).toContain('XMER-XGAN: 26 lb over max landing');
+    const strip = { ...out!.to.limit!, landingLb: pounds(lbOf('land XGAN') + 20) };
+    const legs = [{ ...out!, to: { ...out!.to, limit: strip } }, home!];
+    expect(faultsWith({ legs })).toContain('XMER-XGAN: 26 lb over XGAN strip landing');
+    // In front it moves the take-off forward; the limit lies half way.
+    const armOf = ({ balance }: typeof exampleFlight) =>
+      balance.find(({ moment }) => moment === 'take-off')!.armIn;
+    const forwardIn = inches((armOf(exampleFlight) + armOf(loadedWith(200))) / 2);
+    expect(armOf(loadedWith(200))).toBeLessThan(forwardIn);
+    const envelope = route.type.envelope.map((point) => ({ ...point, forwardIn }));
+    expect(faultsWith({ type: limited({ envelope }) })).toMatch(/XMER-XGAN: take-off .* against forward/);
+  });
+
+  it('has ways to hold again, each worked out: without it, or in another place', () => {
+    const drum = drumByWeight('0913', kilograms(240), request);
+    const aboard = standsIn(planned, 'R1L', drum);
+    const ways = waysToHold(flightAsLoaded(exampleFlight, aboard), aboard);
+    expect(ways.move).toBeNull();
+    expect(ways.leave.map((off) => off.map(({ number }) => number))).toEqual([['0913']]);
   });
 
   it('and weighs more than planned leaves less room on a soft strip than the plan had', () => {

@@ -2,8 +2,8 @@ import { Main, Press } from '../phone/index.js';
 
 interface CompareActsProps {
   readonly agrees: boolean;
-  /** More is aboard than a surface takes. */
-  readonly tooMuch: boolean;
+  /** It does not hold, or more is aboard than a surface takes: it can only be told. */
+  readonly onlyToTell: boolean;
   /** "F06, version 3". */
   readonly loaded: string;
   readonly onAdding: () => void;
@@ -15,10 +15,10 @@ interface CompareActsProps {
 
 /** Whatever the two totals say, they can be looked at and typed again before Loaded. */
 export const CompareActs = (props: CompareActsProps) => {
-  const { agrees, tooMuch, loaded, onAdding, onAgain, onPositions, onSigning, onKeep } = props;
+  const { agrees, onlyToTell, loaded, onAdding, onAgain, onPositions, onSigning, onKeep } = props;
   const adding = <Press onPress={onAdding}>How they add</Press>;
   const again = <Press onPress={onAgain}>Type again</Press>;
-  if (tooMuch)
+  if (onlyToTell)
     return (
       <>
         <div className="two">

@@ -4,6 +4,7 @@ import { NotKept, Page, type Person, useTerritoryNow } from '../phone/index.js';
 import { CompareActs } from './compare-acts.js';
 import { ComparedFigures } from './compared-figures.js';
 import { open } from './day.js';
+import { DoesNotHold } from './does-not-hold.js';
 import { HowTheyAdd } from './how-they-add-page.js';
 import { surfaceAt } from './leg-words.js';
 import { aboveLoaded, type StepProps, Steps } from './loaded-steps.js';
@@ -56,7 +57,7 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
           <NotKept words={notKept} />
           <CompareActs
             agrees={compared.agrees}
-            tooMuch={tooMany.length > 0}
+            onlyToTell={tooMany.length > 0 || !flight.sheet!.holds}
             loaded={`${flight.id}, version ${flight.version}`}
             onAdding={() => setLooksAt('adding')}
             onAgain={() => setDraft({ ...draft, step: 'totals' })}
@@ -68,6 +69,7 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
       }
     >
       <Steps now="compare" />
+      <DoesNotHold sheet={flight.sheet!} />
       <ComparedFigures compared={compared} typed={typed} rows={flight.sheet!.legs[0]!.totals.items.length} />
       <SoftNotice {...props} />
       <WhatItSays

@@ -73,6 +73,12 @@ const FlightRow = ({
           <b>{shown.id}</b> · {dayWords(shown.date)}, off {shown.departs} · {shown.aircraft} · {newest.state},
           version {shown.version}
           {shown.version === newest.version ? '' : ' open'}
+          {shown.sheet !== null && !shown.sheet.holds && (
+            <>
+              <br />
+              <b>This load does not hold:</b> {shown.sheet.faults[0]}
+            </>
+          )}
           {words !== null && (
             <>
               <br />

@@ -9,7 +9,7 @@ export const heldAboard = ({ flight, held }: FlightHere): readonly SheetDrum[] =
 interface HeldNoticesProps {
   readonly here: FlightHere;
   readonly onAnother: (position: string) => void;
-  readonly onLeave: (number: string) => void;
+  readonly onLeave: (numbers: readonly string[]) => void;
 }
 
 /** Each drum on hold with what to do: another in its place, or without it. */
@@ -27,7 +27,7 @@ export const HeldNotices = ({ here, onAnother, onLeave }: HeldNoticesProps) =>
         <div className="two">
           <Press onPress={() => onAnother(position)}>Another in {position}</Press>
           {here.flight.sheet!.drums.length > length && (
-            <Press onPress={() => onLeave(number)}>Leave {number} behind</Press>
+            <Press onPress={() => onLeave([number])}>Leave {number} behind</Press>
           )}
         </div>
       )}

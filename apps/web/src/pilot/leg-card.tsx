@@ -3,6 +3,7 @@ import { useEffect } from 'react';
 import { Link } from 'wouter';
 import { dayWords, Notice, Page, type Person, useTerritoryNow, whenWords } from '../phone/index.js';
 import { open } from './day.js';
+import { StandsSo } from './does-not-hold.js';
 import { LegActs } from './leg-acts.js';
 import { LegFacts } from './leg-facts.js';
 import { LegWarnings } from './leg-warnings.js';
@@ -85,6 +86,7 @@ const Card = ({ here, leg, person }: LegProps & { readonly person: Person }) => 
       <p className="foot caution">
         On the ground only (operations manual). Planning figure. The commander’s approved data decide.
       </p>
+      <StandsSo here={here} leg={leg} />
       <LegWarnings here={flownHere} leg={leg} now={now} />
       {asFlown === null && (
         <Notice

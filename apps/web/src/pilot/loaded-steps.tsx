@@ -10,6 +10,8 @@ export interface LoadedDraft {
   readonly read: readonly string[];
   /** Every drum with its place, once one of them is another than planned; empty: as planned. */
   readonly aboard: readonly DrumAsLoaded[];
+  /** The load does not hold, and stands so in the aeroplane: the crew means to tell it all the same. */
+  readonly standsSo: boolean;
   readonly byHand: string;
   readonly byAircraft: string;
   /** Both totals of every comparison so far, the first one included. */
@@ -18,6 +20,9 @@ export interface LoadedDraft {
   readonly reason: string;
   readonly second: string;
 }
+
+/** Another load than the one whose totals were typed: it is read, added and answered for from the beginning. */
+export const begunAnew = { step: 'positions', standsSo: false, byHand: '', byAircraft: '' } as const;
 
 export interface StepProps {
   /** With the drums as they are loaded. */

@@ -12,6 +12,7 @@ const empty: LoadedDraft = {
   step: 'positions',
   read: [],
   aboard: [],
+  standsSo: false,
   byHand: '',
   byAircraft: '',
   attempts: [],
@@ -30,8 +31,9 @@ export const Loaded = ({ id, person }: { readonly id: string; readonly person: P
   if (flight === null) return <NoLoad id={id} word="Not on this phone yet." why="It needs a signal once." />;
   if (flight.sheet === null) return <NoLoad id={id} word="No load sheet." why={flight.why ?? ''} />;
   const props = { here: { ...here, flight }, draft, setDraft };
-  // A drum that was put on hold since is taken off first.
-  if (draft.step === 'positions' || heldAboard(props.here).length > 0) return <Positions {...props} />;
+  // A drum that was put on hold since is taken off first; a load that does not hold goes no further by itself.
+  const isStopped = heldAboard(props.here).length > 0 || !(flight.sheet.holds || draft.standsSo);
+  if (draft.step === 'positions' || isStopped) return <Positions {...props} />;
   if (draft.step === 'totals') return <TypeTotals {...props} />;
   return <CompareTotals {...props} person={person} />;
 };

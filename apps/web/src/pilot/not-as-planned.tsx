@@ -1,5 +1,5 @@
 import { Notice } from '../phone/index.js';
-import type { StepProps } from './loaded-steps.js';
+import { begunAnew, type StepProps } from './loaded-steps.js';
 
 /** What is otherwise than planned, and the way back. */
 export const NotAsPlanned = ({ draft, setDraft }: StepProps) => {
@@ -12,7 +12,11 @@ export const NotAsPlanned = ({ draft, setDraft }: StepProps) => {
       title={words.length > 0 ? `${words.join(', ')}.` : 'Drums have changed places or stay behind.'}
     >
       Totals and code square follow; base hears with Loaded. A printed sheet shows the plan.{' '}
-      <button type="button" className="as-link" onClick={() => setDraft({ ...draft, aboard: [] })}>
+      <button
+        type="button"
+        className="as-link"
+        onClick={() => setDraft({ ...draft, ...begunAnew, aboard: [] })}
+      >
         As planned again
       </button>
     </Notice>

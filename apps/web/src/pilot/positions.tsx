@@ -1,6 +1,7 @@
-import { Main, Notice, Page, Press } from '../phone/index.js';
+import { Main, Page, Press } from '../phone/index.js';
 import { AnotherAboard } from './another-aboard.js';
 import { Cabin } from './cabin.js';
+import { DoesNotHold, Remedies } from './does-not-hold.js';
 import { HeldNotices, heldAboard, whyHeld } from './held-notice.js';
 import { aboveLoaded, type StepProps, Steps } from './loaded-steps.js';
 import { NotAsPlanned } from './not-as-planned.js';
@@ -18,8 +19,9 @@ const titles: Readonly<Record<Tap, string>> = {
 export const Positions = (props: StepProps) => {
   const { here, draft } = props;
   const { flight, held } = here;
-  const { drums, holds, faults } = flight.sheet!;
-  const { tap, setTap, first, asked, aboard, onTap, ask, leave, put, backToPlaces } = usePositions(props);
+  const { drums } = flight.sheet!;
+  const positions = usePositions(props);
+  const { tap, setTap, first, asked, aboard, onTap, ask, leave, put, backToPlaces } = positions;
   if (asked !== null)
     return <AnotherAboard here={here} aboard={aboard} position={asked} onKeep={put} onBack={backToPlaces} />;
   return (
@@ -37,11 +39,9 @@ export const Positions = (props: StepProps) => {
       <Steps now="positions" />
       <HeldNotices here={here} onAnother={ask} onLeave={leave} />
       <SoftNotice {...props} />
-      {!holds && (
-        <Notice kind="stop" word="This load does not hold." title={`${faults[0] ?? ''}.`}>
-          Put the drums elsewhere, or take others. {faults.slice(1).join('. ')}
-        </Notice>
-      )}
+      <DoesNotHold sheet={flight.sheet!}>
+        <Remedies here={here} positions={positions} />
+      </DoesNotHold>
       <Cabin
         drums={drums}
         held={held}
@@ -62,8 +62,12 @@ const ReadingActs = ({
   setTap,
 }: StepProps & { readonly setTap: (tap: Tap) => void }) => {
   const { flight } = here;
+  const { holds } = flight.sheet!;
   const numbers = flight.sheet!.drums.map(({ number }) => number);
   const unread = numbers.filter((number) => !draft.read.includes(number));
+  const waits =
+    whyHeld(heldAboard(here)) ??
+    (unread.length > 0 ? `${unread.length} not read yet: ${unread.join(', ')}` : null);
   return (
     <>
       {flight.request !== null && (
@@ -72,11 +76,13 @@ const ReadingActs = ({
           <Press onPress={() => setTap('another')}>Another drum</Press>
         </div>
       )}
+      {!holds && waits === null && (
+        <Press onPress={() => setDraft({ ...draft, step: 'totals', standsSo: true })}>
+          It stands so in the aeroplane: to tell base
+        </Press>
+      )}
       <Main
-        waits={
-          whyHeld(heldAboard(here)) ??
-          (unread.length > 0 ? `${unread.length} not read yet: ${unread.join(', ')}` : null)
-        }
+        waits={waits ?? (holds ? null : 'This load does not hold')}
         onPress={() => setDraft({ ...draft, step: 'totals' })}
       >
         Positions right

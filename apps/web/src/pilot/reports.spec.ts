@@ -85,7 +85,8 @@ describe('what a pilot reports', () => {
     const sheet = { ...exampleFlight.sheet!, holds: false, faults: ['XMER-XGAN: 12 lb over landing limit'] };
     const body = loaded(exampleReporter, { ...exampleFlight, sheet }, totals).requests[0]?.body;
     expect(body).toMatchObject({
-      note: 'By the sheet it does not hold: XMER-XGAN: 12 lb over landing limit.',
+      doesNotHold: 'XMER-XGAN: 12 lb over landing limit.',
+      allTheSame: true,
     });
   });
 

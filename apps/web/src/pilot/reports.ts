@@ -41,6 +41,7 @@ export const loaded = (reporter: Reporter, flight: PhoneFlight, totals: LoadedTo
         ),
         ...(totals.signed === null ? {} : { signed: totals.signed }),
         bySoftFigures: totals.bySoftFigures,
+        ...doesNotHold(flight),
         // It stands so: base keeps it, whatever it has to say about it.
         allTheSame: true,
       }),
@@ -52,20 +53,19 @@ const positionOf = ({ sheet }: PhoneFlight, drum: string): { readonly position?:
   return position === undefined ? {} : { position };
 };
 
-/** What base cannot know: weights of drums that it has in no book. The commander decides; base is told what the sheet says. */
-const loadedNote = (
-  { sheet, request }: PhoneFlight,
-  { attempts, signed }: LoadedTotals,
-): string | undefined => {
+/** What the sheet says against it, which may know weights that base does not. */
+const doesNotHold = ({ sheet }: PhoneFlight): { readonly doesNotHold?: string } =>
+  sheet === null || sheet.holds ? {} : { doesNotHold: `${sheet.faults.join('. ')}.`.slice(0, 1000) };
+
+/** What base cannot know: weights of drums that it has in no book. */
+const loadedNote = ({ request }: PhoneFlight, { attempts, signed }: LoadedTotals): string | undefined => {
   const weighed = drumsInNoBook(request).map(
     ({ number, grossKg }) => `${number}, in no book, weighs ${print(grossKg, 'kg', 1)} by the crew.`,
   );
-  const faults =
-    sheet === null || sheet.holds ? [] : [`By the sheet it does not hold: ${sheet.faults.join('. ')}.`];
   // Whoever signs has them in the reason.
   const before = signed === null ? attempts.slice(0, -1) : [];
   const typed = before.length === 0 ? [] : [`Typed before: ${before.join('; ')}.`];
-  const words = [...weighed, ...faults, ...typed].join(' ');
+  const words = [...weighed, ...typed].join(' ');
   return words === '' ? undefined : words.slice(0, 800);
 };
 

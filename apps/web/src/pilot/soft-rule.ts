@@ -1,7 +1,7 @@
 import type { PhoneFlight } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
 import { asPlanned } from './aboard.js';
-import type { LoadedDraft } from './loaded-steps.js';
+import { begunAnew, type LoadedDraft } from './loaded-steps.js';
 import type { OpenedFlight } from './opened-flight.js';
 
 /** A stop to which more goes than its surface takes. */
@@ -60,6 +60,6 @@ export const withoutTooMany = (
     .filter(({ number }) => !ifSoft.leave.includes(number))
     .map((drum) => ({ ...drum, position: stands.get(drum.number) ?? drum.position }));
   const read = draft.read.filter((number) => aboard.some((drum) => drum.number === number));
-  const again = { ...draft, step: 'positions' as const, read, aboard, byHand: '', byAircraft: '' };
+  const again = { ...draft, ...begunAnew, read, aboard };
   return { off: ifSoft.leave, draft: again };
 };

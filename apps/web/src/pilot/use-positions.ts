@@ -1,12 +1,12 @@
 import type { DrumAsLoaded, SheetDrum } from '@drumline/loading';
 import { useState } from 'react';
 import { asPlanned, changePlaces, type KnownDrum, standsIn } from './aboard.js';
-import type { StepProps } from './loaded-steps.js';
+import { begunAnew, type StepProps } from './loaded-steps.js';
 
 /** What a tap on a place does: reads its drum, says that another stands there, or chooses two that change places. */
 export type Tap = 'read' | 'another' | 'swap';
 
-interface PositionsNow {
+export interface PositionsNow {
   readonly tap: Tap;
   readonly setTap: (tap: Tap) => void;
   /** The first of two that change places; null: none is chosen. */
@@ -17,8 +17,10 @@ interface PositionsNow {
   readonly onTap: (drum: SheetDrum) => void;
   /** What stands in that place is asked for. */
   readonly ask: (position: string) => void;
-  /** The flight goes without that drum. */
-  readonly leave: (number: string) => void;
+  /** The flight goes without those drums. */
+  readonly leave: (numbers: readonly string[]) => void;
+  /** The drums stand so. */
+  readonly stand: (aboard: readonly DrumAsLoaded[]) => void;
   readonly put: (drum: KnownDrum) => void;
   readonly backToPlaces: () => void;
 }
@@ -35,9 +37,11 @@ export const usePositions = ({ here: { flight }, draft, setDraft }: StepProps): 
   };
   const read = (number: string): readonly string[] =>
     draft.read.includes(number) ? draft.read.filter((each) => each !== number) : [...draft.read, number];
+  const stand = (next: readonly DrumAsLoaded[], stillRead = draft.read) =>
+    setDraft({ ...draft, ...begunAnew, read: stillRead, aboard: next });
   const swap = (position: string) => {
     if (chosen === null) return setChosen(position);
-    setDraft({ ...draft, aboard: changePlaces(aboard, chosen, position) });
+    stand(changePlaces(aboard, chosen, position));
     turn('read');
   };
   return {
@@ -55,20 +59,16 @@ export const usePositions = ({ here: { flight }, draft, setDraft }: StepProps): 
       setTap('another');
       setChosen(position);
     },
-    leave: (number) =>
-      setDraft({
-        ...draft,
-        read: draft.read.filter((each) => each !== number),
-        aboard: aboard.filter((drum) => drum.number !== number),
-      }),
+    leave: (numbers) =>
+      stand(
+        aboard.filter(({ number }) => !numbers.includes(number)),
+        draft.read.filter((number) => !numbers.includes(number)),
+      ),
+    stand: (next) => stand(next),
     put: (drum) => {
       // Whoever types its number has read it.
       const isRead = draft.read.includes(drum.number);
-      setDraft({
-        ...draft,
-        read: isRead ? draft.read : read(drum.number),
-        aboard: standsIn(aboard, chosen!, drum),
-      });
+      stand(standsIn(aboard, chosen!, drum), isRead ? draft.read : read(drum.number));
       turn('read');
     },
     backToPlaces: () => setChosen(null),

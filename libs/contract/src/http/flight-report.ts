@@ -71,6 +71,10 @@ export const flightReportSchema = z.discriminatedUnion('kind', [
       .boolean()
       .meta({ description: 'Loaded by the soft figures, as no report of the surface is fresh' })
       .default(false),
+    doesNotHold: longText(
+      'What the sheet it was loaded by says against it, where it does not hold',
+      'XALD-XLOR: R3L: 551 lb, limit 450 lb: 101 lb over.',
+    ).exactOptional(),
     allTheSame: z
       .boolean()
       .meta({

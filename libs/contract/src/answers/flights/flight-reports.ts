@@ -39,6 +39,7 @@ const loadReport = reportOf('load', {
   signed: z
     .strictObject({ by: z.string(), reason: z.string(), second: z.string().exactOptional() })
     .exactOptional(),
+  doesNotHold: z.string().exactOptional(),
   allTheSame: z.boolean().exactOptional(),
 });
 
