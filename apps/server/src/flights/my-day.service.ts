@@ -46,6 +46,7 @@ export class MyDayService {
       places: scenario.places.map(placeOf(board.facts.scenario)),
       surfaceReports: newestByPlace(scenario),
       drums: board.facts.scenario.drums.map(drumOf(scenario)),
+      brimLitres: scenario.policy.drum.brimLitres,
       sameReports: await this.same.of(id),
       flights: own.toSorted(byDeparture).map((flight) => flightOf(board, flight, drumsFor(board, flight))),
     };

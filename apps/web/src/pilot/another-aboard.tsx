@@ -1,5 +1,5 @@
-import { type DrumAsLoaded, questionWeight } from '@drumline/loading';
-import { kilograms, print } from '@drumline/units';
+import { type DrumAsLoaded, questionFill, questionWeight } from '@drumline/loading';
+import { kilograms, type Litres, litres, print } from '@drumline/units';
 import { useState } from 'react';
 import { Keypad, Main, Notice, Page, Press } from '../phone/index.js';
 import { drumByWeight, drumInBook, type KnownDrum } from './aboard.js';
@@ -28,6 +28,7 @@ export const AnotherAboard = ({ here, aboard, position, onKeep, onBack }: Anothe
       <WhatItWeighs
         above={`${here.flight.id} · ${unknown} in ${position}`}
         planningKg={here.flight.request!.load.request.drum.grossKg}
+        brimLitres={litres(here.day.brimLitres)}
         byWeight={(kg) => drumByWeight(unknown, kilograms(kg), here.flight.request!)}
         onKeep={onKeep}
         onBack={() => setUnknown(null)}
@@ -47,16 +48,20 @@ export const AnotherAboard = ({ here, aboard, position, onKeep, onBack }: Anothe
 interface WhatItWeighsProps {
   readonly above: string;
   readonly planningKg: Parameters<typeof questionWeight>[2]['grossKg'];
+  readonly brimLitres: Litres;
   readonly byWeight: (kg: number) => KnownDrum;
   readonly onKeep: (drum: KnownDrum) => void;
   readonly onBack: () => void;
 }
 
-const WhatItWeighs = ({ above, planningKg, byWeight, onKeep, onBack }: WhatItWeighsProps) => {
+const WhatItWeighs = ({ above, planningKg, brimLitres, byWeight, onKeep, onBack }: WhatItWeighsProps) => {
   const [typed, setTyped] = useState('');
   const drum = byWeight(Number(typed));
   const doubt =
-    typed.length < 2 ? null : questionWeight(Number(typed), 'kg', { count: 1, grossKg: planningKg });
+    typed.length < 2
+      ? null
+      : (questionWeight(Number(typed), 'kg', { count: 1, grossKg: planningKg }) ??
+        questionFill(drum.grossKg, { litres: drum.litres, brimLitres }));
   return (
     <Page
       above={above}
@@ -82,7 +87,9 @@ const WhatItWeighs = ({ above, planningKg, byWeight, onKeep, onBack }: WhatItWei
               ` The drum taken at ${print(drum.tareKg, 'kg', 1)}, that is ${print(drum.litres, 'L')} of fuel.`}
           </p>
         ) : (
-          <Notice kind="check" word="Check." title={doubt} />
+          <Notice kind="check" word="Check." title={doubt}>
+            What you typed can be kept.
+          </Notice>
         )}
       </div>
       <Keypad value={typed} onType={setTyped} longest={4} />

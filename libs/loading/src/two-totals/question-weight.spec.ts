@@ -1,6 +1,6 @@
-import { kilograms } from '@drumline/units';
+import { kilograms, litres } from '@drumline/units';
 import { expect, it } from 'vitest';
-import { questionWeight } from './question-weight.js';
+import { questionFill, questionWeight } from './question-weight.js';
 
 const six = { count: 6, grossKg: kilograms(180) };
 
@@ -25,4 +25,12 @@ it('a figure that fits no unit says what the drums weigh', () => {
 
 it('without drums there is nothing to compare with', () => {
   expect(questionWeight(12, 'lb', { ...six, count: 0 })).toBeNull();
+});
+
+it('a drum that would hold more than to the brim is asked about, one that is full is not', () => {
+  const brimLitres = litres(216);
+  expect(questionFill(kilograms(250), { litres: litres(288), brimLitres })).toBe(
+    '250 kg would be 288 L of fuel, and the drum holds 216 L to the brim. Weighed with pallet or straps, or is it lb?',
+  );
+  expect(questionFill(kilograms(193), { litres: litres(216), brimLitres })).toBeNull();
 });

@@ -2,6 +2,7 @@ import {
   type Kilograms,
   kilograms,
   kilogramsFromPounds,
+  type Litres,
   pounds,
   poundsFromKilograms,
   print,
@@ -32,6 +33,18 @@ export function questionWeight(
     ? `Is it ${unit === 'kg' ? 'lb' : 'kg'}?`
     : `They weigh about ${about}.`;
   return `${printNumber(typed)} in a ${unit} field is ${asTyped < 1 ? 'light' : 'heavy'} for ${countWords(drums.count, 'drum')}. ${question}`;
+}
+
+/**
+ * A question about the weight of one drum that would be more fuel than it holds to the brim: "250 kg would be 288 L of fuel".
+ * Null: it goes in. Nothing is refused; the person answers.
+ */
+export function questionFill(
+  typedKg: Kilograms,
+  { litres, brimLitres }: { readonly litres: Litres; readonly brimLitres: Litres },
+): string | null {
+  if (litres <= brimLitres) return null;
+  return `${print(typedKg, 'kg')} would be ${print(litres, 'L')} of fuel, and the drum holds ${print(brimLitres, 'L')} to the brim. Weighed with pallet or straps, or is it lb?`;
 }
 
 const isNear = (share: number): boolean => share >= least && share <= most;

@@ -101,6 +101,7 @@ export const exampleDay: MyDay = {
     litres: 200,
     held: null,
   })),
+  brimLitres: 216,
   sameReports: [],
   flights: [exampleFlight],
 };

@@ -106,6 +106,7 @@ export const myDayAnswer = z
     places: z.array(phonePlaceAnswer),
     surfaceReports: z.array(surfaceReport),
     drums: z.array(phoneDrumAnswer).describe('Every drum of the book, where it is, and why it is held.'),
+    brimLitres: z.number().describe('What a drum holds to the brim.'),
     sameReports: z
       .array(sameReportAnswer)
       .describe('Reports of this person that somebody else has made too: they count once.'),
