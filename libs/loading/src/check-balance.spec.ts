@@ -27,7 +27,9 @@ describe('faults of a loading', () => {
   });
 
   it('a drum over the floor limit', () => {
-    expect(faults([drum('1', 'R1L', 460)])).toEqual(['BASE-STRIP floor limit: R1L: 460 lb, limit 450 lb: 10 lb over']);
+    expect(faults([drum('1', 'R1L', 460)])).toEqual([
+      'BASE-STRIP floor limit: R1L: 460 lb, limit 450 lb: 10 lb over',
+    ]);
   });
 
   it('freight in a net over its limit, on each leg it is aboard', () => {

@@ -51,7 +51,7 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
   return (
     <Page
       above={aboveLoaded(flight)}
-      title={apart === 0 ? 'They agree' : `${print(pounds(apart), 'lb')} apart`}
+      title={titleOf(apart, flight.sheet!.holds)}
       acts={
         <>
           <NotKept words={notKept} />
@@ -79,4 +79,9 @@ export const CompareTotals = (props: StepProps & { readonly person: Person }) =>
       />
     </Page>
   );
+};
+
+const titleOf = (apartLb: number, holds: boolean): string => {
+  if (apartLb > 0) return `${print(pounds(apartLb), 'lb')} apart`;
+  return holds ? 'They agree' : 'It does not hold';
 };

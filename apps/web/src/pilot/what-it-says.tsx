@@ -24,7 +24,11 @@ interface WhatItSaysProps {
 export const WhatItSays = ({ compared, sheet, bySoftFigures }: WhatItSaysProps) => (
   <>
     {compared.agrees ? (
-      <Notice kind="agree" word="Agrees." title={agreeWords(compared)}>
+      <Notice
+        kind={sheet.holds ? 'agree' : 'note'}
+        word={sheet.holds ? 'Agrees.' : 'The totals agree.'}
+        title={agreeWords(compared)}
+      >
         {compared.roundingWords}
       </Notice>
     ) : (

@@ -152,6 +152,9 @@ export interface SheetTotals {
   /** At the start of the leg, taxi included. */
   readonly fuelLb: Pounds;
   readonly taxiFuelLb: Pounds;
+  /** From take-off to landing. */
+  readonly tripFuelLb: Pounds;
+  readonly operatingLb: Pounds;
   /** Why the kg total is not quite the lb total; null: it is. */
   readonly roundingWords: string | null;
 }

@@ -126,6 +126,8 @@ function totalsOf(load: NamedLoad, index: number, weighed: WeighedLeg): SheetTot
     plannedTakeoffLb: pounds(weighed.takeoffLb - weighed.loadLb + plannedLoadLb),
     fuelLb: weighed.fuelLb,
     taxiFuelLb: weighed.taxiLb,
+    tripFuelLb: weighed.tripLb,
+    operatingLb: weighed.operatingLb,
     roundingWords,
   };
 }

@@ -3,7 +3,7 @@ import { digitsSwapped, oneDigit, tenTimes } from './digit-slips.js';
 import { grossForNet, leftOutOrTwice, plannedWeight, rounding, wrongDrum } from './drum-slips.js';
 import type { SheetItem } from './sheet-item.js';
 import type { Slip, SlipFinder, SlipQuestion } from './slip.js';
-import { beforeTaxi, fuelLeftOut, loadLeftOut } from './takeoff-slips.js';
+import { beforeTaxi, fuelLeftOut, landingWeight, loadLeftOut, operatingLeftOut } from './takeoff-slips.js';
 import { twoWeights } from './two-weights.js';
 import { kilogramsForPounds, poundsForKilograms } from './unit-slips.js';
 
@@ -22,6 +22,10 @@ export interface TotalsQuestion {
   /** At the start of the leg, taxi included; 0: not known. */
   readonly fuelLb: Pounds;
   readonly taxiFuelLb: Pounds;
+  /** From take-off to landing; 0: not known. */
+  readonly tripFuelLb: Pounds;
+  /** 0: not known. */
+  readonly operatingLb: Pounds;
   /** The same total with drums of planning weight; null: none. */
   readonly plannedLb: Pounds | null;
 }
@@ -43,10 +47,12 @@ const finders: readonly SlipFinder[] = [
   kilogramsForPounds,
   poundsForKilograms,
   digitsSwapped,
+  landingWeight,
   leftOutOrTwice,
   grossForNet,
   loadLeftOut,
   fuelLeftOut,
+  operatingLeftOut,
   beforeTaxi,
   plannedWeight,
   wrongDrum,
@@ -77,6 +83,8 @@ const inWholePounds = (question: TotalsQuestion): SlipQuestion => ({
   otherDrums: question.otherDrums,
   fuelLb: Math.round(question.fuelLb),
   taxiLb: Math.round(question.taxiFuelLb),
+  tripLb: Math.round(question.tripFuelLb),
+  operatingLb: Math.round(question.operatingLb),
   planned: question.plannedLb === null ? null : Math.round(question.plannedLb),
 });
 

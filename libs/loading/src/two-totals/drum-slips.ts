@@ -42,7 +42,7 @@ export const leftOutOrTwice: SlipFinder = (question) => {
   ];
 };
 
-/** The difference is the empty drums: all of them, or one. */
+/** The difference is the empty drums: all of them, by their own weights or by one that is planned for all, or one. */
 export const grossForNet: SlipFinder = (question) => {
   const apart = apartOf(question);
   const tares = question.items.flatMap((item) =>
@@ -50,12 +50,12 @@ export const grossForNet: SlipFinder = (question) => {
   );
   const allKg = tares.reduce((sum, { tareKg }) => sum + tareKg, 0) as Kilograms;
   const allLb = poundsFromKilograms(allKg);
-  if (tares.length > 0 && Math.abs(allLb - apart) <= Math.max(1, tares.length / 2))
+  if (tares.length > 0 && Math.abs(allLb - apart) <= tares.length)
     return [
       {
         kind: 'gross for net',
         title: 'Fuel only, without the drums',
-        words: `${lbWords(apart)} apart. ${printNumber(tares.length)} empty drums weigh ${print(allKg, 'kg', 1)}, ${print(allLb, 'lb')}. One figure may be net (fuel), the other gross (fuel and drum).`,
+        words: `${lbWords(apart)} apart. ${printNumber(tares.length)} empty drums weigh ${print(allKg, 'kg', 1)}, ${print(allLb, 'lb')}, or a pound more or less each by their planning weight. One figure may be net (fuel), the other gross (fuel and drum).`,
       },
     ];
   const fits = tares.map(({ item, tareKg }) => ({ of: item, lb: poundsFromKilograms(tareKg) }));

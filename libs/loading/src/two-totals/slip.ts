@@ -12,6 +12,8 @@ export type SlipKind =
   | 'before taxi'
   | 'load left out'
   | 'fuel left out'
+  | 'operating weight left out'
+  | 'landing weight'
   | 'planned weight'
   | 'wrong drum'
   | 'one digit'
@@ -38,6 +40,10 @@ export interface SlipQuestion {
   /** At the start of the leg, taxi included; 0: not known. */
   readonly fuelLb: number;
   readonly taxiLb: number;
+  /** From take-off to landing; 0: not known. */
+  readonly tripLb: number;
+  /** 0: not known. */
+  readonly operatingLb: number;
   /** The total while every drum counted as planned; null: not planned. */
   readonly planned: number | null;
 }

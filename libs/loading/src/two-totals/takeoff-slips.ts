@@ -1,7 +1,7 @@
 import { itemTotals, roundingRoomLb } from './sheet-item.js';
 import { apartOf, lbWords, type Slip, type SlipFinder, type SlipQuestion } from './slip.js';
 
-// What a take-off weight is made of, and a load is not: fuel, taxi fuel, and the load as a whole.
+// What a take-off weight is made of, and a load is not: the aeroplane, its fuel, and the load as a whole.
 
 /** The taxi fuel lies between ramp weight and take-off weight. */
 export const beforeTaxi: SlipFinder = (question) =>
@@ -35,6 +35,34 @@ export const fuelLeftOut: SlipFinder = (question) => {
     ? [wholePart(question, 'fuel left out', `The fuel at start-up is ${lbWords(fuelLb)}`)]
     : [];
 };
+
+/** What the aeroplane weighs at the end of the leg, in the box for its take-off. */
+export const landingWeight: SlipFinder = (question) =>
+  isShortBy(question, question.tripLb)
+    ? [
+        {
+          kind: 'landing weight',
+          title: 'Landing weight for take-off weight',
+          words: `${lbWords(apartOf(question))} apart. The fuel from take-off to landing is ${lbWords(question.tripLb)}. One figure may be the landing weight.`,
+        },
+      ]
+    : [];
+
+/** Load and fuel alone. */
+export const operatingLeftOut: SlipFinder = (question) =>
+  isShortBy(question, question.operatingLb)
+    ? [
+        {
+          kind: 'operating weight left out',
+          title: 'The operating weight left out',
+          words: `${lbWords(apartOf(question))} apart. The aeroplane with its crew is ${lbWords(question.operatingLb)}. One figure may be the load and the fuel alone.`,
+        },
+      ]
+    : [];
+
+/** Of take-off weights: the other figure is so much less. 0: that part is not known. */
+const isShortBy = (question: SlipQuestion, lb: number): boolean =>
+  question.of === 'take-off weight' && lb > 0 && question.typed < question.sheet && isNear(question, lb);
 
 const isNear = (question: SlipQuestion, lb: number, roomLb = 1): boolean =>
   Math.abs(apartOf(question) - lb) <= roomLb;

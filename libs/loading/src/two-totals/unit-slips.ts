@@ -14,7 +14,7 @@ import {
 // Kilograms stand here as they do on the sheet, with one decimal: of the load the sum of its kg column, of a take-off
 // weight, which has no such column, its pounds converted once.
 
-/** Kilograms in the pounds column: the whole figure, the whole load, or one row of it. */
+/** Kilograms in the pounds column: the whole figure, one row, the whole load, or the fuel. */
 export const kilogramsForPounds: SlipFinder = (question) => {
   const { of, sheet, typed, items } = question;
   const sheetKg = of === 'load' ? itemTotals(items).kg : kilogramsFromPounds(pounds(sheet));
@@ -28,7 +28,9 @@ export const kilogramsForPounds: SlipFinder = (question) => {
     ];
   const fits = items.map((item) => ({ of: item, lb: printedLbOf(item.kg) - item.kg }));
   const rows = nearest(apartOf(question), fits, 1);
-  return rows.length > 0 ? [oneRow('kg for lb', 'kg', question, rows)] : wholeLoad(question);
+  return rows.length > 0
+    ? [oneRow('kg for lb', 'kg', question, rows)]
+    : [...wholeLoad(question), ...wholeFuel(question)];
 };
 
 /** Pounds taken for kilograms and converted again: the whole figure, or one row of it. */
@@ -60,6 +62,22 @@ function wholeLoad(question: SlipQuestion): readonly Slip[] {
       kind: 'kg for lb',
       title: 'The load added in kilograms',
       words: `${lbWords(apartOf(question))} apart. The load is ${lbWords(lb)}, ${print(kg, 'kg', 1)}; one figure may have its kg added as lb.`,
+    },
+  ];
+}
+
+/** A take-off weight in which the fuel was added in kg: all of it, or what is left of it after taxi. */
+function wholeFuel(question: SlipQuestion): readonly Slip[] {
+  const { of, sheet, typed, fuelLb, taxiLb } = question;
+  if (of !== 'take-off weight' || fuelLb === 0) return [];
+  const fuel = [fuelLb - taxiLb, fuelLb].map((lb) => ({ lb, kg: kilogramsFromPounds(pounds(lb)) }));
+  const one = fuel.find(({ lb, kg }) => Math.abs(sheet - typed - (lb - kg)) <= 1);
+  if (one === undefined) return [];
+  return [
+    {
+      kind: 'kg for lb',
+      title: 'The fuel added in kilograms',
+      words: `${lbWords(sheet - typed)} apart. The fuel is ${lbWords(one.lb)}, ${print(one.kg, 'kg', 1)}; one figure may have its kg added as lb.`,
     },
   ];
 }

@@ -21,18 +21,29 @@ export function compareWithSheet(
       ...typed,
       items: [],
       otherDrums: [],
-      fuelLb: noFuel,
-      taxiFuelLb: noFuel,
+      fuelLb: notKnown,
+      taxiFuelLb: notKnown,
+      tripFuelLb: notKnown,
+      operatingLb: notKnown,
       plannedLb: null,
     });
   const { totals, otherDrums } = at;
-  const { items, fuelLb, taxiFuelLb, plannedLoadLb, plannedTakeoffLb } = totals;
+  const { items, fuelLb, taxiFuelLb, tripFuelLb, operatingLb, plannedLoadLb, plannedTakeoffLb } = totals;
   const plannedLb = typed.of === 'load' ? plannedLoadLb : plannedTakeoffLb;
-  return compareTotals({ ...typed, items, otherDrums, fuelLb, taxiFuelLb, plannedLb });
+  return compareTotals({
+    ...typed,
+    items,
+    otherDrums,
+    fuelLb,
+    taxiFuelLb,
+    tripFuelLb,
+    operatingLb,
+    plannedLb,
+  });
 }
 
 /** Why the kg of the sheet are not quite its lb, where that is about what is apart; null: it would explain nothing. */
 export const roundingBeside = ({ roundingWords }: SheetTotals, load: TotalsComparison): string | null =>
   load.differenceLb === 0 || load.slips[0]?.kind === 'rounding' ? roundingWords : null;
 
-const noFuel = 0 as TotalsQuestion['taxiFuelLb'];
+const notKnown = 0 as TotalsQuestion['taxiFuelLb'];

@@ -47,6 +47,8 @@ export const sheetTotalsAnswer = z
     plannedTakeoffLb: lb,
     fuelLb: lb,
     taxiFuelLb: lb,
+    tripFuelLb: lb.describe('From take-off to landing.'),
+    operatingLb: lb,
     roundingWords: z.string().nullable().describe('Why the kg total is not quite the lb total; null: it is.'),
   })
   .meta({

@@ -15,6 +15,8 @@ export const slipKind = z.enum([
   'one digit',
   'load left out',
   'fuel left out',
+  'operating weight left out',
+  'landing weight',
   'ten times',
   'two weights',
 ]);
