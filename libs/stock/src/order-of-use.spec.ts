@@ -2,7 +2,7 @@ import { litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import type { Drum } from './drum.js';
 import { newBatch, oldBatch, partDrum, sealedDrum } from './example-stock.js';
-import { orderOfUse } from './order-of-use.js';
+import { openedOutOfOrder, orderOfUse } from './order-of-use.js';
 import { splitDraw } from './split-draw.js';
 
 const hold = { reason: 'water in the sample', by: 'QA', at: '2027-06-14T12:05Z' };
@@ -46,6 +46,30 @@ describe('drums in order of use', () => {
       '2027-06-14',
     );
     expect(first).toMatchObject({ fitness: 'held', hold: { reason: 'water in the sample' } });
+  });
+});
+
+describe('drums opened out of order', () => {
+  const stands = (number: string, retestDue: string, changes: object = {}) => ({
+    ...{ number, litres: litres(200), sealed: true, held: false, retestDue },
+    ...changes,
+  });
+  const standing = [
+    stands('01', '2028-01-01'),
+    stands('02', '2027-09-01'),
+    stands('03', '2028-01-01', { sealed: false }),
+    stands('04', '2027-07-01', { held: true }),
+    stands('05', '2027-06-01'),
+  ];
+  const told = (...numbers: string[]) =>
+    openedOutOfOrder(numbers, standing, '2027-06-14').map(({ number, first }) => `${first} before ${number}`);
+
+  it('are told with the fit one that comes before them and stays shut; held and past retest come before none', () => {
+    expect(told('03')).toEqual([]);
+    expect(told('02')).toEqual(['03 before 02']);
+    expect(told('02', '03')).toEqual([]);
+    expect(told('03', '01')).toEqual(['02 before 01']);
+    expect(told('01', '02', '03', '99')).toEqual([]);
   });
 });
 

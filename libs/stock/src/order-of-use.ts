@@ -1,6 +1,6 @@
 import type { IsoDate } from '@drumline/units';
 import type { Batch, Drum, Hold } from './drum.js';
-import { byUse, inDate, type StandingDrum, standingDrums } from './standing-drum.js';
+import { byUse, fitOn, inDate, type StandingDrum, standingDrums } from './standing-drum.js';
 
 /** A drum with fuel, as whoever is to open it reads it. */
 export interface DrumToOpen {
@@ -34,6 +34,22 @@ export function orderOfUse(
       const batch = byId.get(drum.batch)!;
       return { drum, batch, fitness, hold: drum.held ?? batch.held ?? null };
     });
+}
+
+/**
+ * Of drums that were opened at a place on a day, those before which another fit one was to be opened that was not: each
+ * with the first of these. `there`: all drums with fuel at the place, in any order; a number that is not among them is left out.
+ */
+export function openedOutOfOrder(
+  opened: readonly string[],
+  there: readonly StandingDrum[],
+  day: IsoDate,
+): readonly { readonly number: string; readonly first: string }[] {
+  const [first] = there.filter((drum) => fitOn(drum, day) && !opened.includes(drum.number)).toSorted(byUse);
+  if (first === undefined) return [];
+  return there
+    .filter((drum) => opened.includes(drum.number) && byUse(first, drum) < 0)
+    .map(({ number }) => ({ number, first: first.number }));
 }
 
 const fitnessOn = (drum: StandingDrum, day: IsoDate): DrumToOpen['fitness'] => {

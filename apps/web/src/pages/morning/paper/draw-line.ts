@@ -1,3 +1,4 @@
+import { openedOutOfOrder } from '@drumline/stock';
 import { type KilogramsPerLitre, kilogramsFromPounds, pounds, volumeOf } from '@drumline/units';
 import { gaugeDoubts, lookedAt, noteOf } from './draw-note.js';
 import { drumDoubts, inLitres, isDrumNumber, millilitresOf, placeIn } from './find.js';
@@ -47,9 +48,28 @@ export const readDrawn: Reader = (parted, sheet) => {
         sheet,
       ),
       ...drawn.flatMap(({ drum, litres }) => drawDoubts(drum, litres, { place, sheet })),
+      ...orderDoubts(drawn, { place, sheet, because: parted.because }),
       ...gaugeDoubts(looked, all, sheet.bookDensityKgPerLitre),
     ],
   };
+};
+
+/** As the phone asks before the drum is opened; why it was another is written at the end of the line. */
+const orderDoubts = (
+  drawn: readonly DrawnFrom[],
+  {
+    place,
+    sheet,
+    because,
+  }: { readonly place: string; readonly sheet: Sheet; readonly because: string | null },
+): readonly string[] => {
+  if (because !== null) return [];
+  const there = sheet.drums.filter((drum) => drum.place === place && drum.litres > 0);
+  const opened = drawn.map(({ drum }) => drum);
+  return openedOutOfOrder(opened, there, sheet.day).map(
+    ({ number, first }) =>
+      `${first} comes before ${number}: it is part used or older. If it was ${number}, end with because and why.`,
+  );
 };
 
 /** What the book says otherwise. */

@@ -24,6 +24,10 @@ export const flightSchema = z.looseObject({
 export const drumSchema = z.looseObject({
   number: z.string(),
   litres: z.number(),
+  content: z.string(),
+  held: z.unknown().nullable(),
+  condemned: z.unknown().nullable(),
+  retestDue: z.string().nullable(),
   where: z.looseObject({ kind: z.string(), place: z.string().optional() }),
 });
 

@@ -1,10 +1,14 @@
-import { centimetres, kilogramsPerLitre } from '@drumline/units';
+import { centimetres, kilogramsPerLitre, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { keptLine } from './keep.js';
 import { readLine } from './read-line.js';
-import type { LineEntry, Sheet } from './sheet.js';
+import type { LineEntry, Sheet, SheetDrum } from './sheet.js';
 import { startsOf } from './starts.js';
 import { toldCode, toldTotals, unlikeWords } from './use-own-sheet.js';
+
+const inBook = (number: string, inIt: number, place: string): SheetDrum => ({
+  ...{ number, litres: litres(inIt), place, sealed: true, held: false, retestDue: '2028-04-19' },
+});
 
 const sheet: Sheet = {
   day: '2027-06-16',
@@ -22,9 +26,9 @@ const sheet: Sheet = {
     },
   ],
   drums: [
-    { number: '0447', litres: 200, place: 'XESK' },
-    { number: '0448', litres: 80, place: 'XESK' },
-    ...['0490', '0491', '0492'].map((number) => ({ number, litres: 200, place: 'XALD' })),
+    inBook('0447', 200, 'XESK'),
+    inBook('0448', 80, 'XESK'),
+    ...['0490', '0491', '0492'].map((number) => inBook(number, 200, 'XALD')),
   ],
   programmes: ['P1', 'P3'],
   fillLitres: 200,
@@ -232,9 +236,14 @@ describe('stock on paper', () => {
     expect(entryOf(`${draw} medevac at 0915 by RW1 because patient at GAN`).wanted[0]!.body.medevac).toBe(
       'patient at GAN',
     );
-    expect(entryOf(`${draw} at 0915 by RW1 because 0447 is buried`).wanted[0]!.body.note).toBe(
-      'Because 0447 is buried.',
-    );
+    const told = entryOf(`${draw} at 0915 by RW1 because 0447 is buried`);
+    expect([told.wanted[0]!.body.note, told.doubts]).toEqual(['Because 0447 is buried.', []]);
+    expect(entryOf(`${draw} at 0915 by RW1`).doubts).toEqual([
+      '0447 comes before 0448: it is part used or older. If it was 0448, end with because and why.',
+    ]);
+    const opened = { ...inBook('0448', 80, 'XESK'), sealed: false };
+    const drums = [inBook('0447', 200, 'XESK'), opened];
+    expect(entryOf(`${draw} at 0915 by RW1`, { drums }).doubts).toEqual([]);
   });
 
   it('a drum held, rejected before pumping, or dropped from a sling', () => {

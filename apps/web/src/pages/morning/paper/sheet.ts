@@ -1,4 +1,4 @@
-import type { DipTable } from '@drumline/stock';
+import type { DipTable, StandingDrum } from '@drumline/stock';
 import type { IsoDate, IsoInstant, KilogramsPerLitre } from '@drumline/units';
 import type { Parted } from './tail.js';
 
@@ -15,9 +15,8 @@ export interface SheetFlight {
   readonly loads: readonly { readonly place: string; readonly drum: string | null }[];
 }
 
-export interface SheetDrum {
-  readonly number: string;
-  readonly litres: number;
+/** `held`: nobody may use it, or nobody knows until when. */
+export interface SheetDrum extends StandingDrum {
   /** Null: aboard, or nobody knows. */
   readonly place: string | null;
 }

@@ -1,4 +1,4 @@
-import { addDays, kilogramsPerLitre } from '@drumline/units';
+import { addDays, kilogramsPerLitre, litres } from '@drumline/units';
 import { useList, useNow, useRead, useReads, useSettings } from '../../../api/index.js';
 import { useDipTables } from '../../../counting/dips.js';
 import {
@@ -20,8 +20,10 @@ export const useSheet = (head: Head): Sheet => ({
   now: useNow().toISOString(),
   timeZone: useSettings().value?.data.timeZone ?? 'UTC',
   ...useFlights(head.day),
-  drums: (useList('/api/drums', drumSchema).value ?? []).map(({ number, litres, where }) => ({
-    ...{ number, litres },
+  drums: (useList('/api/drums', drumSchema).value ?? []).map(({ number, litres: inIt, where, ...drum }) => ({
+    ...{ number, litres: litres(inIt), retestDue: drum.retestDue },
+    sealed: drum.content === 'filled sealed',
+    held: drum.held !== null || drum.condemned !== null || drum.retestDue === null,
     place: where.kind === 'at' ? (where.place ?? null) : null,
   })),
   places: (useList('/api/places', placeSchema).value ?? []).map(({ data }) => data),
