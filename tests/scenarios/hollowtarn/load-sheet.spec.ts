@@ -217,10 +217,24 @@ describe('the load sheet of F06, the one-way strip', () => {
     });
   });
 
-  it('if it closes while you are away: another place with room for four', () => {
-    // 6 drums a day at XLOR; its report of Monday 05:50 is fresh for 8 h, and the flight leaves on Tuesday.
-    expect(out.goBack.lines).toContain(
-      'If XGAN closes while you are away: 4 drums to XLOR, room 6, as soft.',
+  it('if it closes while you are away: home, 49 NM, though a strip is nearer', () => {
+    // 424 lb on landing; home burns 141 lb: 283 lb, of 248 lb final reserve. XFAL: 293 lb, home 126 lb: 167 lb.
+    const [home, ...others] = out.goBack.alternates.filter(({ whyNot }) => whyNot === null);
+    expect(home).toMatchObject({ place: 'XMER', isHome: true, fuelLb: 283, roomDrums: null });
+    expect(others.find(({ place }) => place === 'XFAL')).toMatchObject({ fuelLb: 293, homeShortLb: 81 });
+    expect(out.goBack.lines).toContain('If XGAN closes while you are away: come home with 4 drums.');
+    expect(out.goBack.lines.at(-1)).toContain(', no fuel to come home: ');
+  });
+
+  it('says until when it may leave, from the base and from the strip', () => {
+    expect(out.goBack.lines).toContain('Leave XMER by 18:36: land XMER by 20:00. Leave XGAN by 19:35.');
+  });
+
+  it('on the way home it is not sent back to the one-way strip', () => {
+    const home = sheet.legs[1]!.goBack;
+    expect(home.lines.join(' ')).not.toMatch(/[Gg]o back/);
+    expect(home.lines.at(-1)).toBe(
+      'If XMER closes while you are away: no place takes this flight. Hear from XMER before you leave XGAN.',
     );
   });
 });

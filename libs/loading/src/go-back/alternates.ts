@@ -1,4 +1,4 @@
-import { type NauticalMiles, type Pounds, pounds } from '@drumline/units';
+import { type Knots, type NauticalMiles, type Pounds, pounds, print } from '@drumline/units';
 import type { NamedLoad } from '../named-load/named-load.js';
 import { exactDryLb } from '../named-load/weigh-load.js';
 import type { LegEnd } from '../route-load.js';
@@ -12,8 +12,12 @@ export interface AlternateStrip {
   readonly isSurfaceUnknown: boolean;
   /** From the end of the leg. */
   readonly distanceNm: NauticalMiles;
-  /** Drums that may still be put down there on that day. */
-  readonly roomDrums: number;
+  /** From there to where the flight ends; 0: it ends there. */
+  readonly homeNm: NauticalMiles;
+  /** A base: no drum has to come out there. */
+  readonly isBase: boolean;
+  /** Drums that may still be put down there on that day, before this flight's own; null: not limited. */
+  readonly roomDrums: number | null;
   /** What keeps this crew on this day from going there, whatever is aboard; null: nothing. */
   readonly whyNot: string | null;
 }
@@ -22,105 +26,156 @@ export interface AlternateStrip {
 export interface Alternate {
   readonly place: string;
   readonly distanceNm: NauticalMiles;
+  readonly isHome: boolean;
   readonly drums: number;
-  readonly roomDrums: number;
+  /** Null: not limited. */
+  readonly roomDrums: number | null;
   readonly landingLb: Pounds;
   readonly fuelLb: Pounds;
+  /** What is wanting there to fly home and have final reserve left; 0: nothing, or it is the end of the flight. */
+  readonly homeShortLb: Pounds;
+  readonly isOneWay: boolean;
+  /** Null: not given for the place. */
+  readonly tailwindLimitKt: Knots | null;
   /** "soft"; "as soft": unknown, so soft counts; null: firm. */
   readonly surface: string | null;
   /** Null: it will do. */
   readonly whyNot: string | null;
-  /** "CIN, room 28, as soft"; "KNA (FW4 is not cleared for KNA, class 3)". */
+  /** "CIN, room 28, one-way, tailwind to 3 kt, as soft"; "KNA (FW4 is not cleared for KNA, class 3)". */
   readonly words: string;
 }
 
 /**
- * Alternates of a leg with everything aboard, those that will do first, then the nearest: the crew may go there on the
- * day, the type may land there at that weight in the state of the surface, final reserve is left, and there is room for
- * the drums. Fuel in still air.
+ * Alternates of a leg with everything aboard, those that will do first: the crew may go there on the day, the type may land
+ * there at that weight in the state of the surface, final reserve is left, and there is room for the drums. Of those home
+ * comes first, then the places from which the flight gets home on its own fuel, then the others; then the nearest. On the
+ * way home, bases before strips. Fuel in still air.
  */
 export function alternatesOf(load: NamedLoad, leg: number, strips: readonly AlternateStrip[]): Alternate[] {
-  return [...strips]
-    .sort((a, b) => a.distanceNm - b.distanceNm)
-    .map((strip) => alternate(load, leg, strip))
-    .sort((a, b) => Number(a.whyNot !== null) - Number(b.whyNot !== null));
+  const isLast = leg === load.request.legs.length - 1;
+  const rank = (strip: AlternateStrip, { whyNot, isHome, homeShortLb }: Alternate) => {
+    if (whyNot !== null) return 3;
+    if (isLast) return strip.isBase ? 0 : 1;
+    return isHome ? 0 : homeShortLb === 0 ? 1 : 2;
+  };
+  return strips
+    .map((strip) => {
+      const looked = alternate(load, leg, strip);
+      return { looked, rank: rank(strip, looked) };
+    })
+    .sort((a, b) => a.rank - b.rank || a.looked.distanceNm - b.looked.distanceNm)
+    .map(({ looked }) => looked);
 }
 
-/**
- * Where to go when the end of a leg closes, and which others will do. On the way home there is nothing to tell where
- * none will do.
- */
-export function alternateLines(
-  place: string,
-  alternates: readonly Alternate[],
-  isLastLeg: boolean,
-): string[] {
+/** Where to go when the end of a leg closes, and which others will do. */
+export function alternateLines(leg: LandsAt, alternates: readonly Alternate[]): string[] {
   const [first, ...others] = alternates.filter(({ whyNot }) => whyNot === null);
-  const closes = `If ${place} closes while you are away:`;
-  if (!first) return isLastLeg ? [] : [`${closes} no alternate takes this load, come home.`];
-  const drums = first.drums === 0 ? '' : `${countWords(first.drums, 'drum')} to `;
-  return [
-    `${closes} ${drums}${first.words}.`,
-    ...(others.length === 0
-      ? []
-      : [
-          `Also: ${others
-            .slice(0, 2)
-            .map(({ words }) => words)
-            .join('; ')}.`,
-        ]),
-  ];
+  const closes = `If ${leg.to} closes while you are away:`;
+  if (!first) return [`${closes} ${nowhere(leg)}.`];
+  const also = others.slice(0, 2).map(({ words }) => words);
+  return [`${closes} ${goTo(first)}.`, ...(also.length === 0 ? [] : [`Also: ${also.join('; ')}.`])];
 }
 
-/** The nearest strip that will not do, and why, where it is nearer than the first that will; null: there is none. */
-export function notToUse(alternates: readonly Alternate[], isLastLeg: boolean): string | null {
+/** The leg that ends at a place that may close. */
+export interface LandsAt {
+  readonly from: string;
+  readonly to: string;
+}
+
+const goTo = ({ isHome, drums, words }: Alternate): string => {
+  if (isHome) return drums === 0 ? 'come home' : `come home with ${countWords(drums, 'drum')}`;
+  return drums === 0 ? words : `${countWords(drums, 'drum')} to ${words}`;
+};
+
+/** What a crew can do where no alternate will do: know before it leaves. */
+export const nowhere = ({ from, to }: LandsAt): string =>
+  `no place takes this flight. Hear from ${to} before you leave ${from}`;
+
+/** The places that will not do, and why, where somebody would look for them: home, and the nearest; on the way home, where none will do, null. */
+export function notToUse(alternates: readonly Alternate[]): string | null {
   const first = alternates.find(({ whyNot }) => whyNot === null);
-  const nearest = first?.distanceNm ?? (isLastLeg ? 0 : Number.POSITIVE_INFINITY);
-  const nearer = alternates.find(({ whyNot, distanceNm }) => whyNot !== null && distanceNm < nearest);
-  return nearer ? `Not to use: ${nearer.words}.` : null;
+  const isWayHome = alternates.every(({ isHome }) => !isHome);
+  const nearest = first?.distanceNm ?? (isWayHome ? 0 : Number.POSITIVE_INFINITY);
+  const not = alternates.filter(({ whyNot }) => whyNot !== null);
+  const nearer = not.find(({ distanceNm }) => distanceNm < nearest);
+  const named = not.filter((one) => one === nearer || one.isHome);
+  return named.length === 0 ? null : `Not to use: ${named.map(({ words }) => words).join('; ')}.`;
 }
 
-const roomWords = ({ place, drums, roomDrums, surface }: Omit<Alternate, 'words'>): string =>
-  [place, ...(drums === 0 ? [] : [`room ${roomDrums}`]), ...(surface === null ? [] : [surface])].join(', ');
+/** Before it is in words. */
+type Looked = Omit<Alternate, 'words'>;
+
+const willDoWords = ({ place, drums, roomDrums, surface, homeShortLb, ...strip }: Looked): string =>
+  [
+    place,
+    ...(drums === 0 || roomDrums === null ? [] : [`room ${roomDrums}`]),
+    ...(strip.isOneWay ? ['one-way'] : []),
+    ...(strip.isOneWay && strip.tailwindLimitKt !== null
+      ? [`tailwind to ${print(strip.tailwindLimitKt, 'kt')}`]
+      : []),
+    ...(surface === null ? [] : [surface]),
+    ...(homeShortLb === 0 ? [] : [`no fuel to come home: ${print(homeShortLb, 'lb')} short`]),
+  ].join(', ');
 
 function alternate(load: NamedLoad, leg: number, strip: AlternateStrip): Alternate {
-  const { type } = load.request;
-  const trip = (strip.distanceNm / type.cruiseKt) * type.fuelFlowLbPerHour + type.climbAllowanceLb;
-  const fuel = load.route.legs[leg]!.fuelAtLandingLb - trip;
+  const fuel = load.route.legs[leg]!.fuelAtLandingLb - tripLb(load, strip.distanceNm);
   const landing = exactDryLb(load, leg) + fuel;
   const drums = load.drums.filter(({ offAfterLeg }) => leg <= offAfterLeg).length;
-  const whyNot = strip.whyNot ?? whyNotThere(load, strip, { fuel, landing, drums });
-  const looked = {
+  const isHome = strip.homeNm === 0;
+  const roomDrums = roomLeft(load, leg, strip);
+  const isLast = leg === load.request.legs.length - 1;
+  // On the way home it is home that is closed.
+  const short = isHome || isLast ? 0 : finalReserveLb(load) - (fuel - tripLb(load, strip.homeNm));
+  const looked: Looked = {
     place: strip.end.place.code,
     distanceNm: strip.distanceNm,
+    isHome,
     drums,
-    roomDrums: strip.roomDrums,
+    roomDrums,
     landingLb: pounds(Math.ceil(landing)),
     fuelLb: pounds(Math.floor(fuel)),
+    homeShortLb: pounds(Math.max(0, Math.ceil(short))),
+    isOneWay: strip.end.place.runway?.oneWay ?? false,
+    tailwindLimitKt: strip.end.place.runway?.tailwindLimitKt ?? null,
     surface: strip.isSurfaceUnknown ? 'as soft' : strip.end.surface === 'soft' ? 'soft' : null,
-    whyNot,
+    whyNot: strip.whyNot ?? whyNotThere(load, strip, { fuel, landing, drums, roomDrums }),
   };
-  const words = whyNot === null ? roomWords(looked) : `${looked.place} (${whyNot})`;
+  const words = looked.whyNot === null ? willDoWords(looked) : `${looked.place} (${looked.whyNot})`;
   return { ...looked, words };
 }
+
+/** Beside what this flight has put down there itself on an earlier leg. */
+function roomLeft({ request, drums }: NamedLoad, leg: number, { end, roomDrums }: AlternateStrip) {
+  const own = drums.filter(
+    ({ offAfterLeg }) => offAfterLeg < leg && request.legs[offAfterLeg]!.to.place.code === end.place.code,
+  );
+  return roomDrums === null ? null : Math.max(0, roomDrums - own.length);
+}
+
+const tripLb = ({ request: { type } }: NamedLoad, distanceNm: NauticalMiles): number =>
+  (distanceNm / type.cruiseKt) * type.fuelFlowLbPerHour + type.climbAllowanceLb;
+
+const finalReserveLb = ({ request: { type, fuelPolicy } }: NamedLoad): number =>
+  (type.fuelFlowLbPerHour / 60) * fuelPolicy.finalReserveMinutes;
 
 interface OnArrival {
   readonly fuel: number;
   readonly landing: number;
   readonly drums: number;
+  readonly roomDrums: number | null;
 }
 
 function whyNotThere(
-  { request }: NamedLoad,
-  { end, isSurfaceUnknown, roomDrums }: AlternateStrip,
-  { fuel, landing, drums }: OnArrival,
+  load: NamedLoad,
+  { end, isSurfaceUnknown }: AlternateStrip,
+  { fuel, landing, drums, roomDrums }: OnArrival,
 ): string | null {
-  const { type, fuelPolicy } = request;
+  const { type } = load.request;
   const strip = stripWeights(end);
   const surface = isSurfaceUnknown ? ', surface unknown' : '';
   if (strip.forbiddenBy === 'closed when soft') return `closed to type ${type.id} when soft${surface}`;
   if (strip.forbiddenBy !== null) return strip.forbiddenBy;
   if (landing > Math.min(strip.landingLb, type.maxLandingLb)) return `too heavy to land${surface}`;
-  if (fuel < (type.fuelFlowLbPerHour / 60) * fuelPolicy.finalReserveMinutes) return 'not enough fuel';
-  return roomDrums < drums ? `no room for the drums: ${roomDrums} of ${drums}` : null;
+  if (fuel < finalReserveLb(load)) return 'not enough fuel';
+  return roomDrums !== null && roomDrums < drums ? `no room for the drums: ${roomDrums} of ${drums}` : null;
 }

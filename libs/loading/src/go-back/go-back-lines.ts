@@ -19,7 +19,7 @@ export interface GoBack {
   /** Null where no drum is for this place. */
   readonly ifSoft: IfSoft | null;
   readonly alternates: readonly Alternate[];
-  /** "Not to use: KNA (FW4 is not cleared for KNA, class 3)."; null: none is nearer than the first that will do. */
+  /** "Not to use: KNA (FW4 is not cleared for KNA, class 3)."; null: home will do, and nothing is nearer than the first that will. */
   readonly notToUse: string | null;
   /** The lines as they stand on phone and paper, in this order. */
   readonly lines: readonly string[];
@@ -39,48 +39,60 @@ export function goBackLines(
   const { place } = load.request.legs[leg]!.to;
   const last = leg === load.request.legs.length - 1;
   const alternates = alternatesOf(load, leg, strips);
+  const leaves = latestLeaves(load, day).slice(leg);
   const soft = day.isUnderWay === true ? ifSoftOnTheWay : ifSoft;
   const landing = {
     place: place.code,
     tailwindLimitKt: place.runway?.tailwindLimitKt ?? null,
     oneWay: place.runway?.oneWay ?? false,
     committalPoint: place.runway?.committalPoint ?? null,
-    latestLeave: latestLeaves(load, day)[leg]!,
+    latestLeave: leaves[0]!,
     leaveAgain: last ? null : leaveAgain(load, leg),
     leaveAgainSoft: last ? null : leaveAgain(load, leg, 'soft'),
     ifSoft: load.drums.some(({ offAfterLeg }) => offAfterLeg === leg) ? soft(load, leg) : null,
     alternates,
-    notToUse: notToUse(alternates, last),
+    notToUse: notToUse(alternates),
   };
-  return { ...landing, lines: linesOf(landing) };
+  return { ...landing, lines: linesOf(landing, leaves) };
 }
 
-function linesOf(landing: Omit<GoBack, 'lines'>): string[] {
+function linesOf(landing: Landing, leaves: readonly LatestLeave[]): string[] {
   const { place, leaveAgain: dry, leaveAgainSoft: soft, alternates } = landing;
   return [
     tailwindLine(landing),
     ...(landing.oneWay ? [`${place} is one-way: land one direction, take off the other.`] : []),
-    leaveLine(landing.latestLeave),
+    leaveLine(leaves),
     ...(dry === null ? [] : [`Unload or stay: ${dry.words}.`]),
     ...(soft === null || dry?.surface === 'soft' ? [] : [`${soft.words}.`]),
     ...(landing.ifSoft === null ? [] : [landing.ifSoft.words]),
-    ...alternateLines(place, alternates, dry === null),
+    ...alternateLines({ from: landing.latestLeave.from, to: place }, alternates),
   ];
 }
 
-function tailwindLine({ tailwindLimitKt, committalPoint }: Omit<GoBack, 'lines'>): string {
+type Landing = Omit<GoBack, 'lines'>;
+
+/** On the way home nobody goes back to the strip that it left. */
+function tailwindLine({ tailwindLimitKt, committalPoint, leaveAgain: again }: Landing): string {
   const decide = committalPoint === null ? 'No committal point.' : `Decide by ${committalPoint}.`;
+  const act = again === null ? 'Do not land' : 'Go back';
   const tailwind =
     tailwindLimitKt === null
       ? 'No tailwind limit is given.'
-      : `Go back if tailwind more than ${print(tailwindLimitKt, 'kt')}.`;
+      : `${act} if tailwind more than ${print(tailwindLimitKt, 'kt')}.`;
   return `${tailwind} ${decide}`;
 }
 
-const leaveLine = ({ from, at, setBy }: LatestLeave): string =>
-  at === null
-    ? `No time to leave ${from}: ${setBy.place} cannot be reached in daylight.`
-    : `Leave ${from} by ${at}: land ${setBy.place} by ${setBy.landBy}.`;
+/** From every place that it still leaves; the landing that sets the time is named where it is another one. */
+const leaveLine = (leaves: readonly LatestLeave[]): string =>
+  leaves
+    .map((leave, index) => {
+      const { from, at, setBy } = leave;
+      if (at === null) return `No time to leave ${from}: ${setBy.place} cannot be reached in daylight.`;
+      const before = leaves[index - 1];
+      const isSame = before?.setBy.place === setBy.place && before.setBy.landBy === setBy.landBy;
+      return `Leave ${from} by ${at}${isSame ? '' : `: land ${setBy.place} by ${setBy.landBy}`}.`;
+    })
+    .join(' ');
 
 /** What a tailwind that is met means at a place, in words: "Tailwind 5 kt: outside the limit of 3 kt, go back." */
 export function tailwindWords(limitKt: Knots, tailwindKt: Knots): string {

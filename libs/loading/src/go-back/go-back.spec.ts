@@ -117,8 +117,10 @@ describe('alternates', () => {
   ): AlternateStrip => {
     const end = exampleRequest(['BASE', code], { [code]: surface }).legs[0]!.to;
     const distanceNm = nauticalMiles(distance);
-    return { end, isSurfaceUnknown: false, distanceNm, roomDrums, whyNot: null };
+    const homeNm = nauticalMiles(40);
+    return { end, isSurfaceUnknown: false, distanceNm, homeNm, isBase: false, roomDrums, whyNot: null };
   };
+  const away = { from: 'BASE', to: 'STRIP' };
 
   it('the nearest with room comes first, with the drums and the room in words', () => {
     const found = alternatesOf(load, 0, [strip('FAR', 40, 28), strip('FULL', 5, 3), strip('NEAR', 10, 12)]);
@@ -127,11 +129,11 @@ describe('alternates', () => {
       ['FAR', null],
       ['FULL', 'no room for the drums: 3 of 6'],
     ]);
-    expect(alternateLines('STRIP', found, false)).toEqual([
+    expect(alternateLines(away, found)).toEqual([
       'If STRIP closes while you are away: 6 drums to NEAR, room 12.',
       'Also: FAR, room 28.',
     ]);
-    expect(notToUse(found, false)).toBe('Not to use: FULL (no room for the drums: 3 of 6).');
+    expect(notToUse(found)).toBe('Not to use: FULL (no room for the drums: 3 of 6).');
   });
 
   it('not where the fuel does not reach, nor where it is closed or too weak', () => {
@@ -147,22 +149,91 @@ describe('alternates', () => {
       ['WEAK', 'too heavy to land'],
       ['FAR', 'not enough fuel'],
     ]);
-    expect(alternateLines('STRIP', found, false)[0]).toContain('no alternate takes this load, come home');
-    expect(notToUse(found, false)).toBe('Not to use: SHUT (closed).');
-    expect(alternateLines('STRIP', found, true)).toEqual([]);
-    expect(notToUse(found, true)).toBeNull();
+    expect(alternateLines(away, found)[0]).toContain('no place takes this flight. Hear from STRIP');
+    // On the way home there is no home among them, and nothing to tell.
+    expect(notToUse(found)).toBeNull();
+    const home = { ...strip('BASE', 140, 0), homeNm: nauticalMiles(0) };
+    expect(notToUse(alternatesOf(load, 0, [closed, home]))).toBe(
+      'Not to use: SHUT (closed); BASE (not enough fuel).',
+    );
+  });
+
+  it('home comes first where its fuel and limits allow, though a strip is nearer', () => {
+    const home = { ...strip('BASE', 75, 0), homeNm: nauticalMiles(0), isBase: true, roomDrums: null };
+    const found = alternatesOf(load, 0, [strip('NEAR', 10, 12), home]);
+    expect(alternateLines(away, found)).toEqual([
+      'If STRIP closes while you are away: come home with 6 drums.',
+      'Also: NEAR, room 12.',
+    ]);
+    expect(notToUse(found)).toBeNull();
+    const shut = alternatesOf(load, 0, [strip('NEAR', 10, 12), { ...home, whyNot: 'no daylight' }]);
+    expect(alternateLines(away, shut)).toEqual([
+      'If STRIP closes while you are away: 6 drums to NEAR, room 12.',
+    ]);
+    // It is farther, and is named all the same.
+    expect(notToUse(shut)).toBe('Not to use: BASE (no daylight).');
+  });
+
+  it('then a strip from which it gets home with final reserve; another says what fuel is wanting', () => {
+    // 430 lb on landing. LOST: 10 NM is 40 lb, home 100 NM is 220 lb: 170 lb, 55 lb short of 225 lb final reserve.
+    const lost = { ...strip('LOST', 10, 12), homeNm: nauticalMiles(100) };
+    const found = alternatesOf(load, 0, [lost, strip('FAR', 20, 12)]);
+    expect(load.route.legs[0]!.fuelAtLandingLb).toBe(430);
+    expect(found.map(({ place, homeShortLb }) => [place, homeShortLb])).toEqual([
+      ['FAR', 0],
+      ['LOST', 55],
+    ]);
+    expect(alternateLines(away, found)[1]).toBe('Also: LOST, room 12, no fuel to come home: 55 lb short.');
+  });
+
+  it('on the way home it is home that closes: a base comes before a nearer strip, and no fuel for home is asked', () => {
+    const base = { ...strip('BASE2', 7, 0), isBase: true, roomDrums: null };
+    const found = alternatesOf(load, 1, [{ ...strip('NEAR', 5, 0), homeNm: nauticalMiles(200) }, base]);
+    expect(found.map(({ place, homeShortLb }) => [place, homeShortLb])).toEqual([
+      ['BASE2', 0],
+      ['NEAR', 0],
+    ]);
+    const { lines } = goBackLines(load, 1, day, []);
+    expect(lines.join(' ')).not.toContain('Go back');
+    expect(lines.at(-1)).toBe(
+      'If BASE closes while you are away: no place takes this flight. Hear from BASE before you leave STRIP.',
+    );
+  });
+
+  it('a one-way strip says so, with its tailwind limit', () => {
+    const near = strip('NEAR', 10, 12);
+    const runway = {
+      lengthFt: near.end.place.elevationFt,
+      slopePercent: 8,
+      material: 'earth',
+      oneWay: true,
+      tailwindLimitKt: knots(3),
+      committalPoint: null,
+    };
+    const oneWay = { ...near, end: { ...near.end, place: { ...near.end.place, runway } } };
+    expect(alternatesOf(load, 0, [oneWay])[0]!.words).toBe('NEAR, room 12, one-way, tailwind to 3 kt');
+  });
+
+  it('room is less by what this flight has put down there on an earlier leg', () => {
+    const stops = ['BASE', 'NEAR', 'STRIP', 'BASE'];
+    const drums = six.map((drum, i) => ({ ...drum, offAfterLeg: i === 0 ? 0 : 1 }));
+    const two = exampleLoad(stops, drums);
+    // 10 a day, 5 by another flight: 5; one of its own: 4 for the 5 that are aboard.
+    const [near] = alternatesOf(two, 1, [strip('NEAR', 10, 5)]);
+    expect(near).toMatchObject({ roomDrums: 4, whyNot: 'no room for the drums: 4 of 5' });
+    expect(alternatesOf(two, 0, [strip('FAR', 10, 5)])[0]!.roomDrums).toBe(5);
   });
 
   it('what keeps the crew away comes before anything that is aboard', () => {
     const barred = { ...strip('NEAR', 5, 1), whyNot: 'FW4 is not cleared for NEAR, class 3' };
     const farther = { ...strip('FARTHER', 50, 1), whyNot: 'FW4 is not cleared for FARTHER, class 3' };
     const found = alternatesOf(load, 0, [barred, farther, strip('FAR', 40, 28)]);
-    expect(alternateLines('STRIP', found, false)).toEqual([
+    expect(alternateLines(away, found)).toEqual([
       'If STRIP closes while you are away: 6 drums to FAR, room 28.',
     ]);
     // Nobody asks why a strip behind the first that will do is not named.
-    expect(notToUse(found, false)).toBe('Not to use: NEAR (FW4 is not cleared for NEAR, class 3).');
-    expect(notToUse(alternatesOf(load, 0, [farther, strip('NEAR', 10, 28)]), false)).toBeNull();
+    expect(notToUse(found)).toBe('Not to use: NEAR (FW4 is not cleared for NEAR, class 3).');
+    expect(notToUse(alternatesOf(load, 0, [farther, strip('NEAR', 10, 28)]))).toBeNull();
   });
 
   it('an unknown surface stands as soft, and says so; closed when soft, it will not do', () => {
@@ -199,10 +270,12 @@ it('the lines of a leg in words', () => {
   expect(lines.slice(0, 3)).toEqual([
     'Go back if tailwind more than 3 kt. Decide by 1.1 NM final, at the stream fork.',
     'STRIP is one-way: land one direction, take off the other.',
-    'Leave BASE by 10:24: land BASE by 12:00.',
+    'Leave BASE by 10:24: land BASE by 12:00. Leave STRIP by 11:27.',
   ]);
   expect(lines[3]).toMatch(/^Unload or stay: STRIP dry: may leave loaded/);
-  expect(lines.at(-1)).toBe('If STRIP closes while you are away: no alternate takes this load, come home.');
+  expect(lines.at(-1)).toBe(
+    'If STRIP closes while you are away: no place takes this flight. Hear from STRIP before you leave BASE.',
+  );
 });
 
 it('a tailwind on the limit is within it, a knot more is outside', () => {

@@ -36,6 +36,23 @@ describe('a load sheet', () => {
     expect(first.checkCode).not.toBe(sheetOf(load).checkCode);
   });
 
+  it('what became known since a print of the same version: the new code replaces the printed one', () => {
+    const request = exampleSheetRequest(load);
+    const { checkCode } = sheetOf(load);
+    const of = (version: number, replaces: number | null, printedCodes: readonly string[]) =>
+      makeLoadSheet({ ...request, flight: { ...request.flight, version, replaces, printedCodes } });
+    const printed = of(1, null, ['CN3V']);
+    expect(printed.replacesWords).toBe(
+      `Version 1, now code ${printed.checkCode}, replaces code CN3V: throw code CN3V away.`,
+    );
+    expect(of(3, 2, [checkCode, 'CN3V', 'A4C7']).replacesWords).toBe(
+      `Version 3, now code ${checkCode}, replaces version 2 and code CN3V, code A4C7: throw version 2 and code CN3V, code A4C7 away.`,
+    );
+    expect(of(1, null, [printed.checkCode]).replacesWords).toBeNull();
+    // Prints are no part of what a sheet says: its code stays.
+    expect(of(3, 2, ['CN3V']).checkCode).toBe(checkCode);
+  });
+
   it('counts straps by the heaviest drum, and says where the figures are entered when there are none', () => {
     const rating = {
       figure: 'ultimate load in an aircraft',

@@ -33,6 +33,8 @@ export interface SheetFlight {
   readonly version: number;
   /** Null: the first. */
   readonly replaces: number | null;
+  /** Check codes that sheets of this version were printed with; absent: none was. */
+  readonly printedCodes?: readonly string[];
   /** It is offered, and nobody has approved it; absent: it is approved, or further on. */
   readonly notApproved?: true;
 }
@@ -67,7 +69,7 @@ export interface LoadSheetRequest {
 export interface LoadSheet {
   readonly format: 'drumline-sheet/1';
   readonly flight: SheetFlight;
-  /** "Version 3 replaces version 2: throw version 2 away."; null: the first version. */
+  /** "Version 3 replaces version 2: throw version 2 away."; null: no other paper of the flight. */
   readonly replacesWords: string | null;
   readonly route: readonly string[];
   readonly drums: readonly SheetDrum[];

@@ -10,6 +10,7 @@ import type { WeighedLeg } from '../named-load/weigh-load.js';
 import { printedLb, printedLbOf } from '../printed-weights.js';
 import { itemTotals, type SheetItem } from '../two-totals/sheet-item.js';
 import type { LoadSheet, LoadSheetRequest, SheetDrum, SheetLeg, SheetTotals } from './load-sheet.js';
+import { replacesWords } from './sheet-names.js';
 import { sheetTieDown } from './sheet-tie-down.js';
 import {
   assumptionWords,
@@ -36,10 +37,6 @@ export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
   const sheet: SquareOf = {
     format: 'drumline-sheet/1',
     flight,
-    replacesWords:
-      flight.replaces === null
-        ? null
-        : `Version ${flight.version} replaces version ${flight.replaces}: throw version ${flight.replaces} away.`,
     route: [load.request.legs[0]!.from.place.code, ...legs.map(({ to }) => to)],
     drums,
     cargo: load.cargo.map(sheetCargo),
@@ -57,7 +54,7 @@ export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
     cautions: sheetCautions,
   };
   const { text: square, checkCode } = squareText(sheet);
-  return { ...sheet, checkCode, square };
+  return { ...sheet, replacesWords: replacesWords(flight, checkCode), checkCode, square };
 }
 
 const particularsMissing =

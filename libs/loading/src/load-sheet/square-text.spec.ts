@@ -59,6 +59,8 @@ describe('the code square', () => {
       end: out!.from,
       isSurfaceUnknown: false,
       distanceNm: out!.distanceNm,
+      homeNm: out!.distanceNm,
+      isBase: false,
       roomDrums,
       whyNot: null,
     });

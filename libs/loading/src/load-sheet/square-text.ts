@@ -4,8 +4,8 @@ import { checkCode } from './check-code.js';
 import type { LoadSheet, SheetLeg } from './load-sheet.js';
 import type { WeightRow } from './weight-rows.js';
 
-/** What the code square of a sheet is written from: everything on it but its own code. */
-export type SquareOf = Omit<LoadSheet, 'checkCode' | 'square'>;
+/** What the code square of a sheet is written from: everything on it but its own code, and what goes by that. */
+export type SquareOf = Omit<LoadSheet, 'checkCode' | 'square' | 'replacesWords'>;
 
 /** More signs than this, and a printed square gets too fine for the eye of a phone. */
 const mostSigns = 1300;
@@ -78,8 +78,8 @@ const emptyLines = (leg: SheetLeg): string[] => [
     .join(' - ')}`,
 ];
 
-const linesOfAlternates = ({ goBack, to }: SheetLeg): readonly string[] =>
-  alternateLines(to, goBack.alternates, goBack.leaveAgain === null);
+const linesOfAlternates = ({ goBack, from, to }: SheetLeg): readonly string[] =>
+  alternateLines({ from, to }, goBack.alternates);
 
 /** Weights held against a limit; leaving the strip again stands in the lines below them. */
 const isTold = ({ limit, forbiddenBy, label }: WeightRow): boolean =>

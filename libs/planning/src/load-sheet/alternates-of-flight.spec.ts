@@ -18,17 +18,46 @@ const going: StandingFlight = {
 const dry = { place: 'SOU', state: 'dry' as const, at: '2031-03-03T04:00Z', by: 'helper' };
 const strips: Partial<Scenario> = { surfaceReports: [dry] };
 
-const found = (changes: Partial<Scenario> = {}, of: Partial<SheetFlight> = {}): AlternateStrip => {
+const stripsOf = (changes: Partial<Scenario> = {}, of: Partial<SheetFlight> = {}) => {
   const scenario = tinyTerritory({ ...strips, ...changes });
   const { id, aircraft, date } = going;
   const flight = { id, aircraft, date, departs: '09:00', pilot: 'P1', version: 1, replaces: null, ...of };
   const picked = ['0300', '0301'].map((number) => ({ number, place: 'NOR', position: null }));
   const load = loadOfFlight(scenario, going, picked);
   if (!load.found) throw new Error(load.why);
-  const [out] = alternatesOfFlight(scenario, flight, load.load);
-  expect(alternatesOf(load.load, 0, out!).map(({ place }) => place)).toEqual(['SOU']);
-  return out![0]!;
+  const [out, home] = alternatesOfFlight(scenario, flight, load.load);
+  return { load: load.load, out: out!, home: home! };
 };
+
+const found = (...of: Parameters<typeof stripsOf>): AlternateStrip =>
+  stripsOf(...of).out.find(({ end }) => end.place.code === 'SOU')!;
+
+describe('a base is an alternate', () => {
+  it('home on the way out, first and with room for all; on the way home the strips are', () => {
+    const { load, out, home } = stripsOf();
+    expect(alternatesOf(load, 0, out)[0]).toMatchObject({
+      place: 'HOM',
+      isHome: true,
+      roomDrums: null,
+      whyNot: null,
+    });
+    expect(home.map(({ end }) => end.place.code).sort()).toEqual(['NOR', 'SOU']);
+  });
+
+  it('home needs no more of the crew than the flight itself, a strip does', () => {
+    const { load, out } = stripsOf({}, { pilot: null });
+    expect(alternatesOf(load, 0, out).map(({ place, whyNot }) => [place, whyNot])).toEqual([
+      ['HOM', null],
+      ['SOU', 'no pilot is named yet'],
+    ]);
+  });
+
+  it('home is as far as the leg was long', () => {
+    const { load, out } = stripsOf();
+    const home = out.find(({ isBase }) => isBase)!;
+    expect(home).toMatchObject({ homeNm: 0, distanceNm: load.request.legs[0]!.distanceNm });
+  });
+});
 
 const souOfClass = (stripClass: 2 | 3) =>
   tinyTerritory().places.map((place) => (place.code === 'SOU' ? { ...place, stripClass } : place));

@@ -25,7 +25,7 @@ interface Asked {
 }
 
 /**
- * By leg: the caches at which the flight could put its drums down instead. Each with its surface as it is known when
+ * By leg: the caches at which the flight could put its drums down instead, and the bases, to which they ride. Each with its surface as it is known when
  * the flight leaves (unknown stands as soft), the drums for which there is room on that day, and what keeps this crew
  * from going there: class and recency, a notice, the end of daylight.
  */
@@ -35,22 +35,32 @@ export function alternatesOfFlight(
   load: NamedLoad,
 ): AlternateStrip[][] {
   const asked = { scenario, territory: territoryOf(scenario), flight, load };
-  const room = roomOnDay(scenario, flight);
+  const { place, limit, distance } = asked.territory;
   const surface = surfaceAtTakeOff(asked);
-  const caches = scenario.caches.filter(({ place }) => asked.territory.place(place).runway !== null);
+  const room = roomOnDay(scenario, flight, load);
+  const bases = new Map(scenario.bases.map((base) => [base.place, null]));
+  const caches = new Map(scenario.caches.map((cache) => [cache.place, room(cache)]));
+  const home = load.request.legs.at(-1)!.to.place.code;
+  const strips = [...new Map([[home, null], ...caches, ...bases])].filter(
+    ([code]) => place(code).runway !== null,
+  );
   return load.request.legs.map(({ to }, leg) =>
-    caches
-      .filter(({ place }) => place !== to.place.code)
-      .map((cache) => {
-        const place = asked.territory.place(cache.place);
-        const known = surface(place);
-        const limit = asked.territory.limit(place.code, load.request.type.id);
+    strips
+      .filter(([code]) => code !== to.place.code)
+      .map(([code, roomDrums]) => {
+        const known = surface(place(code));
         return {
-          end: { place, surface: known ?? 'soft', limit },
+          end: {
+            place: place(code),
+            surface: known ?? 'soft',
+            limit: limit(code, load.request.type.id),
+          },
           isSurfaceUnknown: known === null,
-          distanceNm: asked.territory.distance(to.place.code, place.code),
-          roomDrums: room(cache),
-          whyNot: whyNotThere(asked, leg, place),
+          distanceNm: distance(to.place.code, code),
+          homeNm: distance(code, home),
+          isBase: bases.has(code),
+          roomDrums,
+          whyNot: whyNotThere(asked, leg, place(code)),
         };
       }),
   );
@@ -66,7 +76,13 @@ function surfaceAtTakeOff({ scenario, flight }: Asked) {
 }
 
 function whyNotThere(asked: Asked, leg: number, place: Place): string | null {
-  return whyNotCrew(asked, place) ?? whyClosed(asked, leg, place) ?? whyTooLate(asked, leg, place);
+  // Where the flight ends the crew is looked at with the flight.
+  const isHome = place.code === asked.load.request.legs.at(-1)!.to.place.code;
+  return (
+    (isHome ? null : whyNotCrew(asked, place)) ??
+    whyClosed(asked, leg, place) ??
+    whyTooLate(asked, leg, place)
+  );
 }
 
 function whyNotCrew({ scenario, flight, load }: Asked, place: Place): string | null {

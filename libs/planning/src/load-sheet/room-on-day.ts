@@ -1,4 +1,4 @@
-import type { SheetFlight } from '@drumline/loading';
+import type { NamedLoad, SheetFlight } from '@drumline/loading';
 import type { Cache } from '@drumline/stock';
 import { territoryOf } from '../problem/territory.js';
 import type { Scenario, StandingState } from '../scenario.js';
@@ -8,10 +8,15 @@ const isToCome: ReadonlySet<StandingState> = new Set(['offered', 'approved', 'gi
 
 /**
  * Drums that may still be put down at a cache on the day of a flight: what its site holds beside what stands there, and
- * what can be unloaded there in a day, each less what the other flights of that day bring.
+ * what can be unloaded there in a day, each less what the other flights of that day bring. The flight's own drums take none here.
  */
-export function roomOnDay(scenario: Scenario, flight: SheetFlight): (cache: Cache) => number {
+export function roomOnDay(
+  scenario: Scenario,
+  flight: SheetFlight,
+  load: NamedLoad,
+): (cache: Cache) => number {
   const { place } = territoryOf(scenario);
+  const own = new Set(load.drums.map(({ number }) => number));
   const others = scenario.flights.filter(({ id, date }) => date === flight.date && id !== flight.id);
   const brought = (code: string, flights: Scenario['flights']) =>
     flights
@@ -19,14 +24,15 @@ export function roomOnDay(scenario: Scenario, flight: SheetFlight): (cache: Cach
       .reduce((sum, stop) => sum + (stop.place === code ? stop.drums : 0), 0);
   const toCome = others.filter(({ state }) => isToCome.has(state));
   return ({ place: code, capacityDrums }) => {
-    const onSite = capacityDrums - standingAt(scenario, code) - brought(code, toCome);
+    const onSite = capacityDrums - standingAt(scenario, code, own) - brought(code, toCome);
     const perDay = place(code).landingCapacityDrumsPerDay ?? Number.POSITIVE_INFINITY;
     return Math.max(0, Math.min(onSite, perDay - brought(code, others)));
   };
 }
 
 /** Drums at a place, counted as the capacity counts them: litres over a fill, rounded up. */
-function standingAt({ drums, policy }: Scenario, place: string): number {
-  const litres = drums.filter((drum) => drum.place === place).reduce((sum, drum) => sum + drum.litres, 0);
+function standingAt({ drums, policy }: Scenario, code: string, own: ReadonlySet<string>): number {
+  const there = drums.filter(({ place, number }) => place === code && !own.has(number));
+  const litres = there.reduce((sum, drum) => sum + drum.litres, 0);
   return Math.ceil(litres / policy.drum.fillLitres);
 }

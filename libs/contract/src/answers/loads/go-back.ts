@@ -67,15 +67,23 @@ export const alternateAnswer = z
   .strictObject({
     place: z.string(),
     distanceNm: nm.describe('From the end of the leg.'),
+    isHome: z.boolean().describe('The flight ends there.'),
     drums: z.number(),
-    roomDrums: z.number(),
+    roomDrums: z.number().nullable().describe('Null: not limited.'),
     landingLb: lb,
     fuelLb: lb,
+    homeShortLb: lb.describe(
+      'What is wanting there to fly home and have final reserve left; 0: nothing, or it is the end of the flight.',
+    ),
+    isOneWay: z.boolean(),
+    tailwindLimitKt: kt.nullable().describe('Null: not given for the place.'),
     surface: z.string().nullable().describe('"soft"; "as soft": unknown, so soft counts; null: firm.'),
     whyNot: z.string().nullable().describe('Null: it will do.'),
     words: z
       .string()
-      .describe('"CIN, room 28, as soft", or with why not: "KNA (FW4 is not cleared for KNA, class 3)".'),
+      .describe(
+        '"CIN, room 28, one-way, tailwind to 3 kt, as soft", or with why not: "KNA (FW4 is not cleared for KNA, class 3)".',
+      ),
   })
   .meta({ id: 'Alternate', description: 'An alternate looked at with the load aboard.' });
 
@@ -93,7 +101,9 @@ export const goBackAnswer = z
     notToUse: z
       .string()
       .nullable()
-      .describe('The nearest strip that will not do, where it is nearer than the first that will.'),
+      .describe(
+        'Home where it will not do, and the nearest place that will not, where it is nearer than the first that will.',
+      ),
     lines: z.array(z.string()).describe('The lines as they stand on phone and paper, in this order.'),
   })
   .meta({
