@@ -113,9 +113,13 @@ it('with the page’s keys or the phone’s own open, what is typed and what com
   await shots(phone, 'which');
   await page.getByRole('button', { name: 'This drum' }).click();
   await page.getByRole('button', { name: 'Keep 0913' }).click();
-  await typeOn(phone, '200');
+  await typeOn(phone, '190');
   await page.getByText('The drum taken at 20.0 kg').waitFor();
   await expectFits(page, 'what it weighs');
+  await page.getByRole('button', { name: 'Clear' }).click();
+  await typeOn(phone, '200');
+  await page.getByText(/200 kg would be 225 L of fuel/).waitFor();
+  await expectFits(page, 'what it weighs, and a question');
   await shots(phone, 'weighs');
   // Nothing of it is kept before Keep.
   await page.reload();

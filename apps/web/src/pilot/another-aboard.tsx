@@ -87,9 +87,7 @@ const WhatItWeighs = ({ above, planningKg, brimLitres, byWeight, onKeep, onBack 
               ` The drum taken at ${print(drum.tareKg, 'kg', 1)}, that is ${print(drum.litres, 'L')} of fuel.`}
           </p>
         ) : (
-          <Notice kind="check" word="Check." title={doubt}>
-            What you typed can be kept.
-          </Notice>
+          <Notice kind="check" word="Check." title={doubt} />
         )}
       </div>
       <Keypad value={typed} onType={setTyped} longest={4} />

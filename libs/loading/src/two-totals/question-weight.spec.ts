@@ -30,7 +30,7 @@ it('without drums there is nothing to compare with', () => {
 it('a drum that would hold more than to the brim is asked about, one that is full is not', () => {
   const brimLitres = litres(216);
   expect(questionFill(kilograms(250), { litres: litres(288), brimLitres })).toBe(
-    '250 kg would be 288 L of fuel, and the drum holds 216 L to the brim. Weighed with pallet or straps, or is it lb?',
+    '250 kg would be 288 L of fuel, and a drum holds 216 L. Weighed with its pallet, or in lb?',
   );
   expect(questionFill(kilograms(193), { litres: litres(216), brimLitres })).toBeNull();
 });

@@ -44,7 +44,7 @@ export function questionFill(
   { litres, brimLitres }: { readonly litres: Litres; readonly brimLitres: Litres },
 ): string | null {
   if (litres <= brimLitres) return null;
-  return `${print(typedKg, 'kg')} would be ${print(litres, 'L')} of fuel, and the drum holds ${print(brimLitres, 'L')} to the brim. Weighed with pallet or straps, or is it lb?`;
+  return `${print(typedKg, 'kg')} would be ${print(litres, 'L')} of fuel, and a drum holds ${print(brimLitres, 'L')}. Weighed with its pallet, or in lb?`;
 }
 
 const isNear = (share: number): boolean => share >= least && share <= most;
