@@ -27,6 +27,7 @@ export { checkCode } from './load-sheet/check-code.js';
 export { gatherPassengers } from './load-sheet/gather-passengers.js';
 export type * from './load-sheet/load-sheet.js';
 export { makeLoadSheet } from './load-sheet/make-load-sheet.js';
+export { sheetName } from './load-sheet/sheet-names.js';
 export { readSquareCode } from './load-sheet/square-text.js';
 export type { RowBalance, WeightRow } from './load-sheet/weight-rows.js';
 export type { BalanceFault } from './loading-faults.js';

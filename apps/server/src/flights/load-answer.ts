@@ -7,11 +7,11 @@ import { asStanding, type Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { loadPicture } from './load-picture.js';
 import { type NamedFlight, namedFlight } from './named-flight.js';
-import { sheetFor } from './sheet-for.js';
+import { type FlightOnPaper, sheetFor } from './sheet-for.js';
 
 interface OnBoard {
   readonly board: Board;
-  readonly flight: Flight;
+  readonly flight: FlightOnPaper;
   readonly loads: readonly Load[];
 }
 

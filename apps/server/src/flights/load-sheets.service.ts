@@ -14,23 +14,24 @@ import {
   roundingBeside,
 } from '@drumline/loading';
 import { Injectable } from '@nestjs/common';
+import { PrintedSheetsService } from '../audit/printed-sheets.service.js';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { type Board, BoardService } from './board.service.js';
-import type { Flight, Load } from './flight.table.js';
+import type { Load } from './flight.table.js';
 import { FlightsService } from './flights.service.js';
 import { loadAnswer } from './load-answer.js';
 import { loadStanding } from './load-picture.js';
 import { LoadWordsService } from './load-words.service.js';
 import { drumsFor, namedFlight, ofItsDay } from './named-flight.js';
 import { refuseOtherDrums } from './positions.service.js';
-import { sheetFor } from './sheet-for.js';
+import { type FlightOnPaper, sheetFor } from './sheet-for.js';
 import { ownSheet } from './told-totals.js';
 import { figuresOf } from './two-totals.js';
 
 interface OnBoard {
   readonly board: Board;
-  readonly flight: Flight;
+  readonly flight: FlightOnPaper;
   readonly loads: readonly Load[];
 }
 
@@ -41,6 +42,7 @@ export class LoadSheetsService {
     private readonly flights: FlightsService,
     private readonly board: BoardService,
     private readonly words: LoadWordsService,
+    private readonly printed: PrintedSheetsService,
   ) {}
 
   /** The whole sheet, totals and code square included: for paper and for the pilot's phone. */
@@ -90,7 +92,8 @@ export class LoadSheetsService {
     await this.flights.get(id, me);
     const board = await this.board.read();
     const flight = board.flights.find((each) => each.id === id) ?? (await this.flights.get(id, me)).flight;
-    return { board, flight, loads: drumsFor(board, flight) };
+    const printedCodes = await this.printed.codesOf(id, flight.version);
+    return { board, flight: { ...flight, printedCodes }, loads: drumsFor(board, flight) };
   }
 
   private wholeSheet({ board, flight, loads }: OnBoard): { sheet: LoadSheet; load: NamedLoad } {

@@ -10,18 +10,22 @@ import { pounds } from '@drumline/units';
 import type { Board } from './board.service.js';
 import type { Flight } from './flight.table.js';
 
+/** A flight, and the check codes that its version was printed with; absent: nobody has asked. */
+export type FlightOnPaper = Flight & { readonly printedCodes?: readonly string[] };
+
 /** The sheet of a flight with that load, at the flight's version. */
-export const sheetFor = (board: Board, flight: Flight, load: NamedLoad): LoadSheet =>
+export const sheetFor = (board: Board, flight: FlightOnPaper, load: NamedLoad): LoadSheet =>
   makeLoadSheet(requestFor(board, flight, load));
 
 /** What that sheet is made from. */
-export const requestFor = ({ scenario }: Board, flight: Flight, load: NamedLoad): LoadSheetRequest => {
-  const { id, aircraft, date, departs, pilot, version, state } = flight;
+export const requestFor = ({ scenario }: Board, flight: FlightOnPaper, load: NamedLoad): LoadSheetRequest => {
+  const { id, aircraft, date, departs, pilot, version, state, printedCodes = [] } = flight;
   const replaces = version > 1 ? version - 1 : null;
   return sheetRequest(
     scenario,
     {
       ...{ id, aircraft, date, departs, pilot, version, replaces },
+      ...(printedCodes.length === 0 ? {} : { printedCodes }),
       ...(state === 'offered' ? { notApproved: true } : {}),
     },
     load,

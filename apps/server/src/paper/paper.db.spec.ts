@@ -1,3 +1,5 @@
+import { randomUUID } from 'node:crypto';
+import type { LoadAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Client } from '../testing/client.js';
 import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
@@ -57,6 +59,28 @@ describe('a load sheet on paper', () => {
     const after = (await lastPrinted())!.detail;
     expect([before.version, after.version]).toEqual([1, 2]);
     expect(after.checkCode).not.toBe(before.checkCode);
+  });
+
+  it('what became known since the print: the same version, another code, and the paper says which it replaces', async () => {
+    const before = (await lastPrinted())!.detail;
+    const sheetNow = async () =>
+      (await desk.dispatcher.get<LoadAnswer>('/api/flights/F05/sheet')).body.load!.sheet;
+    const { replacesWords } = await sheetNow();
+    expect(replacesWords).toBe('Version 2 replaces version 1: throw version 1 away.');
+    await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, {
+      ...{
+        place: (await desk.flight('F05')).stops[0]!.place,
+        state: 'soft',
+        by: 'strip helper',
+        untilDate: '2027-06-16',
+      },
+      at: '2027-06-14T05:57Z',
+    });
+    const now = await sheetNow();
+    expect(now.checkCode).not.toBe(before.checkCode);
+    expect(now.replacesWords).toBe(
+      `Version 2, now code ${now.checkCode}, replaces version 1 and code ${before.checkCode}: throw version 1 and code ${before.checkCode} away.`,
+    );
   });
 
   it('is printed by whoever may see the flight: its own pilot, and no other', async () => {

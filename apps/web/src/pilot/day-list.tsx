@@ -13,6 +13,7 @@ import {
 } from '../phone/index.js';
 import { useAllOpened, useDay } from './day.js';
 import { legWords } from './leg-words.js';
+import { newsOf } from './newer-version.js';
 import { isNewer, type OpenedFlight } from './opened-flight.js';
 
 /** The flights of this crew, with the load as each was opened. */
@@ -100,7 +101,7 @@ const FlightRow = ({
           {opened !== undefined && isNewer(opened, newest) && (
             <>
               <br />
-              <b>Version {newest.version} has come in.</b>
+              <b>{newsOf(opened, newest)}</b>
             </>
           )}
         </span>

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { Notice, timeWords } from '../phone/index.js';
 import type { LegProps } from './leg-card.js';
 import { drumsOnLeg } from './leg-words.js';
+import { newsOf } from './newer-version.js';
 
 /** So long without hearing base a load may be another one by now. Common practice, no source. */
 const staleMs = 30 * 60_000;
@@ -22,11 +23,7 @@ export const LegWarnings = ({ here, leg, now }: LegProps & { readonly now: Date 
         </Notice>
       )}
       {newer !== null && newer !== 'gone' && (
-        <Notice
-          kind="check"
-          word={`Version ${newer.version} has come in.`}
-          title="Nothing has changed on this page."
-        >
+        <Notice kind="check" word={newsOf(flight, newer)} title="Nothing has changed on this page.">
           <Link className="btn" href={`/${flight.id}/newer`}>
             See what differs
           </Link>

@@ -2,7 +2,7 @@ import { Link, useLocation } from 'wouter';
 import { actDone } from '../api/act-done.js';
 import { Main, Notice, Page, useTerritoryNow, whenWords } from '../phone/index.js';
 import { open } from './day.js';
-import { differences } from './newer-version.js';
+import { differences, nameOf, newsOf } from './newer-version.js';
 import { useFlight } from './use-flight.js';
 
 /** What base has instead of the load that is open; the person opens it, or stays. */
@@ -22,30 +22,34 @@ export const NewerVersion = ({ id }: { readonly id: string }) => {
       />
     );
   const { flight, newer, own } = here;
+  const isSameVersion = newer.version === flight.version;
+  const [opened, newest] = [nameOf(flight, newer), nameOf(newer, flight)];
   return (
     <Page
       above={`${id} · ${flight.route.slice(0, -1).join(' to ')}`}
       title={
-        newer.version === flight.version ? 'The sheet has changed' : `Version ${newer.version} has come in`
+        isSameVersion
+          ? `Version ${flight.version} says other things now`
+          : `Version ${newer.version} has come in`
       }
       acts={
         <>
           <Link className="btn" href={`/${id}/1`}>
-            Stay on version {flight.version} for now
+            Stay on {opened} for now
           </Link>
-          <Main onPress={() => void open(newer).then(() => go(`/${id}/1`))}>
-            Open version {newer.version}
-          </Main>
+          <Main onPress={() => void open(newer).then(() => go(`/${id}/1`))}>Open {newest}</Main>
         </>
       }
     >
-      <Notice
-        kind="check"
-        word={`You have version ${flight.version} open.`}
-        title="Nothing has changed on your page yet."
-      >
-        {id} was {actDone(newer.lastAct)} {whenWords(newer.changedAt, now)} by {newer.changedByName}
-        {newer.reason === null ? '.' : `: ${newer.reason}`}
+      <Notice kind="check" word={`You have ${opened} open.`} title="Nothing has changed on your page yet.">
+        {isSameVersion ? (
+          `${newsOf(flight, newer)} Version ${newer.version} is ${newest} now.`
+        ) : (
+          <>
+            {id} was {actDone(newer.lastAct)} {whenWords(newer.changedAt, now)} by {newer.changedByName}
+            {newer.reason === null ? '.' : `: ${newer.reason}`}
+          </>
+        )}
       </Notice>
       <table className="cmp wraps">
         <thead>
@@ -76,7 +80,7 @@ export const NewerVersion = ({ id }: { readonly id: string }) => {
         </p>
       )}
       <p className="said">
-        Any printed sheet of version {flight.version}: <b>throw it away</b>.
+        Any printed sheet of {opened}: <b>throw it away</b>.
       </p>
     </Page>
   );

@@ -1,4 +1,5 @@
 import type { PhoneFlight } from '@drumline/contract';
+import { sheetName } from '@drumline/loading';
 import { pounds, print } from '@drumline/units';
 import { numbersOf } from './opened-flight.js';
 
@@ -7,6 +8,22 @@ export interface DifferenceRow {
   readonly opened: string;
   readonly newest: string;
 }
+
+/** What the one is called beside the other. */
+export const nameOf = ({ version, sheet }: PhoneFlight, other: PhoneFlight): string =>
+  sheetName({ version, checkCode: sheet?.checkCode ?? null }, other);
+
+/** Another version, or the same one that says other things by what has become known. */
+export const newsOf = (opened: PhoneFlight, newest: PhoneFlight): string => {
+  if (newest.version !== opened.version) return `Version ${newest.version} has come in.`;
+  const known = placesOf(opened, newest).flatMap((place) => {
+    const [before, after] = [opened, newest].map((flight) => legTo(flight, place)?.surface ?? '');
+    return before === after ? [] : [`${place} (was ${before}, now ${after})`];
+  });
+  const what =
+    known.length === 0 ? `What version ${newest.version} says` : `What is known of ${known.join(', ')}`;
+  return `${what} has changed since you opened ${nameOf(opened, newest)}.`;
+};
 
 /** What the two loads do not have in common: the drums first, then where they stand, then the flight. */
 export const differences = (opened: PhoneFlight, newest: PhoneFlight): readonly DifferenceRow[] => {

@@ -45,7 +45,7 @@ export const LoadFlight = ({ flight, acts, calendar }: LoadFlightProps) => {
 };
 
 const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly load: Load }) => {
-  const { legs, assumptions, fuelWords, cautions } = load.sheet;
+  const { legs, assumptions, fuelWords, cautions, replacesWords } = load.sheet;
   const [leg, setLeg] = useState(
     Math.max(
       0,
@@ -58,9 +58,18 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
   return (
     <>
       <Patterns />
+      <p className="load-printed">
+        <b>This is a print of the page.</b> To load, add up and sign by, print the load sheet: Print load
+        sheet, above the page.
+      </p>
       <p className="load-assumed">
         <b>Assumed:</b> {assumptions} {fuelWords} <b>{cautions[0]}</b>
       </p>
+      {replacesWords !== null && (
+        <p className="load-assumed">
+          <b>Printed sheets:</b> {replacesWords}
+        </p>
+      )}
       {!load.holds && (
         <MessageLine
           what="The load does not hold"

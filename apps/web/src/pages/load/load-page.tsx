@@ -73,7 +73,7 @@ interface LoadTitleProps {
 
 const LoadTitle = ({ flight, acts, calendar }: LoadTitleProps) => {
   const mayGive = useMay()('approve flight', 'decide');
-  const { id, route, aircraft, type, date, departs, state, needsDecision, version, pilot } = flight;
+  const { id, route, aircraft, type, date, departs, state, needsDecision, version, pilot, load } = flight;
   return (
     <TitleBlock
       title={`${id}, load`}
@@ -106,7 +106,7 @@ const LoadTitle = ({ flight, acts, calendar }: LoadTitleProps) => {
         <StateWord state={state} frozen={isFrozen(state)} needsDecision={needsDecision !== null} />
       </Field>
       <Field label="Version" note={calendar.when(flight.changedAt)}>
-        {version}
+        {load === null ? version : `${version}, code ${load.sheet.checkCode}`}
       </Field>
       <Field label="Commander">{pilot ?? 'not named'}</Field>
     </TitleBlock>

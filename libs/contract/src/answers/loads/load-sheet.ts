@@ -26,6 +26,10 @@ export const sheetFlightAnswer = z
     pilot: z.string().nullable(),
     version: z.number().describe('From 1; a re-print of the same load keeps its version.'),
     replaces: z.number().nullable().describe('Null: the first.'),
+    printedCodes: z
+      .array(z.string())
+      .describe('Check codes that sheets of this version were printed with; absent: none was.')
+      .exactOptional(),
     notApproved: z.literal(true).describe('It is offered, and nobody has approved it.').exactOptional(),
   })
   .meta({ id: 'SheetFlight', description: 'Whose sheet it is.' });
@@ -48,7 +52,7 @@ export const loadSheetAnswer = z
     replacesWords: z
       .string()
       .nullable()
-      .describe('"Version 3 replaces version 2: throw version 2 away."; null: the first version.'),
+      .describe('"Version 3 replaces version 2: throw version 2 away."; null: no other paper of the flight.'),
     route: z.array(z.string()),
     drums: z.array(sheetDrumAnswer),
     cargo: z.array(sheetCargoAnswer),
