@@ -227,7 +227,7 @@ describe('the load sheet of F06, the one-way strip', () => {
   });
 
   it('says until when it may leave, from the base and from the strip', () => {
-    expect(out.goBack.lines).toContain('Leave XMER by 18:36: land XMER by 20:00. Leave XGAN by 19:35.');
+    expect(out.goBack.lines).toContain('Leave XMER by 18:36, XGAN by 19:35: land XMER by 20:00.');
   });
 
   it('on the way home it is not sent back to the one-way strip', () => {

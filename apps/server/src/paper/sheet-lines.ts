@@ -6,10 +6,11 @@ import { dayOfYear } from './print-stamp.js';
 /** What was decided the evening before, in sentences: what binds, when to go back. */
 export const decided = ({ binds, goBack }: SheetLeg): Block => {
   const lines = [binds, ...goBack.lines];
-  // The strip that a reader of the map would take, and may not, stands with those that will do: a row less.
-  const last = [lines.pop(), goBack.notToUse].filter(Boolean).join(' ');
+  // Where to go, where else, and the place that a reader of the map would take and may not, stand in one row.
+  const at = lines.findIndex((line) => line.startsWith('If ') && line.includes(' closes '));
+  const ways = [...lines.splice(at), goBack.notToUse].filter(Boolean).join(' ');
   return {
-    table: { widths: ['*'], body: [...lines, last].map((line): Cell[] => [leadIn(line)]) },
+    table: { widths: ['*'], body: [...lines, ways].map((line): Cell[] => [leadIn(line)]) },
     layout: grid(1.4, 0.5, [4, 0.8]),
     margin: [0, 3, 0, 0],
   };

@@ -72,7 +72,7 @@ export function alternateLines(leg: LandsAt, alternates: readonly Alternate[]): 
   const [first, ...others] = alternates.filter(({ whyNot }) => whyNot === null);
   const closes = `If ${leg.to} closes while you are away:`;
   if (!first) return [`${closes} ${nowhere(leg)}.`];
-  const also = others.slice(0, 2).map(({ words }) => words);
+  const also = others.slice(0, first.isHome ? 1 : 2).map(({ words }) => words);
   return [`${closes} ${goTo(first)}.`, ...(also.length === 0 ? [] : [`Also: ${also.join('; ')}.`])];
 }
 

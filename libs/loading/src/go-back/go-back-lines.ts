@@ -82,17 +82,20 @@ function tailwindLine({ tailwindLimitKt, committalPoint, leaveAgain: again }: La
   return `${tailwind} ${decide}`;
 }
 
-/** From every place that it still leaves; the landing that sets the time is named where it is another one. */
-const leaveLine = (leaves: readonly LatestLeave[]): string =>
-  leaves
-    .map((leave, index) => {
-      const { from, at, setBy } = leave;
-      if (at === null) return `No time to leave ${from}: ${setBy.place} cannot be reached in daylight.`;
-      const before = leaves[index - 1];
-      const isSame = before?.setBy.place === setBy.place && before.setBy.landBy === setBy.landBy;
-      return `Leave ${from} by ${at}${isSame ? '' : `: land ${setBy.place} by ${setBy.landBy}`}.`;
+/** From every place that it still leaves; those that one landing sets stand together. */
+function leaveLine(leaves: readonly LatestLeave[]): string {
+  const lands = [...new Set(leaves.map(landWords))];
+  return lands
+    .map((landing) => {
+      const together = leaves.filter((leave) => landWords(leave) === landing);
+      const late = together.find(({ at }) => at === null);
+      if (late) return `No time to leave ${late.from}: ${late.setBy.place} cannot be reached in daylight.`;
+      return `Leave ${together.map(({ from, at }) => `${from} by ${at}`).join(', ')}: ${landing}.`;
     })
     .join(' ');
+}
+
+const landWords = ({ setBy: { place, landBy } }: LatestLeave): string => `land ${place} by ${landBy}`;
 
 /** What a tailwind that is met means at a place, in words: "Tailwind 5 kt: outside the limit of 3 kt, go back." */
 export function tailwindWords(limitKt: Knots, tailwindKt: Knots): string {

@@ -270,7 +270,7 @@ it('the lines of a leg in words', () => {
   expect(lines.slice(0, 3)).toEqual([
     'Go back if tailwind more than 3 kt. Decide by 1.1 NM final, at the stream fork.',
     'STRIP is one-way: land one direction, take off the other.',
-    'Leave BASE by 10:24: land BASE by 12:00. Leave STRIP by 11:27.',
+    'Leave BASE by 10:24, STRIP by 11:27: land BASE by 12:00.',
   ]);
   expect(lines[3]).toMatch(/^Unload or stay: STRIP dry: may leave loaded/);
   expect(lines.at(-1)).toBe(
