@@ -9,7 +9,7 @@ export const AfterReport = ({
   here,
   leg,
   now,
-  reported: { aboard, left, back, leave },
+  reported: { aboard, left, leftWords, back, leave },
 }: LegFactsProps & { readonly reported: ReportedWords }) => (
   <dl className="facts">
     <Fact of="Still aboard">
@@ -21,7 +21,7 @@ export const AfterReport = ({
       </span>
       <span className="small line-below">
         {left.length} left, {back} brought back, by this phone
-        {left.length > 0 && `. Left here: ${left.join(', ')}`}
+        {leftWords !== '' && `. ${leftWords}`}
       </span>
     </Fact>
     {leave !== null && <UnloadOrStay leave={leave} />}

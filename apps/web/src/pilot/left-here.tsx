@@ -26,7 +26,8 @@ export const LeftHere = (props: LeftHereProps) => {
 
 const Drums = ({ here, leg, place, first, person }: LeftHereProps & { readonly here: FlightHere }) => {
   const { flight, own } = here;
-  const [done, setDone] = useDraft<readonly DrumDone[]>(`drums ${flight.id} ${leg} ${place}`, []);
+  // Of the leg, whatever the place: who taps drums and then says that it was somewhere else has tapped them.
+  const [done, setDone] = useDraft<readonly DrumDone[]>(`drums ${flight.id} ${leg}`, []);
   const [looking, setLooking] = useState<string | 'another' | null>(null);
   const { report, notKept } = useReporting(person);
   const said = new Set(own.drums.map(({ drum }) => drum));

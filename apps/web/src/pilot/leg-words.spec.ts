@@ -181,6 +181,14 @@ describe('once drums are reported on a leg', () => {
     expect(empty.leave!.main).toMatch(/^May leave empty/);
   });
 
+  it('left somewhere else: where it lies is said, and nothing is figured as if the aeroplane stood at the planned strip', () => {
+    const { words } = after(left('0434'), { ...left('0435'), place: 'XCIN' });
+    expect(words!.leftWords).toBe('Left here: 0434. Left at XCIN: 0435');
+    expect(words!.leave).toMatchObject({ over: true, main: 'Not figured for XCIN' });
+    expect(words!.leave!.rest.join(' ')).toContain('are of XGAN, as planned');
+    expect(after(left('0434')).words!.leftWords).toBe('Left here: 0434');
+  });
+
   it('nothing on another leg, or before any report, is told so', () => {
     const { flown } = after(left('0434'));
     expect(

@@ -6,6 +6,8 @@ import type { ReportedDrum } from './own-reports.js';
 export interface ReportedWords {
   readonly aboard: readonly string[];
   readonly left: readonly string[];
+  /** "Left here: 0578. Left at XCIN: 0579", each where it lies; empty: none was. */
+  readonly leftWords: string;
   /** So many are to go home. */
   readonly back: number;
   readonly leave: LegWords['leave'];
@@ -43,9 +45,33 @@ export const reportedWords = (
     (sum, { number, lb }) => sum + (left.includes(number) ? lb : 0),
     0,
   );
-  const leave = leaveOf(leg, softCounts, {
-    loaded: aboard.length === 0 ? 'empty' : 'loaded',
-    weights: (arrivalLb) => [{ by: 'With what is still aboard', lb: arrivalLb - leftLb }],
-  });
-  return { aboard, left, back: here.length - left.length, leave };
+  const lies = placesOfLeft(here);
+  const elsewhere = [...lies.keys()].filter((place) => place !== leg.to);
+  const leave =
+    elsewhere.length > 0
+      ? notFigured(elsewhere, leg.to)
+      : leaveOf(leg, softCounts, {
+          loaded: aboard.length === 0 ? 'empty' : 'loaded',
+          weights: (arrivalLb) => [{ by: 'With what is still aboard', lb: arrivalLb - leftLb }],
+        });
+  const leftWords = [...lies]
+    .map(([place, drums]) => `Left ${place === leg.to ? 'here' : `at ${place}`}: ${drums.join(', ')}`)
+    .join('. ');
+  return { aboard, left, leftWords, back: here.length - left.length, leave };
 };
+
+const placesOfLeft = (reported: readonly ReportedDrum[]): ReadonlyMap<string, readonly string[]> => {
+  const lies = new Map<string, string[]>();
+  for (const { kind, place, drum } of reported)
+    if (kind === 'left at') lies.set(place, [...(lies.get(place) ?? []), drum]);
+  return lies;
+};
+
+/** The sheet has neither the weight on arrival there nor the limit of that strip. */
+const notFigured = (places: readonly string[], planned: string): LegWords['leave'] => ({
+  over: true,
+  main: `Not figured for ${places.join(', ')}`,
+  rest: [
+    `Weights and limits on this page are of ${planned}, as planned. There: the commander’s approved data.`,
+  ],
+});
