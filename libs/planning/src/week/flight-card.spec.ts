@@ -29,6 +29,12 @@ describe('the decision card', () => {
     expect(Math.round(landing.spareLb)).toBe(813);
   });
 
+  it('with fewer drums than possible nothing binds', () => {
+    const [leg] = cardOf({}, flight({ stops: [{ place: 'NOR', drums: 2 }] })).legs;
+    expect(leg).toMatchObject({ drumsAboard: 2, drumsPossible: 4 });
+    expect(leg!.limits.filter(({ binds }) => binds)).toEqual([]);
+  });
+
   it('a soft strip: 3 of 4 drums may go, with what binds then, what they cost, and the dry limit beside it', () => {
     const card = cardOf({ surfaceReports: softNor });
     expect(card.legs[0]!.limits[0]).toMatchObject({

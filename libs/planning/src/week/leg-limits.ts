@@ -18,6 +18,7 @@ export interface LegLimitLine extends SpareUnder {
   readonly surface: SurfaceState | null;
   /** Standing places; null: it is no number of places. */
   readonly positions: number | null;
+  /** It keeps a further drum off; where fewer go than possible, nothing does. */
   readonly binds: boolean;
 }
 
@@ -41,7 +42,7 @@ export function legsWithLimits({ onDay, aboard }: FlightSketch): readonly LegWit
     const lines = leg.limits.map((limit, at) => ({
       ...lineOf(request, ends, limit),
       ...spareUnder(index, limit),
-      binds: at === 0,
+      binds: at === 0 && aboard[index]! >= leg.drums,
     }));
     const dry = ends.to.surface === 'soft' ? dryLanding(request, index) : null;
     const dryLines =

@@ -44,19 +44,26 @@ export const limitWords = (name: string, place: string | null): string => {
   return words[name] ?? name;
 };
 
-/** "binds: " and "XLOR landing": of the drums that are possible, not only of those that go. */
-export const bindingLong = ({
-  binding,
-}: Pick<WeekFlight, 'binding'>): readonly [lead: string, words: string] =>
-  binding === null ? ['', 'no drums'] : ['binds: ', limitWords(binding.name, binding.place)];
+type Binding = Pick<WeekFlight, 'binding' | 'drums' | 'drumsPossible'>;
 
-export const bindingWords = (flight: Pick<WeekFlight, 'binding'>): string => bindingLong(flight).join('');
+/** "binds: " and "XLOR landing"; where fewer drums go than possible nothing binds: "2 more would go". */
+export const bindingLong = (flight: Binding): readonly [lead: string, words: string] =>
+  bindsAt(flight, (place) => place);
+
+export const bindingWords = (flight: Binding): string => bindingLong(flight).join('');
 
 /** The same where there is little room: the strip stands in the route, and "binds: " may be left to the key. */
-export const bindingShort = ({
-  binding,
-}: Pick<WeekFlight, 'binding'>): readonly [lead: string, words: string] =>
-  binding === null ? ['', 'no drums'] : ['binds: ', limitWords(binding.name, 'strip')];
+export const bindingShort = (flight: Binding): readonly [lead: string, words: string] =>
+  bindsAt(flight, () => 'strip');
+
+const bindsAt = (
+  { binding, drums, drumsPossible }: Binding,
+  named: (place: string | null) => string | null,
+): readonly [lead: string, words: string] => {
+  if (binding === null) return ['', 'no drums'];
+  if (drums < drumsPossible) return ['', `${drumsPossible - drums} more would go`];
+  return ['binds: ', limitWords(binding.name, named(binding.place))];
+};
 
 /** Where there is room for one short word only; the key says what it is short for. */
 const limitMarks: Readonly<Record<string, string>> = {
@@ -74,12 +81,16 @@ const limitMarks: Readonly<Record<string, string>> = {
   'unload or stay': 'stay',
 };
 
-export const bindingMark = ({ binding }: Pick<WeekFlight, 'binding'>): string =>
-  binding === null ? '' : (limitMarks[binding.name] ?? binding.name);
+export const bindingMark = ({ binding, drums, drumsPossible }: Binding): string =>
+  binding === null || drums < drumsPossible ? '' : (limitMarks[binding.name] ?? binding.name);
 
 /** "ldg strip landing": the marks of these flights, each once. */
 export const markKey = (flights: readonly WeekFlight[]): readonly string[] => {
-  const names = new Set(flights.flatMap(({ binding }) => (binding === null ? [] : [binding.name])));
+  const names = new Set(
+    flights.flatMap((flight) =>
+      flight.binding === null || bindingMark(flight) === '' ? [] : [flight.binding.name],
+    ),
+  );
   return [...names].flatMap((name) => {
     const mark = limitMarks[name];
     return mark === undefined ? [] : [`${mark} ${limitWords(name, 'strip')}`];

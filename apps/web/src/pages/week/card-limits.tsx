@@ -1,6 +1,6 @@
 import { figure, inWords } from '../../ui/index.js';
 import type { Card, LegLimits, LimitLine } from './card-read.js';
-import { aboardWords, isOver, limitName, roomWords, weighedWords } from './card-words.js';
+import { aboardWords, fewerWords, isOver, limitName, roomWords, weighedWords } from './card-words.js';
 
 const shown = 5;
 
@@ -8,6 +8,7 @@ const shown = 5;
 export const CardLimits = ({ card, legs }: { readonly card: Card; readonly legs: readonly LegLimits[] }) => {
   const weighed = weighedWords(card);
   const tightest = legs.reduce((one, other) => (roomOf(other) < roomOf(one) ? other : one));
+  const fewer = fewerWords(card, tightest);
   return (
     <>
       {legs.map((leg) => (
@@ -22,6 +23,7 @@ export const CardLimits = ({ card, legs }: { readonly card: Card; readonly legs:
           </tbody>
         </table>
       ))}
+      {fewer !== null && <p>{fewer}</p>}
       {weighed !== null && <p>{weighed}</p>}
       <small>Planning figures. The commander's approved data decide.</small>
     </>

@@ -1,6 +1,6 @@
 import { kilograms, poundsFromKilograms } from '@drumline/units';
 import { actDone } from '../../api/act-done.js';
-import { figure, inWords } from '../../ui/index.js';
+import { figure, inWords, stockInWords } from '../../ui/index.js';
 import { limitWords } from './box-words.js';
 import type { Card, Heard, LegLimits, LimitLine, Today } from './card-read.js';
 import type { WeekFlight } from './week-read.js';
@@ -15,6 +15,25 @@ export const aboardWords = ({
   drumsAboard > drumsPossible
     ? `${inWords(drumsAboard, 'drums')}, ${drumsPossible} may go`
     : `${inWords(drumsAboard, 'drums')} of ${drumsPossible}`;
+
+/** Where fewer drums go than may: how many more would go, and what the caches need; null: as many go as may. */
+export const fewerWords = (
+  { ifDeclined }: Pick<Card, 'ifDeclined'>,
+  { drumsAboard, drumsPossible, limits }: LegLimits,
+): string | null => {
+  const more = drumsPossible - drumsAboard;
+  if (more <= 0) return null;
+  const next =
+    limits[0] === undefined ? '' : `; what binds then: ${limitWords(limits[0].name, limits[0].place)}`;
+  const needs = ifDeclined?.caches.map(
+    ({ place, minimumLitres, withIt }) =>
+      `With ${inWords(drumsAboard, 'drums')} ${place} is lowest at ${stockInWords(withIt.lowestLitres)}, minimum ${inWords(minimumLitres, 'L')}.`,
+  );
+  return [
+    `Nothing binds at ${inWords(drumsAboard, 'drums')}: ${figure(more)} more would go${next}.`,
+    ...(needs ?? []),
+  ].join(' ');
+};
 
 /** Over is rounded up and spare down: neither is said to be better than it is. */
 export const roomWords = (spareLb: number): string =>

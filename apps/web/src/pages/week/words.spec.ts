@@ -12,6 +12,7 @@ import type { Card, LimitLine, Today } from './card-read.js';
 import {
   aboardWords,
   crewWords,
+  fewerWords,
   heardWords,
   lastActWords,
   limitName,
@@ -49,11 +50,13 @@ describe('a box', () => {
     expect(isFrozen(exampleFlight({ state: 'called off' }))).toBe(false);
   });
 
-  it('names what binds, also where fewer drums go than possible', () => {
+  it('names what binds, and where fewer drums go than possible how many more would go', () => {
     const fewer = exampleFlight({ drums: 3, drumsPossible: 4 });
     expect(bindingWords(exampleFlight())).toBe('binds: XNOR landing');
-    expect(bindingWords(fewer)).toBe('binds: XNOR landing');
-    expect(bindingShort(fewer)).toEqual(['binds: ', 'strip landing']);
+    expect(bindingWords(fewer)).toBe('1 more would go');
+    expect(bindingShort(fewer)).toEqual(['', '1 more would go']);
+    expect(bindingMark(fewer)).toBe('');
+    expect(bindingShort(exampleFlight())).toEqual(['binds: ', 'strip landing']);
     expect(bindingWords(exampleFlight({ binding: null, drums: 0 }))).toBe('no drums');
   });
 
@@ -117,6 +120,20 @@ describe('the card', () => {
   it('says how many drums of those that may go, and never 5 of 4', () => {
     expect(aboardWords({ drumsAboard: 4, drumsPossible: 5 })).toBe('4 drums of 5');
     expect(aboardWords({ drumsAboard: 5, drumsPossible: 4 })).toBe('5 drums, 4 may go');
+  });
+
+  it('of fewer drums than may go says that nothing binds, how many more would go, and what the cache needs', () => {
+    const leg = (drumsAboard: number) => ({
+      ...{ from: 'XHOM', to: 'XNOR', surface: 'dry' as const, drumsAboard, drumsPossible: 5 },
+      limits: [limit({ name: 'drum positions', place: null, surface: null, positions: 5, binds: false })],
+    });
+    const levels = { lowestLitres: 850, endLitres: 900, belowMinimum: null, belowCritical: null };
+    const cache = { place: 'XNOR', minimumLitres: 800, criticalLitres: 400, withIt: levels, without: levels };
+    const card = { ifDeclined: { ifDeclined: '', protects: null, caches: [cache] } };
+    expect(fewerWords(card, leg(3))).toBe(
+      'Nothing binds at 3 drums: 2 more would go; what binds then: positions. With 3 drums XNOR is lowest at 850 L, minimum 800 L.',
+    );
+    expect(fewerWords(card, leg(5))).toBeNull();
   });
 
   it('says what the drums as weighed leave: 2,378 lb printed instead of 2,381 lb at 180 kg a drum', () => {
