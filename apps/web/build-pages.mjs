@@ -7,6 +7,7 @@ const root = join(here, '..', '..');
 const madeOf = [
   'apps/web/src',
   'apps/web/index.html',
+  'apps/web/office-worker.js',
   'apps/web/phone.html',
   'apps/web/vite.config.ts',
   'apps/web/vite.phone.config.ts',

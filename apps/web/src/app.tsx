@@ -1,6 +1,15 @@
 import { QueryClientProvider } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
-import { ApiProblem, createReads, findWhoIsHere, forgetOldPictures, useSession } from './api/index.js';
+import {
+  ApiProblem,
+  createReads,
+  findWhoIsHere,
+  forgetOldPictures,
+  forgetWho,
+  keepWho,
+  type Session,
+  useSession,
+} from './api/index.js';
 import { AppFrame } from './frame/app-frame.js';
 import { ChangePassword } from './pages/sign-in/change-password.js';
 import { SignIn, SignInAgain } from './pages/sign-in/sign-in.js';
@@ -17,7 +26,9 @@ export const App = () => {
   useEffect(() => {
     if (person !== '') void forgetOldPictures();
   }, [person]);
-  if (session.state === 'unknown') return <FindWhoIsHere />;
+  useEffect(() => void keepAsTold(session), [session]);
+  const asked = useWhoIsHere(session);
+  if (session.state === 'unknown') return <FindWhoIsHere {...asked} />;
   if (session.state === 'signed out') return <SignIn />;
   if (session.me.mustChangePassword) return <ChangePassword name={session.me.name} />;
   return (
@@ -30,7 +41,22 @@ export const App = () => {
 
 const againMs = 4_000;
 
-const FindWhoIsHere = () => {
+/** Base has not said yet who is here: nobody is known, or only who was here last. */
+const isUntold = (session: Session): boolean =>
+  session.state === 'unknown' || (session.state === 'signed in' && session.me.csrfToken === '');
+
+const keepAsTold = async (session: Session): Promise<void> => {
+  if (isUntold(session)) return;
+  if (session.state === 'signed in' && !session.me.mustChangePassword) await keepWho(session.me);
+  else await forgetWho();
+};
+
+interface Asked {
+  readonly problem: ApiProblem | undefined;
+  readonly find: () => void;
+}
+
+const useWhoIsHere = (session: Session): Asked => {
   const [problem, setProblem] = useState<ApiProblem>();
   const find = () => {
     findWhoIsHere().catch((error: unknown) => {
@@ -40,10 +66,14 @@ const FindWhoIsHere = () => {
   };
   useEffect(find, []);
   useEffect(() => {
-    if (problem?.isOutOfReach !== true) return;
+    if (problem?.isOutOfReach !== true || !isUntold(session)) return;
     const timer = setTimeout(find, againMs);
     return () => clearTimeout(timer);
   });
+  return { problem, find };
+};
+
+const FindWhoIsHere = ({ problem, find }: Asked) => {
   return (
     <main className="alone">
       <h1>Drumline</h1>

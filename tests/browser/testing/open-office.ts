@@ -26,6 +26,9 @@ interface Office {
   readonly dataDir: string;
   /** What a server of one's own has printed. */
   readonly said: () => string;
+  /** Ends a server of one's own for a while. */
+  readonly halt: () => Promise<void>;
+  readonly startAgain: () => Promise<void>;
 }
 
 /** The sign-in name of a role's demo account. */
@@ -39,13 +42,15 @@ export const openOffice = ({ own = false, demo = 'yes', breaksTheLine = false }:
   let url = '';
   let dataDir = '';
   let said = (): string => '';
-  let stop = async (): Promise<void> => {};
+  let halt = async (): Promise<void> => {};
+  let startAgain = halt;
+  let stop = halt;
   let browser: Browser;
   const contexts: BrowserContext[] = [];
   const faults: string[] = [];
 
   beforeAll(async () => {
-    if (own) ({ url, dataDir, said, stop } = await startOffice({ DEMO: demo }));
+    if (own) ({ url, dataDir, said, halt, startAgain, stop } = await startOffice({ DEMO: demo }));
     else url = inject('officeUrl');
     browser = await launchChromium();
   });
@@ -79,6 +84,8 @@ export const openOffice = ({ own = false, demo = 'yes', breaksTheLine = false }:
       return url;
     },
     said: () => said(),
+    halt: () => halt(),
+    startAgain: () => startAgain(),
     get dataDir() {
       return dataDir;
     },

@@ -10,25 +10,40 @@ interface Started {
   readonly dataDir: string;
   /** What it has printed: the one-time password of a new installation. */
   readonly said: () => string;
+  /** The program ends; its database stays. */
+  readonly halt: () => Promise<void>;
+  /** At the same address as before. */
+  readonly startAgain: () => Promise<void>;
   readonly stop: () => Promise<void>;
 }
 
 /** What `npm start` runs, with a new database of its own and the demo in it; `DEMO: 'no'` for one without. */
 export const startOffice = async (environment: Readonly<Record<string, string>> = {}): Promise<Started> => {
   const dataDir = await mkdtemp(join(tmpdir(), 'drumline-office-'));
-  const program = await startProgram({
-    DATA_DIR: dataDir,
-    DEMO_PASSWORD: password,
-    LOG_LEVEL: 'warn',
-    ...environment,
-  });
+  const start = (port: string) =>
+    startProgram({
+      DATA_DIR: dataDir,
+      DEMO_PASSWORD: password,
+      LOG_LEVEL: 'warn',
+      PORT: port,
+      ...environment,
+    });
+  let program = await start('0');
+  const { url } = program;
+  const halt = async (): Promise<void> => {
+    program.process.kill('SIGTERM');
+    await program.ended;
+  };
   return {
-    url: program.url,
+    url,
     dataDir,
-    said: program.said,
+    said: () => program.said(),
+    halt,
+    startAgain: async () => {
+      program = await start(new URL(url).port);
+    },
     stop: async () => {
-      program.process.kill('SIGTERM');
-      await program.ended;
+      await halt();
       await rm(dataDir, { recursive: true, force: true });
     },
   };

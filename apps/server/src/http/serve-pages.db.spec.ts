@@ -11,6 +11,7 @@ beforeAll(async () => {
   pages = await mkdtemp(join(tmpdir(), 'drumline-pages-'));
   await mkdir(join(pages, 'assets'));
   await writeFile(join(pages, 'index.html'), '<title>Drumline</title>');
+  await writeFile(join(pages, 'office-worker.js'), 'const version = 1;');
   await writeFile(join(pages, 'assets', 'index-4f2a.js'), 'start();'.repeat(1000));
   server = await createTestServer({ content: 'empty', pages });
 });
@@ -57,6 +58,13 @@ describe('the pages', () => {
     expect(answer.headers.get('Cache-Control')).toBe('public, max-age=31536000, immutable');
   });
 
+  it('have their service worker asked for anew each time', async () => {
+    const answer = await get('/office-worker.js');
+    expect(await answer.text()).toBe('const version = 1;');
+    expect(answer.headers.get('Cache-Control')).toBe('no-cache');
+    expect(answer.headers.get('Content-Type')).toContain('javascript');
+  });
+
   it('send their program compressed', async () => {
     const answer = await get('/assets/index-4f2a.js');
     expect(answer.headers.get('Content-Encoding')).toMatch(/^(gzip|br)$/);
@@ -84,6 +92,7 @@ describe('a server whose pages are not built', () => {
     const page = await fetch(`${bare.url}/morning`);
     expect([page.status, await page.text()]).toEqual([503, expect.stringContaining('npm run build-pages')]);
     expect((await fetch(`${bare.url}/api/me`)).status).toBe(401);
+    expect((await fetch(`${bare.url}/office-worker.js`)).status).toBe(404);
     await bare.close();
   });
 });

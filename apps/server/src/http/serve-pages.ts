@@ -10,6 +10,8 @@ import { rootFolder } from '../config.js';
 /** Where `npm start` leaves what the browser runs. */
 export const builtPages = join(rootFolder, 'apps', 'web', 'dist');
 
+const officeWorker = '/office-worker.js';
+
 /** Nothing from elsewhere, nothing inline: no page of ours needs it. */
 export const pageSecurity = {
   contentSecurityPolicy: {
@@ -48,6 +50,11 @@ export const servePages = (app: NestExpressApplication, folder: string): void =>
     immutable: true,
     maxAge: '1y',
     index: false,
+  });
+  // Keeps its name from build to build: what has to be asked for anew each time.
+  app.use(officeWorker, (_: Request, response: Response, next: NextFunction) => {
+    response.set('Cache-Control', 'no-cache');
+    response.sendFile(join(folder, officeWorker), { cacheControl: false }, (fault) => fault && next());
   });
   servePhone(app, join(folder, 'phone'));
   app.use((request: Request, response: Response, next: NextFunction) => {

@@ -10,8 +10,9 @@ export {
   useTerritoryTime,
 } from './clock.js';
 export { useDraft } from './draft.js';
+export { keepProgram } from './keep-program.js';
 export { type KeptBack, keptBack } from './kept-back.js';
-export { forgetOldPictures } from './kept-pictures.js';
+export { forgetOldPictures, forgetWho, keepWho } from './kept-pictures.js';
 export { partOf } from './part-of.js';
 export { ApiProblem, type FieldFault, outOfReach } from './problem.js';
 export { type Read, readOnce, useLast, useList, useRead, useReads } from './read.js';

@@ -1,4 +1,4 @@
-import { session } from './session.js';
+import { type Me, meSchema, session } from './session.js';
 
 /**
  * The last answer to each question, kept in the browser's own store of answers for the person who read it: what a page shows
@@ -38,6 +38,24 @@ export const forgetPicture = async (question: readonly unknown[]): Promise<void>
   await (await store())?.delete(addressOf(question));
 };
 
+const who = ['who'];
+
+/** Whose pictures these are, so that they can be shown before base says who is here; the key of the session is not kept. */
+export const keepWho = (me: Me): Promise<void> => keepPicture(who, { ...me, csrfToken: '' });
+
+/** The session is over: the pictures wait until the same person has signed in again. */
+export const forgetWho = async (): Promise<void> => {
+  for (const name of await ownStores()) await (await caches.open(name)).delete(addressOf(who));
+};
+
+export const keptWho = async (): Promise<Me | undefined> => {
+  for (const name of await ownStores()) {
+    const kept = await (await caches.open(name)).match(addressOf(who));
+    if (kept !== undefined && Date.now() - readAtOf(kept) <= keptMs) return meSchema.parse(await kept.json());
+  }
+  return undefined;
+};
+
 /** Of whoever was here before, and of questions that nobody asks any more. */
 export const forgetOldPictures = async (): Promise<void> => {
   await forgetAllBut(beginning + personNow());
@@ -52,10 +70,11 @@ export const forgetOldPictures = async (): Promise<void> => {
 export const forgetPictures = (): Promise<void> => forgetAllBut('');
 
 const forgetAllBut = async (name: string): Promise<void> => {
-  const names = (await window.caches?.keys()) ?? [];
-  await Promise.all(
-    names.filter((each) => each.startsWith(beginning) && each !== name).map((each) => caches.delete(each)),
-  );
+  const others = (await ownStores()).filter((each) => each !== name);
+  await Promise.all(others.map((each) => caches.delete(each)));
 };
+
+const ownStores = async (): Promise<readonly string[]> =>
+  ((await window.caches?.keys()) ?? []).filter((each) => each.startsWith(beginning));
 
 const readAtOf = (kept: Response): number => Number(kept.headers.get('X-Read-At'));

@@ -1,17 +1,24 @@
 import { keptBack } from './kept-back.js';
-import { forgetPictures } from './kept-pictures.js';
+import { forgetPictures, keptWho } from './kept-pictures.js';
 import { ApiProblem, asProblem, outOfReach } from './problem.js';
 import { send } from './send.js';
 import { type Me, meSchema, session, signedInAs } from './session.js';
 
-/** At the first load: is somebody signed in on this machine? */
+/**
+ * At the first load: is somebody signed in on this machine? While base is silent it is whoever was here last, whose pictures
+ * are kept; base has the word as soon as it answers.
+ */
 export const findWhoIsHere = async (): Promise<void> => {
   try {
     signedInAs(meSchema.parse((await send('GET', '/api/me')).body));
   } catch (error) {
     const problem = asProblem(error);
     if (problem.kind === 'not-signed-in') session.set({ state: 'signed out' });
-    else throw problem.isOutOfReach ? outOfReach() : problem;
+    else {
+      const last = problem.isOutOfReach && session.get().state === 'unknown' ? await keptWho() : undefined;
+      if (last !== undefined) signedInAs(last);
+      throw problem.isOutOfReach ? outOfReach() : problem;
+    }
   }
 };
 

@@ -6,14 +6,14 @@ import { createRoot } from 'react-dom/client';
 import { showGround } from './ground.js';
 import { Mistake } from './mistake.js';
 import { PhoneApp } from './phone-app.js';
-import { keepProgram } from './program.js';
+import { keepPhone } from './program.js';
 import { askToKeep } from './storage.js';
 import { readWho } from './who.js';
 
 showGround();
 void readWho();
 void askToKeep();
-keepProgram();
+void keepPhone();
 
 createRoot(document.getElementById('root')!).render(
   <StrictMode>
