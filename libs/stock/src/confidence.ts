@@ -21,7 +21,8 @@ export interface JudgedConfidence {
 /** A phone that has been silent for longer may hold reports that nobody knows of. */
 export const silentHours = 24;
 
-const freshHours = 7 * 24;
+/** From then on a count is old: the next crew is asked for one. */
+export const freshCountHours = 7 * 24;
 const oldHours = 14 * 24;
 
 /**
@@ -38,7 +39,11 @@ export function stockConfidence({
   const reasons: readonly (readonly [steps: number, why: string, is: boolean])[] = [
     [2, 'Count and book differ, and no entry explains it.', isDisputed],
     [2, 'The last count is more than 14 days old.', countAgeHours > oldHours],
-    [1, 'The last count is more than 7 days old.', countAgeHours > freshHours && countAgeHours <= oldHours],
+    [
+      1,
+      'The last count is more than 7 days old.',
+      countAgeHours > freshCountHours && countAgeHours <= oldHours,
+    ],
     [1, 'The last count was made from the air.', seenFrom === 'air'],
     [1, `${silentPhones} phones not heard from for ${silentHours} h may hold reports.`, silentPhones > 0],
   ];

@@ -1,4 +1,5 @@
 import { cachesBelowCritical, oneWindow } from '@drumline/planning';
+import { freshCountHours } from '@drumline/stock';
 import { addDays, type IsoInstant, instantOf } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { ChangesService } from '../changes/changes.service.js';
@@ -124,11 +125,9 @@ const worstOdds = ({ scenario }: Board, strips: readonly StripNow[]): MorningAns
   return odds.toSorted((one, other) => other.morningCancel - one.morningCancel)[0] ?? null;
 };
 
-const oldHours = 7 * 24;
-
 const cachesAndPhones = ({ items, notHeardFrom }: Projections): Omit<NotHeard, 'crews'> => ({
   caches: items
-    .filter(({ stock: { lastCount } }) => lastCount === null || lastCount.ageHours > oldHours)
+    .filter(({ stock: { lastCount } }) => lastCount === null || lastCount.ageHours > freshCountHours)
     .toSorted((one, other) => ageOf(other) - ageOf(one))
     .map(({ place, stock: { lastCount, why } }) => ({ place, countedAt: lastCount?.count.at ?? null, why })),
   phones: notHeardFrom.map(({ person, lastSeenAt }) => ({

@@ -37,6 +37,7 @@ const place = ({ code, name }: (typeof strips)[number]): PackPlace => ({
   usableLitres: litres(12_400),
   minimumLitres: litres(1_200),
   level: 'below minimum',
+  needsCount: true,
 });
 
 const packOf = (flights: number, paper: PaperSize, held = 0): DayPack => ({
@@ -50,7 +51,7 @@ const packOf = (flights: number, paper: PaperSize, held = 0): DayPack => ({
     where: 'XALD, XMER, XESK, XLOR (44 drums)',
   })),
   names: new Map(),
-  notHeardFrom: ['Demo pilot'],
+  silentPeople: ['Demo pilot'],
   programmes: [],
   goods: null,
   slips: { count: ['C-1001', 'C-1004'], draw: ['D-1001', 'D-1004'] },

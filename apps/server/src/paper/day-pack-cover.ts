@@ -1,5 +1,6 @@
 import { printNumber } from '@drumline/units';
 import type { DayPack, PackFlight, PackPlace } from './day-pack.js';
+import { notHeardLines } from './not-heard-lines.js';
 import { papers } from './paper-size.js';
 import { type Block, blank, box, type Cell, figure, ruled, strong } from './parts.js';
 import { longDay } from './print-stamp.js';
@@ -16,7 +17,10 @@ export const coverPages = (pack: DayPack): readonly Block[] => {
 /** In points: a line of a row, what is round its lines, and all that stands on a cover beside its rows. */
 const lineHeight = 12;
 const roundLines = 5;
-const besideRows = 200;
+const besideRows = 188;
+
+/** Of the two lines on which it is signed. */
+const handedOverHeight = 2 * lineHeight;
 
 /** Signs that a line holds, of what binds a flight and of what is held. */
 const lineSigns = 36;
@@ -28,9 +32,12 @@ const fitsOnePage = (pack: DayPack): boolean => {
     ...places.map(({ code }) => Math.max(2, landings(code, flights).length)),
   ];
   const rows = lines.reduce((sum, each) => sum + each * lineHeight + roundLines, 0);
-  const held = heldLines(pack).reduce((sum, words) => sum + linesOf(words) * lineHeight, 0);
-  return besideRows + rows + held <= papers[paper].bodyHeight;
+  const beside = Math.max(handedOverHeight, ...[heldLines(pack), notHeardLines(pack)].map(linesHigh));
+  return besideRows + rows + beside <= papers[paper].bodyHeight;
 };
+
+const linesHigh = (lines: readonly string[]): number =>
+  lines.reduce((sum, words) => sum + linesOf(words) * lineHeight, 0);
 
 const linesOf = (words: string): number => Math.ceil(words.length / lineSigns);
 
@@ -131,14 +138,14 @@ const placeRow = (place: PackPlace, landing: readonly string[]): Cell[] => [
 const numberOrNone = (value: number | null): Cell => figure(value === null ? '−' : printNumber(value));
 
 const placesFoot = (): Block => ({
-  text: 'Usable is as known at the print. A surface that is not heard within its hours is unknown, and unknown counts as soft.',
+  text: 'Usable is as known at the print. Surface unknown: the plan counts on the expected one, loading and alternates on soft.',
   margin: [0, 4, 0, 6],
 });
 
 const boxes = (pack: DayPack): Block => ({
   columns: [
     box({ stack: [strong('Held'), ...heldLines(pack)] }),
-    box({ stack: [strong('Not heard from'), pack.notHeardFrom.join(', ') || 'Nobody is silent.', ' '] }),
+    box({ stack: [strong('Not heard from'), ...notHeardLines(pack), ' '] }),
     box({ stack: [strong('Handed over'), `From ${blank(20)}`, `To ${blank(12)} time ${blank(8)}`] }),
   ],
   columnGap: 8,

@@ -20,7 +20,7 @@ export interface DayPack {
   /** Names of all places by code. */
   readonly names: ReadonlyMap<string, string>;
   /** People of the field from whom nothing has come in for a day. */
-  readonly notHeardFrom: readonly string[];
+  readonly silentPeople: readonly string[];
   readonly programmes: readonly string[];
   /** Null: the operator has given no fields for dangerous goods. */
   readonly goods: ParticularsSet | null;
@@ -57,6 +57,8 @@ export interface PackPlace {
   readonly usableLitres: Litres;
   readonly minimumLitres: Litres | null;
   readonly level: string;
+  /** Of a cache: never counted, or too long ago. */
+  readonly needsCount: boolean;
 }
 
 /** Cover with strips and caches, every load sheet of the day, radio script, blank forms. */

@@ -1,7 +1,7 @@
 import type { Place } from '@drumline/network';
 import { surfaceHeard } from '@drumline/planning';
-import { silentHours } from '@drumline/stock';
-import { addDays, type IsoDate, localTime } from '@drumline/units';
+import { freshCountHours, silentHours } from '@drumline/stock';
+import { addDays, type IsoDate, type IsoInstant, localTime } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { asStanding, type Board, BoardService } from '../flights/board.service.js';
 import type { Flight } from '../flights/flight.table.js';
@@ -10,6 +10,7 @@ import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { SessionsService } from '../people/sessions.service.js';
 import { inTheField } from '../stock/holds.service.js';
+import type { PlaceFigures } from '../stock/place-figures.js';
 import { type StandingHold, StandingHoldsService } from '../stock/standing-holds.service.js';
 import { type FiguresNow, StockFiguresService } from '../stock/stock-figures.service.js';
 import { type DayPack, dayPackPages, type PackFlight, type PackPlace, packTitle } from './day-pack.js';
@@ -63,7 +64,7 @@ export class DayPacksService {
       names: new Map(places.map(({ code, name }) => [code, name])),
       places: placesOf(board, await this.figures.current()),
       held: (await this.holds.all()).map(heldWords),
-      notHeardFrom: notHeard.map(({ person }) => person),
+      silentPeople: notHeard.map(({ person }) => person),
       programmes: programmes.map(({ code }) => code),
       goods: board.scenario.dangerousGoods ?? null,
       slips: { count: await this.slips.next('count'), draw: await this.slips.next('draw') },
@@ -127,10 +128,14 @@ const placesOf = ({ scenario }: Board, { figures }: FiguresNow): readonly PackPl
       surface: place.kind === 'strip' ? heard(place) : null,
       usableLitres: at?.usableLitres ?? (0 as PackPlace['usableLitres']),
       minimumLitres: cache?.minimumLitres ?? null,
+      needsCount: cache !== null && isOldCount(at?.lastCount ?? null, scenario.asOf),
       level: cache === null ? 'no levels' : cache.level === 'enough' ? 'above minimum' : cache.level,
     };
   });
 };
+
+const isOldCount = (last: PlaceFigures['lastCount'], asOf: IsoInstant): boolean =>
+  last === null || Date.parse(asOf) - Date.parse(last.count.at) > freshCountHours * 3_600_000;
 
 const heldWords = ({ of, reason, drums, places }: StandingHold): DayPack['held'][number] => ({
   what: `${'batch' in of ? `Batch ${of.batch}` : `Drum ${of.drum}`} is held: ${reason}`,
