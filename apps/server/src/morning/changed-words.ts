@@ -99,7 +99,8 @@ const actWords: Readonly<Record<string, string>> = {
   amend: 'amended',
   mark: 'needs a decision',
   'let go': 'let go',
-  keep: 'held in place',
+  'hold in place': 'held in place',
+  'free to move': 'free to move again',
   unmark: 'needs no decision any more',
   refuse: 'refused by its crew',
 };
@@ -110,5 +111,8 @@ const whatOf: Readonly<Record<ChangedRow['kind'], (facts: Facts, latest: Latest)
   flight: flightWords,
   plan: () => 'A plan was accepted',
   // Of settings and rules there is one of each: nobody calls it "current".
-  territory: ({ did, subject }) => `${text(subject).replace(/ current$/, '')} ${text(did)}`,
+  territory: ({ did, subject }) =>
+    `${text(subject)
+      .replace(/ current$/, '')
+      .replace(/\b\d{4}-\d\d-\d\d\b/g, dayWords)} ${text(did)}`,
 };

@@ -1,4 +1,4 @@
-import type { ProjectionsAnswer } from '@drumline/contract';
+import type { ProjectionsAnswer, Role } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
 import type { CacheBelowCritical, FlightReason, FlightState, WindowFlight } from '@drumline/planning';
 import type { ClockTime, IsoDate, IsoInstant } from '@drumline/units';
@@ -80,7 +80,9 @@ export interface DecideProposal {
   readonly subject: string;
   readonly act: string;
   readonly proposedAt: IsoInstant;
-  readonly agreedBy: readonly string[];
+  /** Those whose signature counts, the first one first. */
+  readonly signedBy: readonly string[];
+  readonly stillToSign: { readonly people: number; readonly roles: readonly Role[] };
   /** Whether the person who asks may be the second. */
   readonly mayAgree: boolean;
 }

@@ -53,6 +53,7 @@ export const decideProposal =
     subject: open.subject,
     act: open.act,
     proposedAt: new Date(open.proposedAt.getTime() + aheadMs).toISOString(),
-    agreedBy: open.agreedBy,
+    signedBy: open.signedBy,
+    stillToSign: open.stillToSign,
     mayAgree: mayBeOneOfTwo(me, open.act) && !open.agreed.includes(me.id),
   });

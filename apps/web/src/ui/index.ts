@@ -22,4 +22,5 @@ export { bothOf, Picture } from './picture.js';
 export { PrintLink, SlipLinks } from './print-link.js';
 export { useIsPrinting } from './printing.js';
 export { figure, inWords, Qty, stockInWords, type Unit } from './qty.js';
+export { stillToSignWords } from './still-to-sign.js';
 export { type Column, Lines } from './table.js';

@@ -130,7 +130,9 @@ function whyNotSo({ sling: { from, to }, before, after }: Compared): string | nu
     return `too few sealed drums that are fit stand at ${from} by then`;
   const lowest = lowestOf(source, differing(levelsOf(from, before)!, source));
   if (lowest !== null && lowest.litres < source.minimumLitres)
-    return `${from} would fall to ${print(lowest.litres, 'L')}, minimum ${print(source.minimumLitres, 'L')}`;
+    return lowest.litres < 0
+      ? `${from} would run out, ${print(litres(-lowest.litres), 'L')} short`
+      : `${from} would fall to ${print(lowest.litres, 'L')}, minimum ${print(source.minimumLitres, 'L')}`;
   if (isOverfull(pad) && !isOverfull(levelsOf(to, before)!)) return `${to} has no room for them by then`;
   if (missingAt(to, after) >= missingAt(to, before)) return `it would not lessen what ${to} is short of`;
   return null;

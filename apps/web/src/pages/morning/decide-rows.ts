@@ -1,6 +1,7 @@
 import type { Calendar } from '../../api/index.js';
 import { levelWords, moveWords, type SlingRemedy, shortWords, workWords } from '../../slings/sling-remedy.js';
 import { figure, inWords } from '../../ui/index.js';
+import { stillToSignWords } from '../../ui/still-to-sign.js';
 import type { Morning } from './morning-read.js';
 
 /** A line of "Decide now". */
@@ -189,9 +190,9 @@ const proposalRow = (open: Morning['proposals'][number], calendar: Calendar): De
   key: open.id,
   time: calendar.when(open.proposedAt),
   head: open.subject,
-  state: 'waits for a second person',
+  state: stillToSignWords(open.stillToSign),
   needsDecision: false,
-  words: `Agreed so far: ${open.agreedBy.join(', ')}.`,
+  words: open.signedBy.length === 0 ? 'Not signed yet.' : `Signed by ${open.signedBy.join(', ')}.`,
   act: { kind: 'agree', proposal: open.id, mayAgree: open.mayAgree },
   canReplan: false,
 });

@@ -44,7 +44,8 @@ const proposal = z.object({
   subject: z.string(),
   act: z.string(),
   proposedAt: z.string(),
-  agreedBy: z.array(z.string()),
+  signedBy: z.array(z.string()),
+  stillToSign: z.object({ people: z.number(), roles: z.array(z.string()) }),
   mayAgree: z.boolean(),
 });
 

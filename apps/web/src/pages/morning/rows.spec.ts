@@ -80,6 +80,19 @@ describe('decide now', () => {
     );
   });
 
+  it('a change that needs two people says who has signed and who has still to sign, as Signatures does', () => {
+    const open = { id: 'p', subject: 'strip limit XLOR-B', act: 'strip limits', mayAgree: true };
+    const proposals = [
+      {
+        ...{ ...open, proposedAt: '2027-06-14T06:00:00Z', signedBy: [] },
+        stillToSign: { people: 2, roles: ['operations manager', 'fuel quality'] },
+      },
+    ];
+    const [row] = decideRows({ ...bare, proposals }, calendar);
+    expect(row!.state).toBe('2 of operations manager, fuel quality have still to sign');
+    expect(row!.words).toBe('Not signed yet.');
+  });
+
   // product.md, T5: CIN 2,150 L against a book of 2,400 L, 48 L tolerance.
   it('a count that differs says by how much, and what the plan uses', () => {
     const cases = [

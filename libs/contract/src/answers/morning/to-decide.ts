@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { clockTime, instant, isoDate, litres } from '../field.js';
 import { protectedCache } from '../flights/flight-in-short.js';
+import { shownProposalAnswer } from '../people/proposals.js';
 import { flightState } from '../words.js';
 
 export const decideFlightAnswer = z
@@ -48,7 +49,8 @@ export const decideProposalAnswer = z
     subject: z.string(),
     act: z.string(),
     proposedAt: instant,
-    agreedBy: z.array(z.string()),
+    signedBy: z.array(z.string()).describe('Those whose signature counts, by name, the first one first.'),
+    stillToSign: shownProposalAnswer.shape.stillToSign,
     mayAgree: z.boolean().describe('Whether the person who asks may be the second.'),
   })
   .meta({ id: 'DecideProposal' });

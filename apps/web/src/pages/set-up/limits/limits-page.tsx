@@ -102,7 +102,9 @@ const Limits = ({ places, types, limits }: LimitsProps) => {
           )}
         </div>
         <ProblemLine problem={propose.problem} />
-        {done !== undefined && changed.length === 0 && <MessageLine kind="note" what={done} />}
+        {done !== undefined && changed.length === 0 && waiting.length > 0 && (
+          <MessageLine kind="note" what={done} />
+        )}
         <LimitTable
           rows={rows}
           draft={draft}

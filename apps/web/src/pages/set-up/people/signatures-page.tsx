@@ -1,7 +1,6 @@
 import { z } from 'zod';
 import { put, remove, useAct, useCalendar, useList, useMe, useTerritoryTime } from '../../../api/index.js';
-import { Button, EmptyLine, Lines, Picture, ProblemLine } from '../../../ui/index.js';
-import { stillToSignWords } from './signed-words.js';
+import { Button, EmptyLine, Lines, Picture, ProblemLine, stillToSignWords } from '../../../ui/index.js';
 import { WhatIsSigned } from './what-is-signed.js';
 
 export const proposalSchema = z.object({

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { stillToSignWords } from '../../../ui/still-to-sign.js';
 import { sectionAt, specOf } from '../sections.js';
-import { changesIn, fieldChanges, stillToSignWords } from './signed-words.js';
+import { changesIn, fieldChanges } from './signed-words.js';
 
 const spec = specOf(sectionAt('stripLimits'), 'cr');
 const limit = {

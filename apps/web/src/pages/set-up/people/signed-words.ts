@@ -65,16 +65,3 @@ const partsWords = (fields: readonly FieldSpec[], thing: Thing): string =>
     .filter(([, words]) => words !== '')
     .map((part) => part.join(' '))
     .join(', ');
-
-interface StillToSign {
-  readonly people: number;
-  readonly roles: readonly string[];
-}
-
-/** "fuel quality has still to sign". */
-export const stillToSignWords = ({ people, roles }: StillToSign): string => {
-  if (people === 0) return '';
-  if (roles.length === 0) return 'Nobody else may sign: set-up adds a person.';
-  const who = roles.join(' or ');
-  return people === 1 ? `${who} has still to sign` : `${people} of ${roles.join(', ')} have still to sign`;
-};
