@@ -1,5 +1,6 @@
 import './leg.css';
 import type { PhoneFlight } from '@drumline/contract';
+import { Fragment } from 'react';
 import { Link } from 'wouter';
 import {
   DayPage,
@@ -7,21 +8,27 @@ import {
   dayWords,
   Page,
   type Person,
+  type ShownEntry,
   timeWords,
+  useEntries,
   useTerritoryNow,
   whenWords,
 } from '../phone/index.js';
-import { useAllOpened, useDay } from './day.js';
-import { legWords } from './leg-words.js';
+import { type KeptDay, useAllOpened, useDay } from './day.js';
+import { dayRow } from './day-row.js';
+import { isSoftNow } from './leg-words.js';
 import { newsOf } from './newer-version.js';
 import { isNewer, type OpenedFlight } from './opened-flight.js';
+import { ownReports, surfacesKnown } from './own-reports.js';
 
 /** The flights of this crew, with the load as each was opened. */
 export const DayList = ({ person }: { readonly person: Person }) => {
   const now = useTerritoryNow();
   const read = useDay();
   const opened = useAllOpened();
-  if (read === undefined || opened === undefined) return <Page title={dateWords(now)} />;
+  const entries = useEntries();
+  if (read === undefined || opened === undefined || entries === undefined)
+    return <Page title={dateWords(now)} />;
   const flights = read?.day.flights ?? [];
   return (
     <DayPage
@@ -41,9 +48,15 @@ export const DayList = ({ person }: { readonly person: Person }) => {
         </div>
       )}
       <ul className="rows">
-        {flights.map((newest) => (
-          <FlightRow key={newest.id} newest={newest} opened={opened.find(({ id }) => id === newest.id)} />
-        ))}
+        {read !== null &&
+          flights.map((newest) => (
+            <FlightRow
+              key={newest.id}
+              newest={newest}
+              opened={opened.find(({ id }) => id === newest.id)}
+              heard={{ day: read.day, entries }}
+            />
+          ))}
       </ul>
       {flights.length > 0 && read !== null && (
         <p className="foot">
@@ -55,21 +68,23 @@ export const DayList = ({ person }: { readonly person: Person }) => {
   );
 };
 
-const FlightRow = ({
-  newest,
-  opened,
-}: {
+interface FlightRowProps {
   readonly newest: PhoneFlight;
   readonly opened: OpenedFlight | undefined;
-}) => {
+  readonly heard: { readonly day: KeptDay['day']; readonly entries: readonly ShownEntry[] };
+}
+
+const FlightRow = ({ newest, opened, heard: { day, entries } }: FlightRowProps) => {
+  const now = useTerritoryNow();
   const shown = opened ?? newest;
-  const words = legWords(shown, 0);
-  const drums = shown.stops.flatMap((stop) => stop.drums).length;
+  const surfaces = surfacesKnown(day.surfaceReports, entries);
+  const softCounts = isSoftNow(day, surfaces, { code: shown.route[1]!, now });
+  const { drums, lines } = dayRow(shown, ownReports(entries, shown.id), softCounts);
   return (
     <li>
       <Link className="row" href={`/${shown.id}/1`}>
         <span className="route small-route">{shown.route.slice(0, -1).join(' to ')}</span>
-        <span className="side">{drums} drums</span>
+        <span className="side">{drums}</span>
         <span className="sub">
           <b>{shown.id}</b> · {dayWords(shown.date)}, off {shown.departs} · {shown.aircraft} · {newest.state},
           version {shown.version}
@@ -80,18 +95,18 @@ const FlightRow = ({
               <b>This load does not hold:</b> {shown.sheet.faults[0]}
             </>
           )}
-          {words !== null && (
-            <>
+          {lines.map(({ of, words }) => (
+            <Fragment key={words}>
               <br />
-              <b>Binds:</b> {words.binds.main}, {words.binds.rest}
-            </>
-          )}
-          {words?.leave?.over === true && (
-            <>
-              <br />
-              <b>{words.leave.main}</b>
-            </>
-          )}
+              {of === null ? (
+                <b>{words}</b>
+              ) : (
+                <>
+                  <b>{of}:</b> {words}
+                </>
+              )}
+            </Fragment>
+          ))}
           {newest.needsDecision !== null && (
             <>
               <br />

@@ -74,7 +74,8 @@ const flown: ReadonlySet<FlightState> = new Set([
 ]);
 
 const NextStep = ({ here: { flight, own }, leg, tookOff: off, landed: down }: NextStepProps) => {
-  const isOff = own.offAt !== null || (!own.notOff && flown.has(flight.state));
+  // Drums that were left or brought back have been away, whether Loaded and Took off were told or not.
+  const isOff = own.offAt !== null || own.drums.length > 0 || (!own.notOff && flown.has(flight.state));
   const isDown = own.downAt !== null || (flown.has(flight.state) && flight.state !== 'away');
   const isLoaded = own.loadedVersion === flight.version || own.notOff || flight.state === 'loaded';
   if (!isLoaded && !isOff && leg === 1)

@@ -5,7 +5,7 @@ import { AfterReport } from './after-report.js';
 import { countWords, Fact, UnloadOrStay } from './fact.js';
 import type { LegProps } from './leg-card.js';
 import { LegSurface } from './leg-surface.js';
-import { drumsOnLeg, type LegWords, legWords, stripWords, surfaceAt } from './leg-words.js';
+import { drumsOnLeg, isSoftNow, type LegWords, legWords, stripWords } from './leg-words.js';
 import { LoadWords } from './load-words.js';
 import type { OpenedFlight } from './opened-flight.js';
 import { reportedWords } from './reported-words.js';
@@ -21,8 +21,7 @@ export interface LegFactsProps extends LegProps {
  */
 export const LegFacts = ({ here, planned, leg, now }: LegFactsProps & { readonly planned: OpenedFlight }) => {
   const { flight, day, own } = here;
-  const state = surfaceAt(day, here.surfaces, { code: flight.route[leg]!, now }).state;
-  const softCounts = state === null || state === 'soft';
+  const softCounts = isSoftNow(day, here.surfaces, { code: flight.route[leg]!, now });
   const reported = reportedWords(flight, leg - 1, { planned, reported: own.drums, softCounts });
   const stands = reported === null ? flight : planned;
   const words = legWords(stands, leg - 1, softCounts);
@@ -98,7 +97,7 @@ const Decided = ({ words, children }: { readonly words: LegWords; readonly child
       {words.binds.rest}
     </Fact>
     {words.leave !== null && <UnloadOrStay leave={words.leave} />}
-    <Fact of="Go back if">
+    <Fact of={words.goBack.of}>
       <strong>{words.goBack.main}</strong>
       {words.goBack.rest.map((line) => (
         <span key={line} className="line-below">

@@ -3,6 +3,7 @@ import { pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import type { Report } from '../phone/index.js';
 import { flightAsFlown } from './as-loaded.js';
+import { dayRow } from './day-row.js';
 import { drumsOnLeg, legWords, stripWords, surfaceAt } from './leg-words.js';
 import { differences } from './newer-version.js';
 import { oddTime } from './odd-time.js';
@@ -32,7 +33,7 @@ describe('the words of a leg', () => {
     const stop = exampleFlight.stops[0]!;
     const heavy = { ...stop, planned: { arrivalLb: pounds(7911), overLb: pounds(11) } };
     const leave = legWords({ ...exampleFlight, stops: [heavy] }, 0)!.leave!;
-    expect(leave).toMatchObject({ over: true, main: 'Stay: 11 lb too heavy' });
+    expect(leave).toMatchObject({ over: true, main: 'Stay: 11 lb too heavy, dry' });
     expect(leave.rest[0]).toContain('7,911 lb, take-off limit 7,900 lb dry');
     expect(leave.rest[1]).toMatch(/: .* lb, .* spare$/);
   });
@@ -55,6 +56,20 @@ describe('the words of a leg', () => {
     };
     expect(told(100)).not.toContain('soft');
     expect(told(-80)).toContain('landing soft: 80 lb over');
+    const rows = leg!.rows.map(withSpare('land ', ', soft', -80));
+    const flight = { ...exampleFlight, sheet: { ...sheet!, legs: [{ ...leg!, rows }, ...others] } };
+    // Reported soft, or unknown: that is what binds.
+    expect(legWords(flight, 0, true)!.binds.main).toBe('XGAN landing, soft');
+    expect(legWords(flight, 0, true)!.binds.rest).toMatch(/^80 lb over · /);
+  });
+
+  it('on the way home say where else to land, never to go back to the strip', () => {
+    const { goBack } = legWords(exampleFlight, 1)!;
+    expect(goBack).toMatchObject({
+      of: 'If XMER closes',
+      main: 'No alternate within fuel and limits',
+    });
+    expect(goBack.rest[0]).toBe('Hear from XMER before you leave XGAN');
   });
 
   it('are none without a sheet', () => {
@@ -208,6 +223,42 @@ describe('once drums are reported on a leg', () => {
     expect(home.lines.join(' ')).not.toMatch(/0434|0435|leave 0|take \d| to R\d/);
     expect(home.lines.join(' ')).toMatch(/If XMER is soft: lands with [\d,]+ lb, within its soft limit\./);
     expect(flown.sheet!.square).not.toContain('LEAVE 0');
+  });
+});
+
+describe('the list of the day', () => {
+  const none = { drums: [], downAt: null };
+  const at = { place: 'XGAN', leg: 1, at: '', condition: 'sound' } as const;
+  const left = (drum: string) => ({ ...at, drum, id: drum, kind: 'left at' }) as const;
+  const stop = exampleFlight.stops[0]!;
+  const heavy = {
+    ...exampleFlight,
+    stops: [{ ...stop, planned: { arrivalLb: pounds(7911), overLb: pounds(11) } }],
+  };
+
+  it('says of a surface that counts as soft what the card says, with the surface named', () => {
+    for (const softCounts of [true, false]) {
+      const { leave, binds } = legWords(heavy, 0, softCounts)!;
+      expect(dayRow(heavy, none, softCounts)).toEqual({
+        drums: '3 drums',
+        lines: [
+          { of: 'Binds', words: `${binds.main}, ${binds.rest}` },
+          { of: null, words: leave!.main },
+        ],
+      });
+    }
+    expect(dayRow(heavy, none, true).lines[1]!.words).toBe('Stay: 511 lb too heavy, soft');
+    expect(dayRow(heavy, none, false).lines[1]!.words).toBe('Stay: 11 lb too heavy, dry');
+  });
+
+  it('after a report it says what is still aboard, and no weight of the plan', () => {
+    const back = { ...at, drum: '0437', id: '0437', leg: 2, place: 'XMER', kind: 'brought home' } as const;
+    const drums = [left('0434'), left('0435'), back];
+    expect(dayRow(heavy, { drums, downAt: null }, true)).toEqual({
+      drums: '1 still aboard',
+      lines: [{ of: null, words: '2 left, 1 brought back, by this phone' }],
+    });
+    expect(dayRow(heavy, { drums, downAt: '2027-06-15T09:00Z' }, true).drums).toBe('3 drums');
   });
 });
 

@@ -1,6 +1,7 @@
 import type { MyDay, PhoneFlight, PhonePlace } from '@drumline/contract';
 import { knownSurface, type SurfaceReport, type SurfaceState } from '@drumline/network';
 import { pounds, print } from '@drumline/units';
+import { type GoBackWords, goBackWords } from './go-back-words.js';
 import type { ReportedDrum } from './own-reports.js';
 
 /** The essentials of one leg, in the order in which they decide. */
@@ -8,7 +9,7 @@ export interface LegWords {
   readonly drums: readonly string[];
   readonly binds: { readonly main: string; readonly rest: string };
   readonly leave: { readonly over: boolean; readonly main: string; readonly rest: readonly string[] } | null;
-  readonly goBack: { readonly main: string; readonly rest: readonly string[] };
+  readonly goBack: GoBackWords;
   readonly fuel: string;
   /** Everything else that was decided the evening before. */
   readonly lines: readonly string[];
@@ -36,35 +37,33 @@ export const legWords = (flight: PhoneFlight, index: number, softCounts = false)
   if (flight.sheet === null || leg === undefined) return null;
   return {
     drums: drumsOnLeg(flight, index, []).onSheet,
-    binds: bindsOf(leg),
+    binds: bindsOf(leg, softCounts),
     leave: leaveOf(leg, softCounts, {
       loaded: 'loaded',
       weights: (arrivalLb) => weightsThere(flight, leg.to, arrivalLb),
     }),
-    goBack: goBackOf(leg),
+    goBack: goBackWords(leg),
     fuel: fuelOf(flight, index),
     lines: [...leg.goBack.lines, ...(leg.goBack.notToUse ? [leg.goBack.notToUse] : [])],
   };
 };
 
-type Leg = NonNullable<PhoneFlight['sheet']>['legs'][number];
+export type Leg = NonNullable<PhoneFlight['sheet']>['legs'][number];
 
-/** The soft landing is told where it would be the nearer, or where the type may not land. */
-const bindsOf = ({ binds, rows }: Leg): LegWords['binds'] => {
+/** The soft landing is told where it would be the nearer, or where the type may not land; where soft counts, it binds. */
+const bindsOf = ({ binds, rows, to }: Leg, softCounts: boolean): LegWords['binds'] => {
   const [main, ...rest] = binds.replace(/^Nearest limit: /, '').split(', ');
   const bindingLb = Math.min(
     ...rows.flatMap(({ kind, limit }) => (kind === 'sum' && limit ? limit.spareLb : [])),
   );
   const soft = rows.find(({ label }) => label.endsWith(', soft') && label.startsWith('land '));
-  const softWords =
-    soft === undefined
-      ? []
-      : soft.limit === null
-        ? [`landing soft: ${soft.forbiddenBy ?? 'no limit given'}`]
-        : soft.limit.spareLb < bindingLb
-          ? [`landing soft: ${spareWords(soft.limit.spareLb)}`]
-          : [];
-  return { main: main ?? binds, rest: [rest.join(', ').replace(/\.$/, ''), ...softWords].join(' · ') };
+  const spare = rest.join(', ').replace(/\.$/, '');
+  const isNearer = soft !== undefined && (soft.limit === null || soft.limit.spareLb < bindingLb);
+  if (!isNearer) return { main: main ?? binds, rest: spare };
+  const landing =
+    soft.limit === null ? (soft.forbiddenBy ?? 'no limit given') : spareWords(soft.limit.spareLb);
+  if (softCounts) return { main: `${to} landing, soft`, rest: `${landing} · ${main}: ${spare}` };
+  return { main: main ?? binds, rest: `${spare} · landing soft: ${landing}` };
 };
 
 const spareWords = (spareLb: number): string =>
@@ -97,7 +96,7 @@ export const leaveOf = (
       : `May leave ${loaded}: ${print(pounds(-over), 'lb')} spare`;
   return {
     over: over > 0,
-    main: counts.surface === planned.surface ? main : `${main}, ${counts.surface}`,
+    main: `${main}, ${counts.surface}`,
     rest: [
       `${heavier!.by}: ${print(pounds(heavier!.lb), 'lb')}, take-off limit ${print(limitLb, 'lb')} ${counts.surface}`,
       // The other figure only where it says something else.
@@ -117,25 +116,6 @@ const weightsThere = ({ stops, request }: PhoneFlight, place: string, arrivalLb:
   const kg = request?.load.request.drum.grossKg;
   const by = kg === undefined ? 'As planned' : `At ${print(kg, 'kg')} a drum`;
   return [...(planned === null ? [] : [{ by, lb: planned.arrivalLb }]), { by: 'As weighed', lb: arrivalLb }];
-};
-
-const goBackOf = ({ to, goBack }: Leg): LegWords['goBack'] => {
-  const { tailwindLimitKt, committalPoint, ifSoft } = goBack;
-  const noSoft = ifSoft !== null && ifSoft.take === null;
-  return {
-    main:
-      tailwindLimitKt === null
-        ? 'No tailwind limit given'
-        : `Tailwind more than ${print(tailwindLimitKt, 'kt')}`,
-    rest: [
-      noSoft
-        ? 'Soft or closed'
-        : ifSoft !== null && ifSoft.leave.length > 0
-          ? `Closed, or soft with more than ${ifSoft.take ?? 0} drums`
-          : 'Closed',
-      committalPoint === null ? `No committal point at ${to}` : `Decide by ${committalPoint}`,
-    ],
-  };
 };
 
 /** What is in the tanks on landing, and what of it the next leg burns. */
@@ -181,4 +161,10 @@ export const surfaceAt = (
   const report = reports.find((each) => each.place === code) ?? null;
   if (place === undefined) return { state: null, report };
   return { state: knownSurface(reports, `${now.toISOString().slice(0, 19)}Z`, day.timeZone)(place), report };
+};
+
+/** Whether the surface at the end of a leg is to be taken as soft now: it is, or nobody knows. */
+export const isSoftNow = (...of: Parameters<typeof surfaceAt>): boolean => {
+  const { state } = surfaceAt(...of);
+  return state === null || state === 'soft';
 };

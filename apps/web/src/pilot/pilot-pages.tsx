@@ -1,5 +1,6 @@
 import { Route, Switch } from 'wouter';
 import type { Person } from '../phone/index.js';
+import { AsTextPage } from './as-text-page.js';
 import { CodeSquarePage } from './code-square-page.js';
 import { CorrectPage } from './correct-page.js';
 import { DayList } from './day-list.js';
@@ -34,6 +35,7 @@ export const PilotPages = ({ person }: { readonly person: Person }) => (
     </Route>
     <Route path="/surface/:place">{({ place }) => <SurfacePage code={place} person={person} />}</Route>
     <Route path="/correct/:seq">{({ seq }) => <CorrectPage seq={Number(seq)} person={person} />}</Route>
+    <Route path="/text/:seq">{({ seq }) => <AsTextPage seq={Number(seq)} person={person} />}</Route>
     <Route path="/:flight/square">{({ flight }) => <CodeSquarePage id={flight} />}</Route>
     <Route path="/:flight/:leg">
       {({ flight, leg }) => <LegCard id={flight} leg={Number(leg)} person={person} />}
