@@ -64,3 +64,22 @@ it('the radio scripts of a hold are printed before it is set, each place with ro
   expect(text).toMatch(/XLOR: Batch J27-041 is held\. Do not use or load 6\s+drums/);
   expect(text.split('Numbers read back, by').length - 1).toBe(text.split('Read out at, by').length - 1);
 });
+
+const pagesOf = (pdf: Buffer): readonly string[] => textOf(pdf).split('\f').slice(0, -1);
+
+it('the strips of the morning stand whole on paper, every one with its drums a day', async () => {
+  const page = await open('/morning', 'Morning');
+  const strips = page.getByRole('table', { name: 'Strips: surface, report, limits, drums today' });
+  const places = (await strips.getByRole('columnheader').allTextContents()).slice(1);
+  expect(places.length).toBeGreaterThan(10);
+  const text = textOf(await page.pdf({ format: 'A4' }));
+  for (const place of places) expect(text).toMatch(new RegExp(`^ *${place} .* \\d+ of \\d+$`, 'm'));
+});
+
+it('the caches on paper: every heading with its rows, every cache with cover and count', async () => {
+  const page = await open('/caches', 'Caches');
+  const pages = pagesOf(await page.pdf({ preferCSSPageSize: true }));
+  const withHeading = (heading: string) => pages.find((each) => each.includes(heading)) ?? '';
+  expect(withHeading('Minimum, cover and count')).toMatch(/XLOR +1,200 L +[\d,]+ L +600 L/);
+  expect(withHeading('What lands, what is drawn')).toMatch(/XLOR .*P3 H2/);
+});

@@ -37,7 +37,7 @@ const Parts = ({ parts }: { readonly parts: readonly Part[] }) =>
   );
 
 /** "short 120 L" may be parted before its figure, never within it. */
-const Stock = ({ litres }: { readonly litres: number }) => {
+export const Stock = ({ litres }: { readonly litres: number }) => {
   const words = stockInWords(litres);
   const figureAt = words.search(/[\d,]+ L$/);
   return (

@@ -29,7 +29,10 @@ const away = 16;
 export const levelMarkWidth = 16;
 
 /** About as wide as the condensed face sets it; exact enough to keep labels apart. */
-const textWidth = (text: string, size: number): number => Math.ceil(text.length * size * 0.48);
+const textWidth = (text: string, size: number): number => {
+  const narrow = text.match(/[ ,.'-]/g)?.length ?? 0;
+  return Math.ceil((0.5 * (text.length - narrow) + 0.25 * narrow) * size);
+};
 
 interface ToLabel {
   readonly rows: readonly PlaceRow[];
@@ -51,6 +54,8 @@ export const chartLabels = (scale: ChartScale, { rows, legs, ...letters }: ToLab
     frame: scale.frame,
     obstacles: [
       ...marks.map((mark) => ({ ...mark, weight: 8 })),
+      // A label that comes near another mark would be read as that place's.
+      ...rows.map(({ place }) => ({ ...boxAround(scale.at(place), 26), weight: 0.3 })),
       ...legs.flatMap(({ points }) => alongLine(points)),
     ],
   });
@@ -105,6 +110,10 @@ const legLabel = ({ key, points, captions }: DrawnLeg): Label => {
       [-aside, 0],
       [0, -over],
       [0, over],
+      [aside, -over],
+      [aside, over],
+      [-aside, -over],
+      [-aside, over],
     ] as const;
     return shifts.map(([right, down]) => ({
       x: x - width / 2 + right,

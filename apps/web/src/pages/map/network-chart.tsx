@@ -115,20 +115,24 @@ const PlaceWords = ({ row, label }: { readonly row: PlaceRow; readonly label: Pl
   const { box, side, words, wordsX } = label;
   const [code, ...name] = label.name.split(' ');
   const top = box.y + lineHeight;
+  // Left of its place, the level's mark stands at the place's side, and nothing between label and place.
+  const right = box.x + box.width;
+  const besideMark = row.level === null ? 0 : levelMarkWidth;
   return (
     <g className="map-label">
       <text x={anchorX(label)} y={top - 3} textAnchor={side}>
         <tspan className="code">{code}</tspan> {name.join(' ')}
       </text>
       {row.level !== null && (
-        <g transform={`translate(${wordsX} ${top + 1})`}>
+        <g transform={`translate(${side === 'end' ? right - levelMarkWidth + 4 : wordsX} ${top + 1})`}>
           <LevelShape level={row.level} />
         </g>
       )}
       <text
         className={`words ${row.level ?? ''}`}
-        x={wordsX + (row.level === null ? 0 : levelMarkWidth)}
+        x={side === 'end' ? right - besideMark : wordsX + besideMark}
         y={top + lineHeight - 4}
+        textAnchor={side === 'end' ? 'end' : 'start'}
       >
         {words}
       </text>

@@ -1,10 +1,11 @@
 import { useCalendar } from '../../api/index.js';
-import { NotSetUp, SurfaceWord } from '../../ui/index.js';
+import { Lines, NotSetUp, SurfaceWord, useIsPrinting } from '../../ui/index.js';
 import type { Strip } from './morning-read.js';
 
 /** One column a strip: what is known of it now. */
 export const StripTable = ({ strips }: { readonly strips: readonly Strip[] }) => {
   const { when, day } = useCalendar();
+  const isPrinting = useIsPrinting();
   const rows: readonly (readonly [head: string, cell: (strip: Strip) => React.ReactNode])[] = [
     ['Surface', ({ surface }) => <SurfaceWord state={surface ?? 'unknown'} />],
     ['Plan counts on', ({ counts }) => counts],
@@ -26,6 +27,21 @@ export const StripTable = ({ strips }: { readonly strips: readonly Strip[] }) =>
         step="places"
         stepWords="Set-up, Places"
       />
+    );
+  // A sheet is not as wide as all strips beside each other: there they stand under each other.
+  if (isPrinting)
+    return (
+      <section className="morning-strips">
+        <Lines<Strip>
+          caption="Strips"
+          rows={strips}
+          keyOf={({ place }) => place}
+          columns={[
+            { head: 'Strip', heads: true, cell: ({ place }) => place },
+            ...rows.map(([head, cell]) => ({ head, cell })),
+          ]}
+        />
+      </section>
     );
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where the page is narrow

@@ -47,12 +47,13 @@ interface Of<Flight> {
 }
 
 const Flight = ({ flight, stops }: Of<WeekFlight>) => {
-  const { id, kind, state, needsDecision, route, drums, drumsPossible, departs } = flight;
+  const { id, kind, state, needsDecision, route, drums, drumsPossible, departs, pilot } = flight;
   return (
     <>
       {needsDecision !== null && <span className="band">Needs a decision</span>}
       <span className="ends">
         <b>{id}</b>
+        <OffAt departs={departs} pilot={pilot} />
         <span>
           <Frozen flight={flight} className="lock-wide" />
           {kind === 'booked' && state === 'offered' ? 'Booked, offered' : stateWord(state)}
@@ -75,6 +76,19 @@ const Flight = ({ flight, stops }: Of<WeekFlight>) => {
     </>
   );
 };
+
+interface OffAtProps {
+  readonly departs: string | null;
+  readonly pilot: string | null;
+}
+
+/** On paper, where no card tells it. */
+const OffAt = ({ departs, pilot }: OffAtProps) =>
+  departs !== null && (
+    <span className="off-at" aria-hidden="true">
+      {departs} {pilot}
+    </span>
+  );
 
 /** The limit with its strip, where there is little room without, and in two weeks at once its mark. */
 const Binds = ({ flight }: { readonly flight: WeekFlight }) => {
@@ -117,6 +131,7 @@ const Booked = ({ flight, stops }: Of<WeekBooked>) => {
     <>
       <span className="ends">
         <b>{flight.id}</b>
+        <OffAt departs={flight.departs} pilot={null} />
         <span>Booked</span>
       </span>
       <Route route={flight.route} stops={stops} />
