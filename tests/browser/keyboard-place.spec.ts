@@ -57,6 +57,24 @@ describe('the place of the keyboard', () => {
     expect(await page.evaluate('document.activeElement?.id')).toBe('week-card');
   });
 
+  it('a letter decides on no flight but the one where the keyboard is: on another box the keys rest, Enter opens it', async () => {
+    const page = await office.signIn('operations manager');
+    await page.keyboard.press('Alt+2');
+    const card = page.getByRole('complementary', { name: 'Decision card' });
+    await card.getByRole('button', { name: /^Decline/ }).waitFor();
+    const [id] = (await card.getByRole('heading', { level: 2 }).first().textContent())!.split(' ');
+    const other = page.locator(`.week-board .offered:not([data-flight="${id}"])`).first();
+    const otherId = (await other.getAttribute('data-flight'))!;
+    await other.focus();
+    await card.getByText(`The keyboard is at ${otherId}: the keys of ${id} rest.`).waitFor();
+    await page.keyboard.press('d');
+    expect(await page.getByText(`Decline ${id}`).count()).toBe(0);
+    await page.keyboard.press('Enter');
+    await card.getByRole('heading', { level: 2, name: new RegExp(`^${otherId} `) }).waitFor();
+    await page.keyboard.press('d');
+    await card.getByText(`Decline ${otherId}`).first().waitFor();
+  });
+
   it('after an act it is on the box of the flight', async () => {
     const page = await office.signIn('operations manager');
     await page.goto('/week/F06');
@@ -65,4 +83,19 @@ describe('the place of the keyboard', () => {
     await page.getByRole('button', { name: /^Free to move/ }).waitFor();
     expect(await page.evaluate('document.activeElement?.getAttribute("data-flight")')).toBe('F06');
   });
+});
+
+it('a dialog never begins on Close, and after Esc the keyboard is on the page, each time', async () => {
+  const page = await office.signIn('dispatcher');
+  await page.goto('/week');
+  const focused = () => page.evaluate(() => document.activeElement!.tagName);
+  for (const _ of [1, 2]) {
+    await page.locator('.week-board').waitFor();
+    await page.keyboard.press('p');
+    await page.locator('dialog[open]').waitFor();
+    expect(await focused()).not.toBe('BUTTON');
+    await page.keyboard.press('Escape');
+    await page.locator('dialog[open]').waitFor({ state: 'detached' });
+    expect(await focused()).toBe('H1');
+  }
 });

@@ -8,7 +8,7 @@ interface ButtonProps {
   readonly kind?: 'plain' | 'main' | 'grave' | 'last';
   readonly small?: boolean;
   /** A single key that does the same; it is bound here and shown after the word. */
-  readonly press?: string;
+  readonly press?: string | undefined;
   /** Not available, and why: written beside the button in full. */
   readonly offBecause?: string | undefined;
   /** The act is on its way: it cannot be pressed twice. */

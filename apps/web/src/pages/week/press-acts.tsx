@@ -1,4 +1,6 @@
+import { useStore } from '../../api/index.js';
 import { Button, type Key } from '../../ui/index.js';
+import { boardFocus } from './board-focus.js';
 import type { Card } from './card-read.js';
 import { approveOff, type FormName, openActs } from './flight-acts.js';
 import type { ActName } from './undo/opposing-act.js';
@@ -23,8 +25,10 @@ export const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => 
   const fewer = card?.today?.fewer ?? null;
   const takesFewer = can.amend && fewer !== null && fewer.drums > 0;
   const busy = acts.isSending;
+  const { key, elsewhere } = useCardKeys(flight);
   return (
     <div className="acts">
+      {elsewhere !== null && <p className="keys-rest">{elsewhere}</p>}
       {takesFewer && (
         <Button
           kind="main"
@@ -37,7 +41,7 @@ export const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => 
       {can.approve && (
         <Button
           kind={takesFewer ? 'plain' : 'main'}
-          press="a"
+          press={key('a')}
           busy={busy}
           offBecause={approveOff(flight, fault)}
           onPress={() => void run('Approve', acts.approve.run(flight))}
@@ -48,7 +52,7 @@ export const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => 
       {can.give && (
         <Button
           kind="main"
-          press="g"
+          press={key('g')}
           busy={busy}
           offBecause={giveOff(flight)}
           onPress={() => void run('Give', acts.give.run(flight))}
@@ -57,37 +61,51 @@ export const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => 
         </Button>
       )}
       {can.decline && (
-        <Button kind="grave" press="d" onPress={() => open('decline')}>
+        <Button kind="grave" press={key('d')} onPress={() => open('decline')}>
           Decline
         </Button>
       )}
       {can.amend && (
-        <Button press="m" onPress={() => open('amend')}>
+        <Button press={key('m')} onPress={() => open('amend')}>
           Amend
         </Button>
       )}
       {can.keep && (
-        <Button press="k" onPress={() => open('keep')}>
+        <Button press={key('k')} onPress={() => open('keep')}>
           Keep as it is
         </Button>
       )}
       {can.letGo && (
-        <Button press="l" onPress={() => open('let go')}>
+        <Button press={key('l')} onPress={() => open('let go')}>
           Let go
         </Button>
       )}
       {can.hold && (
-        <Button press="h" busy={busy} onPress={() => void run('Hold in place', acts.hold.run(flight))}>
+        <Button press={key('h')} busy={busy} onPress={() => void run('Hold in place', acts.hold.run(flight))}>
           {flight.heldInPlace ? 'Free to move' : 'Hold in place'}
         </Button>
       )}
       {can.callOff && (
-        <Button kind="grave" press="c" onPress={() => open('call off')}>
+        <Button kind="grave" press={key('c')} onPress={() => open('call off')}>
           Call off
         </Button>
       )}
     </div>
   );
+};
+
+/** A letter is for the flight where the keyboard is: it rests while the card is that of another. */
+const useCardKeys = ({ id }: WeekFlight) => {
+  const at = useStore(boardFocus);
+  const rest = at !== null && at.flight !== id;
+  const words =
+    at?.flight === undefined
+      ? `The keyboard is on the board: the keys of ${id} rest.`
+      : `The keyboard is at ${at.flight}: the keys of ${id} rest. Enter opens ${at.flight}.`;
+  return {
+    key: (name: string) => (rest ? undefined : name),
+    elsewhere: rest ? words : null,
+  };
 };
 
 /** Every key of the card: in the list of keys also while the flight that is open has no use for it. */

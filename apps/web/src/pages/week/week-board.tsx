@@ -2,6 +2,7 @@ import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Calendar } from '../../api/index.js';
 import { arrowsInto, useKeys } from '../../ui/index.js';
 import { atKey, atOf, moved } from './board-cursor.js';
+import { boardFocus } from './board-focus.js';
 import { type BoardRow, type Box, boardRows, type Cell, densityOf, printScale } from './board-rows.js';
 import { FlightBox } from './flight-box.js';
 import { LandingBand } from './landing-band.js';
@@ -18,7 +19,7 @@ interface WeekBoardProps {
 /** Aircraft by day, morning above afternoon; under it the drums landed. The arrows move, Enter opens. */
 export const WeekBoard = ({ week, calendar, selected, onOpen }: WeekBoardProps) => {
   const rows = useMemo(() => boardRows(week), [week]);
-  const { grid, onKeyDown, onFocus } = useCursor(rows);
+  const { grid, onKeyDown, onFocus, onBlur } = useCursor(rows);
   const rowOf = useMemo(() => rowByFlight(rows), [rows]);
   const row = selected === undefined ? undefined : rowOf.get(selected);
   return (
@@ -32,6 +33,7 @@ export const WeekBoard = ({ week, calendar, selected, onOpen }: WeekBoardProps) 
       tabIndex={-1}
       onKeyDown={onKeyDown}
       onFocus={onFocus}
+      onBlur={onBlur}
       onClick={(event) => {
         const box = (event.target as HTMLElement).closest<HTMLElement>('[data-flight]');
         // A press of Enter on a button is a click without a place.
@@ -179,8 +181,11 @@ const useCursor = (rows: readonly BoardRow[]) => {
     grid,
     onFocus: (event: React.FocusEvent) => {
       const element = (event.target as HTMLElement).closest<HTMLElement>('[data-at]');
-      if (element !== null) makeCurrent(element);
+      if (element === null) return;
+      makeCurrent(element);
+      boardFocus.set({ flight: element.dataset.flight });
     },
+    onBlur: () => boardFocus.set(null),
     onKeyDown: (event: React.KeyboardEvent) => {
       const from = (event.target as HTMLElement).closest<HTMLElement>('[data-at]')?.dataset.at;
       if (from === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
