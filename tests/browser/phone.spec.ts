@@ -99,6 +99,11 @@ describe('offline at the strip (T2)', () => {
     await phone.page.getByText('Kept on this phone').waitFor();
     await expectAccessible(phone.page);
     await shot(phone, 'phone-outbox');
+    await phone.page.getByRole('link', { name: 'As a text message' }).click();
+    const text = await phone.page.locator('.as-text').textContent();
+    expect(text).toMatch(/^F06\/1 XGAN \d{4}-\d\d-\d\d \d{4} LEFT 0572 0574 0575 BACK 0578 SEAL BY \S+$/);
+    await expectAccessible(phone.page);
+    await shot(phone, 'phone-as-text');
 
     await second.offline(true);
     await threeLeftOneBack(second);
@@ -236,9 +241,13 @@ describe('a phone whose clock is 3 h off', () => {
     await page.getByText('0436 is not on your load. Keep anyway?').waitFor();
     await expectAccessible(page);
     await page.getByRole('button', { name: 'Keep 0436' }).click();
-    await page.getByRole('link', { name: /Somewhere else than XGAN/ }).waitFor();
+    // Somewhere else: the tapped drum goes along.
+    await page.getByRole('link', { name: /Somewhere else than XGAN/ }).click();
+    await page.getByRole('button', { name: /XCIN/ }).click();
+    await page.getByText('1 left at XCIN', { exact: true }).waitFor();
     await page.getByRole('button', { name: /^Keep/ }).click();
-    await page.getByText(/left, \d brought back, by this phone/).waitFor();
+    await page.getByText('1 left, 0 brought back, by this phone. Left at XCIN: 0436').waitFor();
+    await page.getByText('Not figured for XCIN').waitFor();
     await phone.offline(false);
     await page.getByRole('link', { name: '0 waiting', exact: true }).waitFor();
     const report = (await movementsOf('0436')).find(({ kind }) => kind === 'left at')!;

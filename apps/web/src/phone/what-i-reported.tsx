@@ -36,6 +36,11 @@ export const WhatIReported = () => {
             <Link className="row" href={`/correct/${entry.seq}`}>
               <OneEntry entry={entry} same={same} isPutRight={isTakenBack(entry, back)} now={now} />
             </Link>
+            {isWaiting(entry) && isDelivery(entry) && (
+              <Link className="btn inset" href={`/text/${entry.seq}`}>
+                As a text message
+              </Link>
+            )}
           </li>
         ))}
       </ul>
@@ -46,6 +51,11 @@ export const WhatIReported = () => {
     </Page>
   );
 };
+
+/** Of a flight, and nothing but drums that were left or brought back: there is a short form of it. */
+const isDelivery = ({ flight, requests }: ShownEntry): boolean =>
+  flight !== null &&
+  requests.every(({ body }) => ['left at', 'brought home'].includes((body as { kind?: string }).kind ?? ''));
 
 /** As base has last told it, in whatever this phone reads. */
 const readSame = async (): Promise<readonly SameReport[]> =>

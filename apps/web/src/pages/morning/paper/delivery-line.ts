@@ -56,10 +56,10 @@ const deliveryEntry = (report: Delivery, told: Told, sheet: Sheet): LineEntry =>
   const place = placeIn(report.place, sheet);
   if (flight === undefined && report.back.length > 0)
     throw new LineFault(`${report.flight} is no flight that base knows: where did its drums come home to?`);
-  const move = (kind: string, at: string) => (drum: Delivery['left'][number]) => ({
+  const move = (kind: string, at: string, leg: number) => (drum: Delivery['left'][number]) => ({
     to: 'movements' as const,
     body: {
-      ...{ kind, flight: report.flight, leg: report.leg, place: at, ...told },
+      ...{ kind, flight: report.flight, leg, place: at, ...told },
       ...{ drum: drum.number, condition: drum.condition, foundMillilitres: null },
     },
   });
@@ -70,8 +70,9 @@ const deliveryEntry = (report: Delivery, told: Told, sheet: Sheet): LineEntry =>
     words: wordsOf(report, place, flight?.toPlace),
     flight: report.flight,
     wanted: [
-      ...report.left.map(move('left at', place)),
-      ...report.back.map(move('brought home', flight?.toPlace ?? place)),
+      ...report.left.map(move('left at', place, report.leg)),
+      // What comes home rides to the end of the flight: on its last leg, as a phone has it, or it would count twice.
+      ...report.back.map(move('brought home', flight?.toPlace ?? place, flight?.legs ?? report.leg)),
       ...surfaceOf(report, place, told),
     ],
     doubts: [

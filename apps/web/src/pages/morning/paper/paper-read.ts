@@ -18,6 +18,7 @@ export const flightSchema = z.looseObject({
   fromPlace: z.string(),
   toPlace: z.string(),
   stops: z.array(z.looseObject({ place: z.string() })),
+  planned: z.looseObject({ legs: z.array(z.unknown()) }),
   loads: z.array(z.looseObject({ place: z.string(), drum: z.string().nullable() })),
 });
 

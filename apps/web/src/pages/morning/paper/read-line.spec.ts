@@ -21,7 +21,7 @@ const sheet: Sheet = {
     {
       id: 'F08',
       ...{ state: 'given', version: 2, date: '2027-06-16', departs: '08:00', pilot: 'FW3' },
-      ...{ fromPlace: 'XALD', toPlace: 'XALD', stops: [{ place: 'XLOR' }] },
+      ...{ fromPlace: 'XALD', toPlace: 'XALD', stops: [{ place: 'XLOR' }], legs: 2 },
       loads: ['0490', '0491', '0492'].map((drum) => ({ place: 'XLOR', drum })),
     },
   ],
@@ -132,6 +132,8 @@ describe('a flight on paper, line by line', () => {
       kind: 'brought home',
       place: 'XALD',
       condition: 'seal broken',
+      // As a phone has it: on the last leg, whatever leg the line is of.
+      leg: 2,
     });
     expect(entryOf('F08 left LOR all at 0849').wanted).toHaveLength(3);
   });

@@ -12,6 +12,8 @@ export interface SheetFlight {
   readonly fromPlace: string;
   readonly toPlace: string;
   readonly stops: readonly { readonly place: string }[];
+  /** So many. */
+  readonly legs: number;
   readonly loads: readonly { readonly place: string; readonly drum: string | null }[];
 }
 

@@ -40,7 +40,9 @@ const useFlights = (day: string): Pick<Sheet, 'flights' | 'notGiven'> => {
     .filter(({ state }) => !unsaid.includes(state))
     .map(({ id }) => `/api/flights/${encodeURIComponent(id)}`);
   return {
-    flights: useReads(paths, flightSchema).flatMap(({ value }) => value ?? []),
+    flights: useReads(paths, flightSchema).flatMap(({ value }) =>
+      value === undefined ? [] : { ...value, legs: value.planned.legs.length },
+    ),
     notGiven: listed.filter(({ state }) => unsaid.includes(state)),
   };
 };
