@@ -58,6 +58,31 @@ describe('amending', () => {
     expect((await desk.flight('F12')).planned.drums).toBe(3);
   });
 
+  it('to another off time is checked like the rest; where the aircraft is not back, the first free time is proposed', async () => {
+    interface Check extends Refusal {
+      readonly departs: string | null;
+    }
+    const board = await desk.dispatcher.get<{ items: ShownFlight[] }>('/api/flights?limit=100');
+    const offered = board.body.items.filter(({ state }) => state === 'offered');
+    const [one, other] = offered.flatMap((each) => {
+      const beside = board.body.items.find(
+        ({ id, aircraft, date }) => id !== each.id && aircraft === each.aircraft && date === each.date,
+      );
+      return beside === undefined ? [] : [each, beside];
+    });
+    const check = async (amendment: object) =>
+      (await desk.dispatcher.post<Check>(`/api/flights/${one!.id}/amend/check`, amendment)).body;
+    const problems = ({ faults }: Check) => faults.map(({ problem }) => problem).join(' ');
+    expect(problems(await check({ departs: '03:00' }))).toContain('the first departure is at');
+    const asBefore = await check({ departs: one!.departs });
+    expect([asBefore.faults, asBefore.departs]).toEqual([[], one!.departs]);
+    const taken = await check({ departs: other!.departs });
+    expect(problems(taken)).toContain('would fly both at once');
+    expect(taken.departs).toMatch(/^\d\d:\d\d$/);
+    expect(taken.departs).not.toBe(other!.departs);
+    expect((await check({ departs: taken.departs })).faults).toEqual([]);
+  });
+
   it('refuses a drum that another flight carries, and names that flight', async () => {
     const [taken] = (await desk.flight('F01')).loads;
     const { status, body } = await desk.act(desk.dispatcher, 'F06', 'amend', {

@@ -20,6 +20,12 @@ interface Amended {
   readonly faults: readonly Fault[];
 }
 
+interface Checked {
+  readonly faults: readonly Fault[];
+  /** Off time of the amended flight; where it breaks something, the first that breaks nothing; null: there is none. */
+  readonly departs: Flight['departs'] | null;
+}
+
 /** Changes of drums, stops, aircraft, pilot or day, each checked against the limits at once. */
 @Injectable()
 export class AmendFlightService {
@@ -28,13 +34,15 @@ export class AmendFlightService {
     private readonly store: FlightStoreService,
   ) {}
 
-  /** What the amendment would break; nothing is changed. */
-  async check(id: string, amendment: Amendment): Promise<readonly Fault[]> {
+  /** What the amendment would break, when the flight would go off, and when it could; nothing is changed. */
+  async check(id: string, amendment: Amendment): Promise<Checked> {
     const board = await this.board.read();
     const flight = board.flights.find((each) => each.id === id);
     if (flight === undefined) throw new Problem('not-found', `No flight ${id} is ahead.`);
     refuseUnknown(board, amendment);
-    return amended(board, flight, amendment).faults;
+    const { faults } = amended(board, flight, amendment);
+    const free = faults.length === 0 ? amendment : { ...amendment, departs: null };
+    return { faults, departs: departsWith(board, flight, free) };
   }
 
   amend(id: string, amendment: Amendment, expected: Expected, by: Account): Promise<WithLoads> {
@@ -75,7 +83,13 @@ const amended = (board: Board, before: Flight, amendment: Amendment): Amended =>
     stops: amendment.stops?.map(({ place, drums }) => ({ place, drums })) ?? before.stops,
   };
   const loads = amendedLoads(board, before, flight, amendment);
-  return { flight, loads, faults: faultsOfAmending(board, flight, loads) };
+  const asked = departs === null ? { ...flight, departs } : flight;
+  return { flight, loads, faults: faultsOfAmending(board, asked, loads) };
+};
+
+const departsWith = (board: Board, before: Flight, amendment: Amendment): Flight['departs'] | null => {
+  const { flight, faults } = amended(board, before, amendment);
+  return faults.length > 0 ? null : described(board, flight, amendment).departs;
 };
 
 /** Whether the flight is already what the amendment makes of it. */
@@ -127,10 +141,8 @@ const amendedLoads = (
 const described = (board: Board, flight: Flight, { departs }: Amendment): Flight => {
   const { scenario } = board;
   const others = scenario.flights.filter(({ id }) => id !== flight.id);
-  const standing = asStanding(flight);
-  if (standing === null) throw new Error(`${flight.id} is ${flight.state} and was amended`);
-  const { departs: _, ...untimed } = standing;
-  const one = departs === null ? untimed : standing;
+  const one = asStanding(departs === null ? { ...flight, departs } : flight);
+  if (one === null) throw new Error(`${flight.id} is ${flight.state} and was amended`);
   const planned = describeFlights(scenario, [...others, one], 'operator').flights.find(
     ({ id }) => id === flight.id,
   );

@@ -163,7 +163,9 @@ const refuseUnknownNames = (facts: Scenario, flights: readonly Flight[]): void =
 };
 
 /** A flight as a scenario lists it; null: it is no part of a plan. */
-export const asStanding = (flight: Flight): StandingFlight | null => {
+export const asStanding = (
+  flight: Omit<Flight, 'departs'> & { readonly departs: Flight['departs'] | null },
+): StandingFlight | null => {
   const state = standingState(flight.state);
   if (state === null) return null;
   const { id, date, departs, aircraft, pilot, fromPlace, toPlace, stops } = flight;
@@ -175,7 +177,7 @@ export const asStanding = (flight: Flight): StandingFlight | null => {
     from: fromPlace,
     stops,
     to: toPlace,
-    departs,
+    ...(departs === null ? {} : { departs }),
     ...(pilot === null ? {} : { pilot }),
   };
 };

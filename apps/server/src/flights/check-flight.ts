@@ -27,8 +27,15 @@ export const faultsOfApproving = (board: Board, flight: Flight, loads: readonly 
   ];
 };
 
+/** `departs` null: at whatever time of its day aircraft and pilot are free. */
+export type FlightAsked = Omit<Flight, 'departs'> & { readonly departs: Flight['departs'] | null };
+
 /** What an amendment breaks that was not broken before it, among every flight that stands. */
-export const faultsOfAmending = (board: Board, flight: Flight, loads: readonly Load[]): readonly Fault[] => {
+export const faultsOfAmending = (
+  board: Board,
+  flight: FlightAsked,
+  loads: readonly Load[],
+): readonly Fault[] => {
   const { scenario } = board;
   const others = scenario.flights.filter(({ id }) => id !== flight.id);
   const known = new Set(checkFlights(scenario, scenario.flights).map(faultWords));
@@ -54,19 +61,20 @@ export const faultsOfStanding = (
 ];
 
 const concerns =
-  ({ id }: { readonly id: string }) =>
+  ({ id }: Pick<Flight, 'id'>) =>
   ({ flights }: Fault): boolean =>
     flights.includes(id);
 
-const isOwn = ({ id }: Flight, { flights }: Fault): boolean => flights.length === 1 && flights[0] === id;
+const isOwn = ({ id }: Pick<Flight, 'id'>, { flights }: Fault): boolean =>
+  flights.length === 1 && flights[0] === id;
 
-const standing = (flight: Flight): readonly StandingFlight[] => {
+const standing = (flight: FlightAsked): readonly StandingFlight[] => {
   const one = asStanding(flight);
   return one === null ? [] : [one];
 };
 
 /** The checker takes flights of days past for facts. */
-const dayFaults = ({ asOf, timeZone }: Scenario, { id, date }: Flight): readonly Fault[] => {
+const dayFaults = ({ asOf, timeZone }: Scenario, { id, date }: FlightAsked): readonly Fault[] => {
   const today = localDate(asOf, timeZone);
   if (date >= today) return [];
   const what = `${date} is over; today is ${today}.`;
@@ -76,7 +84,7 @@ const dayFaults = ({ asOf, timeZone }: Scenario, { id, date }: Flight): readonly
 /** Named drums have to stand at the base, sealed, not held, in date when they are used, and on no other flight. */
 export const drumFaults = (
   { scenario, flights, takenBy }: Board,
-  flight: Flight,
+  flight: FlightAsked,
   loads: readonly Load[],
 ): readonly Fault[] => {
   const drums = new Map(scenario.drums.map((drum) => [drum.number, drum]));

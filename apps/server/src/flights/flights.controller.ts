@@ -168,7 +168,7 @@ export class FlightsController {
     return shownFlight(response, await this.amendments.amend(id, amendment, expected, by));
   }
 
-  /** What an amendment would break; nothing is changed. */
+  /** What an amendment would break, and the off time; nothing is changed. */
   @Answered(amendmentFaultsAnswer)
   @Post(':id/amend/check')
   @HttpCode(200)
@@ -176,7 +176,8 @@ export class FlightsController {
     @Param('id', { schema: flightId }) id: string,
     @Body({ schema: amendmentSchema }) amendment: Amendment,
   ) {
-    return { faults: (await this.amendments.check(id, amendment)).map(asFieldFault) };
+    const { faults, departs } = await this.amendments.check(id, amendment);
+    return { faults: faults.map(asFieldFault), departs };
   }
 
   private async act(

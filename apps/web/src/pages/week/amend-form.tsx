@@ -47,7 +47,11 @@ export const AmendForm = (props: AmendFormProps) => {
     >
       <StopEntries draft={draft} setDraft={setDraft} caches={props.week.caches} />
       <FlightChoices {...props} draft={draft} setDraft={setDraft} mayAssign={mayAssign} />
-      <Breaks check={check} flight={flight.id} />
+      <Breaks
+        check={check}
+        flight={flight.id}
+        onFreeTime={(departs) => setDraft((now) => ({ ...now, departs }))}
+      />
     </ActForm>
   );
 };
@@ -122,6 +126,12 @@ const FlightChoices = ({
           value={draft.aircraft}
           options={week.aircraft.map(({ tail, home }) => [tail, `${tail}, ${home}`])}
           onChange={(aircraft) => setDraft((now) => ({ ...now, aircraft }))}
+        />
+        <Entry
+          label="Off"
+          value={draft.departs}
+          onChange={(departs) => setDraft((now) => ({ ...now, departs }))}
+          input={{ placeholder: 'first free' }}
         />
       </div>
       {mayAssign && (

@@ -20,6 +20,16 @@ describe('an amendment', () => {
     });
   });
 
+  it('of the off time names it; none: the first that is free; a moved flight keeps the one that is typed', () => {
+    expect(amendmentOf(before, { ...before, departs: '11:40' })).toEqual({ departs: '11:40' });
+    expect(amendmentOf(before, { ...before, departs: '' })).toEqual({ departs: null });
+    expect(amendmentOf(before, { ...before, aircraft: 'Z9', departs: '11:40' })).toEqual({
+      aircraft: 'Z9',
+      departs: '11:40',
+    });
+    expect(draftFault({ ...before, departs: '25:10' })).toContain('07:30');
+  });
+
   it('leaves out a stop with 0 drums', () => {
     const stops = [...before.stops, { place: 'XSOU', drums: '0' }];
     expect(amendmentOf(before, { ...before, stops })).toBeNull();

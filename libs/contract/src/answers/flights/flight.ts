@@ -94,5 +94,9 @@ export const flightPastAnswer = z
 export const amendmentFaultsAnswer = z
   .strictObject({
     faults: z.array(faultAnswer),
+    departs: z.string().nullable().meta({
+      description:
+        'Off time of the amended flight; where that breaks something, the first that breaks nothing; null: there is none',
+    }),
   })
   .meta({ id: 'AmendmentFaults' });
