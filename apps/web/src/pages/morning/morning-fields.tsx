@@ -27,7 +27,7 @@ export const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) =
         label="To decide"
         note={flights[0] === undefined ? undefined : `first flight by ${calendar.when(flights[0].by)}`}
       >
-        {rows.length}
+        {inWords(rows.length, 'lines')}
       </Field>
       <Field
         label="Away"

@@ -69,7 +69,7 @@ export const LowestLevels = ({ lowest, lastDay, laterIdeas }: LowestLevelsProps)
 /** Each plan has ideas of its own. */
 const withWords = ({ before, after }: Differences['laterIdeas']): string => {
   if (before === after) return levelsWith(after);
-  return `${levelsWith(0)}; later ideas not counted, ${before} standing, ${after} proposed`;
+  return `${levelsWith(0)}; flights not offered yet are left out: ${before} in the plan that stands, ${after} in the one proposed`;
 };
 
 /** Below nothing is what could not be drawn. */
