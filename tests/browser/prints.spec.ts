@@ -78,6 +78,7 @@ it('the strips of the morning stand whole on paper, every one with its drums a d
 
 it('the caches on paper: every heading with its rows, every cache with cover and count', async () => {
   const page = await open('/caches', 'Caches');
+  await page.getByRole('combobox', { name: 'Order' }).waitFor();
   const pages = pagesOf(await page.pdf({ preferCSSPageSize: true }));
   const withHeading = (heading: string) => pages.find((each) => each.includes(heading)) ?? '';
   expect(withHeading('Minimum, cover and count')).toMatch(/XLOR +1,200 L +[\d,]+ L +600 L/);
