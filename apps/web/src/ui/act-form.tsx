@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Button } from './button.js';
+import { useFocusBack } from './focus-back.js';
 
 interface ActFormProps {
   readonly title: string;
@@ -12,6 +13,7 @@ interface ActFormProps {
 /** What an act wants to know, beside what it is about, which stays to be read. Esc takes it back. */
 export const ActForm = ({ title, onClose, onSubmit, acts, children }: ActFormProps) => {
   const form = useRef<HTMLFormElement>(null);
+  useFocusBack(form);
   useEffect(() => {
     const first = (which: string) => form.current?.querySelector<HTMLElement>(which);
     (first('[data-asked-first]') ?? first('select, input'))?.focus();

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { useFocusBack } from './focus-back.js';
 import { LayerContext, useLayer } from './layer.js';
 
 interface DialogProps {
@@ -15,6 +16,7 @@ export const Dialog = ({ title, onClose, children, acts }: DialogProps) => {
   const element = useRef<HTMLDialogElement>(null);
   const name = useId();
   const layer = useLayer() + 1;
+  useFocusBack(element);
   useEffect(() => {
     const dialog = element.current!;
     if (!dialog.open) dialog.showModal();
@@ -41,7 +43,9 @@ export const Dialog = ({ title, onClose, children, acts }: DialogProps) => {
     >
       <LayerContext value={layer}>
         <div className="head">
-          <h2 id={name}>{title}</h2>
+          <h2 id={name} tabIndex={-1}>
+            {title}
+          </h2>
           {onClose !== undefined && (
             <button type="button" className="plain-link" onClick={onClose}>
               Close
@@ -63,6 +67,8 @@ const focusFirstField = (dialog: HTMLElement): (() => void) => {
     return field !== null;
   };
   if (focus()) return () => {};
+  // Not "Close": Enter would close what has only begun.
+  dialog.querySelector<HTMLElement>('.head h2')?.focus();
   const beforeFields = document.activeElement;
   const waiting = new MutationObserver(() => {
     if (document.activeElement !== beforeFields || focus()) waiting.disconnect();
