@@ -11,7 +11,7 @@ const { office, crewMember, phoneOf, newPhone, shot } = openPhoneDesk();
 const pages = [
   ['day', '/', 'Check now'],
   ['leg-out', '/F06/1', 'Go back if'],
-  ['leg-home', '/F06/2', 'Go back if'],
+  ['leg-home', '/F06/2', 'If XMER closes'],
   ['left-here', '/F06/left/1/XGAN', 'All 4, good'],
   ['bring-back', '/F06/back/1/XGAN', 'Another drum'],
   ['elsewhere', '/F06/elsewhere/1', 'Any place counts.'],

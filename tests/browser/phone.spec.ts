@@ -49,7 +49,7 @@ describe('the phone', () => {
     await page.getByText('If dry: 11 lb over').waitFor();
     await page.getByText('Tailwind more than 3 kt', { exact: true }).waitFor();
     await page.getByText('Decide by 1.1 NM final, at the stream fork', { exact: true }).waitFor();
-    await page.getByText('XGAN strip landing limit', { exact: true }).waitFor();
+    await page.getByText('XGAN landing, soft', { exact: true }).waitFor();
     const fuel = (await page.getByText('Fuel', { exact: true }).boundingBox())!;
     const acts = (await page.getByRole('navigation', { name: 'Actions' }).boundingBox())!;
     expect(fuel.y + fuel.height).toBeLessThan(acts.y);
@@ -94,6 +94,21 @@ describe('offline at the strip (T2)', () => {
     await phone.page.getByRole('heading', { name: 'As planned, before the report' }).waitFor();
     await expectAccessible(phone.page);
     await shot(phone, 'phone-after-report');
+    // Before it was told as loaded or off: nobody is asked to load any more.
+    expect(await phone.page.getByRole('link', { name: 'Loaded', exact: true }).count()).toBe(0);
+    // The drum that rides home is aboard on the way home: dangerous goods, tie-down and balance are of it.
+    await phone.page
+      .getByRole('navigation', { name: 'Actions' })
+      .getByRole('link', { name: 'Next leg' })
+      .click();
+    await phone.page.getByText('If XMER closes', { exact: true }).waitFor();
+    await shot(phone, 'phone-home-held');
+    await phone.page.getByRole('heading', { name: 'Dangerous goods aboard' }).waitFor({ timeout: 8000 });
+    await phone.page.getByRole('heading', { name: 'Tie-down' }).waitFor();
+    await phone.page.getByRole('link', { name: /^F06 · / }).click();
+    await phone.page.getByText('3 left, 1 brought back, by this phone').waitFor();
+    expect(await phone.page.getByText(/F06.*Stay:/).count()).toBe(0);
+    await shot(phone, 'phone-day-after-report');
     await phone.restart();
     await phone.page.getByRole('link', { name: '1 waiting', exact: true }).click();
     await phone.page.getByText('Kept on this phone').waitFor();
