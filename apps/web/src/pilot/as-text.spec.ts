@@ -32,6 +32,7 @@ const pasted = (text: string): readonly object[] => {
       },
     ],
     ...{ notGiven: [], drums: [], programmes: [], fillLitres: 200, dipTables: [] },
+    ...{ batches: [], densityTolerance: null, mayFill: false },
     bookDensityKgPerLitre: kilogramsPerLitre(0.8),
   });
   if (read?.kind !== 'entry') throw new Error(read?.words ?? 'nothing');

@@ -8,6 +8,7 @@ import { isWaiting, useLines } from '../../../paper/kept-lines.js';
 import { Button, Choice, Entry, Field, Picture, SlipLinks, TitleBlock } from '../../../ui/index.js';
 import { EnteredList } from './entered-list.js';
 import { EntryLine, type LineField } from './entry-line.js';
+import { fillsAreOthers } from './fill-doubts.js';
 import { paperEntriesSchema } from './paper-read.js';
 import type { Sheet } from './sheet.js';
 import { SheetLines } from './sheet-lines.js';
@@ -44,7 +45,7 @@ export const PaperPage = () => {
           <Entered />
         </div>
         <aside className="side">
-          <HowToWrite onExample={begin} />
+          <HowToWrite sheet={sheet} onExample={begin} />
         </aside>
       </div>
     </>
@@ -122,7 +123,12 @@ const Entered = () => {
   );
 };
 
-const HowToWrite = ({ onExample }: { readonly onExample: (text: string) => void }) => (
+interface HowToWriteProps {
+  readonly sheet: Sheet;
+  readonly onExample: (text: string) => void;
+}
+
+const HowToWrite = ({ sheet: { mayFill }, onExample }: HowToWriteProps) => (
   <section className="section paper-how">
     <h2>How a line is written</h2>
     <ul>
@@ -131,7 +137,7 @@ const HowToWrite = ({ onExample }: { readonly onExample: (text: string) => void 
           <button type="button" className="plain-link" onClick={() => onExample(line)}>
             {line}
           </button>
-          <small>{what}</small>
+          <small>{line.startsWith('filled') && !mayFill ? fillsAreOthers : what}</small>
         </li>
       ))}
     </ul>

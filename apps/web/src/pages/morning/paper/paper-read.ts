@@ -1,5 +1,6 @@
 import type { TotalsAnswer } from '@drumline/contract';
 import type { CheckCodeAnswer, PaperEntries as PaperEntriesAnswer } from '@drumline/contract/answers';
+import type { DensityTolerance } from '@drumline/stock';
 import { z } from 'zod';
 import { partOf } from '../../../api/index.js';
 
@@ -36,10 +37,17 @@ export const placeSchema = z.looseObject({ data: z.looseObject({ code: z.string(
 
 export const programmeSchema = z.looseObject({ data: z.looseObject({ code: z.string(), name: z.string() }) });
 
+export const batchSchema = z.looseObject({
+  data: z.looseObject({ id: z.string(), densityAt15KgPerLitre: z.number() }),
+});
+
 export const policySchema = z.looseObject({
   data: z.looseObject({
     bookDensityKgPerLitre: z.number().optional(),
     drum: z.looseObject({ fillLitres: z.number() }).optional(),
+    densityTolerance: z
+      .custom<DensityTolerance>((value) => typeof value === 'object' && value !== null)
+      .optional(),
   }),
 });
 

@@ -1,4 +1,4 @@
-import { centimetres, kilogramsPerLitre, litres } from '@drumline/units';
+import { centimetres, kilograms, kilogramsPerLitre, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { keptLine } from './keep.js';
 import { readLine } from './read-line.js';
@@ -32,6 +32,12 @@ const sheet: Sheet = {
   ],
   programmes: ['P1', 'P3'],
   fillLitres: 200,
+  batches: [{ id: 'J27-041', densityAt15KgPerLitre: kilogramsPerLitre(0.804) }],
+  densityTolerance: {
+    ...{ percent: 1, reference: 'fuel manual 6.3' },
+    ...{ scaleErrorKg: kilograms(0.5), dipErrorLitres: litres(2) },
+  },
+  mayFill: true,
   bookDensityKgPerLitre: kilogramsPerLitre(0.8),
   notGiven: [
     { id: 'F04', state: 'offered' },
@@ -261,6 +267,23 @@ describe('stock on paper', () => {
     ]);
   });
 
+  it('a fill that is 2.9 % heavier than its batch is asked about, and not by whom may not enter it', () => {
+    const fill = (gross: string, more = '') =>
+      `filled ALD 0777 J27-041 200 L tare 19.7 gross ${gross}${more} at 1130 by SK`;
+    const [doubt] = entryOf(fill('185.1')).doubts;
+    expect(doubt).toContain('0.827 kg/L at 15 °C against 0.804 kg/L of its batch, 2.9 % heavier');
+    expect(entryOf(fill('185.1')).wanted[0]!.body.note).toBe(doubt);
+    expect(doubt).toContain('No temperature is written: taken as 15 °C.');
+    expect(entryOf(fill('180.5')).doubts).toEqual([]);
+    // Cold fuel is heavier: at -14 °C the same figures are those of the batch.
+    expect(entryOf(fill('185.1', ' temp -14')).doubts).toEqual([]);
+    const read = readLine(fill('180.5'), { ...sheet, mayFill: false });
+    expect(read).toMatchObject({
+      kind: 'fault',
+      words: expect.stringContaining('entered by the storekeeper'),
+    });
+  });
+
   it('a count, a sling move, a fill, a surface', () => {
     expect(
       entryOf('counted LOR 2150 L 10 sealed 1 open 3 empty 09:00 by helper').wanted[0]!.body,
@@ -282,7 +305,9 @@ describe('stock on paper', () => {
       '2 slung by H1 from XESK to XMAR: 0447, 0448',
     );
     const filled = 'filled ALD 0777 J27-041 200 L tare 19.7 gross 280.1 at 1130 by SK';
-    expect(entryOf(filled).doubts).toEqual(['260.4 kg in 200 L is 1.302 kg/L: weigh or measure again.']);
+    expect(entryOf(filled).doubts[0]).toMatch(
+      /^260\.4 kg in 200 L is 1\.302 kg\/L: weigh or measure again\./,
+    );
     const { wanted, by } = entryOf('LOR soft 0652 helper until Fri');
     expect([by, wanted[0]!.body]).toEqual([
       'strip helper',

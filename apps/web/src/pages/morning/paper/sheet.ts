@@ -1,4 +1,4 @@
-import type { DipTable, StandingDrum } from '@drumline/stock';
+import type { DensityTolerance, DipTable, StandingDrum } from '@drumline/stock';
 import type { IsoDate, IsoInstant, KilogramsPerLitre } from '@drumline/units';
 import type { Parted } from './tail.js';
 
@@ -38,6 +38,11 @@ export interface Sheet {
   readonly drums: readonly SheetDrum[];
   readonly programmes: readonly string[];
   readonly fillLitres: number;
+  readonly batches: readonly { readonly id: string; readonly densityAt15KgPerLitre: KilogramsPerLitre }[];
+  /** The operator's; null: it has said none, and only what is no jet fuel is asked about. */
+  readonly densityTolerance: DensityTolerance | null;
+  /** Whoever types may enter what was filled. */
+  readonly mayFill: boolean;
   readonly bookDensityKgPerLitre: KilogramsPerLitre;
   /** The usual one first. */
   readonly dipTables: readonly DipTable[];

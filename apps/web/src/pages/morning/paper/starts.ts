@@ -75,6 +75,6 @@ export const examples: readonly (readonly [line: string, what: string])[] = [
   ],
   ['slung ESK MAR H1 0447 0448 at 1010', 'strip, pad, helicopter, drums'],
   ['dropped ESK MAR H1 0447 at 1010', 'from under the helicopter, between strip and pad'],
-  ['filled ALD 0491 J27-041 200 L tare 19.7 gross 180.1 at 1130', 'kg'],
+  ['filled ALD 0491 J27-041 200 L tare 19.7 gross 180.1 temp 12 at 1130', 'kg, °C; by the storekeeper'],
   ['LOR soft 0652 helper until Wed', 'a surface'],
 ];

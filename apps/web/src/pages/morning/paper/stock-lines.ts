@@ -1,4 +1,5 @@
 import { readDrawn } from './draw-line.js';
+import { fillDoubts, fillsAreOthers, temperatureIn } from './fill-doubts.js';
 import { drumDoubts, inLitres, millilitresOf, placeIn } from './find.js';
 import { lossLines } from './loss-lines.js';
 import { LineFault, missing, movement, type Reader } from './sheet.js';
@@ -60,8 +61,9 @@ const readSlung: Reader = (parted, sheet) => {
   };
 };
 
-/** "filled ALD 0491 J27-041 200 L tare 19.7 gross 180.1". */
+/** "filled ALD 0491 J27-041 200 L tare 19.7 gross 180.1 temp 12". */
 const readFilled: Reader = (parted, sheet) => {
+  if (!sheet.mayFill) throw new LineFault(fillsAreOthers);
   const told = toldBy(parted, sheet, null);
   const [, placeWord, drum, batch, ...more] = parted.rest;
   const place = placeIn(placeWord, sheet);
@@ -70,7 +72,8 @@ const readFilled: Reader = (parted, sheet) => {
   const litres = litresOf(more[0]);
   const tareKg = Number(after(more, 'tare') ?? missing('Its tare in kg? Write tare 19.7.'));
   const gross = Number(after(more, 'gross') ?? missing('Its gross weight in kg? Write gross 180.1.'));
-  const density = (gross - tareKg) / litres;
+  const temperature = temperatureIn(more);
+  const doubts = fillDoubts({ batch, litres, tareKg, grossKg: gross, temperature }, sheet);
   return {
     kind: 'entry',
     ...told,
@@ -80,17 +83,16 @@ const readFilled: Reader = (parted, sheet) => {
       movement({
         ...{ kind: 'filled', ...told, drum, place, batch, tareKg, grossKg: gross },
         millilitres: millilitresOf(litres),
+        ...noteOf([...(temperature === null ? [] : [`At ${temperature} °C.`]), ...doubts]),
       }),
     ],
-    // product.md, issue 5 item 3: outside of 775 to 840 kg/m3 the drum is suspect.
-    doubts:
-      density < 0.775 || density > 0.84
-        ? [
-            `${(gross - tareKg).toFixed(1)} kg in ${litres} L is ${density.toFixed(3)} kg/L: weigh or measure again.`,
-          ]
-        : [],
+    doubts,
   };
 };
+
+/** What was asked and kept all the same stays with the drum. */
+const noteOf = (words: readonly string[]): { readonly note?: string } =>
+  words.length === 0 ? {} : { note: words.join(' ') };
 
 export const stockLines: Readonly<Record<string, Reader>> = {
   drawn: readDrawn,

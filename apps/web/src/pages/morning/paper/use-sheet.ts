@@ -1,7 +1,8 @@
 import { addDays, kilogramsPerLitre, litres } from '@drumline/units';
-import { useList, useNow, useRead, useReads, useSettings } from '../../../api/index.js';
+import { useList, useMay, useNow, useRead, useReads, useSettings } from '../../../api/index.js';
 import { useDipTables } from '../../../counting/dips.js';
 import {
+  batchSchema,
   drumSchema,
   flightSchema,
   listedFlightSchema,
@@ -29,6 +30,11 @@ export const useSheet = (head: Head): Sheet => ({
   places: (useList('/api/places', placeSchema).value ?? []).map(({ data }) => data),
   programmes: (useList('/api/programmes', programmeSchema).value ?? []).map(({ data }) => data.code),
   ...usePolicy(),
+  batches: (useList('/api/batches', batchSchema).value ?? []).map(({ data }) => ({
+    id: data.id,
+    densityAt15KgPerLitre: kilogramsPerLitre(data.densityAt15KgPerLitre),
+  })),
+  mayFill: useMay()('fill', 'enter'),
   dipTables: useDipTables(),
 });
 
@@ -47,10 +53,11 @@ const useFlights = (day: string): Pick<Sheet, 'flights' | 'notGiven'> => {
   };
 };
 
-const usePolicy = (): Pick<Sheet, 'fillLitres' | 'bookDensityKgPerLitre'> => {
+const usePolicy = (): Pick<Sheet, 'fillLitres' | 'bookDensityKgPerLitre' | 'densityTolerance'> => {
   const policy = useRead('/api/policy/current', policySchema).value?.data;
   return {
     fillLitres: policy?.drum?.fillLitres ?? 200,
+    densityTolerance: policy?.densityTolerance ?? null,
     bookDensityKgPerLitre: kilogramsPerLitre(policy?.bookDensityKgPerLitre ?? 0.8),
   };
 };
