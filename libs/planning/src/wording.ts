@@ -56,6 +56,10 @@ export function runWords(dates: readonly IsoDate[]): string {
 export const momentWords = (at: IsoInstant, timeZone: string): string =>
   `${dayWords(localDate(at, timeZone))} ${localTime(at, timeZone)}`;
 
+/** "entered for Thu 14 Oct 07:30, still to come at Thu 14 Oct 06:02, and was not used": `now` is the clock of the plan. */
+export const stillToComeWords = (at: IsoInstant, now: IsoInstant, timeZone: string): string =>
+  `entered for ${momentWords(at, timeZone)}, still to come at ${momentWords(now, timeZone)}, and was not used`;
+
 /** "25 L of the 375 L asked for cannot be drawn", "none of the 375 L asked for can be drawn without going into the reserve". */
 export function unmetWords(unmet: number, asked: number, reserve: number): string {
   const spared = reserve > 0 ? ' without going into the reserve' : '';

@@ -76,7 +76,7 @@ describe('a plan document', () => {
     });
     expect(remarks).toContain('NOR is planned soft on Mon 3 Mar and Tue 4 Mar; else dry.');
     expect(remarks).toContain(
-      'SOU: the report "soft" of Mon 3 Mar 06:00 is later than the picture and was not used.',
+      'SOU: a report "soft" is entered for Mon 3 Mar 06:00, still to come at Mon 3 Mar 05:00, and was not used.',
     );
   });
 
@@ -181,7 +181,7 @@ describe('a plan document', () => {
     expect(remarks).toContain('Aircraft away in the offered days: T1 on Tue 4 Mar and Wed 5 Mar (check).');
   });
 
-  it('usable stock: counts later than the picture are named as not used', () => {
+  it('usable stock: a count still to come by the clock is told once, as another beside one that is used', () => {
     const count = {
       place: 'NOR',
       litres: litres(2500),
@@ -191,8 +191,14 @@ describe('a plan document', () => {
     };
     const { remarks } = documentOf({ counts: [{ ...count, at: '2031-03-03T06:00Z' }] });
     expect(remarks).toContain(
-      'NOR: the count of 2,500 L of Mon 3 Mar 06:00 is later than the picture and was not used.',
+      'NOR: a count of 2,500 L is entered for Mon 3 Mar 06:00, still to come at Mon 3 Mar 05:00, and was not used.',
     );
+    const known = { ...count, litres: litres(400), at: '2031-03-03T04:00Z' };
+    const both = documentOf({ counts: [known, { ...count, at: '2031-03-03T06:00Z' }] });
+    expect(both.remarks.filter((remark) => /^NOR: .*count/.test(remark))).toEqual([
+      expect.stringMatching(/^NOR: counted 400 L against a book of .* the plan uses the count/),
+      'NOR: another count of 2,500 L is entered for Mon 3 Mar 06:00, still to come at Mon 3 Mar 05:00, and was not used.',
+    ]);
   });
 
   it('chance of falling below critical: in words, with the seed', () => {

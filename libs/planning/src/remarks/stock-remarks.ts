@@ -1,9 +1,9 @@
-import { type Drum, openingStock } from '@drumline/stock';
+import { type Drum, type OpeningStock, openingStock } from '@drumline/stock';
 import type { DescribedFlights } from '../flights/describe-flights.js';
 import { groupBy } from '../group-by.js';
 import { stockOutlook } from '../problem/stock-outlook.js';
 import type { Scenario } from '../scenario.js';
-import { dayWords, drumWords, litreWords, momentWords } from '../wording.js';
+import { dayWords, drumWords, litreWords, stillToComeWords } from '../wording.js';
 
 /** Drums that are not usable and why, drums that pass their retest date unburnt, counts beside the book. */
 export function stockRemarks(scenario: Scenario, { caches }: DescribedFlights): readonly string[] {
@@ -17,14 +17,20 @@ export function stockRemarks(scenario: Scenario, { caches }: DescribedFlights): 
       const { place, retestDue } = drums[0]!;
       return `${place}: ${drumWords(drums.length)} with ${litreWords(litresOf(drums))} left, last day of use ${dayWords(retestDue)} (retest date).`;
     }),
-    ...counts.flatMap(({ countsNotUsed, remarks }) => [
-      ...countsNotUsed.map(
-        ({ place, litres, at }) =>
-          `${place}: the count of ${litreWords(litres)} of ${momentWords(at, scenario.timeZone)} is later than the picture and was not used.`,
-      ),
-      ...remarks,
-    ]),
+    ...counts.flatMap((stock) => [...stock.remarks, ...notUsedRemarks(stock, scenario)]),
   ];
+}
+
+/** Beside a count that is used, one that is still to come is told as another. */
+function notUsedRemarks(
+  { countsNotUsed, lastCount }: OpeningStock,
+  { asOf, timeZone }: Scenario,
+): readonly string[] {
+  const one = lastCount === null ? 'a count' : 'another count';
+  return countsNotUsed.map(
+    ({ place, litres, at }) =>
+      `${place}: ${one} of ${litreWords(litres)} is ${stillToComeWords(at, asOf, timeZone)}.`,
+  );
 }
 
 /** "Not usable at QUER: 24 drums of batch Q27-30, 4,800 L, held: water found in two samples." */

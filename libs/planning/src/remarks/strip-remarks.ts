@@ -1,7 +1,7 @@
 import { closures, expectedSurface, type Place, type SurfaceState } from '@drumline/network';
 import { daysFrom, epochMinutes, type IsoDate, instantOf } from '@drumline/units';
 import type { Scenario } from '../scenario.js';
-import { listWords, momentWords, runWords } from '../wording.js';
+import { listWords, momentWords, runWords, stillToComeWords } from '../wording.js';
 
 /** Strips that are soft, closed or other than usual, by days; the notices; reports that are not known yet. */
 export function stripRemarks(scenario: Scenario): readonly string[] {
@@ -12,8 +12,7 @@ export function stripRemarks(scenario: Scenario): readonly string[] {
     ...(noFlyingDays.length > 0 ? [`Nothing flies on ${runWords(noFlyingDays)}.`] : []),
     ...noticeRemarks(scenario),
     ...notKnown.map(
-      ({ place, state, at }) =>
-        `${place}: the report "${state}" of ${momentWords(at, timeZone)} is later than the picture and was not used.`,
+      ({ place, state, at }) => `${place}: a report "${state}" is ${stillToComeWords(at, asOf, timeZone)}.`,
     ),
   ];
 }
