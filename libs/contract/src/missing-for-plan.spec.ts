@@ -47,8 +47,34 @@ describe('what is missing for a plan', () => {
     document.caches[0].minimumLitres = '800';
     expect(missingForPlan(document)).toContainEqual({
       at: 'caches',
-      what: 'caches[0].minimumLitres: "800" is not a number.',
+      of: document.caches[0].place,
+      field: 'minimumLitres',
+      what: '"800" is not a number.',
       next: 'Write the figure without quotes or unit.',
     });
+  });
+
+  it('names a place that no type may land at, a limit by place and type, and a field of the territory itself', () => {
+    const document = tinyDocument();
+    const [limit, ...others] = document.stripLimits;
+    document.stripLimits = others;
+    expect(missingForPlan(document)).toContainEqual({
+      at: 'places',
+      of: limit.place,
+      field: '',
+      what: `no type has strip limits at ${limit.place}.`,
+      next: 'Add a line to stripLimits, or make it a pad.',
+    });
+    document.stripLimits = [{ ...limit, takeoffLb: '7' }, ...others];
+    document.offeredDays = document.days + 1;
+    expect(missingForPlan(document).map(({ at, of, field }) => [at, of, field])).toContainEqual([
+      'stripLimits',
+      `${limit.place} ${limit.type}`,
+      'takeoffLb',
+    ]);
+    document.stripLimits = [limit, ...others];
+    expect(missingForPlan(document).map(({ at, of, field }) => [at, of, field])).toEqual([
+      ['settings', '', 'offeredDays'],
+    ]);
   });
 });

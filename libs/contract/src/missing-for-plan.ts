@@ -6,7 +6,11 @@ import { type Settings, settingsSchema } from './scenario/settings-schema.js';
 export interface Missing {
   /** Where it is filled in: the settings, or a field of the scenario document. */
   readonly at: 'settings' | keyof Scenario;
-  /** What is missing, in the words of the trade. */
+  /** The thing there that has a fault, by its own name: "XMER", "XLOR A". Empty: a part is missing, or there is one of it. */
+  readonly of: string;
+  /** The field with the fault, inside that thing: `runway.lengthFt`. Empty: the thing as a whole. */
+  readonly field: string;
+  /** What is missing or wrong, in the words of the trade. */
   readonly what: string;
   /** What to do about it. */
   readonly next: string;
@@ -26,7 +30,7 @@ export const missingForPlan = (
   const faults = parsed.ok ? [] : parsed.faults;
   const wrong = faults.flatMap(({ path, problem, remedy }): readonly Missing[] => {
     const at = partOf(path);
-    return told.has(at) ? [] : [{ at, what: `${path}: ${problem}`, next: remedy }];
+    return told.has(at) ? [] : [{ at, ...placeOf(path, document), what: problem, next: remedy }];
   });
   return [...absent, ...wrong];
 };
@@ -40,6 +44,27 @@ const partOf = (path: string): Missing['at'] => {
   return settingsFields.has(field) || field === 'asOf' || field === 'firstDay'
     ? 'settings'
     : (field as keyof Scenario);
+};
+
+/** `places[3].runway.lengthFt` by the name of that place, and the field inside it. */
+const placeOf = (
+  path: string,
+  document: Readonly<Record<string, unknown>>,
+): Pick<Missing, 'of' | 'field'> => {
+  if (partOf(path) === 'settings') return { of: '', field: path };
+  const [listed, list, index, inside] = /^(\w+)\[(\d+)\]\.?(.*)$/.exec(path) ?? [];
+  if (listed === undefined) return { of: '', field: path.split('.').slice(1).join('.') };
+  const line = (document[list!] as readonly unknown[])[Number(index)];
+  return { of: nameOf(line) ?? `no. ${Number(index) + 1}`, field: inside! };
+};
+
+/** The name of its own; a thing without one goes by its place and type. */
+const nameOf = (line: unknown): string | undefined => {
+  if (typeof line !== 'object' || line === null) return undefined;
+  const { code, tail, id, place, type } = line as Line;
+  const names = [code ?? tail ?? id ?? place, place !== undefined && id === undefined ? type : undefined];
+  const words = names.filter((name) => typeof name === 'string' && name !== '').join(' ');
+  return words === '' ? undefined : words;
 };
 
 type Line = Readonly<Record<string, unknown>>;
@@ -123,6 +148,8 @@ const headParts = (document: Readonly<Record<string, unknown>>): readonly Missin
 
 const need = (at: Missing['at'], what: string, next: string): Missing => ({
   at,
+  of: '',
+  field: '',
   what: `Missing: ${what}.`,
   next,
 });

@@ -6,9 +6,12 @@ import { bothOf, Picture } from '../../ui/index.js';
 import { BringDocument } from './begin/bring-document.js';
 import { type Demo, demoSchema, LoadDemo, PlanLink, RemoveDemo } from './begin/demo-panel.js';
 import { MissingList } from './begin/missing-list.js';
+import { useCurrency } from './kept/kept.js';
 
 const missingSchema: z.ZodType<Missing> = z.object({
   at: z.string() as unknown as z.ZodType<Missing['at']>,
+  of: z.string(),
+  field: z.string(),
   what: z.string(),
   next: z.string(),
 });
@@ -57,7 +60,7 @@ const Begin = () => {
 
 const Standing = ({ missing, demo }: { readonly missing: readonly Missing[]; readonly demo: Demo }) => (
   <div className="set-up-overview">
-    <MissingList missing={missing} to={(section) => `/set-up/${section}`} />
+    <MissingList missing={missing} to={(section) => `/set-up/${section}`} currency={useCurrency()} />
     {missing.length === 0 && <PlanLink />}
     {demo.loaded !== undefined && <RemoveDemo loaded={demo.loaded} />}
   </div>

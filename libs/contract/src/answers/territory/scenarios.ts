@@ -45,7 +45,13 @@ export const missingAnswer = z
         'settings',
       ])
       .describe('Where it is filled in: the settings, or a field of the scenario document.'),
-    what: z.string().describe('What is missing, in the words of the trade.'),
+    of: z
+      .string()
+      .describe(
+        'The thing there that has a fault, by its own name. Empty: a part is missing, or there is one of it.',
+      ),
+    field: z.string().describe('The field with the fault, inside that thing. Empty: the thing as a whole.'),
+    what: z.string().describe('What is missing or wrong, in the words of the trade.'),
     next: z.string().describe('What to do about it.'),
   })
   .meta({ id: 'Missing', description: 'Something without which no plan can be made.' });

@@ -1,7 +1,7 @@
 import { Link, useLocation } from 'wouter';
 import { z } from 'zod';
 import { useAct, useMay, useNow, useRead, useSettings } from '../../../api/index.js';
-import { Button, ProblemLine } from '../../../ui/index.js';
+import { Button, MessageLine, ProblemLine } from '../../../ui/index.js';
 import { KeptList } from '../kept/kept-list.js';
 import { isTheOne, type Section, sectionAt } from '../sections.js';
 import { bringIn } from './bring-in.js';
@@ -28,6 +28,7 @@ const steps: readonly Section[] = [
 /** The smallest territory, by forms: nothing is written before it is whole, and one act brings it in. */
 export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }) => {
   const draft = useDraft();
+  const currency = String((draft.settings as { currency?: string } | undefined)?.currency ?? 'cr');
   const now = useNow();
   const unsavedIn = useUnsaved();
   const unsaved = steps.filter((step) => unsavedIn(step) !== undefined);
@@ -40,7 +41,7 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
   const off = !mayBring
     ? 'The operations manager or set-up does this.'
     : isThere
-      ? 'A territory is set up here already: change it on the set-up page.'
+      ? 'A territory is set up here already: see the top of the page.'
       : missing.length > 0
         ? 'Something is missing still: see the list.'
         : unsaved.length > 0
@@ -51,8 +52,10 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
     forgetDraft();
     go('/set-up');
   };
+  if (isThere && Object.keys(draft).length === 0 && unsaved.length === 0) return <AlreadyThere />;
   return (
     <div className="set-up-begin">
+      {isThere && <AlreadyThere isBegun />}
       <div className="set-up-steps">
         <Link href="/set-up">Where it stands</Link>
         <ol aria-label="Steps">
@@ -69,9 +72,9 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
           ))}
         </ol>
       </div>
-      <Step key={section.name} section={section} at={id} />
+      <Step key={section.name} section={section} at={id} currency={currency} />
       <aside className="set-up-missing">
-        <MissingList missing={missing} to={(list) => `/set-up/begin/${list}`} />
+        <MissingList missing={missing} to={(list) => `/set-up/begin/${list}`} currency={currency} />
         <p>
           <small>What you type stays in this browser, saved or not, until the territory is brought in.</small>
         </p>
@@ -84,17 +87,38 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
   );
 };
 
+/** A second territory is never begun; what was begun before the other one came stays to be looked at. */
+const AlreadyThere = ({ isBegun = false }: { readonly isBegun?: boolean }) => (
+  <div className="set-up-already">
+    <MessageLine
+      kind="note"
+      what="A territory is set up here already"
+      why="There is one to an installation, so no other is begun here."
+      next={isBegun ? 'What you began stays in this browser, to copy from; it cannot be brought in.' : ''}
+    >
+      <Link className="button small" href="/set-up">
+        Open Set-up
+      </Link>
+    </MessageLine>
+  </div>
+);
+
 /** Where something was typed and not saved, the step opens at it. */
 const wayTo = (section: Section, id?: string): string =>
   `/set-up/begin/${section.name}${id === undefined || isTheOne(section) ? '' : `/${encodeURIComponent(id)}`}`;
 
 const exampleSchema = z.record(z.string(), z.unknown());
 
-const Step = ({ section, at }: { readonly section: Section; readonly at: string | undefined }) => {
+interface StepProps {
+  readonly section: Section;
+  readonly at: string | undefined;
+  readonly currency: string;
+}
+
+const Step = ({ section, at, currency }: StepProps) => {
   const keeper = useDraftKeeper(section);
   const [, go] = useLocation();
   const example = useRead('/api/demo/example', exampleSchema).value;
-  const currency = String((useDraft().settings as { currency?: string } | undefined)?.currency ?? 'cr');
   return (
     <KeptList
       section={section}

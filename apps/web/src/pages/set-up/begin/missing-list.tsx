@@ -1,14 +1,15 @@
 import type { Missing } from '@drumline/contract';
 import { Link } from 'wouter';
-import { sections } from '../sections.js';
+import { missingWords } from './missing-words.js';
 
 interface MissingListProps {
   readonly missing: readonly Missing[];
   readonly to: (section: string) => string;
+  readonly currency: string;
 }
 
 /** What a first plan still needs, each with the way to its form. */
-export const MissingList = ({ missing, to }: MissingListProps) => (
+export const MissingList = ({ missing, to, currency }: MissingListProps) => (
   <section className="section" aria-label="Missing for a plan">
     <h2>Missing for a plan</h2>
     <div role="status">
@@ -16,11 +17,20 @@ export const MissingList = ({ missing, to }: MissingListProps) => (
         <p className="read">Nothing. A plan can be asked for.</p>
       ) : (
         <ol>
-          {missing.slice(0, 12).map(({ at, what, next }) => {
-            const section = sections.find(({ list }) => list === at);
+          {missing.slice(0, 12).map((each) => {
+            const { what, next, section } = missingWords(each, currency);
             return (
-              <li key={what + next}>
-                {section === undefined ? what : <Link href={to(section.name)}>{what}</Link>} {next}
+              <li key={what + each.next}>
+                {section === undefined ? what : <Link href={to(section.name)}>{what}</Link>}{' '}
+                {next.map((part) =>
+                  typeof part === 'string' ? (
+                    part
+                  ) : (
+                    <Link key={part.section.name} href={to(part.section.name)}>
+                      {part.words}
+                    </Link>
+                  ),
+                )}
               </li>
             );
           })}

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { nameIn, sectionAt, sections, specOf } from '../sections.js';
 import type { FieldSpec } from './field-spec.js';
 import { documentOf, type TypedGroup, typedOf } from './typed.js';
-import { typedFault } from './typed-faults.js';
+import { labelsAt, typedFault } from './typed-faults.js';
 
 const specFor = (list: string) => specOf(sectionAt(list), 'cr');
 const fieldOf = (list: string, key: string): FieldSpec => {
@@ -163,4 +163,15 @@ describe('a rating of a strap', () => {
     const blank = through('tieDown', {}) as { kit: { strap: object } };
     expect(blank.kit.strap).toEqual({ figure: 'working load for the road' });
   });
+});
+
+it('a fault goes by the labels of the form, down to the line of a list', () => {
+  const settings = specFor('settings');
+  expect([
+    labelsAt(settings, 'days'),
+    labelsAt(settings, 'offeredDays'),
+    labelsAt(settings, 'currency'),
+  ]).toEqual(['Days looked ahead', 'Days offered to the dispatcher, from day 1', 'What money is printed in']);
+  expect(labelsAt(specFor('aircraft'), 'absences[1].until')).toMatch(/^[A-Z].* 2, \S.*/);
+  expect(labelsAt(settings, 'notKnown')).toBe('not known');
 });

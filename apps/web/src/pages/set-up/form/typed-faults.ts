@@ -13,6 +13,23 @@ export const typedFault = (spec: FieldSpec, fault: FieldFault): FieldFault => {
     : fault;
 };
 
+/** "Absences 2, From": the labels of the form on the way to a field. A field that the form has not keeps its own name. */
+export const labelsAt = (spec: FieldSpec, path: string): string => {
+  const steps = path.match(/[^.[\]]+/g) ?? [];
+  const labels: string[] = [];
+  let at: FieldSpec | undefined = spec;
+  for (const step of steps) {
+    at = at === undefined ? undefined : inside(at, step);
+    if (/^\d+$/.test(step)) labels.push(`${labels.pop() ?? ''} ${Number(step) + 1}`.trim());
+    else labels.push(at === undefined || at.label === '' ? inPlainWords(step) : at.label);
+  }
+  return labels.join(', ');
+};
+
+/** "timeZone" as people read it: "time zone". */
+const inPlainWords = (name: string): string =>
+  name.replace(/([a-z])([A-Z])/g, (_, end: string, start: string) => `${end} ${start.toLowerCase()}`);
+
 /** The field of a path like "recharge.marginPercent" or "absences[0].from". */
 const fieldAt = (spec: FieldSpec, path: string): FieldSpec | undefined => {
   const steps = path.match(/[^.[\]]+/g) ?? [];

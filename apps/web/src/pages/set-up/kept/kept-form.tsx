@@ -5,7 +5,7 @@ import type { FieldSpec } from '../form/field-spec.js';
 import { FormAround } from '../form/form-around.js';
 import { FormFields } from '../form/schema-form.js';
 import { documentOf, type Typed, typedOf } from '../form/typed.js';
-import { typedFault } from '../form/typed-faults.js';
+import { labelsAt, typedFault } from '../form/typed-faults.js';
 import { isTheOne, type Section, specOf } from '../sections.js';
 import type { Keeper, KeptLine } from './kept.js';
 
@@ -71,7 +71,7 @@ export const KeptForm = (props: KeptFormProps) => {
         <FormFields spec={spec} typed={typed} path="" onChange={type} />
       </FormAround>
       {!same && consequence?.(data, line)}
-      <ProblemLine problem={problem} />
+      <ProblemLine problem={problem && withLabels(problem, spec)} />
       <div className="set-up-acts">
         <Button kind="main" type="submit" busy={keeper.isSending} offBecause={off}>
           Save
@@ -102,6 +102,9 @@ const doneWords = (one: string, done: 'saved' | 'waits for a second person'): st
 
 const inTypedFigures = (problem: ApiProblem, spec: FieldSpec): ApiProblem =>
   problem.withFaults(problem.faults.map((fault) => typedFault(spec, fault)));
+
+const withLabels = (problem: ApiProblem, spec: FieldSpec): ApiProblem =>
+  problem.withFaults(problem.faults.map((fault) => ({ ...fault, path: labelsAt(spec, fault.path) })));
 
 const faultWords = (problem: ApiProblem | undefined, path: string): string | undefined => {
   const found = problem?.faults.find((fault) => fault.path === path);
