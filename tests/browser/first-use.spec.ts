@@ -36,6 +36,12 @@ it('the demo is loaded by one act and removed by one, when the word is typed', a
   await page.getByRole('button', { name: 'Load the demo' }).click();
   await page.getByText('Nothing. A plan can be asked for.').waitFor();
   await page.getByText('Hollowtarn Uplands').first().waitFor();
+  // The steps of a first territory say at the top that there is one, with the way on; no empty form below.
+  await page.goto('/set-up/begin');
+  await page.getByText('A territory is set up here already.').waitFor();
+  expect(await page.getByLabel('Title').count()).toBe(0);
+  await expectAccessible(page);
+  await page.getByRole('link', { name: 'Open Set-up' }).click();
 
   await page.getByText('Type the word remove.').waitFor();
   await page.getByLabel('Word').fill('remove');
@@ -95,6 +101,15 @@ it('from an empty installation to a first plan: a base, a strip with its cache, 
   await signIn(page);
   await page.goto('/set-up');
   await page.getByRole('link', { name: 'Begin, step by step' }).click();
+  // A morning without a picture says so once, on the page, and not beside each act.
+  await page.goto('/morning');
+  await page
+    .getByText(/Not set up yet/)
+    .first()
+    .waitFor();
+  await page.getByRole('button', { name: 'Medevac' }).waitFor({ state: 'detached' });
+  expect(await page.getByText('There is no picture yet.').count()).toBe(0);
+  await page.goto('/set-up/begin');
   const missing = page.getByRole('region', { name: 'Missing for a plan' });
   await missing.getByText('Missing: a base.').waitFor();
   await page.getByText('Something is missing still: see the list.').waitFor();
@@ -118,6 +133,9 @@ it('from an empty installation to a first plan: a base, a strip with its cache, 
   await missing.getByText('Missing: a strip limit of a type that you have, at a cache.').waitFor();
   await step(page, 'Strip limits');
   await copy(page, 'strip limit', 'XMER-A');
+  // What a fault asks for is entered in another step: the way there is in the line.
+  await missing.getByText('No type has strip limits at XLOR.').waitFor();
+  await missing.getByRole('link', { name: 'Strip limits', exact: true }).waitFor();
   await copy(page, 'strip limit', 'XLOR-A');
   await step(page, 'Pilots');
   await copy(page, 'pilot', 'FW1');

@@ -34,7 +34,7 @@ export const MorningPage = () => {
       <TitleBlock
         title="Morning"
         sub={calendar.date(calendar.today)}
-        acts={<PageActs isRead={read.value !== undefined} onOpen={setOpen} />}
+        acts={<PageActs read={read} onOpen={setOpen} />}
       >
         {read.value !== undefined && <MorningFields morning={read.value} rows={rows} calendar={calendar} />}
       </TitleBlock>
@@ -132,22 +132,26 @@ const useEveryMinute = (read: Read<Morning>): Read<Morning> => {
 };
 
 interface PageActsProps {
-  /** The picture that the dialogs speak of is there. */
-  readonly isRead: boolean;
+  /** The picture that the dialogs speak of. */
+  readonly read: Read<Morning>;
   readonly onOpen: (open: Open) => void;
 }
 
-const PageActs = ({ isRead, onOpen }: PageActsProps) => {
+/** Without a picture the page says why below: Medevac and Handover, which speak of it, are left out. */
+const PageActs = ({ read, onOpen }: PageActsProps) => {
   const may = useMay();
   const [, go] = useLocation();
-  const offBecause = isRead ? undefined : 'There is no picture yet.';
+  const isFirstRead = read.value === undefined;
+  const isShown = !isFirstRead || read.problem === undefined;
   return (
     <>
-      <Button press="m" offBecause={offBecause} onPress={() => onOpen('fuel')}>
-        Medevac
-      </Button>
-      {may('hand over', 'enter') && (
-        <Button press="h" offBecause={offBecause} onPress={() => onOpen('handover')}>
+      {isShown && (
+        <Button press="m" busy={isFirstRead} onPress={() => onOpen('fuel')}>
+          Medevac
+        </Button>
+      )}
+      {isShown && may('hand over', 'enter') && (
+        <Button press="h" busy={isFirstRead} onPress={() => onOpen('handover')}>
           Handover
         </Button>
       )}
