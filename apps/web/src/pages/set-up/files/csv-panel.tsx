@@ -2,11 +2,10 @@ import { useState } from 'react';
 import { z } from 'zod';
 import { post, useAct, useMay } from '../../../api/index.js';
 import { Button, EmptyLine, Field, Fields, MessageLine, ProblemLine, Tick } from '../../../ui/index.js';
+import { type CsvName, columnWords } from './csv-columns.js';
 import { FaultTable } from './fault-table.js';
 import { FileEntry } from './file-entry.js';
 import { faultyLines, linesRead } from './where.js';
-
-export type CsvName = 'strip-limits' | 'helicopter-tasks' | 'drums';
 
 const triedSchema = z.object({
   added: z.number(),
@@ -54,6 +53,7 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
   };
   const problem = dryRun.problem ?? bring.problem;
   const faults = problem?.faults ?? [];
+  const wordsOf = (column: string) => columnWords(of, column);
   return (
     <section className="section" aria-label={`${title}, CSV`}>
       <h2>{file === undefined ? `${title}, CSV` : `${title}, CSV: dry run of ${file.name}`}</h2>
@@ -79,14 +79,14 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
             what="Nothing has been saved"
             why="The faults keep the file out; the other lines wait."
           />
-          <FaultTable caption="Faults" faults={faults} />
+          <FaultTable caption="Faults" faults={faults} wordsOf={wordsOf} />
         </>
       ) : (
         <ProblemLine problem={problem} />
       )}
       {tried !== undefined && <WouldDo tried={tried} isRemoving={isRemoving} />}
       {tried !== undefined && (
-        <FaultTable caption="Worth a look: these keep nothing out" faults={tried.doubts} />
+        <FaultTable caption="Worth a look: these keep nothing out" faults={tried.doubts} wordsOf={wordsOf} />
       )}
       {done !== undefined && <MessageLine kind="note" what={done} />}
       {file !== undefined && (

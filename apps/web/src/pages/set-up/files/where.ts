@@ -11,6 +11,10 @@ export const whereOf = (path: string): Where => {
   return own === undefined ? { line: '', cell: path } : { line: `${list} ${Number(at) + 1}`, cell: rest };
 };
 
+/** Faults in a row that the same would mend: it is said at the first of them. */
+export const remedyAt = (faults: readonly { readonly remedy: string }[], at: number): string =>
+  faults[at]!.remedy === faults[at - 1]?.remedy ? 'as above' : faults[at]!.remedy;
+
 /** Lines of a file that have something in them, the headings left out. */
 export const linesRead = (text: string): number =>
   Math.max(0, text.split(/\r?\n/).filter((line) => line.trim() !== '').length - 1);
