@@ -33,6 +33,61 @@ const openDifferences = async (id: string): Promise<Page> => {
   await page.getByRole('table', { name: 'Differences, line by line' }).waitFor();
   return page;
 };
+
+/** The first plan as if it differed from what stood by so many flights. */
+const openDifferencesWith = async (lines: Record<'removed' | 'added' | 'moved', number>): Promise<Page> => {
+  const page = await office.signIn('dispatcher');
+  await page.route('**/differences*', async (route) => {
+    const response = await route.fetch();
+    const answer = (await response.json()) as PlanDifferencesAnswer;
+    const flights = [...answer.same.map(({ after }) => after), ...answer.added];
+    const take = (count: number, tens: number) =>
+      Array.from({ length: count }, (_, nth) => ({
+        ...flights[nth % flights.length]!,
+        id: `F${tens + nth}`,
+      }));
+    const moved = take(lines.moved, 40).map((before) => ({
+      before,
+      after: { ...before, date: '2027-06-19' },
+    }));
+    const json = {
+      ...answer,
+      removed: take(lines.removed, 20),
+      added: take(lines.added, 30),
+      moved,
+      same: [],
+    };
+    await route.fulfill({ response, json });
+  });
+  await page.goto(`/week/compare/${first}`);
+  const list = page.getByRole('table', { name: 'Differences, line by line' });
+  await list.getByRole('rowheader', { name: 'F41' }).waitFor();
+  const all = lines.removed + lines.added + lines.moved;
+  expect(await list.locator('td.ln:not(:empty)').count()).toBe(all);
+  return page;
+};
+
+const printed = async (page: Page) => {
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  return {
+    pages: pdf.match(/\/Type\s*\/Page\b/g)?.length,
+    isLandscape: /\/MediaBox \[0 0 84[12](\.\d+)? 59[45](\.\d+)?\]/.test(pdf),
+  };
+};
+
+/** Of what is read on paper, as large as it is printed. */
+const smallestInPoints = async (page: Page): Promise<number> => {
+  await page.emulateMedia({ media: 'print' });
+  const pixels = await page.evaluate(() =>
+    Math.min(
+      ...[...document.querySelectorAll<HTMLElement>('main :is(td, th, p, li, dd, h2, small)')]
+        .filter((element) => element.offsetParent !== null && element.textContent !== '')
+        .filter((element) => !element.classList.contains('unseen'))
+        .map((element) => Number.parseFloat(getComputedStyle(element).fontSize) * element.currentCSSZoom),
+    ),
+  );
+  return (pixels * 72) / 96;
+};
 const lowestIn = async (text: Promise<string | null>): Promise<string | undefined> =>
   /([\d,]+) L/.exec((await text) ?? '')?.[1];
 
@@ -165,43 +220,16 @@ describe('the list of differences', () => {
     expect(body.accepted.leftOut).toEqual([stays]);
   });
 
-  it('is printed on one landscape page, in nine points and more', async () => {
-    const page = await openDifferences(first);
-    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
-    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
-    expect(pdf).toMatch(/\/MediaBox \[0 0 84[12](\.\d+)? 59[45](\.\d+)?\]/);
-    await page.emulateMedia({ media: 'print' });
-    const smallest = await page.evaluate(() =>
-      Math.min(
-        ...[...document.querySelectorAll('main :is(td, th, p, li, dd, h2, small)')]
-          .filter((element) => (element as HTMLElement).offsetParent !== null && element.textContent !== '')
-          .filter((element) => !element.classList.contains('unseen'))
-          .map((element) => Number.parseFloat(getComputedStyle(element).fontSize)),
-      ),
-    );
-    expect(smallest).toBeGreaterThanOrEqual(12); // px: 9 pt
+  it('of a few lines is printed on one landscape page, none of it below eight points', async () => {
+    const page = await openDifferencesWith({ removed: 3, added: 3, moved: 2 });
+    expect(await printed(page)).toEqual({ pages: 1, isLandscape: true });
+    expect(await smallestInPoints(page)).toBeGreaterThanOrEqual(8);
   });
 
-  it('of about twenty lines is printed on one landscape page too', async () => {
-    const page = await office.signIn('dispatcher');
-    await page.route('**/differences*', async (route) => {
-      const response = await route.fetch();
-      const answer = (await response.json()) as PlanDifferencesAnswer;
-      const flights = [...answer.same.map(({ after }) => after), ...answer.added];
-      const take = (count: number, tens: number) =>
-        Array.from({ length: count }, (_, nth) => ({
-          ...flights[nth % flights.length]!,
-          id: `F${tens + nth}`,
-        }));
-      const moved = take(5, 40).map((before) => ({ before, after: { ...before, date: '2027-06-19' } }));
-      await route.fulfill({ response, json: { ...answer, removed: take(6, 20), added: take(6, 30), moved } });
-    });
-    await page.goto(`/week/compare/${first}`);
-    const lines = page.getByRole('table', { name: 'Differences, line by line' });
-    await lines.getByRole('rowheader', { name: 'F44' }).waitFor();
-    expect(await lines.locator('td.ln:not(:empty)').count()).toBeGreaterThanOrEqual(17);
-    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
-    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  it('of about twenty lines is printed on two, in nine points and more', async () => {
+    const page = await openDifferencesWith({ removed: 6, added: 6, moved: 5 });
+    expect(await printed(page)).toEqual({ pages: 2, isLandscape: true });
+    expect(await smallestInPoints(page)).toBeGreaterThanOrEqual(9);
   });
 
   it('lets frozen flights go that cannot be flown, in one act, and plans again', async () => {
