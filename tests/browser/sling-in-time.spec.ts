@@ -120,6 +120,8 @@ it('3 h more at MAR: the sling moves two days, with both caches before and after
   await side(page)
     .getByText(/^Changed: Wed 16, P1 H1, 5\.0 h, 561 L\. The sling is moved\./)
     .waitFor();
+  const keyboardAt = 'document.activeElement.tagName + " " + document.activeElement.textContent';
+  expect(await page.evaluate(keyboardAt)).toBe('H2 XMAR');
   expect(await slingDay()).toEqual(['2027-06-15']);
   const wednesday = side(page).getByRole('row', { name: /^Wed 16/ });
   await expect.poll(async () => (await said(wednesday)).includes('1,239 L'), { timeout: 10_000 }).toBe(true);

@@ -4,6 +4,7 @@ export { Button } from './button.js';
 export { Dialog } from './dialog.js';
 export { Choice, Entry, Tick } from './entry.js';
 export { Field, Fields, TitleBlock } from './field.js';
+export { useFocusBack } from './focus-back.js';
 export {
   arrowsInto,
   type Key,

@@ -1,7 +1,8 @@
+import { useRef } from 'react';
 import { useLocation } from 'wouter';
 import { z } from 'zod';
 import { post, useAct, useCalendar, useList, useMay } from '../../../api/index.js';
-import { Button, ProblemLine } from '../../../ui/index.js';
+import { Button, ProblemLine, useFocusBack } from '../../../ui/index.js';
 import { wereLetGoWords } from '../let-go-words.js';
 import { RePlan } from '../plan/plan-acts.js';
 import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
@@ -32,9 +33,17 @@ export interface Leaving {
   readonly set: (leftOut: readonly string[] | null) => void;
 }
 
-/** Accept, checked once more on the facts of today by the server; first the frozen flights that cannot be flown. */
-export const AcceptFoot = ({ plan, found, differences, groups, leaving }: AcceptFootProps) => {
+/** Whoever may accept the plan does it here, until it is accepted. */
+export const AcceptFoot = (props: AcceptFootProps) => {
   const may = useMay();
+  if (props.plan.accepted !== null || !may('accept plan', 'decide')) return null;
+  return <OpenFoot {...props} />;
+};
+
+/** Accept, checked once more on the facts of today by the server; first the frozen flights that cannot be flown. */
+const OpenFoot = ({ plan, found, differences, groups, leaving }: AcceptFootProps) => {
+  const foot = useRef<HTMLElement>(null);
+  useFocusBack(foot);
   const { today } = useCalendar();
   const [, navigate] = useLocation();
   const flights = useList(`/api/flights?from=${today}`, flightSchema).value ?? [];
@@ -42,13 +51,12 @@ export const AcceptFoot = ({ plan, found, differences, groups, leaving }: Accept
   const letGo = plan.request.letGo ?? [];
   const without = leaving.leftOut ?? [];
   const accept = useAct(() => post(`/api/plans/${plan.id}/accept`, { without }), '/api/plans');
-  if (plan.accepted !== null || !may('accept plan', 'decide')) return null;
   const off =
     stuck.length === 0
       ? leftOutOff(differences, without, groups)
       : `The plan counts on ${stuck.map(({ id }) => id).join(', ')}, which cannot be flown as ${stuck.length === 1 ? 'it stands' : 'they stand'}. Let go and plan again, or keep on the Week board.`;
   return (
-    <footer className="compare-foot">
+    <footer ref={foot} className="compare-foot">
       <ProblemLine problem={accept.problem} />
       {letGo.length > 0 && <p>{wereLetGoWords(letGo)}</p>}
       {stuck.length > 0 && <LetGoFoot stuck={stuck} note={differences.faults[0]?.text.slice(0, 200) ?? ''} />}
