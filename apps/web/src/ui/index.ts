@@ -17,7 +17,7 @@ export {
 export { across, type LevelScale, levelScale, litreLines, stepped, topFor } from './level-scale.js';
 export { levelsWith } from './levels-with.js';
 export { type Level, LevelMark, LevelShape, Lock, StateWord, SurfaceWord } from './marks.js';
-export { EmptyLine, MessageLine, ProblemLine } from './message.js';
+export { EmptyLine, MessageLine, ProblemLine, pathWords } from './message.js';
 export { NotSetUp } from './not-set-up.js';
 export { bothOf, Picture } from './picture.js';
 export { PrintLink, SlipLinks } from './print-link.js';

@@ -43,7 +43,7 @@ export const ProblemLine = ({ problem }: { readonly problem: ApiProblem | undefi
   );
 
 /** "timeZone" as people read it: "time zone". */
-const pathWords = (path: string): string =>
+export const pathWords = (path: string): string =>
   path.replace(/([a-z])([A-Z])/g, (_, end: string, start: string) => `${end} ${start.toLowerCase()}`);
 
 /** Nothing there: one sentence with the last known fact. */

@@ -1,4 +1,5 @@
 import type { FieldFault } from '../../../api/index.js';
+import { pathWords } from '../../../ui/index.js';
 import type { FieldSpec } from './field-spec.js';
 import { asTyped } from './typed.js';
 
@@ -21,14 +22,10 @@ export const labelsAt = (spec: FieldSpec, path: string): string => {
   for (const step of steps) {
     at = at === undefined ? undefined : inside(at, step);
     if (/^\d+$/.test(step)) labels.push(`${labels.pop() ?? ''} ${Number(step) + 1}`.trim());
-    else labels.push(at === undefined || at.label === '' ? inPlainWords(step) : at.label);
+    else labels.push(at === undefined || at.label === '' ? pathWords(step) : at.label);
   }
   return labels.join(', ');
 };
-
-/** "timeZone" as people read it: "time zone". */
-const inPlainWords = (name: string): string =>
-  name.replace(/([a-z])([A-Z])/g, (_, end: string, start: string) => `${end} ${start.toLowerCase()}`);
 
 /** The field of a path like "recharge.marginPercent" or "absences[0].from". */
 const fieldAt = (spec: FieldSpec, path: string): FieldSpec | undefined => {
