@@ -1,3 +1,5 @@
+import { randomUUID } from 'node:crypto';
+import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { expectAccessible } from './testing/expect-accessible.js';
 import { acceptHandPlan } from './testing/flown-monday.js';
@@ -98,4 +100,73 @@ it('a dialog never begins on Close, and after Esc the keyboard is on the page, e
     await page.locator('dialog[open]').waitFor({ state: 'detached' });
     expect(await focused()).toBe('H1');
   }
+});
+
+describe('what has closed leaves the keyboard on the page', () => {
+  const isAt = async (page: Page) =>
+    page.evaluate('document.activeElement.tagName + " " + document.activeElement.textContent');
+
+  it('Enter in a count leads to the name of the cache', async () => {
+    const page = await office.signIn('operations manager');
+    await page.goto('/caches/XLOR');
+    await page.getByRole('button', { name: /^Enter count/ }).waitFor();
+    await page.keyboard.press('c');
+    await page.getByLabel('Fuel found').fill('2200');
+    await page.keyboard.press('Enter');
+    await page.getByText('XLOR: count of 2,200 L is in the ledger.').waitFor();
+    await expect.poll(() => isAt(page)).toBe('H2 XLOR');
+  });
+
+  it('a hold of 44 drums leads to what it has done', async () => {
+    const page = await office.signIn('dispatcher');
+    await page.goto('/drums');
+    await page.getByRole('button', { name: /^Hold a batch/ }).waitFor();
+    await page.keyboard.press('h');
+    await page.getByRole('combobox', { name: 'Batch to hold' }).fill('J27-041');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    await page.getByLabel('Reason').fill("Supplier's notice, water");
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: /^Batch J27-041 is held/ }).waitFor();
+    await expect.poll(() => isAt(page)).toMatch(/^H2 Batch J27-041 is held/);
+  });
+
+  it.each([
+    ['m', 'Amend'],
+    ['d', 'Decline'],
+  ])('Esc in the form of %s leads back', async (key, act) => {
+    const page = await office.signIn('operations manager');
+    await page.goto('/week/F08');
+    const press = page.getByRole('button', { name: new RegExp(`^${act}`) }).first();
+    await press.waitFor();
+    for (const open of [() => page.keyboard.press(key), () => press.press('Enter')]) {
+      await open();
+      const form = page.getByRole('form', { name: `${act} F08` });
+      await form.waitFor();
+      await page.keyboard.press('Escape');
+      await form.waitFor({ state: 'detached' });
+      await expect.poll(() => isAt(page)).toMatch(/^H2 F08 /);
+    }
+  });
+
+  it('in Differences: Esc in the options of a plan, and y', async () => {
+    const manager = await office.api('operations manager');
+    const id = randomUUID();
+    await manager.put(`/api/plans/${id}`, { seconds: 2, seed: 3 });
+    const state = async () => (await manager.get<{ state: string }>(`/api/plans/${id}`)).body.state;
+    await expect.poll(state, { timeout: 60_000 }).toBe('solved');
+    const page = await office.signIn('operations manager');
+    await page.goto(`/week/compare/${id}`);
+    const accept = page.getByRole('button', { name: /^Accept lines? \d/ });
+    await accept.waitFor();
+    await accept.focus();
+    await page.keyboard.press('p');
+    await page.locator('dialog[open]').waitFor();
+    await page.keyboard.press('Escape');
+    await page.locator('dialog[open]').waitFor({ state: 'detached' });
+    await expect.poll(() => isAt(page)).toMatch(/^BUTTON Accept/);
+    await page.keyboard.press('y');
+    await accept.waitFor({ state: 'detached' });
+    await expect.poll(() => isAt(page)).toBe('H1 Differences');
+  }, 120_000);
 });

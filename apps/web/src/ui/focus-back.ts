@@ -10,8 +10,12 @@ export const useFocusBack = (element: RefObject<HTMLElement | null>): void =>
         if (document.activeElement !== document.body && document.activeElement !== null) return;
         const main = document.querySelector<HTMLElement>('main');
         const heading = (around?.isConnected ? around : main)?.querySelector<HTMLElement>('h1, h2');
-        const to = from instanceof HTMLElement && from !== document.body && from.isConnected ? from : heading;
+        const to = from instanceof HTMLElement && isOpenTo(from) ? from : heading;
         if (to === heading && heading?.hasAttribute('tabindex') === false) heading.tabIndex = -1;
         to?.focus();
       });
   }, [element]);
+
+/** Still there; and no list of options, which would open over what has come instead. */
+const isOpenTo = (from: HTMLElement): boolean =>
+  from.isConnected && from !== document.body && from.getAttribute('role') !== 'combobox';

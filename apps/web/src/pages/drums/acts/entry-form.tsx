@@ -1,7 +1,7 @@
 import { instantOf } from '@drumline/units';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { type ApiProblem, useCalendar, useSettings } from '../../../api/index.js';
-import { Button, Choice, Entry, MessageLine, ProblemLine } from '../../../ui/index.js';
+import { Button, Choice, Entry, MessageLine, ProblemLine, useFocusBack } from '../../../ui/index.js';
 import { atTheScreen, instantToday, type Outcome, type Source, useEntry } from './entered.js';
 
 interface EntryFormProps {
@@ -37,6 +37,7 @@ export const EntryForm = (props: EntryFormProps) => {
   const [outcome, setOutcome] = useState<Outcome>();
   const { run, isSending, problem } = useEntry(path);
   const happened = useHappened(source);
+  useFocusBack(form);
   useEffect(
     () => form.current?.querySelector<HTMLElement>('input, select')?.focus({ preventScroll: true }),
     [],
