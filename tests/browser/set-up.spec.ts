@@ -156,7 +156,7 @@ it('a CSV of limits is tried first: its fault by line and cell, and nothing save
   await page.getByText('Nothing has been saved.').waitFor();
   const fault = page
     .getByRole('table', { name: 'Faults' })
-    .getByRole('row', { name: /^3 Landing limit.* in the file: landingLb/ });
+    .getByRole('row', { name: /^3 Landing limit.*in the file: landingLb/ });
   expect(await fault.textContent()).toContain('8.9k');
   await page.getByText('A file with faults stays out.').waitFor();
   await expectAccessible(page);

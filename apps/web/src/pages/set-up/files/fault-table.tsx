@@ -37,7 +37,7 @@ const Cell = ({ name, wordsOf }: CellProps) => {
     words
   ) : (
     <>
-      {words} <small>in the file: {name}</small>
+      {words} <small>(in the file: {name})</small>
     </>
   );
 };
