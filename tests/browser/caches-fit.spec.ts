@@ -56,7 +56,7 @@ const expectDaysWhole = async (page: Page): Promise<void> => {
 describe.each(sizes)('at $width, without a plan', (size) => {
   it('every caption can be read to its end, and each day with and without deliveries', async () => {
     const page = await openAt(size, 'XLOR');
-    await page.getByText('runs out Tue 15, 1,515 L short').waitFor();
+    await page.getByText('runs out Tue 15, 1,515 L short', { exact: true }).waitFor();
     expect(await page.evaluate(cutInCells)).toEqual([]);
     await expectDaysWhole(page);
   });
