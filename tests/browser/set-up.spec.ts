@@ -117,7 +117,9 @@ it('the odds of a morning are typed and read in per cent', async () => {
   await form.getByRole('button', { name: 'Save' }).click();
   // At the field and in the list, in the figure that was typed.
   await form.getByText('Fault: 120 % is too large. Give at most 100 %.').waitFor();
-  await form.getByText('morning cancel: 120 % is too large. Give at most 100 %.').waitFor();
+  await form
+    .getByText('Chance that a morning flight is cancelled: 120 % is too large. Give at most 100 %.')
+    .waitFor();
   await morning.fill('8');
   await form.getByRole('button', { name: 'Save' }).click();
   await page.getByText('Saved: line of weather odds.').waitFor();
