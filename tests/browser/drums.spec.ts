@@ -209,6 +209,7 @@ describe('a batch is recalled', () => {
     await openDrums(page);
     await page.keyboard.press('h');
     await page.getByRole('combobox', { name: 'Batch to hold' }).fill('J27-041');
+    await page.getByRole('option', { name: /^J27-041/ }).waitFor();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
     await page.getByText('44 drums, 8,800 L, in 7 places.').waitFor();

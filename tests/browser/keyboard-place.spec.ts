@@ -123,6 +123,7 @@ describe('what has closed leaves the keyboard on the page', () => {
     await page.getByRole('button', { name: /^Hold a batch/ }).waitFor();
     await page.keyboard.press('h');
     await page.getByRole('combobox', { name: 'Batch to hold' }).fill('J27-041');
+    await page.getByRole('option', { name: /^J27-041/ }).waitFor();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
     await page.getByLabel('Reason').fill("Supplier's notice, water");
