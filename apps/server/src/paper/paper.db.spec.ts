@@ -79,7 +79,7 @@ describe('a load sheet on paper', () => {
     const now = await sheetNow();
     expect(now.checkCode).not.toBe(before.checkCode);
     expect(now.replacesWords).toBe(
-      `Version 2, now code ${now.checkCode}, replaces version 1 and code ${before.checkCode}: throw version 1 and code ${before.checkCode} away.`,
+      `Version 2, now code ${now.checkCode}: throw version 1 and code ${before.checkCode} away.`,
     );
   });
 

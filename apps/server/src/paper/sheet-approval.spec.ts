@@ -20,6 +20,16 @@ it('a sheet that nobody has approved says so in place of the version that it wou
   expect(said(sheet)).toContain('throw version 2 away');
 });
 
+it('a sheet by which nobody may load has nothing to sign', () => {
+  const notHolding = said({ ...sheet, holds: false, faults: ['531 lb over'] });
+  const offered = said({ ...sheet, flight: { ...sheet.flight, notApproved: true } });
+  for (const words of [notHolding, offered]) {
+    expect(words).toContain('Nothing to sign: nobody loads by this sheet.');
+    expect(words).not.toContain('Commander time');
+  }
+  expect(said(sheet)).toContain('Commander time');
+});
+
 it('the surfaces stand with the time of their report, beside those that are planned on', () => {
   expect(sheet.assumptions).toMatch(
     /^Heard: XLOR dry 14 June 05:50, XALD dry 14 June 05:30\. Planned on: XALD dry, XLOR dry;/,

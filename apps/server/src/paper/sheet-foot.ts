@@ -1,4 +1,4 @@
-import type { SheetLeg } from '@drumline/loading';
+import type { LoadSheet, SheetLeg } from '@drumline/loading';
 import { print, printNumber } from '@drumline/units';
 import { codeSquare } from './code-square.js';
 import { isCrowded } from './listed.js';
@@ -59,23 +59,13 @@ const hatched = (): Block => ({
 const roundingWords = ({ loadKg, roundingWords: words }: SheetLeg['totals']): string =>
   `${words ?? `${print(loadKg, 'kg', 1)} in all`}.`;
 
-/** Code square beside totals and signatures; cautions and times below. */
+/** What a loading is signed with; cautions and times below. */
 export const sheetFoot = (page: SheetPage): Block => {
-  const { sheet, print: by, leg } = page;
+  const { sheet, leg } = page;
   const { to, totals } = sheet.legs[leg]!;
-  const room = isCrowded(sheet, leg) ? 0 : papers[by.paper].moreToWriteIn;
   return {
     stack: [
-      {
-        columns: [
-          { ...codeSquare(sheet.square, squareSide), width: squareSide },
-          {
-            stack: [totalsTable(page), signatures(['Loaded and tied by', 'Checked by', 'Commander'], room)],
-            width: '*',
-          },
-        ],
-        columnGap: 10,
-      },
+      mayBeLoadedBy(sheet) ? squareAndTotals(page) : nothingToSign(),
       {
         text: [
           { text: `${sheet.cautions.join(' ')} `, bold: true },
@@ -88,6 +78,31 @@ export const sheetFoot = (page: SheetPage): Block => {
         margin: [0, 3, 0, 0],
       },
     ],
+  };
+};
+
+/** Who signs a sheet has loaded by it: one that says not to has no boxes for it, and no square to load a phone with. */
+const mayBeLoadedBy = ({ holds, flight }: LoadSheet): boolean => holds && flight.notApproved !== true;
+
+const nothingToSign = (): Block => ({
+  text: 'Nothing to sign: nobody loads by this sheet. Ask base for one that may be loaded by.',
+  bold: true,
+  margin: [0, 4, 0, 4],
+});
+
+/** Code square beside totals and signatures. */
+const squareAndTotals = (page: SheetPage): Block => {
+  const { sheet, print: by, leg } = page;
+  const room = isCrowded(sheet, leg) ? 0 : papers[by.paper].moreToWriteIn;
+  return {
+    columns: [
+      { ...codeSquare(sheet.square, squareSide), width: squareSide },
+      {
+        stack: [totalsTable(page), signatures(['Loaded and tied by', 'Checked by', 'Commander'], room)],
+        width: '*',
+      },
+    ],
+    columnGap: 10,
   };
 };
 

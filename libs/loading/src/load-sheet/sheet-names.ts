@@ -20,6 +20,7 @@ export function replacesWords(
     ...(codes.length === 0 ? [] : [`code ${codes.join(', code ')}`]),
   ].join(' and ');
   if (old === '') return null;
-  const own = codes.length === 0 ? `Version ${version}` : `Version ${version}, now code ${checkCode},`;
-  return `${own} replaces ${old}: throw ${old} away.`;
+  return codes.length === 0
+    ? `Version ${version} replaces ${old}: throw ${old} away.`
+    : `Version ${version}, now code ${checkCode}: throw ${old} away.`;
 }
