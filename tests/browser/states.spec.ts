@@ -167,7 +167,10 @@ describe('on every page', () => {
     await seen(page, 'You see the picture of').waitFor({ state: 'detached' });
     // An entry goes through: the key of the session, which is not kept, has come again.
     await page.keyboard.press('r');
-    await page.keyboard.type('LOR dry 0541 J. Holm');
+    const dialog = page.getByRole('dialog', { name: 'Radio report' });
+    await dialog.waitFor();
+    await page.keyboard.type('LOR dry 0555 J. Holm');
+    await dialog.getByText(/Counts today/).waitFor();
     await page.keyboard.press('Enter');
     await page
       .getByText(/XLOR dry.*entered/i)
