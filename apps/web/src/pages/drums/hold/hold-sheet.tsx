@@ -93,16 +93,18 @@ const Sheet = ({ of, effect, standing, go }: SheetProps) => {
     );
   return (
     <>
-      <Heading of={of} standing={standing} />
-      <p className="drums-finding">
-        <b className="plum">{sizeWords(effect)}</b> {cachesWords(effect)} The book does not change.
-      </p>
-      <PlacesTable effect={effect} isHeld={standing !== undefined} />
-      <div className="drums-two">
-        <FlightsTouched flights={effect.flights} isHeld={standing !== undefined} />
-        {standing?.id ? <NotHeard hold={standing.id} /> : <ToHear people={effect.toHear} places={places} />}
+      <div className="drums-follows">
+        <Heading of={of} standing={standing} />
+        <p className="drums-finding">
+          <b className="plum">{sizeWords(effect)}</b> {cachesWords(effect)} The book does not change.
+        </p>
+        <PlacesTable effect={effect} isHeld={standing !== undefined} />
+        <div className="drums-two">
+          <FlightsTouched flights={effect.flights} isHeld={standing !== undefined} />
+          {standing?.id ? <NotHeard hold={standing.id} /> : <ToHear people={effect.toHear} places={places} />}
+        </div>
+        <Scripts effect={effect} of={of} hold={standing?.id ?? null} />
       </div>
-      <Scripts effect={effect} of={of} hold={standing?.id ?? null} />
       {standing !== undefined && (
         <div className="drums-acts">
           <Button small onPress={close}>
