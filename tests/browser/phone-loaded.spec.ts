@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { MyDay } from '@drumline/contract';
+import type { LoadAnswer, MyDay } from '@drumline/contract';
 import { printedLbOf, readSquareCode } from '@drumline/loading';
 import { kilograms } from '@drumline/units';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -236,8 +236,10 @@ describe('another drum than planned, with the line cut', () => {
       '/api/flight-reports?flight=F05',
     );
     const load = body.items.find(({ kind }) => kind === 'load');
-    expect(JSON.stringify(load)).toContain('0913, in no book, weighs 190.0 kg by the crew.');
-    // Base has no sheet of it; this phone keeps its own.
+    expect(JSON.stringify(load)).toContain('"grossKg":190');
+    // Base's sheet of it is the same as this phone's: no other version has come in.
+    const { load: atBase } = (await desk.dispatcher.get<LoadAnswer>('/api/flights/F05/sheet')).body;
+    expect(atBase!.sheet.notInBookWords).toBe('0913 is not in the book: 190.0 kg by the crew.');
     await page.reload();
     await page.getByText('6 drums', { exact: true }).waitFor();
     await page.getByText('0913', { exact: true }).first().waitFor();

@@ -32,6 +32,7 @@ export { readSquareCode } from './load-sheet/square-text.js';
 export type { RowBalance, WeightRow } from './load-sheet/weight-rows.js';
 export type { BalanceFault } from './loading-faults.js';
 export { checkLoad, type LoadReport } from './named-load/check-load.js';
+export { drumInNoBook } from './named-load/drum-in-no-book.js';
 export type { NamedDrum, NamedLoad, StandingDrumAboard } from './named-load/named-load.js';
 export { type BarBlock, type BarLimit, type PayloadBar, payloadBars } from './named-load/payload-bar.js';
 export { type CargoToPlace, type PlacedCargo, placeCargo } from './named-load/place-cargo.js';

@@ -14,7 +14,7 @@ import {
   type StandingFlight,
   sheetOfFlight,
 } from '@drumline/planning';
-import { pounds } from '@drumline/units';
+import { kilograms, pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { hollowtarn } from './hand-plan.js';
 
@@ -317,6 +317,26 @@ describe('a booked flight', () => {
     expect(sheet.faults).toContain(
       'XMER-XISK: 4 passengers and 1 drum are refused (demo operations manual, cargo, revision 2). Only an approval of the authority on file sets this aside.',
     );
+  });
+
+  it('a drum that is aboard and not in the book counts with what its crew says it weighs, else as planned', () => {
+    const own = numbers(447, 5);
+    const rows = ['R1L', 'R1R', 'R2L', 'R2R', 'R3L', 'R3R'];
+    const sheetWith = (toldKg: number | null) => {
+      const told = toldKg === null ? null : kilograms(toldKg);
+      const picked = standing([...own, '9999'], 'XLOR', rows).map((drum) => ({ ...drum, toldKg: told }));
+      return sheetOf('F05', namedLoad('F05', picked), 'FW3');
+    };
+    const [told, untold] = [sheetWith(190), sheetWith(null)];
+    // 190 kg is 419 lb, the planned 180 kg are 397 lb; 0447 has its weight by the book, whatever was said.
+    const drum = ({ drums }: typeof told, which: string) => drums.find(({ number }) => number === which);
+    expect(drum(told, '9999')).toMatchObject({ lb: 419, batch: 'NOT IN BOOK', leaveAt: 'XLOR' });
+    expect(drum(untold, '9999')).toMatchObject({ lb: 397 });
+    expect(drum(told, '0447')).toEqual(drum(untold, '0447'));
+    expect(told.legs[0]!.totals.loadLb - untold.legs[0]!.totals.loadLb).toBe(22);
+    expect(told.notInBookWords).toBe('9999 is not in the book: 190.0 kg by the crew.');
+    expect(untold.notInBookWords).toBe('9999 is not in the book: no weight was told, 180.0 kg as planned.');
+    expect(told.legs[0]!.particulars.map(({ value }) => value)).toContain('6 × steel drum 1A1');
   });
 
   it('a drum that is not in the book is an answer', () => {

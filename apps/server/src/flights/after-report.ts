@@ -2,7 +2,7 @@ import type { FlightReportBody } from '@drumline/contract';
 import { type Kept, type Moved, replanFreedom } from '@drumline/planning';
 import type { Flight, Load } from './flight.table.js';
 import type { FlightReport } from './flight-report.table.js';
-import { loadsAboard } from './look-at-load.js';
+import { loadsAboard } from './loads-aboard.js';
 
 interface AfterReport {
   readonly flight: Flight;

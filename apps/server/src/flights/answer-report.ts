@@ -1,11 +1,12 @@
 import type { FlightReportBody } from '@drumline/contract';
 import { type Kept, type Moved, type Need, type Refused, receiveReport } from '@drumline/planning';
+import { print } from '@drumline/units';
 import { Problem } from '../http/problem.js';
 import type { Flight } from './flight.table.js';
 import { roleFor } from './flight-acts.service.js';
 import type { FlightReport } from './flight-report.table.js';
 import type { SentReport } from './flight-reports.service.js';
-import type { LoadBody } from './look-at-load.js';
+import type { LoadBody } from './loads-aboard.js';
 import type { Looked } from './look-at-report.service.js';
 
 /** What comes of a report. Throws where it is a step that may not be entered yet. */
@@ -49,12 +50,15 @@ const notEntered = (
   if (body.kind !== 'load' || !isFact(body) || received.kind === 'kept') return null;
   if (received.kind === 'moved' && faults.length === 0) return null;
   const why = received.kind === 'refused' ? ` ${received.words}` : '';
-  const drums = body.drums.map(({ drum }) => drum).join(', ');
+  const drums = body.drums.map(drumWords).join(', ');
   return {
     kind: 'kept',
     raised: `${body.flight}: loaded all the same with ${drums}; not entered as loaded.${why}`,
   };
 };
+
+const drumWords = ({ drum, grossKg }: LoadBody['drums'][number]): string =>
+  grossKg === undefined ? drum : `${drum} (${print(grossKg, 'kg', 1)} by the crew)`;
 
 /** It stands so in the aeroplane: its crew says so, or has said it and is not there to hear base. */
 const isFact = ({ allTheSame, means }: LoadBody): boolean =>

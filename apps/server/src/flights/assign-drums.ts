@@ -54,6 +54,7 @@ export const assignDrums = (
           load: index + 1,
           settled: false,
           position: null,
+          toldKg: null,
           ...load,
         })),
       ];

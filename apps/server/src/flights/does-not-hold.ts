@@ -1,7 +1,7 @@
 import type { Fault as FieldFault } from '@drumline/contract';
 import type { Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
-import { type LoadBody, loadsAboard } from './look-at-load.js';
+import { type LoadBody, loadsAboard } from './loads-aboard.js';
 import { ownSheet } from './told-totals.js';
 
 /**
@@ -17,7 +17,7 @@ export const doesNotHold = (
   if (body.version !== flight.version) return [];
   const scenario = { ...board.scenario, asOf: body.happenedAt };
   const aboard = loadsAboard(flight, body, { settled: false, before });
-  const sheet = ownSheet({ ...board, scenario }, flight, aboard);
+  const sheet = ownSheet({ ...board, scenario }, { ...flight, state: 'loaded' }, aboard);
   return sheet === null || sheet.holds ? [] : [fault("by base's sheet", `${sheet.faults.join('. ')}.`)];
 };
 

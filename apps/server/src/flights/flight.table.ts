@@ -1,6 +1,6 @@
 import type { Closing } from '@drumline/contract';
 import type { FlightState, PlannedFlight } from '@drumline/planning';
-import type { ClockTime, IsoDate } from '@drumline/units';
+import type { ClockTime, IsoDate, Kilograms } from '@drumline/units';
 import { EntitySchema } from 'typeorm';
 
 /** A flight that came out of an accepted plan. What it was before stands in its history. */
@@ -68,6 +68,8 @@ export interface Load {
   readonly settled: boolean;
   /** As somebody has set it; null: it is found anew with every look. */
   readonly position: string | null;
+  /** What its crew said it weighs, kg; null: nothing. It counts where the drum is in no book. */
+  readonly toldKg: Kilograms | null;
 }
 
 interface Leg {
@@ -137,6 +139,7 @@ export const loadTable = new EntitySchema<Load>({
     drum: { type: 'text', nullable: true },
     settled: { type: 'boolean', default: false },
     position: { type: 'text', nullable: true },
+    toldKg: { type: 'double precision', nullable: true },
   },
 });
 

@@ -14,6 +14,7 @@ const loads = ['0431', '0432', null].map(
     drum,
     settled: true,
     position: null,
+    toldKg: null,
   }),
 );
 const off = (drum: string, kind: 'left at' | 'brought home', place: string): DrumOfFlight => ({

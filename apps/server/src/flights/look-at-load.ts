@@ -1,15 +1,14 @@
-import type { Fault as FieldFault, FlightReportBody } from '@drumline/contract';
+import type { Fault as FieldFault } from '@drumline/contract';
 import { compareWithSheet, type SheetFigures } from '@drumline/loading';
 import { knownSurface } from '@drumline/network';
 import type { Scenario } from '@drumline/planning';
 import { type Pounds, print } from '@drumline/units';
 import type { Board } from './board.service.js';
-import type { Flight, Load } from './flight.table.js';
+import type { Flight } from './flight.table.js';
+import type { LoadBody } from './loads-aboard.js';
 import { drumsFor, namedFlight } from './named-flight.js';
 import { sheetFor } from './sheet-for.js';
 import { figuresOf } from './two-totals.js';
-
-export type LoadBody = Extract<FlightReportBody, { readonly kind: 'load' }>;
 
 type Signed = NonNullable<LoadBody['signed']>;
 
@@ -33,25 +32,6 @@ export const signedDifferences = (board: Board, flight: Flight, body: LoadBody):
 };
 
 const signedBy = ({ by, second }: Signed): string => (second === undefined ? by : `${by} with ${second}`);
-
-/** The drums that are aboard, in the place of those that were set aside. */
-export const loadsAboard = (
-  { id, stops }: Flight,
-  { drums }: LoadBody,
-  { settled, before }: { readonly settled: boolean; readonly before: readonly Load[] },
-): readonly Load[] =>
-  drums.map(({ drum, to, position }, at) => ({
-    flightId: id,
-    load: at + 1,
-    stop: Math.max(
-      0,
-      stops.findIndex(({ place }) => place === to),
-    ),
-    place: to,
-    drum,
-    settled,
-    position: position ?? before.find((load) => load.drum === drum)?.position ?? null,
-  }));
 
 const versionFaults = ({ id, version }: Flight, body: LoadBody): readonly FieldFault[] =>
   body.version === version

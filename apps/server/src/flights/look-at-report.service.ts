@@ -7,7 +7,8 @@ import type { Flight, Load } from './flight.table.js';
 import { FlightDrumsService } from './flight-drums.service.js';
 import type { SentReport } from './flight-reports.service.js';
 import { FlightStoreService } from './flight-store.service.js';
-import { faultsOfLoad, type LoadBody, signedDifferences } from './look-at-load.js';
+import type { LoadBody } from './loads-aboard.js';
+import { faultsOfLoad, signedDifferences } from './look-at-load.js';
 import { unlikeOwnSheet } from './told-totals.js';
 
 export interface Looked {

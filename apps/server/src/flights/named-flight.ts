@@ -1,6 +1,7 @@
 import type { NamedLoad } from '@drumline/loading';
 import { loadOfFlight, type StandingFlight } from '@drumline/planning';
 import { dayIndex } from '@drumline/units';
+import { isPastLoading } from './after-report.js';
 import { assignDrums } from './assign-drums.js';
 import { asStanding, type Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
@@ -46,10 +47,12 @@ export const namedFlight = (
       found: false,
       why: `${toFill} of its ${loads.length} drums are still to be filled: there is no sheet before each has a number.`,
     };
-  const picked = loads.map(({ drum, place, position }) => ({
+  const isAboard = isPastLoading(flight.state);
+  const picked = loads.map(({ drum, place, position, toldKg }) => ({
     number: drum!,
     place,
     position: positions === undefined ? position : (positions.get(drum!) ?? null),
+    ...(isAboard ? { toldKg } : {}),
   }));
   const drums = [...scenario.drums, ...ridingHome];
   const answer = loadOfFlight({ ...scenario, drums }, standing, picked);

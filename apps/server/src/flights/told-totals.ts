@@ -1,7 +1,7 @@
 import { type LoadSheet, unlikeOwnCode, unlikeOwnTotals } from '@drumline/loading';
 import type { Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
-import { type LoadBody, loadsAboard } from './look-at-load.js';
+import { type LoadBody, loadsAboard } from './loads-aboard.js';
 import { namedFlight, ofItsDay } from './named-flight.js';
 import { sheetFor } from './sheet-for.js';
 import { figuresOf } from './two-totals.js';
@@ -34,7 +34,8 @@ const totalsUnlike = (
   { body, means, before }: Told & { readonly means: 'paper' | 'radio' },
 ): readonly string[] => {
   const { twoTotals } = board.scenario.policy;
-  const own = ownSheet(board, flight, loadsAboard(flight, body, { settled: false, before }));
+  const aboard = loadsAboard(flight, body, { settled: false, before });
+  const own = ownSheet(board, { ...flight, state: 'loaded' }, aboard);
   const figures = own === null ? null : figuresOf(board, flight, own);
   if (twoTotals === undefined || figures === null) return [];
   const { load, takeOff } = body.totals;

@@ -1,5 +1,5 @@
 import type { MyDay } from '@drumline/contract';
-import type { DrumAsLoaded, LoadSheetRequest } from '@drumline/loading';
+import { type DrumAsLoaded, drumInNoBook, type LoadSheetRequest } from '@drumline/loading';
 import { type Kilograms, kilograms, litres } from '@drumline/units';
 
 /** A drum by what is known of it, wherever it stands. */
@@ -47,25 +47,9 @@ export const drumInBook = (
   return { number, batch, grossKg: kilograms(kg), tareKg: kilograms(tareKg), litres: litres(held) };
 };
 
-const inNoBook = 'NOT IN BOOK';
-
-/** Drums aboard that only this phone can tell the weight of. */
-export const drumsInNoBook = (request: LoadSheetRequest | null) =>
-  request?.load.drums.filter(({ batch }) => batch === inNoBook) ?? [];
-
-/** A drum that is in no book, by its weight: with the planning weight of the steel, the rest is fuel. */
+/** A drum that is in no book, by its weight. */
 export const drumByWeight = (
   number: string,
   grossKg: Kilograms,
   { load, bookDensityKgPerLitre }: LoadSheetRequest,
-): KnownDrum => {
-  const { tareKg } = load.request.drum;
-  const fuelKg = Math.max(0, grossKg - tareKg);
-  return {
-    number,
-    batch: inNoBook,
-    grossKg,
-    tareKg,
-    litres: litres(Math.round(fuelKg / bookDensityKgPerLitre)),
-  };
-};
+): KnownDrum => drumInNoBook(number, grossKg, { drum: load.request.drum, bookDensityKgPerLitre });

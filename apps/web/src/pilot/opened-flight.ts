@@ -14,7 +14,7 @@ export const isNewer = (opened: OpenedFlight, newest: PhoneFlight): boolean => {
   if (opened.version !== newest.version) return true;
   const code = newest.sheet?.checkCode;
   if (code === opened.sheet?.checkCode || code === opened.changedFrom) return false;
-  // A drum that is not in the book leaves base without a sheet, not with another load.
+  // Base may be without a sheet of it: that is no other load.
   return newest.sheet !== null || numbersOf(newest).join() !== numbersOf(opened).join();
 };
 

@@ -1,9 +1,8 @@
 import type { FlightReportBody, MovementBody, PhoneFlight } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
-import { print } from '@drumline/units';
+import type { Kilograms } from '@drumline/units';
 import type { Report } from '../phone/index.js';
 import { happened, type Reporter, written } from '../phone/reporting.js';
-import { drumsInNoBook } from './aboard.js';
 import { entry, flightReport } from './make-entry.js';
 
 export interface LoadedTotals {
@@ -25,7 +24,7 @@ export const loaded = (reporter: Reporter, flight: PhoneFlight, totals: LoadedTo
       flightReport(reporter, {
         kind: 'load',
         flight: flight.id,
-        ...written(reporter, loadedNote(flight, totals)),
+        ...written(reporter, loadedNote(totals)),
         version: flight.version,
         totals: {
           load: { bySheetLb: totals.loadLb, byHandLb: totals.byHandLb },
@@ -37,6 +36,7 @@ export const loaded = (reporter: Reporter, flight: PhoneFlight, totals: LoadedTo
             drum,
             to: place,
             ...positionOf(flight, drum),
+            ...weightOf(flight, drum),
           })),
         ),
         ...(totals.signed === null ? {} : { signed: totals.signed }),
@@ -57,17 +57,17 @@ const positionOf = ({ sheet }: PhoneFlight, drum: string): { readonly position?:
 const doesNotHold = ({ sheet }: PhoneFlight): { readonly doesNotHold?: string } =>
   sheet === null || sheet.holds ? {} : { doesNotHold: `${sheet.faults.join('. ')}.`.slice(0, 1000) };
 
-/** What base cannot know: weights of drums that it has in no book. */
-const loadedNote = ({ request }: PhoneFlight, { attempts, signed }: LoadedTotals): string | undefined => {
-  const weighed = drumsInNoBook(request).map(
-    ({ number, grossKg }) => `${number}, in no book, weighs ${print(grossKg, 'kg', 1)} by the crew.`,
-  );
-  // Whoever signs has them in the reason.
-  const before = signed === null ? attempts.slice(0, -1) : [];
-  const typed = before.length === 0 ? [] : [`Typed before: ${before.join('; ')}.`];
-  const words = [...weighed, ...typed].join(' ');
-  return words === '' ? undefined : words.slice(0, 800);
+/** What base cannot know: the weight of a drum that it has in no book. */
+const weightOf = ({ request }: PhoneFlight, drum: string): { readonly grossKg?: Kilograms } => {
+  const own = request?.load.drums.find(({ number }) => number === drum);
+  return own?.notInBook === 'weight by the crew' ? { grossKg: own.grossKg } : {};
 };
+
+/** What was typed before the totals that count; whoever signs has it in the reason. */
+const loadedNote = ({ attempts, signed }: LoadedTotals): string | undefined =>
+  signed !== null || attempts.length < 2
+    ? undefined
+    : `Typed before: ${attempts.slice(0, -1).join('; ')}.`.slice(0, 800);
 
 export const tookOff = (reporter: Reporter, { id }: PhoneFlight): Report =>
   entry(reporter, {

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { cents, hours, lb, placeCode } from '../scenario/field.js';
-import { longText, shortText, written } from './written-field.js';
+import { grossKg, longText, shortText, written } from './written-field.js';
 
 const flight = shortText('Flight', 'F05');
 const reason = longText('Why', 'cloud on the pass');
@@ -45,6 +45,9 @@ const loadedDrumSchema = z
     drum: shortText('Number of the drum', '0451'),
     to: placeCode('Stop at which it is to be left', 'XLOR'),
     position: shortText('Where it stands in the cabin; absent: as planned', 'R1L').exactOptional(),
+    grossKg: grossKg('Weight of drum and fuel by its crew; counts where no book has the drum', 190)
+      .refine((kg) => kg > 0, 'a drum weighs something')
+      .exactOptional(),
   })
   .meta({ id: 'LoadedDrum', description: 'A drum that is aboard' });
 

@@ -75,6 +75,8 @@ export interface LoadSheet {
   readonly drums: readonly SheetDrum[];
   readonly cargo: readonly SheetCargo[];
   readonly legs: readonly SheetLeg[];
+  /** "0913 is not in the book: 190.0 kg by the crew."; null: every drum is in the book. */
+  readonly notInBookWords: string | null;
   readonly fuelWords: string;
   /** Null: no drum is aboard. */
   readonly tieDown: SheetTieDown | null;

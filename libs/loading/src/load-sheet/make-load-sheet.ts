@@ -5,6 +5,7 @@ import { particulars, usualParticulars } from '../dangerous-goods/particulars.js
 import { passengersAndDrums } from '../dangerous-goods/passengers-and-drums.js';
 import { goBackLines } from '../go-back/go-back-lines.js';
 import { checkLoad } from '../named-load/check-load.js';
+import { notInBookWords } from '../named-load/drum-in-no-book.js';
 import { isAboard, type NamedLoad, type StandingDrumAboard } from '../named-load/named-load.js';
 import type { WeighedLeg } from '../named-load/weigh-load.js';
 import { printedLb, printedLbOf } from '../printed-weights.js';
@@ -32,15 +33,16 @@ export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
   const report = checkLoad(load);
   const legs = report.legs.map((_, index) => sheetLeg(request, index, report.legs));
   const refused = legs.flatMap(({ passengersAndDrums: rule }) => (rule.allowed ? [] : [rule.words]));
-  const drums = [...load.drums].sort(frontToBack(load)).map((drum) => sheetDrum(load, drum));
+  const standing = [...load.drums].sort(frontToBack(load));
   const faults = [...report.faults, ...refused];
   const sheet: SquareOf = {
     format: 'drumline-sheet/1',
     flight,
     route: [load.request.legs[0]!.from.place.code, ...legs.map(({ to }) => to)],
-    drums,
+    drums: standing.map((drum) => sheetDrum(load, drum)),
     cargo: load.cargo.map(sheetCargo),
     legs,
+    notInBookWords: notInBookWords(standing),
     fuelWords: fuelWords(load, report.legs),
     tieDown: sheetTieDown(request),
     particularsMissing: request.goods.set === null ? particularsMissing : null,

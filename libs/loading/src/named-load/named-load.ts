@@ -12,6 +12,8 @@ export interface NamedDrum {
   readonly tareKg: Kilograms;
   /** 0 for an empty. */
   readonly litres: Litres;
+  /** Aboard and in no book: what its weight is by. Absent: by the book. */
+  readonly notInBook?: 'weight by the crew' | 'planning weight';
   /** Taken out at the end of this leg (0 is the first); aboard from the first leg on. */
   readonly offAfterLeg: number;
 }

@@ -1,6 +1,7 @@
 import {
   type CargoToPlace,
   configurationOf,
+  drumInNoBook,
   type NamedDrum,
   type NamedLoad,
   placeCargo,
@@ -8,7 +9,7 @@ import {
   type RouteRequest,
 } from '@drumline/loading';
 import type { Drum } from '@drumline/stock';
-import { poundsFromKilograms } from '@drumline/units';
+import { type Kilograms, poundsFromKilograms } from '@drumline/units';
 import { sketchFlight } from '../flights/flight-sketch.js';
 import { flightLoads } from '../problem/flight-loads.js';
 import { territoryOf } from '../problem/territory.js';
@@ -21,6 +22,8 @@ export interface PickedDrum {
   readonly place: string;
   /** Null, or one that the cabin does not have: to be found. */
   readonly position: string | null;
+  /** It is aboard, in the book or not: what its crew says it weighs; null: nothing. Absent: it has to be in the book. */
+  readonly toldKg?: Kilograms | null;
 }
 
 export type LoadOfFlight =
@@ -29,7 +32,8 @@ export type LoadOfFlight =
 
 /**
  * The named load of a flight on its day: route, surfaces, winds and fuel by the scenario, each drum with its own weight,
- * passengers and freight of a booked flight in their places. Drums that all have a position stay there, checked or not;
+ * passengers and freight of a booked flight in their places. A drum that is aboard and in no book has the weight its crew
+ * has told, else the planning weight. Drums that all have a position stay there, checked or not;
  * else every drum gets one that holds, with the fewest moved.
  */
 export function loadOfFlight(
@@ -40,12 +44,13 @@ export function loadOfFlight(
   const { onDay } = sketchFlight(scenario, flightLoads(scenario, territoryOf(scenario)), flight);
   const route = { request: onDay.request, route: onDay.load };
   const drums: NamedDrum[] = [];
-  for (const { number, place } of picked) {
-    const drum = scenario.drums.find((one) => one.number === number);
+  for (const one of picked) {
+    const { number, place } = one;
+    const drum = drumByNumber(scenario, one);
     if (!drum) return { found: false, why: `There is no drum ${number} in the book` };
     const offAfterLeg = onDay.request.legs.findIndex(({ to }) => to.place.code === place);
     if (offAfterLeg < 0) return { found: false, why: `${flight.id} does not land at ${place}` };
-    drums.push(namedDrum(drum, offAfterLeg));
+    drums.push({ ...drum, offAfterLeg });
   }
   const placed = placeCargo(route, cargoOf(onDay.request), []);
   if (!placed.found) return placed;
@@ -74,13 +79,22 @@ function withDrums(
   return anew.found ? { found: true, load: { ...load, cargo: anew.cargo, drums: anew.drums } } : beside;
 }
 
-const namedDrum = ({ number, batch, grossKg, tareKg, litres }: Drum, offAfterLeg: number): NamedDrum => ({
+/** Null: it is in no book, and nobody has said that it is aboard. */
+function drumByNumber(
+  { drums, policy }: Scenario,
+  { number, toldKg }: PickedDrum,
+): Omit<NamedDrum, 'offAfterLeg'> | null {
+  const drum = drums.find((one) => one.number === number);
+  if (drum) return asNamed(drum);
+  return toldKg === undefined ? null : drumInNoBook(number, toldKg, policy);
+}
+
+const asNamed = ({ number, batch, grossKg, tareKg, litres }: Drum): Omit<NamedDrum, 'offAfterLeg'> => ({
   number,
   batch,
   grossKg,
   tareKg,
   litres,
-  offAfterLeg,
 });
 
 /** Passengers one by one and freight as a lot that may be spread, leg by leg. */

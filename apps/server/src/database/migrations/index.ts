@@ -19,6 +19,7 @@ import { SlipNumbers1700000000018 } from './0018-slip-numbers.js';
 import { StrangeReports1700000000019 } from './0019-strange-reports.js';
 import { HoldCalls1700000000020 } from './0020-hold-calls.js';
 import { LeftOutLines1700000000021 } from './0021-left-out-lines.js';
+import { ToldWeights1700000000022 } from './0022-told-weights.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -43,4 +44,5 @@ export const migrations = [
   StrangeReports1700000000019,
   HoldCalls1700000000020,
   LeftOutLines1700000000021,
+  ToldWeights1700000000022,
 ] as const;

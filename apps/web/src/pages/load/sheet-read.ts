@@ -68,6 +68,7 @@ export const sheetSchema = z.object({
     })
     .nullable(),
   particularsMissing: z.string().nullable(),
+  notInBookWords: z.string().nullable(),
   fuelWords: z.string(),
   assumptions: z.string(),
   cautions: z.array(z.string()),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type FlightReportBody, problemWords } from '../../http/flight-report.js';
-import { instant, lb } from '../field.js';
+import { instant, kg, lb } from '../field.js';
 import { flightAnswer, flightLoad } from './flight.js';
 
 /** By which means an event came to be written down. */
@@ -33,6 +33,7 @@ const loadReport = reportOf('load', {
       drum: z.string(),
       to: z.string(),
       position: z.string().exactOptional(),
+      grossKg: kg.exactOptional(),
     }),
   ),
   bySoftFigures: z.boolean(),

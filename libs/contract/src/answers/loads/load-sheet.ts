@@ -57,6 +57,10 @@ export const loadSheetAnswer = z
     drums: z.array(sheetDrumAnswer),
     cargo: z.array(sheetCargoAnswer),
     legs: z.array(sheetLegAnswer),
+    notInBookWords: z
+      .string()
+      .nullable()
+      .describe('"0913 is not in the book: 190.0 kg by the crew."; null: every drum is in the book.'),
     fuelWords: z.string(),
     tieDown: sheetTieDownAnswer.nullable().describe('Null: no drum is aboard.'),
     particularsMissing: z

@@ -85,6 +85,22 @@ describe('a flight on paper, line by line', () => {
     ]);
   });
 
+  it('loaded with a drum that no book has: what its crew says it weighs is kept, and asked for', () => {
+    const line = 'F08 loaded 07:40 load 1205/1205 lb take-off 7355/7355 lb 0490 0491 9999';
+    const { wanted, words, doubts } = entryOf(`${line} weighs 190 kg`);
+    expect(words).toContain('with 0490, 0491, 9999 (190.0 kg); load');
+    expect(wanted[0]!.body.drums).toEqual([
+      { drum: '0490', to: 'XLOR' },
+      { drum: '0491', to: 'XLOR' },
+      { drum: '9999', to: 'XLOR', grossKg: 190 },
+    ]);
+    expect(doubts).toEqual([expect.stringMatching(/^9999 is in no book/)]);
+    expect(entryOf(line).doubts).toContain(
+      'On the sheet 9999 counts as planned: if the crew says what it weighs, write 9999 weighs 190 kg.',
+    );
+    expect(faultOf(`${line} weighs 419 lb`)).toMatch(/^What does 9999 weigh, drum and fuel\? In kg/);
+  });
+
   it('totals that differ are asked about; the commander signs with a reason', () => {
     const line = 'F08 loaded 07:40 load 1205/1295 lb take-off 7355/7355 lb';
     expect(entryOf(line).doubts).toEqual([expect.stringMatching(/^Two totals differ/)]);

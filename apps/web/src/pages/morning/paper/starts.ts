@@ -46,7 +46,7 @@ const nextOf = (
 export const examples: readonly (readonly [line: string, what: string])[] = [
   [
     'F06 loaded 06:50 load 2378/2378 lb take-off 8528/8528 lb code U9XA',
-    'code: the check code in the corner of the sheet. With the drums set aside, or their numbers; by the sheet / by the other hand. They differ: by FW1 with S. Keeper because and the reason',
+    'code: the check code in the corner of the sheet. With the drums set aside, or their numbers (one that no book has: 9999 weighs 190 kg); by the sheet / by the other hand. They differ: by FW1 with S. Keeper because and the reason',
   ],
   [
     'F06 loaded 06:50 soft load 1585/1585 lb take-off 7735/7735 lb',
