@@ -29,6 +29,7 @@ export type * from './load-sheet/load-sheet.js';
 export { makeLoadSheet } from './load-sheet/make-load-sheet.js';
 export { sheetName } from './load-sheet/sheet-names.js';
 export { readSquareCode } from './load-sheet/square-text.js';
+export { waysToHold } from './load-sheet/ways-to-hold.js';
 export type { RowBalance, WeightRow } from './load-sheet/weight-rows.js';
 export type { BalanceFault } from './loading-faults.js';
 export { checkLoad, type LoadReport } from './named-load/check-load.js';

@@ -6,7 +6,6 @@ import { isNewer } from './opened-flight.js';
 import { loaded } from './reports.js';
 import { tooManyFor } from './soft-rule.js';
 import { exampleDay, exampleFlight, exampleReporter } from './testing/example-flight.js';
-import { waysToHold } from './ways-to-hold.js';
 
 const request = exampleFlight.request!;
 const planned = asPlanned(request);
@@ -98,14 +97,6 @@ describe('a drum that no book has', () => {
     expect(armOf(loadedWith(200))).toBeLessThan(forwardIn);
     const envelope = route.type.envelope.map((point) => ({ ...point, forwardIn }));
     expect(faultsWith({ type: limited({ envelope }) })).toMatch(/XMER-XGAN: take-off .* against forward/);
-  });
-
-  it('has ways to hold again, each worked out: without it, or in another place', () => {
-    const drum = drumByWeight('0913', kilograms(240), request);
-    const aboard = standsIn(planned, 'R1L', drum);
-    const ways = waysToHold(flightAsLoaded(exampleFlight, aboard), aboard);
-    expect(ways.move).toBeNull();
-    expect(ways.leave.map((off) => off.map(({ number }) => number))).toEqual([['0913']]);
   });
 
   it('and weighs more than planned leaves less room on a soft strip than the plan had', () => {
