@@ -26,6 +26,15 @@ const openLoad = async (id: string, role: 'dispatcher' = 'dispatcher'): Promise<
     .waitFor();
   return page;
 };
+/** The first offered flight for which more drums are wanted than stand filled. */
+const firstToFill = async (): Promise<string> => {
+  const dispatcher = await office.api('dispatcher');
+  for (const id of ['F10', 'F11', 'F12', 'F13', 'F14']) {
+    const { body } = await dispatcher.get<{ toFill: number }>(`/api/flights/${id}/sheet`);
+    if (body.toFill > 0) return id;
+  }
+  throw new Error('every flight has its drums');
+};
 const shot = async (page: Page, name: string) => {
   if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/${name}.png` });
 };
@@ -61,6 +70,28 @@ describe('load of a flight', () => {
     await shot(page, 'load-lor');
     await page.setViewportSize({ width: 1024, height: 768 });
     await shot(page, 'load-1024');
+  });
+});
+
+describe('a flight whose drums are still to be filled', () => {
+  it('shows its planned drums by leg with the limit that binds, and what comes first', async () => {
+    const id = await firstToFill();
+    const page = await openLoad(id);
+    await page.getByText(/^Planned, .* picked( yet)?: \d drums? at 180 kg each\.$/).waitFor();
+    const leg = page.locator('table.load-leg').first();
+    await leg.getByRole('rowheader', { name: /\d drums? planned$/ }).waitFor();
+    await leg.getByRole('row', { name: /^Binds: .* lb spare/ }).waitFor();
+    expect(await page.getByRole('link', { name: 'Print load sheet' }).count()).toBe(0);
+    await expectAccessible(page);
+    await shot(page, 'load-planned');
+    await page.getByRole('link', { name: `${id} on Week` }).click();
+    await page.getByRole('button', { name: /^Approve/ }).click();
+    await page.goto(`/load/${id}`);
+    await page.getByRole('link', { name: 'Drums, To fill' }).click();
+    await page
+      .getByRole('region', { name: /^To fill at / })
+      .first()
+      .waitFor();
   });
 });
 

@@ -22,6 +22,7 @@ export { type Done, leftToDo } from './left-to-do.js';
 export { approvalsOnFile } from './load-sheet/approvals.js';
 export { crewOfFlight } from './load-sheet/crew-of-flight.js';
 export { type LoadOfFlight, loadOfFlight, type PickedDrum } from './load-sheet/load-of-flight.js';
+export { plannedBars, plannedLoadOfFlight } from './load-sheet/planned-load.js';
 export { type SheetSettings, sheetOfFlight, sheetRequest } from './load-sheet/sheet-of-flight.js';
 export { surfaceHeard } from './load-sheet/surface-heard.js';
 export { type PayloadRow, payloadTable } from './payload-table.js';

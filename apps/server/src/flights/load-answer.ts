@@ -7,6 +7,7 @@ import { asStanding, type Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { loadPicture } from './load-picture.js';
 import { type NamedFlight, namedFlight } from './named-flight.js';
+import { plannedPicture } from './planned-picture.js';
 import { type FlightOnPaper, sheetFor } from './sheet-for.js';
 
 interface OnBoard {
@@ -29,6 +30,7 @@ export const loadAnswer = (
     ...typeAndCabin(board, flight, named),
     load: named.found ? loadPicture(named.load, sheetFor(board, flight, named.load)) : null,
     why: named.found ? null : named.why,
+    planned: named.found ? null : plannedPicture(board, flight),
     toFill: loads.filter(({ drum }) => drum === null).length,
     nextOldest: flight.stops.map(({ place }) => ({ place, drum: nextOldest(board, flight, place) })),
     asPlanned: flight.planned.stops.map(({ unloadOrStay }) => unloadOrStay),

@@ -1,4 +1,4 @@
-import type { LoadAnswer, LoadStanding, TotalsAnswer } from '@drumline/contract';
+import type { CardAnswer, LoadAnswer, LoadStanding, TotalsAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type FlightDesk, openFlightDesk, type Refusal, type ShownFlight } from '../testing/flight-desk.js';
 
@@ -98,6 +98,34 @@ describe('F06 to the one-way strip XGAN', () => {
     expect(lines.join(' ')).toContain('6,255 lb against 6,250 lb take-off limit, 5 lb over');
     expect(crew.find(({ id }) => id === 'FW2')?.whyNot).toContain('class 4');
     expect(crew.find(({ id }) => id === 'FW1')?.whyNot).toBeNull();
+  });
+});
+
+describe('a flight whose drums are still to be filled', () => {
+  it('shows its planned drums by leg at 180 kg each, with the room that its decision card tells', async () => {
+    const { load, why, toFill, planned } = await sheetOf('F13');
+    expect(load).toBeNull();
+    expect(why).toContain(`${toFill} of its`);
+    const card = await desk.dispatcher.get<CardAnswer>('/api/flights/F13/card');
+    const [onCard] = card.body.today!.legs;
+    const leg = planned!.legs.findIndex(({ from, to }) => from === onCard!.from && to === onCard!.to);
+    const { drums, limits } = planned!.bars[leg]!;
+    expect(drums).toBe(onCard!.drumsAboard);
+    const nearest = onCard!.limits.find(({ limitLb }) => limitLb !== null)!;
+    expect(limits.find(({ binds }) => binds)).toMatchObject({
+      limitLb: nearest.limitLb,
+      spareLb: nearest.spareLb,
+      place: nearest.place,
+    });
+  });
+
+  it('once it is declined carries nothing, planned or not', async () => {
+    await desk.act(desk.dispatcher, 'F13', 'decline', { reason: 'not for this test' });
+    expect(await sheetOf('F13')).toMatchObject({
+      load: null,
+      planned: null,
+      why: 'F13 is declined: it carries nothing.',
+    });
   });
 });
 

@@ -9,7 +9,14 @@ export type { ConsequenceAnswer } from '../answers/flights/consequence.js';
 export type { CardAnswer } from '../answers/flights/flight-card.js';
 export type { BlindMoment } from '../answers/loads/balance.js';
 export type { Fallback } from '../answers/loads/go-back.js';
-export type { CrewSaid, LoadAnswer, Loading, LoadPicture, LoadStanding } from '../answers/loads/load.js';
+export type {
+  CrewSaid,
+  LoadAnswer,
+  Loading,
+  LoadPicture,
+  LoadStanding,
+  PlannedLoad,
+} from '../answers/loads/load.js';
 export type { BlindSheet } from '../answers/loads/load-sheet.js';
 export type { CheckCodeAnswer, TotalsAnswer } from '../answers/loads/two-totals.js';
 export type { MyDay, PhoneDrum, PhoneFlight, PhonePlace, SameReport } from '../answers/phones/my-day.js';

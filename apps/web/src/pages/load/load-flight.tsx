@@ -3,10 +3,9 @@ import { Link } from 'wouter';
 import type { Calendar } from '../../api/index.js';
 import { EmptyLine, MessageLine, ProblemLine } from '../../ui/index.js';
 import { PositionsAndBalance } from './cabin/positions-and-balance.js';
-import { scaleOf } from './legs/bar-scale.js';
-import { LegBar, ShortLegBar } from './legs/leg-bar.js';
-import { Patterns } from './legs/patterns.js';
+import { firstLaden, LoadLegs } from './legs/load-legs.js';
 import type { Load, LoadedFlight } from './load-read.js';
+import { PlannedLoad } from './planned-load.js';
 import { LoadedForm } from './totals/loaded-form.js';
 import { Loadings } from './totals/loadings.js';
 import { TotalsForm } from './totals/totals-form.js';
@@ -22,7 +21,7 @@ export interface LoadFlightProps {
 
 /** A flight with its load: assumptions, legs, positions, balance, words, totals. */
 export const LoadFlight = ({ flight, acts, calendar }: LoadFlightProps) => {
-  const { load, why, needsDecision } = flight;
+  const { load, planned, why, needsDecision } = flight;
   return (
     <div className="work load-page">
       <Refused flight={flight} acts={acts} calendar={calendar} />
@@ -33,7 +32,7 @@ export const LoadFlight = ({ flight, acts, calendar }: LoadFlightProps) => {
       )}
       {load === null ? (
         <>
-          <EmptyLine>{why}</EmptyLine>
+          {planned === null ? <EmptyLine>{why}</EmptyLine> : <PlannedLoad {...{ flight, planned }} />}
           <Loadings loadings={flight.loadings} calendar={calendar} />
           <Reported flight={flight} calendar={calendar} />
         </>
@@ -46,18 +45,11 @@ export const LoadFlight = ({ flight, acts, calendar }: LoadFlightProps) => {
 
 const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly load: Load }) => {
   const { legs, assumptions, fuelWords, cautions, replacesWords } = load.sheet;
-  const [leg, setLeg] = useState(
-    Math.max(
-      0,
-      load.bars.findIndex(({ drums }) => drums > 0),
-    ),
-  );
+  const [leg, setLeg] = useState(firstLaden(load.bars));
   const typed = useTypedTotals(flight);
-  const scale = scaleOf(load.bars);
   const { goBack } = legs[leg]!;
   return (
     <>
-      <Patterns />
       <p className="load-printed">
         <b>This is a print of the page.</b> To load, add up and sign by, print the load sheet: Print load
         sheet, above the page.
@@ -76,28 +68,7 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
           why={load.faults.map((fault) => `${fault.replace(/\.$/, '')}.`).join(' ')}
         />
       )}
-      <div className="load-legs">
-        {legs.map((each, at) =>
-          at === leg ? (
-            <LegBar
-              key={`${each.from}-${each.to}`}
-              number={at + 1}
-              leg={each}
-              bar={load.bars[at]!}
-              scale={scale}
-            />
-          ) : (
-            <ShortLegBar
-              key={`${each.from}-${each.to}`}
-              number={at + 1}
-              leg={each}
-              bar={load.bars[at]!}
-              scale={scale}
-              onOpen={() => setLeg(at)}
-            />
-          ),
-        )}
-      </div>
+      <LoadLegs {...{ legs, leg }} bars={load.bars} drumsAre="as weighed" onLeg={setLeg} />
       <div className="load-low">
         <PositionsAndBalance {...{ flight, load, acts, calendar, leg }} />
         <div className="load-words">

@@ -81,7 +81,9 @@ const LoadTitle = ({ flight, acts, calendar }: LoadTitleProps) => {
       acts={
         <>
           <AllFlights />
-          <PrintLink href={`/api/flights/${encodeURIComponent(id)}/sheet.pdf`}>Print load sheet</PrintLink>
+          {load !== null && (
+            <PrintLink href={`/api/flights/${encodeURIComponent(id)}/sheet.pdf`}>Print load sheet</PrintLink>
+          )}
           {mayGive && state !== 'given' && (
             <Button
               kind="main"

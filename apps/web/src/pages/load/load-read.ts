@@ -49,6 +49,16 @@ const loadSchema = standingSchema.extend({
 
 export type Load = z.output<typeof loadSchema>;
 
+const plannedSchema = z.object({
+  assumptions: z.string(),
+  fuelWords: z.string(),
+  cautions: z.array(z.string()),
+  legs: z.array(z.object({ from: z.string(), to: z.string(), distanceNm: z.number() })),
+  bars: z.array(barSchema),
+});
+
+export type Planned = z.output<typeof plannedSchema>;
+
 const cabinSchema = z.object({
   configuration: z.string(),
   positions: z.array(
@@ -84,6 +94,7 @@ export const answerSchema = partOf<LoadAnswer>()(
     cabin: cabinSchema.nullable(),
     load: loadSchema.nullable(),
     why: z.string().nullable(),
+    planned: plannedSchema.nullable(),
     toFill: z.number(),
     nextOldest: z.array(
       z.object({

@@ -9,6 +9,7 @@ import { fallbackAnswer } from './go-back.js';
 import { blindSheetAnswer } from './load-sheet.js';
 import { payloadBarAnswer } from './payload-bar.js';
 import { preparationListAnswer } from './preparation-list.js';
+import { blindLegAnswer } from './sheet-leg.js';
 
 export const drumInPosition = z.strictObject({ drum: z.string(), position: z.string() });
 
@@ -39,6 +40,19 @@ export const loadPictureAnswer = loadStandingAnswer
   })
   .meta({ id: 'LoadPicture', description: 'The load of a flight as it stands, drawn by leg.' });
 export type LoadPicture = Answer<typeof loadPictureAnswer>;
+
+export const plannedLoadAnswer = blindSheetAnswer
+  .pick({ assumptions: true, fuelWords: true, cautions: true })
+  .extend({
+    legs: z.array(blindLegAnswer.pick({ from: true, to: true, distanceNm: true })),
+    bars: z.array(payloadBarAnswer),
+  })
+  .meta({
+    id: 'PlannedLoad',
+    description:
+      'The planned drums of a flight by leg, each at the planning weight: before they have numbers.',
+  });
+export type PlannedLoad = Answer<typeof plannedLoadAnswer>;
 
 export const nextDrumAnswer = z
   .strictObject({
@@ -102,6 +116,9 @@ export const loadAnswer = z
     cabin: preparationListAnswer.nullable().describe('What the loader prepares; places front to back.'),
     load: loadPictureAnswer.nullable().describe('Null: `why` says why there is no load to show.'),
     why: z.string().nullable(),
+    planned: plannedLoadAnswer
+      .nullable()
+      .describe('Where there is no load yet; null: there is one, or the flight carries nothing.'),
     toFill: z.number().describe('Drums still to be filled.'),
     nextOldest: z
       .array(

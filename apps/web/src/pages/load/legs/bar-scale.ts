@@ -106,12 +106,15 @@ const nearerSoft = ({ limits }: Bar, binding: Limit): string => {
 const positionsWords = ({ drums, drumPositions }: Bar): string =>
   drums === 0 ? '' : ` Drum positions ${drums} of ${drumPositions}.`;
 
-/** "6 drums as weighed", "4 passengers, freight": never what they weigh together. Week reckons with the planning weight. */
-export const loadWords = ({ load, drums }: Bar): string => {
+/** Drums by number with their own weights, or as many as are planned, each at the planning weight. */
+export type DrumsAre = 'as weighed' | 'planned';
+
+/** "6 drums as weighed", "4 passengers, freight": never what they weigh together. */
+export const loadWords = ({ load, drums }: Bar, drumsAre: DrumsAre): string => {
   const others = load.filter(({ isDrum }) => !isDrum);
   const people = others.filter(({ name }) => name.startsWith('passenger')).length;
   const parts = [
-    ...(drums === 0 ? [] : [`${drums} ${drums === 1 ? 'drum' : 'drums'} as weighed`]),
+    ...(drums === 0 ? [] : [`${drums} ${drums === 1 ? 'drum' : 'drums'} ${drumsAre}`]),
     ...(people === 0 ? [] : [`${people} ${people === 1 ? 'passenger' : 'passengers'}`]),
     ...(others.length > people ? ['freight'] : []),
   ];

@@ -3,18 +3,29 @@ import { figure } from '../../../ui/index.js';
 import type { Bar, Limit } from '../bar-read.js';
 import type { SheetLeg } from '../sheet-read.js';
 import { BarBlocks, BarTicks } from './bar-blocks.js';
-import { bindsWords, edgesOf, limitWords, loadWords, type Scale, spareWords } from './bar-scale.js';
+import {
+  bindsWords,
+  type DrumsAre,
+  edgesOf,
+  limitWords,
+  loadWords,
+  type Scale,
+  spareWords,
+} from './bar-scale.js';
 import { Dimension } from './dimension.js';
+
+export type LegShown = Pick<SheetLeg, 'from' | 'to' | 'distanceNm'>;
 
 interface LegProps {
   readonly number: number;
-  readonly leg: SheetLeg;
+  readonly leg: LegShown;
   readonly bar: Bar;
   readonly scale: Scale;
+  readonly drumsAre: DrumsAre;
 }
 
 /** A leg in full: the bar, and below it every limit as a dimension line, in words at both sides. */
-export const LegBar = ({ number, leg, bar, scale }: LegProps) => {
+export const LegBar = ({ number, leg, bar, scale, drumsAre }: LegProps) => {
   const edges = edgesOf(bar);
   return (
     <table className="load-leg">
@@ -42,7 +53,7 @@ export const LegBar = ({ number, leg, bar, scale }: LegProps) => {
         <tr className="bar">
           <th scope="row">
             <span className="plain">{leg.distanceNm.toFixed(1)} NM</span>
-            {loadWords(bar)}
+            {loadWords(bar, drumsAre)}
           </th>
           <td colSpan={1}>
             <BarBlocks bar={bar} scale={scale} height={38} />
@@ -102,7 +113,7 @@ interface ShortLegProps extends LegProps {
 }
 
 /** Another leg in one line: its bar and the limit that binds; opened in full by its name. */
-export const ShortLegBar = ({ number, leg, bar, scale, onOpen }: ShortLegProps) => {
+export const ShortLegBar = ({ number, leg, bar, scale, drumsAre, onOpen }: ShortLegProps) => {
   const binding = bar.limits.find(({ binds }) => binds);
   return (
     <table className="load-leg short">
@@ -116,7 +127,7 @@ export const ShortLegBar = ({ number, leg, bar, scale, onOpen }: ShortLegProps) 
             <button type="button" className="plain-link" onClick={onOpen}>
               Leg {number}, {leg.from}-{leg.to}
             </button>
-            <span className="plain">{loadWords(bar)}</span>
+            <span className="plain">{loadWords(bar, drumsAre)}</span>
           </th>
           <td>
             <BarBlocks bar={bar} scale={scale} height={26} />

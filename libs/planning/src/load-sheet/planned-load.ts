@@ -1,0 +1,49 @@
+import { type NamedLoad, type PayloadBar, payloadBars, printedLbOf } from '@drumline/loading';
+import { type Kilograms, kilograms, pounds } from '@drumline/units';
+import { isWithin } from '../problem/standing-flights.js';
+import type { Scenario, StandingFlight } from '../scenario.js';
+import { countWords } from '../wording.js';
+import { type LoadOfFlight, loadOfFlight } from './load-of-flight.js';
+
+/**
+ * The load of a flight before its drums are picked: as many as are planned, each at the planning weight, named "drum 1",
+ * "drum 2" in the order of the stops, in positions that hold.
+ */
+export function plannedLoadOfFlight(scenario: Scenario, flight: StandingFlight): LoadOfFlight {
+  if (!isWithin(scenario, flight.date))
+    return { found: false, why: `${flight.date} is outside the days of the plan` };
+  const { grossKg, tareKg, fillLitres } = scenario.policy.drum;
+  const places = flight.stops.flatMap(({ place, drums }) => Array.from({ length: drums }, () => place));
+  const picked = places.map((place, at) => ({ number: `drum ${at + 1}`, place, position: null }));
+  const drums = picked.map(({ number }) => ({
+    ...{ number, grossKg, tareKg },
+    batch: 'not picked',
+    place: flight.from,
+    content: 'filled sealed' as const,
+    litres: fillLitres,
+  }));
+  return loadOfFlight({ ...scenario, drums }, flight, picked);
+}
+
+/**
+ * The payload bars of a planned load, its drums in one block. They are rounded to whole pounds together and not one by one,
+ * so that every spare is that of the plan (conventions, "Printed sums").
+ */
+export function plannedBars(load: NamedLoad): PayloadBar[] {
+  return payloadBars(load).map((bar) => inOneBlock(bar, load.request.drum.grossKg));
+}
+
+function inOneBlock(bar: PayloadBar, grossKg: Kilograms): PayloadBar {
+  if (bar.drums === 0) return bar;
+  const kg = kilograms(bar.drums * grossKg);
+  const block = { name: countWords(bar.drums, 'drum'), kg, lb: printedLbOf(kg), isDrum: true };
+  const oneByOneLb = bar.load.reduce((sum, { isDrum, lb }) => sum + (isDrum ? lb : 0), 0);
+  return {
+    ...bar,
+    load: [block, ...bar.load.filter(({ isDrum }) => !isDrum)],
+    limits: bar.limits.map((limit) => ({
+      ...limit,
+      spareLb: pounds(limit.spareLb + oneByOneLb - block.lb),
+    })),
+  };
+}
