@@ -13,27 +13,51 @@ export const cellWords = (spec: FieldSpec, value: unknown): string => {
   }
   if (spec.kind === 'lines')
     return linesWords(spec.of, value as readonly Readonly<Record<string, unknown>>[]);
-  if (Array.isArray(value)) return value.join(', ');
-  if (spec.kind === 'group') return groupWords(spec.fields, value as Readonly<Record<string, unknown>>);
-  if (typeof value === 'object') return String(Reflect.get(value, 'kind') ?? '');
+  if (Array.isArray(value)) return value.map((each) => textWords(String(each))).join(', ');
+  if (spec.kind === 'group') return groupWords(spec.fields, value as Line);
+  if (spec.kind === 'either') return eitherWords(spec.options, value as Line);
   return textWords(String(value));
 };
 
-/** A moment as people read it, in the universal time it is kept in: "2027-06-12 00:00 UTC". */
-const textWords = (text: string): string =>
-  text.replace(/^(\d{4}-\d\d-\d\d)T(\d\d:\d\d)(?::00(?:\.0+)?)?Z$/, '$1 $2 UTC');
+/** A day, or a moment in the universal time it is kept in, as people read it: "12 June 2027 00:00 UTC". */
+const textWords = (text: string): string => {
+  const [, day, time] = /^(\d{4}-\d\d-\d\d)(?:T(\d\d:\d\d)(?::00(?:\.0+)?)?Z)?$/.exec(text) ?? [];
+  if (day === undefined) return text;
+  return time === undefined ? dayWords(day) : `${dayWords(day)} ${time} UTC`;
+};
 
-/** "Forward 9 g, Aft 2 g, Document manual 5.1": each field that has something in it. */
-const groupWords = (fields: readonly FieldSpec[], value: Readonly<Record<string, unknown>>): string =>
+const dayWords = (day: string): string =>
+  new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(day));
+
+/** "Forward 9 g, Aft 2 g, manual 5.1": each field that has something in it; words say what they are without their label. */
+const groupWords = (fields: readonly FieldSpec[], value: Line): string =>
   fields
-    .map((field) => [field.label, cellWords(field, value[field.key])])
+    .map((field) => [field.kind === 'number' ? field.label : '', cellWords(field, value[field.key])])
     .filter(([, words]) => words !== '')
-    .map((part) => part.join(' '))
+    .map((part) => part.filter(Boolean).join(' '))
     .join(', ');
+
+/** "delivered cost, margin on it 8 %": the form that the value has, and what stands in it. */
+const eitherWords = (options: readonly FieldSpec[], value: Line): string => {
+  const chosen = options.find((option) =>
+    fieldsIn(option).some((field) => field.kind === 'fixed' && value[field.key] === field.value),
+  );
+  if (chosen === undefined) return '';
+  const [word, ...rest] = fieldsIn(chosen).map((field) => [
+    field.label.toLowerCase(),
+    cellWords(field, value[field.key]),
+  ]);
+  const kind = word?.[1] ?? '';
+  // "fixed price" has said already that the figure is a price.
+  return [
+    kind,
+    ...rest.map(([label = '', words = '']) => (kind.includes(label) ? words : `${label} ${words}`)),
+  ].join(', ');
+};
 
 type Line = Readonly<Record<string, unknown>>;
 
-/** "2027-06-17 to 2027-06-18", "XMER to XISK": by the names of the fields, as the order in which they are kept says nothing. */
+/** "17 June 2027 to 18 June 2027", "XMER to XISK": by the names of the fields, as the order in which they are kept says nothing. */
 const linesWords = (of: FieldSpec, lines: readonly Line[]): string =>
   lines
     .slice(0, 3)
@@ -43,14 +67,12 @@ const linesWords = (of: FieldSpec, lines: readonly Line[]): string =>
 
 const ends: readonly string[] = ['from', 'to', 'until'];
 
-/** From where to where, or else what the form asks first. */
+/** From where to where, or else what the form asks first: "XFAL 2 June 2027". A single day is written once. */
 const lineWords = (of: FieldSpec, line: Line): string => {
   const named = fieldsIn(of).filter(({ key }) => ends.includes(key));
   const fields = named.length > 0 ? named : fieldsIn(of).slice(0, 2);
-  return fields
-    .map((field) => cellWords(field, line[field.key]))
-    .filter((words) => words !== '')
-    .join(' to ');
+  const words = fields.map((field) => cellWords(field, line[field.key])).filter((each) => each !== '');
+  return named.length > 0 ? [...new Set(words)].join(' to ') : words.join(' ');
 };
 
 export const fieldsIn = (spec: FieldSpec): readonly FieldSpec[] => (spec.kind === 'group' ? spec.fields : []);
