@@ -44,7 +44,7 @@ const envelopePointSchema = z
 
 export const aircraftTypeSchema = z
   .strictObject({
-    id: text('Id', 'A'),
+    id: text('Type', 'A'),
     name: text('Name', 'single turboprop STOL'),
     maxTakeoffLb: lb('Maximum take-off weight', 7150),
     maxLandingLb: lb('Maximum landing weight', 7000),
@@ -99,7 +99,7 @@ export const stripLimitSchema = z
 export const fuelPolicySchema = z
   .strictObject({
     reference: text('Document and revision', 'operations manual, fuel, revision 4'),
-    contingencyPercent: percent('On the trip fuel', 10),
+    contingencyPercent: percent('Contingency, on the trip fuel', 10),
     contingencyFloorMinutes: minutes(
       'Contingency is never less than this time at cruise flow; absent: no floor',
       5,

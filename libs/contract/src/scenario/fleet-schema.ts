@@ -40,7 +40,7 @@ const slingingSchema = z
 
 export const helicopterSchema = z
   .strictObject({
-    id: text('Id', 'H1'),
+    id: text('Helicopter', 'H1'),
     name: text('Name', 'light turbine helicopter'),
     fuelLitresPerHour: litresPerHour('Fuel use', 112),
     drumsPerLift: drums('Drums under the hook', 3),
@@ -64,7 +64,7 @@ const flownSchema = z
 
 export const pilotSchema = z
   .strictObject({
-    id: text('Id', 'FW1'),
+    id: text('Pilot', 'FW1'),
     types: z
       .array(reference('aircraftTypes', 'Type', 'A'))
       .min(1)

@@ -22,7 +22,7 @@ export const surfaceState = z
 
 export const stripClass = z
   .union([z.literal(1), z.literal(2), z.literal(3), z.literal(4)], 'a strip class is 1, 2, 3 or 4')
-  .meta({ description: "The operator's grade of the strip, 1 easiest to 4 hardest", examples: [2] });
+  .meta({ description: 'Strip class; 1 easiest to 4 hardest', examples: [2] });
 
 const position = {
   latitudeDeg: latitudeDeg('Latitude, WGS84; north is plus', 65.3333),
@@ -80,12 +80,14 @@ export const placeSchema = z
     }),
     ...position,
     elevationFt: elevationFt('Elevation', 760),
-    stripClass: stripClass
-      .nullable()
-      .meta({ description: "The operator's grade, 1 easiest to 4 hardest; null at a pad", examples: [2] }),
+    stripClass: stripClass.nullable().meta({
+      description: "Strip class; the operator's grade, 1 easiest to 4 hardest; null at a pad",
+      examples: [2],
+    }),
     runway: runwaySchema.nullable().meta({ description: 'The runway; null at a pad' }),
     landingCapacityDrumsPerDay: drums('Drums that can be unloaded in a day', 6).nullable().meta({
-      description: 'Drums that can be unloaded in a day with the hands present; null: no limit',
+      description:
+        'Landing capacity, a day; drums that can be unloaded with the hands present; null: no limit',
       unit: 'drums',
     }),
     surface: surfacePolicySchema,

@@ -86,7 +86,7 @@ const bookedLegSchema = z
 
 export const bookedFlightSchema = z
   .strictObject({
-    id: text('Id', 'X1'),
+    id: text('Flight', 'X1'),
     date: isoDate('Day', '2027-06-14'),
     aircraft: reference('aircraft', 'Tail', 'A1'),
     configuration: text('Cabin configuration of its type', 'seats'),
@@ -138,7 +138,7 @@ const stopSchema = z
 
 export const standingFlightSchema = z
   .strictObject({
-    id: text('Id', 'F05'),
+    id: text('Flight', 'F05'),
     state: standingState,
     date: isoDate('Day', '2027-06-15'),
     aircraft: reference('aircraft', 'Tail', 'B1'),
