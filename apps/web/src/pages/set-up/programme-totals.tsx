@@ -33,9 +33,9 @@ export const ProgrammeTotals = () => {
   const isWhole = isDay(from) && isDay(until) && from <= until;
   if (!may('programme', 'view')) return null;
   return (
-    <section aria-label="Hours, litres and recharge">
+    <section className="set-up-totals" aria-label="Hours, litres and recharge">
       <h2>Hours, litres and recharge</h2>
-      <div className="two">
+      <div className="set-up-inline">
         <Entry label="From" value={from} onChange={(typed) => setDays({ from: typed, until })} />
         <Entry
           label="Until"
@@ -78,7 +78,7 @@ const Totals = ({ items }: { readonly items: readonly Total[] }) => {
           },
         ]}
       />
-      <p>
+      <p className="read">
         At delivered cost: fuel, flight and handling of the flight that brought the drum, as closed, else as
         planned; slinging is not in it. Flown hours follow from the litres, at what each helicopter burns.
       </p>

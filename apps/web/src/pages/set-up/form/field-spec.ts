@@ -15,7 +15,7 @@ interface Common {
 /** One field of a form, read from the schema of the document. */
 export type FieldSpec = Common &
   (
-    | { readonly kind: 'text'; readonly offered: string | null; readonly holds: 'text' | 'day' }
+    | { readonly kind: 'text'; readonly offered: string | null; readonly holds: 'text' | 'sentence' | 'day' }
     /** `perUnit`: what is kept for one that is typed; money is kept in hundredths, and of a chance a per cent is one. */
     | { readonly kind: 'number'; readonly perUnit: 1 | 100 | 0.01 }
     | { readonly kind: 'yes or no' }
@@ -86,7 +86,7 @@ const shapeOf = (key: string, schema: Schema, around: Around): object => {
   return {
     kind: 'text',
     offered: /listed in `(\w+)`/.exec(String(schema.description))?.[1] ?? null,
-    holds: schema.unit === 'local day' ? 'day' : 'text',
+    holds: schema.unit === 'local day' ? 'day' : isSentence(schema) ? 'sentence' : 'text',
   };
 };
 
@@ -94,6 +94,12 @@ const fieldsOf = (schema: Schema, around: Around): readonly FieldSpec[] =>
   Object.entries(schema.properties ?? {}).map(([key, of]) =>
     readField(key, of as Schema, schema.required?.includes(key) ? 'missing' : 'left out', around),
   );
+
+/** By its example: the title of a document with its revision, a remark. */
+const isSentence = ({ examples }: Schema): boolean => {
+  const example = String((examples as readonly unknown[] | undefined)?.[0] ?? '');
+  return example.includes(' ') && example.length > 15;
+};
 
 const isMoney = ({ unit }: Schema): boolean => String(unit).startsWith('cent');
 const isChance = ({ unit }: Schema): boolean => unit === '0 to 1';

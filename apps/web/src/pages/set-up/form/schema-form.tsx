@@ -70,7 +70,7 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
     .filter(Boolean)
     .join('; ');
   return (
-    <div className={spec.key === 'reference' ? 'set-up-long' : 'set-up-short'}>
+    <div className={inner.kind === 'text' && inner.holds === 'sentence' ? 'set-up-long' : undefined}>
       <Entry
         label={spec.label}
         value={typed as string}

@@ -86,7 +86,13 @@ const LinesOf = ({
 }) => {
   const spec = specOf(section, currency);
   const fields = section.columns.flatMap((key) => fieldsIn(spec).filter((field) => field.key === key));
-  if (keeper.lines.length === 0) return <EmptyLine>None yet.</EmptyLine>;
+  if (keeper.lines.length === 0)
+    return (
+      <>
+        <h2>{section.title}</h2>
+        <EmptyLine>No {section.one} yet.</EmptyLine>
+      </>
+    );
   const link = ({ id }: KeptLine, words: string) => (
     <button type="button" className="plain-link" onClick={() => open(id)}>
       {words}

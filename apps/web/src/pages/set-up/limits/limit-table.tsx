@@ -15,6 +15,7 @@ interface LimitTableProps {
   /** What waits for a second person, by id. */
   readonly proposed: Readonly<Record<string, LimitCells>>;
   readonly faults: readonly LimitFault[];
+  readonly base: string;
   readonly drums: readonly DrumsFrom[];
   readonly mayDraft: boolean;
   readonly onType: (row: LimitRow, column: LimitColumn, text: string) => void;
@@ -40,7 +41,7 @@ export const LimitTable = (props: LimitTableProps) => (
             {heads[column]}
           </th>
         ))}
-        <th scope="col">Drums: dry, soft</th>
+        <th scope="col">Drums from {props.base}: dry, soft</th>
       </tr>
     </thead>
     <tbody>

@@ -110,6 +110,7 @@ const Limits = ({ places, types, limits }: LimitsProps) => {
           draft={draft}
           proposed={proposedCells(waiting)}
           faults={faults}
+          base={base}
           drums={(faults.length > 0 ? inForce : checked)?.drums.filter((row) => row.base === base) ?? []}
           mayDraft={may}
           onType={(row, column, text) =>

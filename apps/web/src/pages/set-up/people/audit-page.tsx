@@ -30,7 +30,8 @@ export const AuditPage = () => {
   return (
     <Picture read={page}>
       {({ items, next }) => (
-        <div className="set-up-list">
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and holds nothing else that takes the focus
+        <section className="set-up-list set-up-audit" aria-label="Audit" tabIndex={0}>
           <Lines
             caption="Audit, the newest first; times as on the wall"
             rows={items}
@@ -47,7 +48,7 @@ export const AuditPage = () => {
             {after !== undefined && <Button onPress={() => setAfter(undefined)}>Newest</Button>}
             {next !== null && <Button onPress={() => setAfter(next)}>Older</Button>}
           </div>
-        </div>
+        </section>
       )}
     </Picture>
   );
@@ -55,5 +56,7 @@ export const AuditPage = () => {
 
 const detailWords = (detail: Readonly<Record<string, unknown>>): string =>
   Object.entries(detail)
+    // There is one of it: its subject has said which.
+    .filter(([name, value]) => !(name === 'id' && value === 'current'))
     .map(([name, value]) => `${name} ${Array.isArray(value) ? value.join(', ') : String(value)}`)
     .join('; ');

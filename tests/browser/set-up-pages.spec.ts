@@ -1,0 +1,68 @@
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { expectAccessible } from './testing/expect-accessible.js';
+import { openOffice } from './testing/open-office.js';
+
+const office = openOffice();
+
+const open = async (page: Page, path: string): Promise<void> => {
+  await page.goto(path);
+  await page.getByRole('heading', { level: 1, name: 'Set-up' }).waitFor();
+  await page
+    .getByText(/^(Opening|Checking)\.\.\.$/)
+    .first()
+    .waitFor({ state: 'detached' });
+};
+
+it('every page of Set-up can be read and reached without a mouse, in light and dim', async () => {
+  const page = await office.signIn('operations manager', { width: 1024, height: 768 });
+  await open(page, '/set-up');
+  const links = page.getByRole('navigation', { name: 'Set-up' }).getByRole('link');
+  const paths = await links.evaluateAll((all) => all.map((link) => link.getAttribute('href')!));
+  expect(paths.length).toBeGreaterThan(20);
+  for (const path of paths) {
+    await open(page, path);
+    for (const ground of ['light', 'dim']) {
+      await page.evaluate((value) => {
+        document.documentElement.dataset.ground = value;
+      }, ground);
+      await expectAccessible(page);
+    }
+  }
+}, 180_000);
+
+it('a remark of a base can be read whole in its field', async () => {
+  const page = await office.signIn('operations manager', { width: 1440, height: 900 });
+  await open(page, '/set-up/bases/XMER');
+  const remark = page.getByLabel('Anything else');
+  expect(await remark.inputValue()).not.toBe('');
+  expect(await remark.evaluate((field) => field.scrollWidth - field.clientWidth)).toBe(0);
+});
+
+it('what has the focus in a long form never lies under its acts', async () => {
+  const page = await office.signIn('operations manager', { width: 1024, height: 768 });
+  await open(page, '/set-up/aircraft-types/A');
+  const acts = page.locator('form .set-up-acts');
+  await page.getByLabel('Maximum take-off weight').focus();
+  const under: string[] = [];
+  for (let press = 0; press < 40; press += 1) {
+    await page.keyboard.press('Tab');
+    const top = (await acts.boundingBox())!.y;
+    const at = await page.evaluate(() => {
+      const { bottom } = document.activeElement!.getBoundingClientRect();
+      return { bottom, words: document.activeElement!.outerHTML.slice(0, 80) };
+    });
+    if (at.bottom > top + 1) under.push(at.words);
+  }
+  expect(under).toEqual([]);
+});
+
+it('the totals of the programmes stand in from the edge, under their list', async () => {
+  const page = await office.signIn('operations manager');
+  await open(page, '/set-up/programmes');
+  const left = async (caption: string) => (await page.getByRole('table', { name: caption }).boundingBox())!.x;
+  expect(await left('Planned by the helicopter tasks; flown by the litres drawn')).toBe(
+    await left('Customers, recharge'),
+  );
+  await page.getByText('delivered cost, margin on it 8 %').waitFor();
+});
