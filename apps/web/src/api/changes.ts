@@ -1,6 +1,7 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { useEffect } from 'react';
 import { z } from 'zod';
+import { lastAnswerAt, noteAnswer } from './last-answer.js';
 import { ApiProblem } from './problem.js';
 import { type Answer, send } from './send.js';
 import { createStore, useStore } from './store.js';
@@ -11,7 +12,7 @@ export type Link =
   | { readonly state: 'with base'; readonly at: Date }
   | { readonly state: 'not with base'; readonly since: Date; readonly checking: boolean };
 
-const link = createStore<Link>({ state: 'with base', at: new Date() });
+const link = createStore<Link>({ state: 'with base', at: lastAnswerAt() });
 
 export const useLink = (): Link => useStore(link);
 
@@ -27,7 +28,9 @@ export const checkChanges = async (reads: QueryClient): Promise<void> => {
   if (before.state === 'not with base') link.set({ ...before, checking: true });
   try {
     takeIn(reads, await send('GET', '/api/changes', undefined, { unlessEtag: etag }));
-    link.set({ state: 'with base', at: new Date() });
+    const at = new Date();
+    link.set({ state: 'with base', at });
+    noteAnswer(at);
     if (before.state === 'not with base')
       await reads.invalidateQueries({ predicate: ({ state }) => state.error !== null });
   } catch (error) {
@@ -48,9 +51,20 @@ const takeIn = (reads: QueryClient, answer: Answer): void => {
   if (before === undefined) return;
   const changed = Object.keys(now).filter((kind) => now[kind] !== before[kind]);
   void reads.invalidateQueries({
-    predicate: ({ queryKey: [path] }) => kindsOf(String(path)).some((kind) => changed.includes(kind)),
+    predicate: ({ queryKey }) => changed.some((kind) => shows(queryKey, kind)),
   });
+  // A page that is not open shows its last picture where base falls silent: one of before the plan would say that there is none.
+  if (acceptedPlan.every((kind) => changed.includes(kind)))
+    void reads.refetchQueries({
+      type: 'inactive',
+      predicate: ({ queryKey }) => acceptedPlan.every((kind) => shows(queryKey, kind)),
+    });
 };
+
+/** What accepting a plan changes; a run that goes on changes plans alone. */
+const acceptedPlan = ['plans', 'flights'];
+
+const shows = ([path]: readonly unknown[], kind: string): boolean => kindsOf(String(path)).includes(kind);
 
 /** Keeps asking while the page can be seen; `isOn`: whether this person may ask at all. */
 export const useChanges = (reads: QueryClient, isOn: boolean): void => {

@@ -16,6 +16,7 @@ export const RadioLine = () => {
   const mayReport = useMay()('report surface', 'enter');
   useKeys(mayReport ? { r: { does: 'Enter radio report', act: openRadioLine } } : {});
   useEffect(() => closeRadioLine, []);
+  usePlaces(mayReport);
   return isOpen && mayReport ? <RadioDialog /> : null;
 };
 
@@ -126,9 +127,12 @@ const Kept = ({ reports }: { readonly reports: readonly KeptSurface[] }) => (
   </div>
 );
 
+/** Read before anybody writes a line: what it means has to be known when base falls silent. */
+const usePlaces = (isOn: boolean) => useList(isOn ? '/api/places' : null, placeSchema).value;
+
 /** Undefined: the places are not read yet. */
 const useSaid = (line: string, speaker: string): readonly Said[] | undefined => {
-  const places = useList('/api/places', placeSchema).value;
+  const places = usePlaces(true);
   const timeZone = useSettings().value?.data.timeZone;
   const { now } = useCalendar();
   if (places === undefined || (places.length > 0 && timeZone === undefined)) return undefined;

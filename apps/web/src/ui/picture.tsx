@@ -15,7 +15,7 @@ interface PictureProps<T> {
  */
 export function Picture<T>({ read, children }: PictureProps<T>) {
   const { value, readAt, again } = read;
-  const problem = useProblem(read);
+  const problem = useWhyOfBefore(read);
   if (problem?.kind === 'not-set-up') return <ProblemLine problem={problem} />;
   if (value === undefined) {
     if (problem === undefined)
@@ -49,8 +49,11 @@ export function Picture<T>({ read, children }: PictureProps<T>) {
   );
 }
 
-/** Nothing need have been asked since the connection broke: what is on the page is of before all the same. */
-const useProblem = ({ problem }: Read<unknown>): ApiProblem | undefined => {
+/**
+ * Why what was read is a picture of before; undefined: it is of now. Nothing need have been asked since the connection broke:
+ * what is on the page is of before all the same.
+ */
+export const useWhyOfBefore = ({ problem }: Read<unknown>): ApiProblem | undefined => {
   const isWithBase = useLink().state === 'with base';
   return problem ?? (isWithBase ? undefined : outOfReach());
 };

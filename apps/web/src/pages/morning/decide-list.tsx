@@ -3,7 +3,7 @@ import { useLocation } from 'wouter';
 import { newId, put, useAct, useMay } from '../../api/index.js';
 import { MoveSling } from '../../slings/move-sling.js';
 import { Button, EmptyLine, ProblemLine } from '../../ui/index.js';
-import type { DecideRow } from './decide-rows.js';
+import type { DecideRow } from './decide-row.js';
 
 interface DecideListProps {
   readonly rows: readonly DecideRow[];

@@ -1,37 +1,26 @@
 import type { Calendar } from '../../api/index.js';
-import { levelWords, moveWords, type SlingRemedy, shortWords, workWords } from '../../slings/sling-remedy.js';
 import { figure, inWords } from '../../ui/index.js';
 import { stillToSignWords } from '../../ui/still-to-sign.js';
+import type { DecideRow } from './decide-row.js';
 import type { Morning } from './morning-read.js';
-
-/** A line of "Decide now". */
-export interface DecideRow {
-  readonly key: string;
-  /** Latest time, or since when it waits. */
-  readonly time: string;
-  readonly head: string;
-  /** After the head: the state, in words. */
-  readonly state: string;
-  readonly needsDecision: boolean;
-  readonly words: string;
-  readonly act:
-    | { readonly kind: 'open'; readonly label: string; readonly path: string }
-    | { readonly kind: 'agree'; readonly proposal: string; readonly mayAgree: boolean }
-    | { readonly kind: 'seen'; readonly raised: string }
-    | { readonly kind: 'move sling'; readonly remedy: SlingRemedy; readonly path: string };
-  /** A flight that may be planned again. */
-  readonly canReplan: boolean;
-}
+import { criticalRows, noPlanRows, slingRows } from './short-rows.js';
 
 type Flight = Morning['flights'][number];
 
-/** By the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen. */
-export const decideRows = (morning: Morning, calendar: Calendar): readonly DecideRow[] => {
+/**
+ * By the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen.
+ * `isOfBefore`: base is silent, and the picture is the last one that came.
+ */
+export const decideRows = (
+  morning: Morning,
+  calendar: Calendar,
+  isOfBefore = false,
+): readonly DecideRow[] => {
   const soon = morning.flights.filter((flight) => isSoon(flight, morning));
   const later = morning.flights.filter((flight) => !isSoon(flight, morning));
   const days = [...new Set(later.map(({ date }) => date))];
   const due: readonly (readonly [at: string, row: DecideRow])[] = [
-    ...noPlanRows(morning, calendar),
+    ...noPlanRows(morning, calendar, isOfBefore),
     ...soon.map((flight) => [flight.by, flightRow(flight, calendar)] as const),
     ...morning.cases.map((each) => [each.at, caseRow(each, calendar)] as const),
     ...morning.proposals.map((each) => [each.proposedAt, proposalRow(each, calendar)] as const),
@@ -52,72 +41,6 @@ export const decideRows = (morning: Morning, calendar: Calendar): readonly Decid
 /** "2027-06-15 17:00" as it is read at the territory; a day without a time comes before its hours. */
 const dueKey = (at: string, { isoDay, time }: Calendar): string =>
   /^\d{4}-\d\d-\d\d$/.test(at) ? at : `${isoDay(at)} ${time(at)}`;
-
-/** Nothing stands from today on: the next step, and what falls meanwhile. */
-const noPlanRows = ({ flightsStanding, belowCritical, asOf }: Morning, calendar: Calendar) => {
-  if (flightsStanding > 0) return [];
-  const falls = belowCritical.map(({ place, date }) => `${place} ${dayOf(date, calendar)}`).join(', ');
-  const row: DecideRow = {
-    key: 'no plan',
-    time: 'now',
-    head: 'No plan stands',
-    state: '',
-    needsDecision: false,
-    words: falls === '' ? 'No flight is offered or approved.' : `Below critical without flights: ${falls}.`,
-    act: { kind: 'open', label: 'Plan the week', path: '/week' },
-    canReplan: false,
-  };
-  return [[asOf, row]] as const;
-};
-
-/** A line a cache that no approved or offered flight keeps above critical. */
-const criticalRows = ({ flightsStanding, belowCritical, asOf }: Morning, calendar: Calendar) =>
-  flightsStanding === 0
-    ? []
-    : belowCritical.map((cache) => {
-        const { place, date, litres, criticalLitres } = cache;
-        const row: DecideRow = {
-          key: `critical ${place}`,
-          time: dayOf(date, calendar),
-          head: `${place} below critical`,
-          state: '',
-          needsDecision: false,
-          words: `${usableWords(litres)}, critical ${figure(criticalLitres)} L, with every approved and offered flight. Re-plan, or let less be drawn.`,
-          act: { kind: 'open', label: 'Open cache', path: `/caches/${place}` },
-          canReplan: true,
-        };
-        return [date ?? asOf, row] as const;
-      });
-
-/** A line a cache that a sling would feed in time on an earlier day. */
-const slingRows = ({ slingRemedies }: Morning, calendar: Calendar) =>
-  slingRemedies.flatMap((remedy) => {
-    const { place, move } = remedy;
-    if (move === null) return [];
-    const row: DecideRow = {
-      key: `sling ${place}`,
-      time: calendar.day(move.date),
-      head: `${place} below minimum, its sling comes later`,
-      state: '',
-      needsDecision: false,
-      words: [
-        shortWords(remedy, calendar.day),
-        `Bring forward the ${moveWords(remedy, calendar.day)}:`,
-        ...levelWords(remedy, calendar.day),
-        workWords(remedy),
-      ].join(' '),
-      act: { kind: 'move sling', remedy, path: `/caches/${place}` },
-      canReplan: false,
-    };
-    return [[move.date, row] as const];
-  });
-
-const dayOf = (date: string | null, calendar: Calendar): string =>
-  date === null ? 'now' : calendar.day(date);
-
-/** No cache holds less than nothing. */
-const usableWords = (litres: number): string =>
-  litres < 0 ? `Run out, ${figure(-litres)} L short` : `${figure(litres)} L usable`;
 
 /** Marked, or to be decided within a day. */
 const isSoon = ({ needsDecision, by }: Flight, { asOf }: Morning): boolean =>

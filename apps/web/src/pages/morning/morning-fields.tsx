@@ -1,6 +1,6 @@
 import type { Calendar } from '../../api/index.js';
 import { Field, inWords } from '../../ui/index.js';
-import type { DecideRow } from './decide-rows.js';
+import type { DecideRow } from './decide-row.js';
 import type { Morning } from './morning-read.js';
 
 interface MorningFieldsProps {

@@ -2,8 +2,9 @@ import './morning.css';
 import { type ReactNode, useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { type Calendar, type Read, useCalendar, useMay, useRead } from '../../api/index.js';
+import { useKeptSurfaces } from '../../radio/kept-surfaces.js';
 import { openRadioLine } from '../../radio/radio-open.js';
-import { Button, Choice, Picture, PrintLink, TitleBlock } from '../../ui/index.js';
+import { Button, Choice, Picture, PrintLink, TitleBlock, useWhyOfBefore } from '../../ui/index.js';
 import { DecideList } from './decide-list.js';
 import { decideRows } from './decide-rows.js';
 import { FuelDialog } from './fuel-dialog.js';
@@ -12,6 +13,7 @@ import { changedRows, OneWindow, WordsList } from './lists.js';
 import { MorningFields } from './morning-fields.js';
 import { type Morning, morningSchema } from './morning-read.js';
 import { awayRows, notHeardRows } from './not-heard-rows.js';
+import { ReadAhead } from './read-ahead.js';
 import { StripTable } from './strip-table.js';
 import { WaitingHandover } from './waiting-handover.js';
 
@@ -24,7 +26,10 @@ export const MorningPage = () => {
   const [from, setFrom] = useState<string | null>(null);
   const [open, setOpen] = useState<Open>();
   const read = useEveryMinute(useRead(`/api/morning${from === null ? '' : `?since=${from}`}`, morningSchema));
-  const rows = read.value === undefined ? [] : decideRows(read.value, calendar);
+  const keptSurfaces = useKeptSurfaces();
+  const isOfBefore = useWhyOfBefore(read) !== undefined;
+  const rows = read.value === undefined ? [] : decideRows(read.value, calendar, isOfBefore);
+  const mayEnter = useMay()('count', 'enter');
   const choose = (next: Since) => {
     setSince(next);
     setFrom(next === 'handover' ? (read.value?.handedOverAt ?? null) : null);
@@ -85,13 +90,17 @@ export const MorningPage = () => {
                 <h2>
                   Not heard from <small>since</small>
                 </h2>
-                <WordsList rows={notHeardRows(morning, calendar)} empty="Everybody has been heard from." />
+                <WordsList
+                  rows={notHeardRows(morning, calendar, keptSurfaces)}
+                  empty="Everybody has been heard from."
+                />
               </Column>
             </div>
             <StripTable strips={morning.strips} />
           </div>
         )}
       </Picture>
+      {mayEnter && <ReadAhead />}
       {read.value !== undefined && open !== undefined && (
         <OpenDialog open={open} morning={read.value} onClose={() => setOpen(undefined)} />
       )}

@@ -1,4 +1,5 @@
 import type { Calendar } from '../../api/index.js';
+import type { KeptSurfaceReport } from '../../radio/kept-surfaces.js';
 import { inWords } from '../../ui/index.js';
 import type { Away, Morning, Strip } from './morning-read.js';
 
@@ -12,10 +13,17 @@ export interface WordsRow {
   readonly grave?: boolean;
 }
 
+/** What was said of strips and is kept on this machine, by place. */
+type Kept = ReadonlyMap<string, KeptSurfaceReport>;
+
 /** Crews first: a word that is due outweighs an old count. */
-export const notHeardRows = (morning: Morning, calendar: Calendar): readonly WordsRow[] => [
+export const notHeardRows = (
+  morning: Morning,
+  calendar: Calendar,
+  kept: Kept = new Map(),
+): readonly WordsRow[] => [
   ...morning.notHeard.crews.map((crew) => crewRow(crew, morning, calendar)),
-  ...morning.strips.flatMap((strip) => stripRow(strip, calendar) ?? []),
+  ...morning.strips.flatMap((strip) => stripRow(strip, calendar, kept.get(strip.place)) ?? []),
   ...morning.notHeard.phones.map(({ person, hoursSilent }) => ({
     key: `phone ${person}`,
     time: `${hoursSilent} h`,
@@ -64,7 +72,7 @@ const crewRow = (
 });
 
 /** A strip whose surface is unknown: what was last said, and what is planned on instead. */
-const stripRow = (strip: Strip, calendar: Calendar): WordsRow | null => {
+const stripRow = (strip: Strip, calendar: Calendar, kept: KeptSurfaceReport | undefined): WordsRow | null => {
   if (strip.surface !== null) return null;
   const { place, radioTime, reportedAt, reported, by, counts } = strip;
   const last = reportedAt === null ? 'No report yet.' : `${calendar.when(reportedAt)}: ${reported}, ${by}.`;
@@ -72,9 +80,14 @@ const stripRow = (strip: Strip, calendar: Calendar): WordsRow | null => {
     key: `strip ${place}`,
     time: radioTime === null ? 'no radio' : `due ${radioTime}`,
     head: `${place} surface`,
-    words: `${last} The plan counts on ${counts}.`,
+    words: `${last} The plan counts on ${counts}.${keptWords(kept, calendar)}`,
   };
 };
+
+const keptWords = (kept: KeptSurfaceReport | undefined, { when }: Calendar): string =>
+  kept === undefined
+    ? ''
+    : ` Kept here, not sent: ${kept.report.state}, ${when(kept.report.at)}, ${kept.report.by}.`;
 
 /** "3 h", and from two days on "12 days". */
 export const ageWords = (since: string, asOf: string): string => {

@@ -150,6 +150,17 @@ describe('decide now, where fuel runs short', () => {
     });
   });
 
+  it('a picture of before, while base is silent, says of when it is and offers no plan that may be there already', () => {
+    const [row] = decideRows({ ...bare, flightsStanding: 0, belowCritical: below }, calendar, true);
+    expect(row).toMatchObject({
+      time: '06:55',
+      head: 'No plan stood at 06:55',
+      words:
+        'Base is silent: whether one was accepted since is not known here. At 06:55: Below critical without flights: XKNA now, XLOR Wed 16.',
+      act: { label: 'Open week', path: '/week' },
+    });
+  });
+
   it('a count of this morning waits before a flight that is due tonight', () => {
     const flights = [flight('F05', '2027-06-16', '2027-06-15T17:00:00Z')];
     const count = {
@@ -187,6 +198,20 @@ describe('not heard from', () => {
       drumsToday: 0,
       drumsADay: 6,
     };
+    const report = {
+      place: 'XISK',
+      state: 'soft',
+      at: '2027-06-15T06:40Z',
+      by: 'J. Holm, by radio',
+    } as const;
+    const [waiting] = notHeardRows(
+      { ...bare, strips: [strip] },
+      calendar,
+      new Map([['XISK', { report, isRefused: false }]]),
+    );
+    expect(waiting!.words).toBe(
+      'Mon 07:02: damp, survey camp. The plan counts on dry. Kept here, not sent: soft, 06:40, J. Holm, by radio.',
+    );
     expect(
       notHeardRows({ ...bare, strips: [strip, { ...strip, place: 'XLOR', surface: 'soft' }] }, calendar),
     ).toEqual([

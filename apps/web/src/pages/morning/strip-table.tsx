@@ -1,4 +1,5 @@
 import { useCalendar } from '../../api/index.js';
+import { type KeptSurfaceReport, useKeptSurfaces } from '../../radio/kept-surfaces.js';
 import { Lines, NotSetUp, SurfaceWord, useIsPrinting } from '../../ui/index.js';
 import type { Strip } from './morning-read.js';
 
@@ -6,8 +7,13 @@ import type { Strip } from './morning-read.js';
 export const StripTable = ({ strips }: { readonly strips: readonly Strip[] }) => {
   const { when, day } = useCalendar();
   const isPrinting = useIsPrinting();
+  const kept = useKeptSurfaces();
+  const isKept = strips.some(({ place }) => kept.has(place));
   const rows: readonly (readonly [head: string, cell: (strip: Strip) => React.ReactNode])[] = [
     ['Surface', ({ surface }) => <SurfaceWord state={surface ?? 'unknown'} />],
+    ...(isKept
+      ? [['Kept here, not sent', ({ place }: Strip) => <KeptCell kept={kept.get(place)} />] as const]
+      : []),
     ['Plan counts on', ({ counts }) => counts],
     ['Reported', ({ reportedAt }) => (reportedAt === null ? 'never' : when(reportedAt))],
     ['Said by', ({ by }) => speaker(by)],
@@ -70,6 +76,19 @@ export const StripTable = ({ strips }: { readonly strips: readonly Strip[] }) =>
         </tbody>
       </table>
     </section>
+  );
+};
+
+/** What was said here and base has not heard: the plan does not count on it yet. */
+const KeptCell = ({ kept }: { readonly kept: KeptSurfaceReport | undefined }) => {
+  const { when } = useCalendar();
+  if (kept === undefined) return null;
+  const { report, isRefused } = kept;
+  return (
+    <span className="kept">
+      <SurfaceWord state={report.state} /> {when(report.at)} {speaker(report.by)}
+      {isRefused && <b className="plum"> Base says no: see Radio and paper.</b>}
+    </span>
   );
 };
 
