@@ -66,6 +66,13 @@ export { nearNumbers } from './two-totals/near-numbers.js';
 export { questionFill, questionWeight } from './two-totals/question-weight.js';
 export { type ItemTotals, itemTotals, type SheetItem } from './two-totals/sheet-item.js';
 export type { Slip, SlipKind } from './two-totals/slip.js';
-export { type ToldSheet, unlikeOwnCode, unlikeOwnTotals } from './two-totals/told-sheet.js';
+export {
+  type OwnSheet,
+  type ToldSheet,
+  unlikeOwnCode,
+  unlikeOwnSheet,
+  whyDoesNotHold,
+} from './two-totals/told-sheet.js';
+export { areTwoPeople, totalsApart } from './two-totals/totals-apart.js';
 export { compareWithSheet, roundingBeside, type SheetFigures } from './two-totals/with-sheet.js';
 export { printedPlan, unloadOrStay } from './unload-or-stay.js';

@@ -18,14 +18,18 @@ beforeEach(async () => {
 afterAll(() => desk.server.close());
 
 /** Loaded with 9999 in the place of the first drum that was set aside. */
-const loadsWith9999 = (grossKg: number | null) => {
+const loadsWith9999 = (grossKg: number | null, means: 'phone' | 'radio' = 'phone') => {
   const drums = f05.loads.map(({ drum, place }, at) => {
     const told = grossKg === null ? {} : { grossKg };
-    const aboard = { movement: randomUUID(), to: place, position: positions[at] };
+    const aboard = {
+      movement: randomUUID(),
+      to: place,
+      ...(means === 'phone' ? { position: positions[at] } : {}),
+    };
     return { ...aboard, ...(at === 0 ? { drum: '9999', ...told } : { drum }) };
   });
   return desk.report(crew, 'F05', 'load', {
-    ...{ means: 'phone', version: f05.version, totals, drums, allTheSame: true },
+    ...{ means, version: f05.version, totals, drums, allTheSame: true },
     happenedAt: '2027-06-14T05:40Z',
   });
 };
@@ -76,6 +80,12 @@ describe('a drum that is aboard and in no book', () => {
     const raised = body.report.raised.join(' ');
     expect(raised).toContain('loaded all the same with 9999 (400.0 kg by the crew), ');
     expect(raised).toMatch(/does not hold by base's sheet: .*882 lb, limit/);
+  });
+
+  it('and with which no positions hold does not hold either, where nobody has told the positions', async () => {
+    const { body } = await loadsWith9999(400, 'radio');
+    expect(body.entered).toBe(false);
+    expect(body.report.raised.join(' ')).toMatch(/does not hold by base's sheet: F05: .*[^.]\.( |$)/);
   });
 
   it('weighs something', async () => {

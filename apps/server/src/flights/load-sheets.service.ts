@@ -24,9 +24,9 @@ import { loadAnswer } from './load-answer.js';
 import { loadStanding } from './load-picture.js';
 import { LoadWordsService } from './load-words.service.js';
 import { drumsFor, namedFlight, ofItsDay } from './named-flight.js';
+import { sheetOf } from './own-sheet.js';
 import { refuseOtherDrums } from './positions.service.js';
 import { type FlightOnPaper, sheetFor } from './sheet-for.js';
-import { ownSheet } from './told-totals.js';
 import { figuresOf } from './two-totals.js';
 
 interface OnBoard {
@@ -60,7 +60,7 @@ export class LoadSheetsService {
   /** By which paper is told from another version, whichever day it is entered. */
   async checkCode(id: string, me: Account): Promise<CheckCodeAnswer> {
     const { board, flight, loads } = await this.read(id, me);
-    return { version: flight.version, checkCode: ownSheet(board, flight, loads)?.checkCode ?? null };
+    return { version: flight.version, checkCode: sheetOf(board, flight, loads)?.checkCode ?? null };
   }
 
   /** The sheet's total is told only beside the one that somebody has typed, on its own day or after it. */

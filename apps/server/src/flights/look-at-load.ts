@@ -1,35 +1,41 @@
 import type { Fault as FieldFault } from '@drumline/contract';
-import { compareWithSheet, type SheetFigures } from '@drumline/loading';
+import { areTwoPeople, type OwnSheet, totalsApart } from '@drumline/loading';
 import { knownSurface } from '@drumline/network';
 import type { Scenario } from '@drumline/planning';
-import { type Pounds, print } from '@drumline/units';
 import type { Board } from './board.service.js';
 import type { Flight } from './flight.table.js';
 import type { LoadBody } from './loads-aboard.js';
-import { drumsFor, namedFlight } from './named-flight.js';
-import { sheetFor } from './sheet-for.js';
-import { figuresOf } from './two-totals.js';
 
 type Signed = NonNullable<LoadBody['signed']>;
 
+/** A loading as it is reported, and base's own sheet of it. */
+interface ReportedLoad {
+  readonly body: LoadBody;
+  readonly own: Pick<OwnSheet, 'figures' | 'toleranceLb'>;
+}
+
 /** What stands in the way of calling the flight loaded, by the moment at which it was loaded. */
-export const faultsOfLoad = (board: Board, flight: Flight, body: LoadBody): readonly FieldFault[] => [
+export const faultsOfLoad = (
+  board: Board,
+  flight: Flight,
+  { body, own }: ReportedLoad,
+): readonly FieldFault[] => [
   ...versionFaults(flight, body),
-  ...totalsFaults(board, flight, body),
+  ...totalsFaults(body, own),
   ...surfaceFaults(board.scenario, flight, body),
   ...body.drums.flatMap((_, at) => drumFaultsAt(board, flight, body, at)),
 ];
 
 /** A difference that somebody has signed for, in words; empty: there is none. */
-export const signedDifferences = (board: Board, flight: Flight, body: LoadBody): readonly string[] => {
-  const { signed, totals } = body;
-  const { twoTotals } = board.scenario.policy;
-  return signed === undefined || twoTotals === undefined
+export const signedDifferences = ({
+  body: { signed, totals },
+  own: { figures, toleranceLb },
+}: ReportedLoad): readonly string[] =>
+  signed === undefined || toleranceLb === null
     ? []
-    : totalsApart(totals, twoTotals.toleranceLb, sheetOf(board, flight)).map(
+    : totalsApart(totals, figures, toleranceLb).map(
         ({ words }) => `${words} Signed by ${signedBy(signed)}: ${signed.reason}.`,
       );
-};
 
 const signedBy = ({ by, second }: Signed): string => (second === undefined ? by : `${by} with ${second}`);
 
@@ -44,9 +50,11 @@ const versionFaults = ({ id, version }: Flight, body: LoadBody): readonly FieldF
         },
       ];
 
-const totalsFaults = (board: Board, flight: Flight, { totals, signed }: LoadBody): readonly FieldFault[] => {
-  const { twoTotals } = board.scenario.policy;
-  if (twoTotals === undefined)
+const totalsFaults = (
+  { totals, signed }: LoadBody,
+  { figures, toleranceLb }: ReportedLoad['own'],
+): readonly FieldFault[] => {
+  if (toleranceLb === null)
     return [
       {
         path: 'totals',
@@ -54,7 +62,7 @@ const totalsFaults = (board: Board, flight: Flight, { totals, signed }: LoadBody
         remedy: 'Ask the operations manager to enter `twoTotals` in the policy.',
       },
     ];
-  const apart = totalsApart(totals, twoTotals.toleranceLb, sheetOf(board, flight));
+  const apart = totalsApart(totals, figures, toleranceLb);
   if (signed !== undefined) return apart.length > 0 && !isByTwo(signed) ? [signedAlone(signed)] : [];
   return apart.map(({ pair, words }) => ({
     path: `totals.${pair}`,
@@ -63,36 +71,7 @@ const totalsFaults = (board: Board, flight: Flight, { totals, signed }: LoadBody
   }));
 };
 
-/** The sheet that it is loaded by; null: it cannot be made by today's facts. */
-const sheetOf = (board: Board, flight: Flight): SheetFigures | null => {
-  const named = namedFlight(board, flight, drumsFor(board, flight));
-  return named.found ? figuresOf(board, flight, sheetFor(board, flight, named.load)) : null;
-};
-
-/** The pairs further apart than the operator accepts: figures, arithmetic, likely slips; which is right is not said. */
-const totalsApart = ({ load, takeOff }: LoadBody['totals'], toleranceLb: Pounds, at: SheetFigures | null) =>
-  (
-    [
-      ['load', 'Load, by the sheet and by hand', 'load', load.bySheetLb, load.byHandLb],
-      [
-        'takeOff',
-        'Take-off weight, by the sheet and by the aircraft',
-        'take-off weight',
-        takeOff.bySheetLb,
-        takeOff.byAircraftLb,
-      ],
-    ] as const
-  ).flatMap(([pair, name, of, bySheetLb, typedLb]) => {
-    const compared = compareWithSheet(at, { of, bySheetLb, typedLb, toleranceLb });
-    if (compared.agrees) return [];
-    const slips = compared.slips.map(({ title, words }) => `${title}: ${words}`);
-    const arithmetic = `${name}: ${compared.words}; ${print(toleranceLb, 'lb')} is accepted.`;
-    return [{ pair, words: [arithmetic, ...slips, compared.advice].join(' ') }];
-  });
-
-/** By name alone: at a base without a line nobody can ask who is who. */
-const isByTwo = ({ by, second }: Signed): boolean =>
-  second !== undefined && second.toLowerCase() !== by.toLowerCase();
+const isByTwo = ({ by, second = '' }: Signed): boolean => areTwoPeople(by, second);
 
 const signedAlone = ({ by }: Signed): FieldFault => ({
   path: 'signed.second',

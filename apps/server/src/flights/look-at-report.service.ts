@@ -1,15 +1,15 @@
 import type { Fault as FieldFault, FlightReportBody } from '@drumline/contract';
+import { unlikeOwnSheet, whyDoesNotHold } from '@drumline/loading';
 import { drumsMissing } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
-import { doesNotHold } from './does-not-hold.js';
 import type { Flight, Load } from './flight.table.js';
 import { FlightDrumsService } from './flight-drums.service.js';
 import type { SentReport } from './flight-reports.service.js';
 import { FlightStoreService } from './flight-store.service.js';
 import type { LoadBody } from './loads-aboard.js';
 import { faultsOfLoad, signedDifferences } from './look-at-load.js';
-import { unlikeOwnSheet } from './told-totals.js';
+import { ownSheet, toldSheet } from './own-sheet.js';
 
 export interface Looked {
   /** Of a loading, the flight as it stood then: what base marked afterwards does not unload it. */
@@ -38,18 +38,17 @@ export class LookAtReportService {
     const isFlown = moved.some(({ off }) => off !== null);
     if (body.kind === 'load' && board !== null) {
       const needsDecision = await this.store.neededDecision(transaction, flight, new Date(body.happenedAt));
+      const own = ownSheet(board, flight, { body, before: loads });
+      const told = toldSheet(body);
       return {
         asItStood: { ...flight, needsDecision },
         isFlown,
-        faults: [
-          ...faultsOfLoad(board, flight, body),
-          ...doesNotHold(board, flight, { body, before: loads }),
-        ],
+        faults: [...faultsOfLoad(board, flight, { body, own }), ...notHeld(whyDoesNotHold(own, told))],
         raised: [
           ...raised,
           ...markedSince(flight, needsDecision, body),
-          ...signedDifferences(board, flight, body).map((words) => `${flight.id}: ${words}`),
-          ...unlikeOwnSheet(board, flight, { body, before: loads }).map((words) => `${flight.id}: ${words}`),
+          ...signedDifferences({ body, own }).map((words) => `${flight.id}: ${words}`),
+          ...unlikeOwnSheet(own, told).map((words) => `${flight.id}: ${words}`),
           ...otherDrums(flight, loads, body),
         ],
       };
@@ -63,6 +62,11 @@ const missingFault = (problem: string): FieldFault => ({
   problem,
   remedy: 'Send its movement, then report the flight again.',
 });
+
+const notHeld = (problem: string | null): readonly FieldFault[] => {
+  const remedy = 'Put the drums elsewhere, or take others or fewer; then report it again.';
+  return problem === null ? [] : [{ path: 'drums', problem, remedy }];
+};
 
 /** What base asked after the loading, which could not know it: the flight is loaded, and somebody has to look. */
 const markedSince = (

@@ -10,7 +10,12 @@ import { loadsOf } from './flight-acts.service.js';
 /** A flight with every drum by number in its place; or why there is no such load. */
 export type NamedFlight =
   | { readonly found: true; readonly load: NamedLoad; readonly standing: StandingFlight }
-  | { readonly found: false; readonly why: string };
+  | {
+      readonly found: false;
+      readonly why: string;
+      /** Its drums and cargo are known, and stand nowhere so that they hold. */
+      readonly cannotStand?: true;
+    };
 
 /** Drums as set aside; where none are, those that its approval would take. */
 export const drumsFor = (board: Board, flight: Flight): readonly Load[] => {
@@ -58,5 +63,5 @@ export const namedFlight = (
   const answer = loadOfFlight({ ...scenario, drums }, standing, picked);
   return answer.found
     ? { found: true, load: answer.load, standing }
-    : { found: false, why: `${flight.id}: ${answer.why}.` };
+    : { ...answer, why: `${flight.id}: ${answer.why}.` };
 };

@@ -40,7 +40,7 @@ export const Remedies = ({ here: { flight }, positions }: RemediesProps) => {
   const code = flight.sheet!.checkCode;
   // biome-ignore lint/correctness/useExhaustiveDependencies: a flight is another one when its sheet is
   const ways = useMemo(
-    () => (program && isWanted ? program.waysToHold(flight.request!, aboard) : null),
+    () => (program && isWanted ? program.waysToHold(flight.request, aboard) : null),
     [program, code, isWanted],
   );
   if (flight.request === null) return <p>Ask base for another version of this load.</p>;

@@ -1,32 +1,63 @@
-import { type Pounds, print } from '@drumline/units';
+import type { Pounds } from '@drumline/units';
+import type { LoadSheet } from '../load-sheet/load-sheet.js';
+import { comparisonWords } from './comparison-words.js';
 import { compareWithSheet, type SheetFigures } from './with-sheet.js';
 
-/** What a crew without a screen says stands on the sheet that it was loaded by. */
+/** What a crew says of the sheet that it was loaded by. */
 export interface ToldSheet {
-  readonly means: 'paper' | 'radio';
+  readonly means: 'screen' | 'phone' | 'paper' | 'radio';
   readonly version: number;
   /** As printed, whole pounds. */
   readonly loadLb: Pounds;
   readonly takeOffLb: Pounds;
+  /** As read off it; absent: nobody has read it. */
+  readonly checkCode?: string | undefined;
+  /** What it says against the load; absent: nothing. */
+  readonly doesNotHold?: string | undefined;
+}
+
+/** Base's own sheet of that flight; what is null cannot be made by the facts. */
+export interface OwnSheet {
+  readonly version: number;
+  /** With the drums that are aboard. */
+  readonly figures: SheetFigures | null;
+  /** With the drums that are aboard, where they stand. */
+  readonly standing: Pick<LoadSheet, 'holds' | 'faults'> | null;
+  /** With the drums that were set aside, as it was printed. */
+  readonly checkCode: string | null;
+  /** Null: the operator has said none, and no totals are compared. */
+  readonly toleranceLb: Pounds | null;
 }
 
 /**
- * What a crew wrote or said of its sheet beside base's own sheet of that version with the drums that are aboard, in
- * sentences with the likely slips; empty: they agree within the tolerance, lb. Which is right is not said.
+ * What a crew wrote or said of its sheet beside base's own sheet of that version, in sentences with the likely slips.
+ * Empty: they agree within the tolerance, or it came from a phone or a screen, which has the sheet itself. Which is right is not said.
  */
-export function unlikeOwnTotals(own: SheetFigures, told: ToldSheet, toleranceLb: Pounds): readonly string[] {
-  const { means, version } = told;
+export function unlikeOwnSheet(own: OwnSheet, told: ToldSheet): readonly string[] {
+  const { means, version, checkCode } = told;
+  if ((means !== 'paper' && means !== 'radio') || version !== own.version) return [];
+  const code =
+    checkCode === undefined || own.checkCode === null
+      ? null
+      : unlikeOwnCode(own.checkCode, checkCode, version);
+  return [...unlikeOwnTotals(own, told, means), ...(code === null ? [] : [code])];
+}
+
+function unlikeOwnTotals(
+  { figures, toleranceLb }: OwnSheet,
+  { version, loadLb, takeOffLb }: ToldSheet,
+  means: 'paper' | 'radio',
+): readonly string[] {
+  if (figures === null || toleranceLb === null) return [];
+  const how = means === 'radio' ? 'as said by radio' : 'as written on paper';
   const pairs = [
-    ['load', own.totals.loadLb, told.loadLb],
-    ['take-off weight', own.totals.takeoffLb, told.takeOffLb],
+    ['load', figures.totals.loadLb, loadLb],
+    ['take-off weight', figures.totals.takeoffLb, takeOffLb],
   ] as const;
   return pairs.flatMap(([of, bySheetLb, typedLb]) => {
-    const compared = compareWithSheet(own, { of, bySheetLb, typedLb, toleranceLb });
-    if (compared.agrees) return [];
-    const slips = compared.slips.map(({ title, words }) => `${title}: ${words}`);
-    const how = means === 'radio' ? 'as said by radio' : 'as written on paper';
-    const arithmetic = `The ${of} by base's sheet of version ${version}, and ${how}: ${compared.words}; ${print(toleranceLb, 'lb')} is accepted.`;
-    return [[arithmetic, ...slips, compared.advice].join(' ')];
+    const compared = compareWithSheet(figures, { of, bySheetLb, typedLb, toleranceLb });
+    const what = `The ${of} by base's sheet of version ${version}, and ${how}`;
+    return compared.agrees ? [] : [comparisonWords(what, compared, toleranceLb)];
   });
 }
 
@@ -36,4 +67,16 @@ export function unlikeOwnCode(own: string, told: string, version: number): strin
   return read === own
     ? null
     : `The check code of base's sheet of version ${version} is ${own}, and ${read} of the sheet that was loaded by: they are not the same sheet, or the code is misread. Read both again, line by line.`;
+}
+
+/**
+ * Why a load that is reported keeps not every limit, as a sentence; null: it does, or nobody can say. As its crew says of
+ * its own sheet, which may know weights that base does not; else by base's own sheet of that version.
+ */
+export function whyDoesNotHold(own: OwnSheet, { version, doesNotHold }: ToldSheet): string | null {
+  if (doesNotHold !== undefined)
+    return `the load does not hold by the sheet it was loaded by: ${doesNotHold}`;
+  const { standing } = own;
+  if (version !== own.version || standing === null || standing.holds) return null;
+  return `the load does not hold by base's sheet: ${standing.faults.join('. ')}.`;
 }

@@ -28,7 +28,12 @@ export interface PickedDrum {
 
 export type LoadOfFlight =
   | { readonly found: true; readonly load: NamedLoad }
-  | { readonly found: false; readonly why: string };
+  | {
+      readonly found: false;
+      readonly why: string;
+      /** Its drums and cargo are known, and stand nowhere so that they hold. */
+      readonly cannotStand?: true;
+    };
 
 /**
  * The named load of a flight on its day: route, surfaces, winds and fuel by the scenario, each drum with its own weight,
@@ -53,7 +58,7 @@ export function loadOfFlight(
     drums.push({ ...drum, offAfterLeg });
   }
   const placed = placeCargo(route, cargoOf(onDay.request), []);
-  if (!placed.found) return placed;
+  if (!placed.found) return { ...placed, cannotStand: true };
   const load: NamedLoad = { ...route, drums: [], cargo: placed.cargo };
   const { type, configuration } = onDay.request;
   const places = new Set(configurationOf(type, configuration).drumPositions.map(({ id }) => id));
@@ -76,7 +81,9 @@ function withDrums(
   const beside = placeDrums(load, drums, positions);
   if (beside.found) return { found: true, load: { ...load, drums: beside.drums } };
   const anew = placeCargo(load, cargoOf(load.request), drums);
-  return anew.found ? { found: true, load: { ...load, cargo: anew.cargo, drums: anew.drums } } : beside;
+  return anew.found
+    ? { found: true, load: { ...load, cargo: anew.cargo, drums: anew.drums } }
+    : { ...beside, cannotStand: true };
 }
 
 /** Null: it is in no book, and nobody has said that it is aboard. */

@@ -1,3 +1,4 @@
+import { areTwoPeople } from '@drumline/loading';
 import { inWords } from '../../../ui/qty.js';
 import type { LoadedFlight, Totals } from '../load-read.js';
 
@@ -25,8 +26,7 @@ const isSigned = ({ signedBy, reason }: Signatures): boolean =>
   signedBy.trim() !== '' && reason.trim().length >= 3;
 
 /** Whoever checked the load has seen both figures too. */
-const isAlone = ({ signedBy, checkedBy }: Signatures): boolean =>
-  signedBy.trim().toLowerCase() === checkedBy.trim().toLowerCase();
+const isAlone = ({ signedBy, checkedBy }: Signatures): boolean => !areTwoPeople(signedBy, checkedBy);
 
 /** Why the flight cannot be called loaded yet; undefined: it can. */
 export const loadedOff = (
@@ -44,10 +44,10 @@ export const loadedOff = (
   const [first] = apart(totals);
   if (first !== undefined && !isSigned(signatures))
     return `Loaded waits: the two totals differ by ${inWords(first.differenceLb, 'lb')}. Add both again, or the commander signs with the reason.`;
-  if (first !== undefined && isAlone(signatures))
-    return 'Loaded waits: whoever signs for the difference is not who checked it; it takes two people.';
   if (signatures.loadedBy.trim() === '') return 'Loaded is off: who loaded it is not written.';
   if (signatures.checkedBy.trim() === '') return 'Loaded is off: who checked it is not written.';
+  if (first !== undefined && isAlone(signatures))
+    return 'Loaded waits: whoever signs for the difference is not who checked it; it takes two people.';
   return undefined;
 };
 
