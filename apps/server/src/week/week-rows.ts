@@ -1,7 +1,7 @@
 import type { WeekBooked, WeekFlight, WeekLanding } from '@drumline/contract';
 import type { StripLimit } from '@drumline/loading';
 import type { Place } from '@drumline/network';
-import type { BookedFlight, PlannedFlight } from '@drumline/planning';
+import { type BookedFlight, drumsLanded, type PlannedFlight } from '@drumline/planning';
 import type { Flight } from '../flights/flight.table.js';
 
 /** A flight as its box shows it; `legs`: by the facts of today where they are other than those it was planned by. */
@@ -37,6 +37,7 @@ export const weekBooked = (flight: BookedFlight, spareDrums: number | null): Wee
   aircraft: flight.aircraft,
   purpose: flight.purpose,
   departs: flight.departs ?? null,
+  heldHours: flight.heldHours,
   route: [flight.legs[0]!.from, ...flight.legs.map(({ to }) => to)],
   passengers: Math.max(...flight.legs.map(({ passengers }) => passengers)),
   spareDrums,
@@ -48,15 +49,7 @@ export const landingsOf = (
   places: readonly Place[],
 ): readonly WeekLanding[] => {
   const limits = new Map(places.map((place) => [place.code, place.landingCapacityDrumsPerDay]));
-  const sums = new Map<string, WeekLanding>();
-  for (const { date, stops } of flights)
-    for (const { place, drums } of stops) {
-      const key = `${date} ${place}`;
-      const before = sums.get(key)?.drums ?? 0;
-      if (before + drums > 0)
-        sums.set(key, { date, place, drums: before + drums, limitDrums: limits.get(place) ?? null });
-    }
-  return [...sums.values()];
+  return drumsLanded(flights).map((landed) => ({ ...landed, limitDrums: limits.get(landed.place) ?? null }));
 };
 
 /** The most used first. */

@@ -36,6 +36,7 @@ describe('the week board', () => {
     // product.md, M25 and S1: X1 carries passengers on both legs, X2 takes drums XALD-XCIN, X3 3 drums XMER-XHAS.
     expect(spares).toContainEqual(['X1', 0]);
     expect(spares).toContainEqual(['X3', 3]);
+    expect(booked.find(({ id }) => id === 'X1')).toMatchObject({ departs: null, heldHours: 2.2 });
     expect(booked.find(({ id }) => id === 'X2')!.spareDrums).toBeGreaterThan(0);
     expect(aircraft.find(({ tail }) => tail === 'A2')!.absences).toHaveLength(1);
   });

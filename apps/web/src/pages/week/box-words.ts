@@ -1,3 +1,4 @@
+import { inWords } from '../../ui/qty.js';
 import type { WeekBooked, WeekFlight } from './week-read.js';
 
 /** The firmer the flight, the firmer its line. */
@@ -95,6 +96,12 @@ export const markKey = (flights: readonly WeekFlight[]): readonly string[] => {
     const mark = limitMarks[name];
     return mark === undefined ? [] : [`${mark} ${limitWords(name, 'strip')}`];
   });
+};
+
+/** "off 07:30, takes 1.6 h", "takes 1.6 h, hour not set". */
+export const bookedTime = ({ departs, heldHours }: Pick<WeekBooked, 'departs' | 'heldHours'>): string => {
+  const takes = `takes ${inWords(heldHours, 'h', 1)}`;
+  return departs === null ? `${takes}, hour not set` : `off ${departs}, ${takes}`;
 };
 
 /** What a booked flight has aboard, and what it could take: two short lines. */

@@ -1,7 +1,7 @@
 import { Link } from 'wouter';
 import { type Calendar, useRead } from '../../api/index.js';
 import { Picture, StateWord } from '../../ui/index.js';
-import { bookedWords, isFrozen } from './box-words.js';
+import { bookedTime, bookedWords, isFrozen } from './box-words.js';
 import { CardActs } from './card-acts.js';
 import { cardSchema } from './card-read.js';
 import { CardRows } from './card-rows.js';
@@ -65,7 +65,6 @@ export const BookedCard = ({
           Booked, not fuel
           <span className="slate">
             {booked.aircraft}, {calendar.day(booked.date)}
-            {booked.departs !== null && `, off ${booked.departs}`}
           </span>
         </p>
       </header>
@@ -73,6 +72,15 @@ export const BookedCard = ({
         <div>
           <dt>For</dt>
           <dd>{booked.purpose}</dd>
+        </div>
+        <div>
+          <dt>Time</dt>
+          <dd>
+            {bookedTime(booked)}
+            {booked.departs === null &&
+              ': it stands in the morning until Set-up, Booked flights, has its hour'}
+            .
+          </dd>
         </div>
         <div>
           <dt>Load</dt>

@@ -1,11 +1,12 @@
 import { memo } from 'react';
-import { Lock } from '../../ui/index.js';
+import { inWords, Lock } from '../../ui/index.js';
 import type { Box } from './board-rows.js';
 import {
   bindingLong,
   bindingMark,
   bindingShort,
   bindingWords,
+  bookedTime,
   bookedWords,
   isFrozen,
   lineOf,
@@ -77,18 +78,12 @@ const Flight = ({ flight, stops }: Of<WeekFlight>) => {
   );
 };
 
-interface OffAtProps {
-  readonly departs: string | null;
-  readonly pilot: string | null;
-}
-
 /** On paper, where no card tells it. */
-const OffAt = ({ departs, pilot }: OffAtProps) =>
-  departs !== null && (
-    <span className="off-at" aria-hidden="true">
-      {departs} {pilot}
-    </span>
-  );
+const OffAt = ({ departs, pilot }: Pick<WeekFlight, 'departs' | 'pilot'>) => (
+  <span className="off-at" aria-hidden="true">
+    {departs} {pilot}
+  </span>
+);
 
 /** The limit with its strip, where there is little room without, and in two weeks at once its mark. */
 const Binds = ({ flight }: { readonly flight: WeekFlight }) => {
@@ -131,12 +126,15 @@ const Booked = ({ flight, stops }: Of<WeekBooked>) => {
     <>
       <span className="ends">
         <b>{flight.id}</b>
-        <OffAt departs={flight.departs} pilot={null} />
+        <span aria-hidden="true" title={bookedTime(flight)}>
+          {flight.departs ?? inWords(flight.heldHours, 'h', 1)}
+        </span>
         <span>Booked</span>
       </span>
       <Route route={flight.route} stops={stops} />
       <span className="aboard">{aboard}</span>
       <span className="spare">{spare}</span>
+      <span className="unseen">{bookedTime(flight)}</span>
     </>
   );
 };

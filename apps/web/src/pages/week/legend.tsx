@@ -8,7 +8,7 @@ const lines = [
   ['given', 'Given'],
   ['away', 'Loaded, Away'],
   ['flown', 'Flown'],
-  ['booked', 'Booked, not fuel'],
+  ['booked', 'Booked, not fuel: off or hours'],
 ] as const;
 
 export const Legend = ({ flights }: { readonly flights: readonly WeekFlight[] }) => (
@@ -27,6 +27,6 @@ export const Legend = ({ flights }: { readonly flights: readonly WeekFlight[] })
       <span className="below">, what binds</span>
     </span>
     <span className="of-marks">{markKey(flights).join(', ')}</span>
-    <span className="roomy">Morning above the dotted line, afternoon below</span>
+    <span className="roomy">Morning above the dotted line</span>
   </p>
 );

@@ -29,6 +29,7 @@ export const exampleBooked = (changes: Partial<WeekBooked> = {}): WeekBooked => 
   aircraft: 'A1',
   purpose: 'mail',
   departs: null,
+  heldHours: 1.6,
   route: ['XHOM', 'XSOU', 'XHOM'],
   passengers: 0,
   spareDrums: 3,

@@ -42,6 +42,7 @@ const bookedSchema = z.object({
   aircraft: z.string(),
   purpose: z.string(),
   departs: z.string().nullable(),
+  heldHours: z.number(),
   route: z.array(z.string()),
   passengers: z.number(),
   spareDrums: z.number().nullable(),

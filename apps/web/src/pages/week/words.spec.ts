@@ -3,6 +3,7 @@ import {
   bindingMark,
   bindingShort,
   bindingWords,
+  bookedTime,
   bookedWords,
   isFrozen,
   lineOf,
@@ -68,6 +69,11 @@ describe('a box', () => {
       'ldg strip landing',
       'pos positions',
     ]);
+  });
+
+  it('of a flight that flies anyway says when it is off and how long it takes, or that the hour is not set', () => {
+    expect(bookedTime(exampleBooked({ departs: '07:30', heldHours: 2 }))).toBe('off 07:30, takes 2.0 h');
+    expect(bookedTime(exampleBooked())).toBe('takes 1.6 h, hour not set');
   });
 
   it('of a flight that flies anyway says what it could take', () => {

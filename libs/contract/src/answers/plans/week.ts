@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { scenarioSchema } from '../../scenario/scenario-schema.js';
-import { type Answer, clockTime, instant, isoDate } from '../field.js';
+import { type Answer, clockTime, hours, instant, isoDate } from '../field.js';
 import { flightInShort, flightLastDone } from '../flights/flight-in-short.js';
 import { baseUse, moneyParts, surfaceReport } from '../planned.js';
 import { flightKind, limitName } from '../words.js';
@@ -33,7 +33,8 @@ export type WeekFlight = Answer<typeof weekFlightAnswer>;
 
 export const weekBookedAnswer = z
   .strictObject({
-    departs: clockTime.nullable(),
+    departs: clockTime.nullable().describe('Null: the hour is not set.'),
+    heldHours: hours.describe('Aircraft time taken out of the day, turn-rounds included.'),
     route: z.array(z.string()),
     passengers: z.number(),
     spareDrums: z.number().nullable().describe('Null: the day is over, or not looked ahead to.'),

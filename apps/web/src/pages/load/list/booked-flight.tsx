@@ -44,7 +44,9 @@ export const BookedFlight = ({ booked, calendar }: BookedFlightProps) => {
         }
       >
         <Field label="Aircraft">{data.aircraft}</Field>
-        <Field label="Day">{calendar.day(data.date)}</Field>
+        <Field label="Off" note={`takes ${inWords(data.heldHours, 'h', 1)}`}>
+          {calendar.day(data.date)}, {data.departs ?? 'hour not set'}
+        </Field>
         <Field label="For">{data.purpose}</Field>
         <Field label="Approval cited">{data.approval ?? 'none'}</Field>
       </TitleBlock>

@@ -28,6 +28,8 @@ export const bookedSchema = z.object({
     date: z.string(),
     aircraft: z.string(),
     purpose: z.string(),
+    departs: z.string().optional(),
+    heldHours: z.number(),
     approval: z.string().optional(),
     legs: z.array(
       z.looseObject({ from: z.string(), to: z.string(), passengers: z.number(), freightKg: z.number() }),
