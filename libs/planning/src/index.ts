@@ -11,6 +11,7 @@ export * from './flight-states/index.js';
 export { asStandingFlight } from './flights/as-standing-flight.js';
 export { departureWindow, type TimedFlight } from './flights/departure-window.js';
 export { type DescribedFlights, describeFlights, describeOneFlight } from './flights/describe-flights.js';
+export { drumsLanded } from './flights/drums-landed.js';
 export { type PlanFindings, planDocument } from './flights/plan-document.js';
 export { isPlannersNumber, plannedTrips } from './flights/planned-trips.js';
 export { projectScenario, withLandings } from './flights/project.js';

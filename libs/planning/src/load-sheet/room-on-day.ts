@@ -1,5 +1,6 @@
 import type { NamedLoad, SheetFlight } from '@drumline/loading';
 import type { Cache } from '@drumline/stock';
+import { drumsLanded } from '../flights/drums-landed.js';
 import { territoryOf } from '../problem/territory.js';
 import type { Scenario, StandingState } from '../scenario.js';
 
@@ -18,15 +19,14 @@ export function roomOnDay(
   const { place } = territoryOf(scenario);
   const own = new Set(load.drums.map(({ number }) => number));
   const others = scenario.flights.filter(({ id, date }) => date === flight.date && id !== flight.id);
-  const brought = (code: string, flights: Scenario['flights']) =>
-    flights
-      .flatMap(({ stops }) => stops)
-      .reduce((sum, stop) => sum + (stop.place === code ? stop.drums : 0), 0);
-  const toCome = others.filter(({ state }) => isToCome.has(state));
+  const brought = (flights: Scenario['flights']) =>
+    new Map(drumsLanded(flights).map((landed) => [landed.place, landed.drums]));
+  const byAll = brought(others);
+  const toCome = brought(others.filter(({ state }) => isToCome.has(state)));
   return ({ place: code, capacityDrums }) => {
-    const onSite = capacityDrums - standingAt(scenario, code, own) - brought(code, toCome);
+    const onSite = capacityDrums - standingAt(scenario, code, own) - (toCome.get(code) ?? 0);
     const perDay = place(code).landingCapacityDrumsPerDay ?? Number.POSITIVE_INFINITY;
-    return Math.max(0, Math.min(onSite, perDay - brought(code, others)));
+    return Math.max(0, Math.min(onSite, perDay - (byAll.get(code) ?? 0)));
   };
 }
 
