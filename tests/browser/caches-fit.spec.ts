@@ -63,6 +63,16 @@ describe.each(sizes)('at $width, without a plan', (size) => {
 });
 
 describe.each(sizes)('at $width, with flights', (size) => {
+  it('all as tables: no day and no caption stands outside of the page', async () => {
+    const page = await openAt(size, 'XESK');
+    await page.keyboard.press('t');
+    const tables = page.getByRole('region', { name: 'All caches as tables' });
+    await tables.getByText('Minimum, cover and count').waitFor();
+    await tables.getByRole('columnheader', { name: 'Sun 27' }).waitFor();
+    const [wide, room] = await tables.evaluate((area) => [area.scrollWidth, area.clientWidth]);
+    expect(wide).toBeLessThanOrEqual(room);
+  });
+
   it('no count of drums lies over another, and nothing is cut', async () => {
     const manager = await office.api('operations manager');
     if ((await manager.get<{ flights: object[] }>('/api/week')).body.flights.length === 0)

@@ -70,6 +70,7 @@ const pagesOf = (pdf: Buffer): readonly string[] => textOf(pdf).split('\f').slic
 it('the strips of the morning stand whole on paper, every one with its drums a day', async () => {
   const page = await open('/morning', 'Morning');
   const strips = page.getByRole('table', { name: 'Strips: surface, report, limits, drums today' });
+  await strips.waitFor();
   const places = (await strips.getByRole('columnheader').allTextContents()).slice(1);
   expect(places.length).toBeGreaterThan(10);
   const text = textOf(await page.pdf({ format: 'A4' }));

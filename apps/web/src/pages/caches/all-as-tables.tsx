@@ -1,8 +1,10 @@
+import { useRef } from 'react';
 import { useCalendar, useMe } from '../../api/index.js';
-import { ageInWords, inWords, Lines, levelsWith } from '../../ui/index.js';
+import { ageInWords, inWords, Lines, levelsWith, useIsPrinting } from '../../ui/index.js';
 import type { NamedCache } from './cache-list.js';
 import { dayNames, whatFails } from './cache-words.js';
 import type { Cache, Caches } from './caches-read.js';
+import { useColumnsAcross } from './columns-across.js';
 import { dayRows } from './day-rows.js';
 import { LevelCell, Stock } from './day-table.js';
 
@@ -15,10 +17,14 @@ interface AllAsTablesProps {
 export const AllAsTables = ({ caches, shown }: AllAsTablesProps) => {
   const { date, time, now } = useCalendar();
   const { fullName } = useMe();
+  const section = useRef<HTMLElement>(null);
+  const parts = useColumnsAcross(section, caches.dates.length + 1, useIsPrinting());
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and has to be reached by key
-    <section className="caches-tables" aria-label="All caches as tables" tabIndex={0}>
-      <Levels caches={caches} shown={shown} />
+    <section ref={section} className="caches-tables" aria-label="All caches as tables" tabIndex={0}>
+      {parts.map((columns) => (
+        <Levels key={columns[0]} caches={caches} shown={shown} columns={columns} />
+      ))}
       <Bounds caches={caches} shown={shown} />
       <Comings caches={caches} shown={shown} />
       <p className="caches-foot">
@@ -29,23 +35,28 @@ export const AllAsTables = ({ caches, shown }: AllAsTablesProps) => {
   );
 };
 
-const Levels = ({ caches, shown }: AllAsTablesProps) => {
+interface LevelsProps extends AllAsTablesProps {
+  /** 0 is now, 1 the end of the first day. */
+  readonly columns: readonly number[];
+}
+
+const Levels = ({ caches, shown, columns }: LevelsProps) => {
   const { day } = useCalendar();
+  const heads = ['Now', ...caches.dates.map(day)];
   return (
     <table className="lines levels">
       <caption>
-        Level at the end of each day, {levelsWith(caches.laterIdeas)}; under it the level with no deliveries
+        {columns[0] === 0
+          ? `Level at the end of each day, ${levelsWith(caches.laterIdeas)}; under it the level with no deliveries`
+          : `Level at the end of each day, from ${heads[columns[0]!]} on`}
       </caption>
       <thead>
         <tr>
           <th scope="col">Cache</th>
           <th scope="col">Deliveries</th>
-          <th scope="col" className="n">
-            Now
-          </th>
-          {caches.dates.map((each) => (
-            <th key={each} scope="col" className="n">
-              {day(each)}
+          {columns.map((at) => (
+            <th key={at} scope="col" className="n">
+              {heads[at]}
             </th>
           ))}
         </tr>
@@ -57,19 +68,17 @@ const Levels = ({ caches, shown }: AllAsTablesProps) => {
               {cache.place} <small>{name}</small>
             </th>
             <th scope="row">with</th>
-            {cache.projections.offered.usableLitres.map((litres, day) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a day has no name but its place
-              <td key={day} className="n">
-                <LevelCell litres={litres} cache={cache} />
+            {columns.map((at) => (
+              <td key={at} className="n">
+                <LevelCell litres={cache.projections.offered.usableLitres[at]!} cache={cache} />
               </td>
             ))}
           </tr>
           <tr className="without">
             <th scope="row">without</th>
-            {cache.projections.noDeliveries.usableLitres.map((litres, day) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: as above
-              <td key={day} className="n">
-                <Stock litres={litres} />
+            {columns.map((at) => (
+              <td key={at} className="n">
+                <Stock litres={cache.projections.noDeliveries.usableLitres[at]!} />
               </td>
             ))}
           </tr>
