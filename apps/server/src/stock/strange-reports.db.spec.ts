@@ -130,6 +130,15 @@ describe('figures that no drum can have', () => {
     expect(await figures('0450')).toEqual([expect.stringContaining('400 L in one drum')]);
   });
 
+  it('of a fill that weighs other than its batch are raised', async () => {
+    const unlike = async () => (await raised('unlike its batch')).map(({ drum }) => drum);
+    const heavy = filledByRadio('0915', { temperatureC: 15, grossKg: 184.1 });
+    expect((await report(store, heavy)).status).toBe(200);
+    expect(await unlike()).toEqual(['0915']);
+    expect((await report(store, filledByRadio('0916', { temperatureC: 15 }))).status).toBe(200);
+    expect(await unlike()).toEqual(['0915']);
+  });
+
   it('of the demo and of plain fillings raise nothing', async () => {
     expect((await report(store, filledByRadio('0914'))).status).toBe(200);
     expect(await figures('0914')).toEqual([]);

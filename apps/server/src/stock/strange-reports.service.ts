@@ -14,7 +14,7 @@ import { RaisedService } from './raised.service.js';
 import { loadSlice } from './slice.js';
 import { StockFiguresService } from './stock-figures.service.js';
 
-/** What reports say that nobody has set up, or that no drum can be: to be looked at while the report stands so. */
+/** What reports say that nobody has set up, that no drum can be, or that is unlike its batch: to be looked at while the report stands so. */
 @Injectable()
 export class StrangeReportsService implements OnModuleInit {
   constructor(
@@ -37,13 +37,13 @@ export class StrangeReportsService implements OnModuleInit {
       [...known.batches],
       millilitresOf(known.brimLitres),
     ]);
-    const standing = await this.standing(found.map(({ data }) => data));
-    return standing.flatMap((movement) => strangeIn(movement, known));
+    const strange = found.flatMap(({ data }) => (strangeIn(data, known).length > 0 ? [data] : []));
+    return (await this.standing(strange)).flatMap((movement) => strangeIn(movement, known));
   }
 
   /** Names that were ever set up: what a helicopter drew before it left is nothing to look at. */
   private async knownHere(): Promise<KnownHere> {
-    const { policy } = await this.figures.scenario();
+    const { policy, batches } = await this.figures.scenario();
     const names = await this.territory.everNamed();
     const of = (...kinds: readonly string[]) => new Set(kinds.flatMap((kind) => names.get(kind) ?? []));
     const rows: readonly { readonly name: string }[] = await this.database.query(`${distinctOf('batch')}
@@ -55,16 +55,18 @@ export class StrangeReportsService implements OnModuleInit {
       batches: of('batches'),
       batchesInDrums: new Set(rows.map(({ name }) => name)),
       brimLitres: policy.drum.brimLitres,
+      densityAt15: new Map(batches.map(({ id, densityAt15KgPerLitre }) => [id, densityAt15KgPerLitre])),
+      densityTolerance: policy.densityTolerance ?? null,
     };
   }
 
   /** Those that nobody has taken back. */
-  private async standing(found: readonly Movement[]): Promise<readonly Movement[]> {
-    if (found.length === 0) return [];
-    const ids = found.map(({ id }) => id);
+  private async standing(strange: readonly Movement[]): Promise<readonly Movement[]> {
+    if (strange.length === 0) return [];
+    const ids = strange.map(({ id }) => id);
     const { movements } = await loadSlice(this.database.manager, nobody, { ids });
     const state = replay(movements);
-    return found.filter(({ id }) => standingCorrections(state, id).length === 0);
+    return strange.filter(({ id }) => standingCorrections(state, id).length === 0);
   }
 }
 
@@ -83,5 +85,5 @@ const strangeSql = `
   select data from movements
   where ${notAmong('place', '$1')} or ${notAmong('aircraft', '$2')} or ${notAmong('programme', '$3')}
     or ${notAmong('batch', '$4')} or ${notAmong('held_batch', '$4')}
-    or most_millilitres > $5::bigint or is_odd_weight
+    or most_millilitres > $5::bigint or is_odd_weight or kind = 'filled'
   order by entry desc`;

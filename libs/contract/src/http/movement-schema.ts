@@ -1,7 +1,16 @@
 import type { Movement, MovementKind } from '@drumline/stock';
 import { z } from 'zod';
 import { isoDate, placeCode } from '../scenario/field.js';
-import { drumCount, grossKg, longText, millilitres, moment, shortText, written } from './written-field.js';
+import {
+  degreesC,
+  drumCount,
+  grossKg,
+  longText,
+  millilitres,
+  moment,
+  shortText,
+  written,
+} from './written-field.js';
 
 const drum = shortText('Number of the drum, or a provisional one', '0447');
 const place = placeCode('Where', 'XLOR');
@@ -41,7 +50,14 @@ export const movementBodySchema = z.discriminatedUnion('kind', [
     openedAt: moment('When it was opened', '2027-06-09T08:00Z').exactOptional(),
     ...weights,
   }),
-  kind('filled', { drum, place, batch, millilitres: amount, ...weights }),
+  kind('filled', {
+    drum,
+    place,
+    batch,
+    millilitres: amount,
+    ...weights,
+    temperatureC: degreesC('How warm the fuel was', 11).exactOptional(),
+  }),
   kind('loaded', { ...onLeg, bound: z.enum(['out', 'home']) }),
   kind('left at', onLeg),
   kind('brought home', onLeg),

@@ -1,5 +1,5 @@
 import type { Millilitres } from '@drumline/stock';
-import type { Kilograms } from '@drumline/units';
+import type { Celsius, Kilograms } from '@drumline/units';
 import { z } from 'zod';
 
 // Fields of what people report. A database keeps no control character and no half
@@ -34,6 +34,13 @@ export const grossKg = (description: string, example: number) =>
     .nonnegative()
     .max(10_000)
     .meta({ description, unit: 'kg', examples: [example] }) as unknown as z.ZodType<Kilograms, number>;
+
+export const degreesC = (description: string, example: number) =>
+  z
+    .number()
+    .min(-60)
+    .max(80)
+    .meta({ description, unit: '°C', examples: [example] }) as unknown as z.ZodType<Celsius, number>;
 
 export const drumCount = (description: string, example: number) =>
   z

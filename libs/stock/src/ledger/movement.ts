@@ -1,4 +1,4 @@
-import type { IsoDate, IsoInstant, Kilograms } from '@drumline/units';
+import type { Celsius, IsoDate, IsoInstant, Kilograms } from '@drumline/units';
 import type { DrumContent } from '../drum.js';
 import type { Millilitres } from './millilitres.js';
 
@@ -59,6 +59,8 @@ export interface Filled extends AtPlace {
   readonly millilitres: Millilitres;
   readonly tareKg: Kilograms;
   readonly grossKg: Kilograms;
+  /** Of the fuel; absent: nobody has said it. */
+  readonly temperatureC?: Celsius;
 }
 
 export interface Loaded extends OnLeg {

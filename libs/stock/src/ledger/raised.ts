@@ -24,6 +24,7 @@ export type RaisedKind =
   | 'not in the territory'
   | 'unknown batch'
   | 'impossible figures'
+  | 'unlike its batch'
   | 'delivery not as planned'
   | 'flight report';
 

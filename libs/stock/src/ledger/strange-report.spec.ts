@@ -1,4 +1,4 @@
-import { kilograms, litres } from '@drumline/units';
+import { celsius, kilograms, kilogramsPerLitre, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { drawn, filled, leftAt, received, written } from './example-movements.js';
 import type { Movement } from './movement.js';
@@ -11,6 +11,8 @@ const known: KnownHere = {
   batches: new Set(['J27']),
   batchesInDrums: new Set(['J27', 'J26']),
   brimLitres: litres(216),
+  densityAt15: new Map([['J27', kilogramsPerLitre(0.8)]]),
+  densityTolerance: null,
 };
 
 const told = (movement: Movement) => strangeIn(movement, known).map(({ kind, what }) => `${kind}: ${what}`);
@@ -117,5 +119,55 @@ describe('figures that no drum can have', () => {
   it('a clean empty drum that is received weighs what it weighs', () => {
     const empty = { content: 'clean empty', millilitres: 0 as never, grossKg: kilograms(20) } as const;
     expect(told(received('0451', '06:00', empty))).toEqual([]);
+  });
+});
+
+describe('a fill that weighs other than its batch', () => {
+  const comparing: KnownHere = {
+    ...known,
+    densityTolerance: {
+      percent: 1,
+      scaleErrorKg: kilograms(0.5),
+      dipErrorLitres: litres(2),
+      reference: 'invented manual 9',
+    },
+  };
+  const toldOf = (movement: Movement) =>
+    strangeIn(movement, comparing).map(({ kind, what }) => `${kind}: ${what}`);
+
+  // 200 L at 0.8 kg/L are 160 kg; the drum empty 20 kg.
+  const weighing = (grossKg: number, temperatureC?: number): Movement => ({
+    ...filled('0451', '06:00'),
+    ...{
+      millilitres: 200_000 as Extract<Movement, { kind: 'filled' }>['millilitres'],
+      tareKg: kilograms(20),
+    },
+    grossKg: kilograms(grossKg),
+    ...(temperatureC === undefined ? {} : { temperatureC: celsius(temperatureC) }),
+  });
+
+  it('by more than the operator’s tolerance is raised, with both densities and what to do', () => {
+    expect(toldOf(weighing(181.5, 15))).toEqual([]);
+    const [raised, ...others] = strangeIn(weighing(164.6 + 20, 15), comparing);
+    expect(others).toEqual([]);
+    expect(raised).toMatchObject({ kind: 'unlike its batch', drum: '0451' });
+    expect(raised!.what).toMatch(
+      /does not weigh as its batch: .*0\.823 kg\/L at 15 °C against 0\.800.*2\.9 %/,
+    );
+    expect(raised!.whatNext).toContain('hold the drum');
+  });
+
+  it('is held against it at the temperature of the day; without one 15 °C is taken, and that is said', () => {
+    // About 1.8 % heavier at -10 °C: what the cold alone does to it.
+    expect(toldOf(weighing(182.9, -10))).toEqual([]);
+    expect(toldOf(weighing(182.9))).toEqual([
+      expect.stringContaining('No temperature was said: taken as 15 °C'),
+    ]);
+  });
+
+  it('is raised once where it is no jet fuel at all, and not without a tolerance or a registered batch', () => {
+    expect(toldOf(weighing(220, 15))).toEqual([expect.stringMatching(/^impossible figures/)]);
+    for (const lacking of [{ densityTolerance: null }, { densityAt15: new Map() }])
+      expect(strangeIn(weighing(184.6, 15), { ...comparing, ...lacking })).toEqual([]);
   });
 });

@@ -3,9 +3,10 @@ import { litresOf, type Millilitres } from './millilitres.js';
 import type { Filled, Means, Movement, Received } from './movement.js';
 import { raise } from './raise.js';
 import type { Raised } from './raised.js';
+import { type BatchDensities, unlikeItsBatch } from './unlike-its-batch.js';
 
 /** What a report is held against that no ledger can know: the names of the territory, and what a drum holds. */
-export interface KnownHere {
+export interface KnownHere extends BatchDensities {
   readonly places: ReadonlySet<string>;
   /** Aeroplanes and helicopters. */
   readonly aircraft: ReadonlySet<string>;
@@ -21,7 +22,12 @@ export interface KnownHere {
  * Empty once the name is set up. Whether the report still stands is for the caller to know.
  */
 export function strangeIn(movement: Movement, known: KnownHere): readonly Raised[] {
-  return [...strangeNames(movement, known), ...unknownBatch(movement, known), ...oddFigures(movement, known)];
+  const odd = oddFigures(movement, known);
+  return [
+    ...strangeNames(movement, known),
+    ...unknownBatch(movement, known),
+    ...(odd.length > 0 ? odd : otherDensity(movement, known)),
+  ];
 }
 
 function strangeNames(movement: Movement, { places, aircraft, programmes }: KnownHere): readonly Raised[] {
@@ -62,6 +68,16 @@ function oddFigures(movement: Movement, { brimLitres }: KnownHere): readonly Rai
   return raised('impossible figures', movement, {
     what: `cannot be so: ${odd.join('; ')}`,
     whatNext: 'Ask for the figures again, weigh or dip the drum, and correct the report.',
+  });
+}
+
+/** Water, another fuel, a wrong tare, number or batch: the drum is not to be used before somebody has looked. */
+function otherDensity(movement: Movement, known: KnownHere): readonly Raised[] {
+  const words = movement.kind === 'filled' ? unlikeItsBatch(movement, known) : null;
+  if (words === null) return [];
+  return raised('unlike its batch', movement, {
+    what: `does not weigh as its batch: ${words.replace(/\.$/, '')}`,
+    whatNext: 'Weigh and dip the drum again, and correct the report; until then hold the drum.',
   });
 }
 

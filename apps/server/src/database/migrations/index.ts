@@ -20,6 +20,7 @@ import { StrangeReports1700000000019 } from './0019-strange-reports.js';
 import { HoldCalls1700000000020 } from './0020-hold-calls.js';
 import { LeftOutLines1700000000021 } from './0021-left-out-lines.js';
 import { ToldWeights1700000000022 } from './0022-told-weights.js';
+import { FilledDrums1700000000023 } from './0023-filled-drums.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -45,4 +46,5 @@ export const migrations = [
   HoldCalls1700000000020,
   LeftOutLines1700000000021,
   ToldWeights1700000000022,
+  FilledDrums1700000000023,
 ] as const;

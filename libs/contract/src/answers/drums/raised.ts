@@ -27,6 +27,7 @@ export const raisedKind = z.enum([
   'not in the territory',
   'unknown batch',
   'impossible figures',
+  'unlike its batch',
   'delivery not as planned',
   'flight report',
 ]);

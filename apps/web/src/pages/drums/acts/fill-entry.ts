@@ -51,6 +51,7 @@ export const fillEntry = ({ fields, base, batch, check }: Filling): object | str
     millilitres: millilitresIn(check.litres),
     tareKg: figureIn(fields.tareKg),
     grossKg: figureIn(fields.grossKg),
+    temperatureC: figureIn(fields.temperature),
     note: `at ${figureIn(fields.temperature)} °C, ${check.litresAt15.toFixed(1)} L at 15 °C`,
   };
 };

@@ -83,6 +83,7 @@ const readFilled: Reader = (parted, sheet) => {
       movement({
         ...{ kind: 'filled', ...told, drum, place, batch, tareKg, grossKg: gross },
         millilitres: millilitresOf(litres),
+        ...(temperature === null ? {} : { temperatureC: temperature }),
         ...noteOf([...(temperature === null ? [] : [`At ${temperature} °C.`]), ...doubts]),
       }),
     ],
