@@ -28,7 +28,7 @@ const RadioDialog = () => {
   const said = useSaid(line, speaker.trim());
   const keep = useKeepReports();
   const reports = (said ?? []).flatMap((each) => (each.kind === 'surface' ? [each] : []));
-  const asksWho = reports.some(({ namesSpeaker }) => !namesSpeaker);
+  const asksWho = reports.some(({ who }) => who === null);
   const offBecause = whyNotYet(said) ?? (asksWho && speaker.trim() === '' ? whoWords : undefined);
   const send = async (): Promise<void> => {
     if (offBecause === whoWords) form.current?.querySelector<HTMLInputElement>('[name=speaker]')?.focus();

@@ -15,7 +15,7 @@ describe('a radio report in one line', () => {
       {
         kind: 'surface',
         report: { place: 'XLOR', state: 'soft', at: '2027-06-15T06:52Z', by: 'strip helper, by radio' },
-        namesSpeaker: true,
+        who: 'strip helper',
         doubts: [],
       },
     ]);
@@ -43,8 +43,8 @@ describe('a radio report in one line', () => {
   it('where the line names nobody, who was asked for speaks: of each report by itself', () => {
     const line = readLine('LOR soft 0652, HAS dry 0640 RW2', { ...setting, speaker: 'J. Holm' });
     expect(line).toMatchObject([
-      { report: { by: 'J. Holm, by radio' }, namesSpeaker: false },
-      { report: { by: 'RW2, by radio' }, namesSpeaker: true },
+      { report: { by: 'J. Holm, by radio' }, who: null },
+      { report: { by: 'RW2, by radio' }, who: 'RW2' },
     ]);
     expect(read('LOR soft 0652')).toMatchObject([{ report: { by: 'not said who, by radio' } }]);
     expect(read('LOR soft 0652 unknown')).toMatchObject([{ report: { by: 'not said who, by radio' } }]);

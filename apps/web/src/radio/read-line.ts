@@ -1,6 +1,7 @@
 import type { SurfaceState } from '@drumline/network';
 import { addDays, epochMinutes, type IsoDate, type IsoInstant, instantOf, localDate } from '@drumline/units';
 import { placesMeant } from './places-meant.js';
+import { speakerWords, states, whoSpoke } from './who-spoke.js';
 
 /** By what a line is read: the places of the territory, and the time there. */
 export interface LineSetting {
@@ -24,8 +25,8 @@ export type Said =
   | {
       readonly kind: 'surface';
       readonly report: SaidSurface;
-      /** By the line itself. */
-      readonly namesSpeaker: boolean;
+      /** Named by the line itself; null: it names nobody. */
+      readonly who: string | null;
       readonly doubts: readonly string[];
     }
   | { readonly kind: 'fault'; readonly words: string };
@@ -48,36 +49,26 @@ const readReport = (text: string, setting: LineSetting): Said => {
   if ('fault' in until) return { kind: 'fault', words: until.fault };
   const time = takeTime(until.rest, setting);
   if ('fault' in time) return { kind: 'fault', words: time.fault };
-  const who = time.rest.join(' ');
+  const spoke = whoSpoke(time.rest, place.code);
+  if ('fault' in spoke) return { kind: 'fault', words: spoke.fault };
   return {
     kind: 'surface',
     report: {
       place: place.code,
       state,
       at: time.at,
-      by: `${speakerWords(who === '' ? setting.speaker : who)}, by radio`,
+      by: `${spoke.who ?? speakerWords(setting.speaker)}, by radio`,
       ...(until.date === undefined ? {} : { untilDate: until.date }),
     },
-    namesSpeaker: who !== '',
+    who: spoke.who,
     doubts: time.doubts,
   };
 };
-
-const states: readonly SurfaceState[] = ['dry', 'damp', 'soft', 'closed'];
 
 const notAState = (code: string, word: string | undefined): string =>
   word === undefined
     ? `${code}: say how the surface is, dry, damp, soft or closed.`
     : `"${word}" is no surface. It is dry, damp, soft or closed.`;
-
-const speakerWords = (who: string): string => spoken[who.toLowerCase()] ?? who;
-
-/** What people write for short. */
-const spoken: Readonly<Record<string, string>> = {
-  '': 'not said who',
-  unknown: 'not said who',
-  helper: 'strip helper',
-};
 
 const placeOf = (word: string, { places }: LineSetting): { code: string } | { fault: string } => {
   const meant = placesMeant(word, places);
@@ -97,6 +88,11 @@ const takeUntil = (words: readonly string[], setting: LineSetting): (Rest & { da
   const day = words[at + 1] ?? '';
   const date = dayAhead(day, localDate(setting.now, setting.timeZone));
   if (date === undefined) return { fault: `"until ${day}" names no day of the next week: write Wed, or 17.` };
+  const behind = words[at + 2] ?? '';
+  if (isClock(behind))
+    return {
+      fault: `"until ${day} ${behind}": a report holds to the end of a day. Write until ${day}; the time it was said stands before until.`,
+    };
   return { rest: [...words.slice(0, at), ...words.slice(at + 2)], date };
 };
 
@@ -113,11 +109,13 @@ const dayAhead = (word: string, today: IsoDate): IsoDate | undefined => {
 const weekday = (day: IsoDate): string =>
   new Intl.DateTimeFormat('en-GB', { weekday: 'long', timeZone: 'UTC' }).format(new Date(day)).toLowerCase();
 
+const isClock = (word: string): boolean => /^\d{1,2}:?\d\d$/.test(word);
+
 const takeTime = (
   words: readonly string[],
   setting: LineSetting,
 ): (Rest & { at: IsoInstant; doubts: readonly string[] }) | Fault => {
-  const at = words.findIndex((word) => /^\d{1,2}:?\d\d$/.test(word));
+  const at = words.findIndex(isClock);
   if (at < 0) return { rest: words, at: toTheMinute(setting.now), doubts: [] };
   const rest = words.filter((_, each) => each !== at);
   const digits = words[at]!.replace(':', '').padStart(4, '0');

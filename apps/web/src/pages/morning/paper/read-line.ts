@@ -1,4 +1,5 @@
 import { readLine as readSurfaceLine } from '../../../radio/read-line.js';
+import { isSurface } from '../../../radio/who-spoke.js';
 import { readDelivery, speaker } from './delivery-line.js';
 import { readFlight } from './flight-line.js';
 import { type LineEntry, LineFault, type ReadLine, type Sheet } from './sheet.js';
@@ -38,34 +39,24 @@ const readText = (text: string, sheet: Sheet): LineEntry => {
   );
 };
 
-const isSurface = (word: string): boolean => ['dry', 'damp', 'soft', 'closed'].includes(word.toLowerCase());
-
 /** "LOR soft 0652 helper until Wed", as on the radio; the day is that of the sheet. */
 const readSurface = (text: string, sheet: Sheet): LineEntry => {
-  const parted = partLine(text.replace(/\s(\d{4})(?=\s|$)/, ' at $1').replace('at at', 'at'), sheet);
-  const [place, state, ...more] = parted.rest;
-  const until = more.findIndex((word) => word.toLowerCase() === 'until');
-  const who = (until < 0 ? more : [...more.slice(0, until), ...more.slice(until + 2)]).join(' ');
-  const told = toldBy(
-    parted,
-    sheet,
-    who === '' ? null : who.toLowerCase() === 'helper' ? 'strip helper' : who,
-  );
-  const by =
-    who === '' || parted.by !== null ? told.by : who.toLowerCase() === 'helper' ? 'strip helper' : who;
-  const untilWords = until < 0 ? '' : more.slice(until, until + 2).join(' ');
-  const [said] = readSurfaceLine(`${place} ${state} ${untilWords}`, {
+  const timed = text.replace(/(?<!\b(?:at|until\s+\S+|written))\s(\d{4})(?=\s|$)/i, ' at $1');
+  const parted = partLine(timed, sheet);
+  const line = [...parted.rest, ...(parted.by === null ? [] : ['by', parted.by])].join(' ');
+  const [said] = readSurfaceLine(line, {
     ...{ places: sheet.places, timeZone: sheet.timeZone },
-    ...{ now: told.happenedAt, speaker: by },
+    ...{ now: parted.at ?? sheet.now, speaker: sheet.by },
   });
   if (said === undefined || said.kind === 'fault') throw new LineFault(said?.words ?? 'Which strip?');
+  const told = toldBy({ ...parted, by: said.who }, sheet, null);
   const { report } = said;
   return {
     kind: 'entry',
-    ...{ ...told, by },
+    ...told,
     words: `${report.place} ${report.state}${report.untilDate === undefined ? '' : `, to the end of ${report.untilDate}`}`,
     flight: null,
-    wanted: [{ to: 'surface-reports', body: { ...report, by: speaker(by, told.means) } }],
+    wanted: [{ to: 'surface-reports', body: { ...report, by: speaker(told.by, told.means) } }],
     doubts: [],
   };
 };

@@ -61,7 +61,7 @@ interface Found {
   means: 'paper' | 'radio';
 }
 
-const joins = ['at', 'written', 'on', 'by', 'with', 'radio', 'paper', 'from', 'because'];
+const joins = ['at', 'written', 'on', 'by', 'with', 'radio', 'paper', 'from', 'until', 'because'];
 
 /** Takes what begins at a word; gives how many words that was. */
 const take = (words: readonly string[], at: number, found: Found, sheet: Sheet): number => {
@@ -84,13 +84,30 @@ const take = (words: readonly string[], at: number, found: Found, sheet: Sheet):
     found.day = dayBefore(next, localDate(sheet.now, sheet.timeZone));
     return 2;
   }
-  if (word === 'at' || word === 'written') {
-    found[word] = clockOf(next);
+  if (word === 'written') {
+    found.written = clockOf(next);
     return 2;
   }
-  if (isClock(word)) found.at = clockOf(word);
+  if (word === 'at') {
+    found.at = onlyTime(next, found);
+    return 2;
+  }
+  if (word === 'until') {
+    const end = at + (isClock(words[at + 2] ?? '') ? 3 : 2);
+    found.rest.push(...words.slice(at, end));
+    return end - at;
+  }
+  if (isClock(word)) found.at = onlyTime(word, found);
   else found.rest.push(words[at]!);
   return 1;
+};
+
+const onlyTime = (typed: string, { at }: Found): string => {
+  const clock = clockOf(typed);
+  if (at === null || at === clock) return clock;
+  throw new LineFault(
+    `Two times, ${at} and ${clock}: when was it? If ${clock} is when it was written, put written before it.`,
+  );
 };
 
 const isClock = (word: string): boolean => /^\d{1,2}:\d\d$/.test(word);
