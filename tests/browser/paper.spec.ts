@@ -97,9 +97,9 @@ it('the next shift is handed the outage, and every entry that was made from pape
   await list.getByText(/Nothing reached base from Tue 16:58 to 14:00: 12 entries from paper/).waitFor();
   const words = (await list.getByRole('listitem').allTextContents()).join(' ');
   for (const said of [
-    /F07: loaded with 5 drums: .*off \(paper, FW1 Tue 17:20; entered 14:0\d by Demo dispatcher\)/,
+    /F07: loaded with 5 drums: .*off Tue 17:20.* \(paper, FW1; entered 14:0\d by Demo dispatcher\)/,
     /F08: loaded with 6 drums: /,
-    /200 L drawn at XESK from \d{4} into H1 \(radio, RW1 Tue 18:50; entered 14:0\d by Demo dispatcher\)/,
+    /200 L drawn at XESK from \d{4} into H1 Tue 18:50 \(radio, RW1; entered 14:0\d by Demo dispatcher\)/,
   ])
     expect(words).toMatch(said);
 });

@@ -24,7 +24,7 @@ export const handoverLines = (
 ): readonly HandoverLine[] => {
   const disputes = new Set(morning.cases.map(({ count }) => count));
   const of = (kind: HandoverLine['kind'], rows: readonly WordsRow[]): readonly HandoverLine[] =>
-    rows.map(({ time, head, words }) => line(kind, `${head}, ${time}. ${words}`));
+    rows.map(({ time, head, words }) => line(kind, `${headWords(head, time)} ${words}`));
   return [
     ...said.map((words) => line('said', words)),
     ...paperLines(entries, calendar),
@@ -35,7 +35,7 @@ export const handoverLines = (
     ...decideRows(morning, calendar).map(({ key, time, head, state, needsDecision, words }) =>
       line(
         disputes.has(key) ? 'dispute' : 'open decision',
-        [`${head}, ${time}.`, needsDecision ? 'Needs a decision.' : state === '' ? '' : `${state}.`, words]
+        [headWords(head, time), needsDecision ? 'Needs a decision.' : state === '' ? '' : `${state}.`, words]
           .filter((part) => part !== '')
           .join(' '),
       ),
@@ -43,6 +43,9 @@ export const handoverLines = (
     ...of('not heard from', notHeardRows(morning, calendar)),
   ];
 };
+
+/** "F05, B1 XALD-XLOR, 07:30."; a head that is a sentence of its own is not ended twice. */
+const headWords = (head: string, time: string): string => `${head.replace(/\.$/, '')}, ${time}.`;
 
 /** The outage, then what was entered for each flight and each cache, as many of them on one line as it holds. */
 const paperLines = (entries: PaperEntries, calendar: Calendar): readonly HandoverLine[] => {
@@ -55,7 +58,7 @@ const paperLines = (entries: PaperEntries, calendar: Calendar): readonly Handove
       .flatMap((flight) =>
         packed(
           flight ?? 'Caches and strips',
-          late.filter((entry) => entry.flight === flight).map((entry) => entryWords(entry, calendar)),
+          late.filter((entry) => entry.flight === flight).map((entry) => enteredWords(entry, calendar)),
         ),
       )
       .map((words) => line('from paper', words)),
@@ -68,22 +71,36 @@ type PaperEntry = PaperEntries['items'][number];
 const isLate = ({ means, writtenAt, enteredAt }: PaperEntry): boolean =>
   means === 'paper' || Date.parse(enteredAt) - Date.parse(writtenAt) > 30 * 60_000;
 
-const entryWords = (
+interface Entered {
+  readonly words: string;
+  /** How it came, from whom, and who entered it when: said once for entries that share it. */
+  readonly source: string;
+}
+
+const enteredWords = (
   { what, writtenAt, enteredAt, by, enteredBy, means }: PaperEntry,
   { when }: Calendar,
-): string =>
-  `${what} (${means}, ${by} ${when(writtenAt)}; entered ${when(enteredAt)} by ${enteredBy ?? 'the program'})`;
+): Entered => ({
+  words: `${what} ${when(writtenAt)}`,
+  source: `${means}, ${by}; entered ${when(enteredAt)} by ${enteredBy ?? 'the program'}`,
+});
 
 /** Nothing is cut off: what does not fit stands on the next line. */
-const packed = (subject: string, entries: readonly string[]): readonly string[] => {
-  const lines: string[] = [];
+const packed = (subject: string, entries: readonly Entered[]): readonly string[] => {
+  const lines: Entered[][] = [[]];
   for (const entry of entries) {
-    const longer = `${lines.at(-1) ?? `${subject}:`}${lines.length === 0 ? ' ' : '; '}${entry}`;
-    if (longer.length > longest && lines.length > 0) lines.push(`${subject}: ${entry}`);
-    else lines.splice(-1, 1, longer);
+    const last = lines.at(-1)!;
+    if (last.length > 0 && subjectWords(subject, [...last, entry]).length > longest) lines.push([entry]);
+    else last.push(entry);
   }
-  return lines;
+  return lines.map((each) => subjectWords(subject, each));
 };
+
+/** "F07: off Tue 17:20; down at XESK Tue 18:05 (paper, FW1; entered 14:02 by K. Aske)". */
+const subjectWords = (subject: string, entries: readonly Entered[]): string =>
+  `${subject}: ${entries
+    .map(({ words, source }, at) => (entries[at + 1]?.source === source ? words : `${words} (${source})`))
+    .join('; ')}`;
 
 const longest = 500;
 
