@@ -3,7 +3,7 @@ import { addDays } from '@drumline/units';
 import { useLocation, useSearchParams } from 'wouter';
 import { useCalendar } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { Button, Field, NotSetUp, Picture, TitleBlock } from '../../ui/index.js';
+import { Button, Field, NotSetUp, Picture, PrintedFoot, TitleBlock } from '../../ui/index.js';
 import { OpenMap } from './open-map.js';
 import { useNetwork } from './use-map.js';
 
@@ -60,6 +60,7 @@ export const MapPage = ({ at }: PageProps) => {
           )
         }
       </Picture>
+      <PrintedFoot>A later print replaces it. A picture for talking, not for navigation.</PrintedFoot>
     </>
   );
 };

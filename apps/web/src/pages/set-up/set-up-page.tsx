@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { useCalendar } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
-import { MessageLine, TitleBlock } from '../../ui/index.js';
+import { MessageLine, PrintedFoot, TitleBlock } from '../../ui/index.js';
 import { BeginPage } from './begin/begin-page.js';
 import { FilesPage } from './files/files-page.js';
 import { KeptPage } from './kept/kept-page.js';
@@ -43,6 +43,10 @@ export const SetUpPage = ({ at }: PageProps) => {
           <Work name={name} rest={rest} />
         </div>
       </div>
+      <PrintedFoot>
+        A later print replaces it: throw this one away then. Planning figures: the commander's approved data
+        decide.
+      </PrintedFoot>
     </>
   );
 };

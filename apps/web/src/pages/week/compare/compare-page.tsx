@@ -4,8 +4,8 @@ import './compare.css';
 import './compare-print.css';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { type Calendar, useCalendar, useLast, useMe, useRead, useSettings } from '../../../api/index.js';
-import { Button, bothOf, Field, Picture, TitleBlock } from '../../../ui/index.js';
+import { type Calendar, useCalendar, useLast, useRead, useSettings } from '../../../api/index.js';
+import { Button, bothOf, Field, Picture, PrintedFoot, TitleBlock } from '../../../ui/index.js';
 import { freedomsOf } from '../plan/plan-form.js';
 import {
   type EndedPlan,
@@ -152,7 +152,6 @@ interface ComparedProps {
 
 const Compared = ({ plan, found, differences, leaving, calendar }: ComparedProps) => {
   const currency = useSettings().value?.data.currency ?? '';
-  const { fullName } = useMe();
   const numbers = new Map(plan.accepted?.flights.map(({ planned, flight }) => [planned, flight]));
   const groups = differenceGroups(differences, calendar.day, numbers);
   const { leftOut } = leaving;
@@ -191,10 +190,9 @@ const Compared = ({ plan, found, differences, leaving, calendar }: ComparedProps
         </aside>
       </div>
       <AcceptFoot {...{ plan, found, differences, groups, leaving }} />
-      <p className="compare-printed">
-        Printed {calendar.date(calendar.now)}, {calendar.time(calendar.now)}, {fullName}. A proposal until it
-        is accepted; planning figures: the commander's approved data decide.
-      </p>
+      <PrintedFoot>
+        A proposal until it is accepted; planning figures: the commander's approved data decide.
+      </PrintedFoot>
     </>
   );
 };

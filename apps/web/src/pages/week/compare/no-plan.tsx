@@ -18,9 +18,9 @@ export const NoPlan = ({ run, plan }: { readonly run: ListedPlan; readonly plan:
     return (
       <MessageLine
         kind="note"
-        what="Stopped before there was a plan"
-        why="The flights that stand are unchanged."
-        next="Plan again, and give it a few seconds more."
+        what="Stopped, no plan kept"
+        why="The flights that stand are unchanged; what was let go for it stays offered."
+        next="Plan again, or approve those flights again on Week."
       />
     );
   return (
