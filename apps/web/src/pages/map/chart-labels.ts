@@ -50,7 +50,7 @@ export const chartLabels = (scale: ChartScale, { rows, legs, ...letters }: ToLab
   const places = rows.map((row) => placeLabel(row, scale.at(row.place), letters));
   const captions = legs.filter(({ captions }) => captions.length > 0).map(legLabel);
   const marks = rows.map(({ place }) => boxAround(scale.at(place), 12));
-  const chosen = labelSpots([...places, ...captions], {
+  const chosen = labelSpots([...captions, ...places], {
     frame: scale.frame,
     obstacles: [
       ...marks.map((mark) => ({ ...mark, weight: 8 })),
@@ -132,7 +132,7 @@ const boxAround = ({ x, y }: Point, half: number): Box => ({
   height: 2 * half,
 });
 
-/** A line as small boxes, one every few pixels: to stand on it is a little bad. */
+/** A line as small boxes, one every few pixels: to stand on it is bad, and worse the longer the words cross it. */
 const alongLine = (points: readonly Point[]): readonly Obstacle[] =>
   points.slice(1).flatMap((to, index) => {
     const from = points[index]!;
@@ -140,6 +140,6 @@ const alongLine = (points: readonly Point[]): readonly Obstacle[] =>
     return Array.from({ length: pieces }, (_, piece) => {
       const share = (piece + 0.5) / pieces;
       const middle = { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
-      return { ...boxAround(middle, 4), weight: 0.6 };
+      return { ...boxAround(middle, 4), weight: 2.5 };
     });
   });

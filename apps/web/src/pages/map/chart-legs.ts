@@ -44,6 +44,12 @@ export const drawnLegs = (
   );
 };
 
+/** "F05" of "F05, 6 drums" and its distance. */
+export const byNameAlone = (leg: DrawnLeg): DrawnLeg => ({
+  ...leg,
+  captions: leg.captions.slice(0, -1).map((caption) => caption.split(',')[0]!),
+});
+
 const samePairs = (legs: readonly Leg[]): readonly (readonly Leg[])[] => {
   const pairs = new Map<string, Leg[]>();
   for (const leg of legs) {

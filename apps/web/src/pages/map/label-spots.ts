@@ -18,8 +18,10 @@ interface Chart {
 
 const rounds = 4;
 /** In square pixels: what a less good side may cost before a little overlap is better. */
-const worseSide = 12;
+const worseSide = 8;
 const outside = 20;
+/** Between two labels, so that they are not read as one. */
+const gap = 4;
 
 /**
  * The spot of each label, as an index of its `spots`: one label after the other takes the spot with least overlap, and each
@@ -41,12 +43,20 @@ export const labelSpots = (
         key === label.key || !chosen.has(key) ? [] : [spots[chosen.get(key)!]!],
       );
       const costs = label.spots.map(
-        (spot, index) => fixed[at]![index]! + others.reduce((sum, other) => sum + overlap(spot, other), 0),
+        (spot, index) =>
+          fixed[at]![index]! + others.reduce((sum, other) => sum + overlap(withGap(spot), other), 0),
       );
       chosen.set(label.key, costs.indexOf(Math.min(...costs)));
     }
   return chosen;
 };
+
+const withGap = ({ x, y, width, height }: Box): Box => ({
+  x: x - gap,
+  y: y - gap,
+  width: width + 2 * gap,
+  height: height + 2 * gap,
+});
 
 const onObstacles = (spot: Box, obstacles: readonly Obstacle[]): number =>
   obstacles.reduce((sum, obstacle) => sum + obstacle.weight * overlap(spot, obstacle), 0);

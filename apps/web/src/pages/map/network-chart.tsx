@@ -72,7 +72,7 @@ const Border = ({ scale }: { readonly scale: ChartScale }) => {
       {meridians.map(({ at, label }) => (
         <g key={label}>
           <path className="grid" d={`M${at} ${y}v${height}`} />
-          <text x={at + 4} y={y + height - 5}>
+          <text {...besideMeridian(at, x + width)} y={y + height - 5}>
             {label}
           </text>
         </g>
@@ -92,6 +92,10 @@ const Border = ({ scale }: { readonly scale: ChartScale }) => {
   );
 };
 
+/** At the right edge it stands before its line: never across the border. */
+const besideMeridian = (at: number, right: number) =>
+  right - at < 40 ? ({ x: at - 4, textAnchor: 'end' } as const) : { x: at + 4 };
+
 const LegCaptions = ({ leg, box }: { readonly leg: DrawnLeg; readonly box: Box | undefined }) =>
   box === undefined ? null : (
     <g className={`map-captions ${leg.line.replace(' ', '-')}`}>
@@ -100,7 +104,7 @@ const LegCaptions = ({ leg, box }: { readonly leg: DrawnLeg; readonly box: Box |
           key={text}
           x={box.x + box.width / 2}
           y={box.y + (line + 1) * lineHeight - 4}
-          className={line === leg.captions.length - 1 ? 'distance' : undefined}
+          className={line > 0 && line === leg.captions.length - 1 ? 'distance' : undefined}
         >
           {text}
         </text>

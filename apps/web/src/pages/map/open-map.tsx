@@ -3,7 +3,7 @@ import { useCalendar, useSettings } from '../../api/index.js';
 import { EmptyLine, Picture, useIsPrinting } from '../../ui/index.js';
 import { ChartKey } from './chart-key.js';
 import { chartLabels } from './chart-labels.js';
-import { drawnLegs } from './chart-legs.js';
+import { byNameAlone, drawnLegs } from './chart-legs.js';
 import { chartScale } from './chart-scale.js';
 import { dayInWords, type Moved } from './day-legs.js';
 import { heardOf } from './heard.js';
@@ -83,10 +83,12 @@ interface ChartProps {
 }
 
 /** Within the margins of A4 and Letter, so that neither letters nor the scale bar are made smaller. */
-const onPaper = { width: 620, height: 540 };
+const onPaper = { width: 690, height: 600 };
 
 /** Below this width labels are codes and figures alone. */
 const narrow = 720;
+/** Below this one, as on a phone, what a flight carries stands in the table alone. */
+const small = 480;
 
 /** On paper every letter has 10 points. */
 const lettersOf = (size: { readonly width: number }) =>
@@ -108,11 +110,12 @@ const Chart = ({ rows, moved, distanceNm, selected, onOpen, finding }: ChartProp
   );
   const legs = useMemo(() => {
     const spotOf = new Map(rows.map(({ place }) => [place.code, place]));
-    return drawnLegs(
+    const drawn = drawnLegs(
       moved.flatMap((each) => each.legs),
       { scale, spotOf, distanceNm },
     );
-  }, [rows, moved, scale, distanceNm]);
+    return size.width < small ? drawn.map(byNameAlone) : drawn;
+  }, [rows, moved, scale, distanceNm, size]);
   const labels = useMemo(
     () => chartLabels(scale, { rows, legs, ...lettersOf(size) }),
     [scale, rows, legs, size],
