@@ -1,6 +1,5 @@
 import type { LoadSheet } from '@drumline/loading';
 import { type ReactNode, useMemo } from 'react';
-import { Link } from 'wouter';
 import { Notice, Press, usePart } from '../phone/index.js';
 import type { FlightHere } from './use-flight.js';
 import type { PositionsNow } from './use-positions.js';
@@ -71,17 +70,11 @@ const numbersOf = (drums: readonly { readonly number: string }[]): string =>
 
 const upper = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
-/** On the card for as long as the load stands so; it can be loaded otherwise while the aeroplane has not left. */
-export const StandsSo = ({ here: { flight, own }, leg }: { here: FlightHere; leg: number }) => {
-  if (flight.sheet === null || flight.sheet.holds) return null;
+/** On the card for as long as the load stands so. */
+export const StandsSo = ({ here: { flight, own } }: { here: FlightHere }) => {
+  if (flight.sheet === null) return null;
   const isTold = own.loadedVersion === flight.version;
   return (
-    <DoesNotHold sheet={flight.sheet} {...(isTold ? { word: 'Loaded so, and it does not hold.' } : {})}>
-      {isTold && own.offAt === null && leg === 1 && (
-        <Link className="btn" href={`/${flight.id}/loaded`}>
-          Load it otherwise
-        </Link>
-      )}
-    </DoesNotHold>
+    <DoesNotHold sheet={flight.sheet} {...(isTold ? { word: 'Loaded so, and it does not hold.' } : {})} />
   );
 };

@@ -99,7 +99,10 @@ const NextStep = ({ here: { flight, own }, leg, tookOff: off, landed: down }: Ne
   );
 };
 
-/** One tap on its day and half of the day; at any other time it is asked once. */
+/**
+ * One tap on its day and half of the day; at any other time it is asked once. Of a load that does not hold it is a plain
+ * act, and the main one is to mend it.
+ */
 const TookOff = ({ flight, onPress }: { readonly flight: PhoneFlight; readonly onPress: () => void }) => {
   const now = useTerritoryNow();
   const [asked, setAsked] = useState(false);
@@ -108,8 +111,17 @@ const TookOff = ({ flight, onPress }: { readonly flight: PhoneFlight; readonly o
     today: dateWords(now),
     clock: timeWords(now),
   });
-  if (!asked || odd === null)
-    return <Main onPress={odd === null ? onPress : () => setAsked(true)}>Took off</Main>;
+  const press = odd === null ? onPress : () => setAsked(true);
+  if ((!asked || odd === null) && flight.sheet?.holds === false)
+    return (
+      <>
+        <Press onPress={press}>Took off</Press>
+        <Link className="btn main" href={`/${flight.id}/loaded`}>
+          Load it otherwise
+        </Link>
+      </>
+    );
+  if (!asked || odd === null) return <Main onPress={press}>Took off</Main>;
   return (
     <>
       <Notice kind="check" word="Really now?" title={odd} />

@@ -86,7 +86,7 @@ const Card = ({ here, leg, person }: LegProps & { readonly person: Person }) => 
       <p className="foot caution">
         On the ground only (operations manual). Planning figure. The commander’s approved data decide.
       </p>
-      <StandsSo here={here} leg={leg} />
+      <StandsSo here={here} />
       <LegWarnings here={flownHere} leg={leg} now={now} />
       {asFlown === null && (
         <Notice

@@ -107,6 +107,14 @@ const Decided = ({ words, children }: { readonly words: LegWords; readonly child
     </Fact>
     {children}
     <Fact of="Fuel">{words.fuel}</Fact>
+    <Fact of="Balance" over={!words.balance.isInside}>
+      <strong>{words.balance.main}</strong>
+      {words.balance.moments.map((moment) => (
+        <span key={moment} className="small line-below">
+          {moment}
+        </span>
+      ))}
+    </Fact>
   </>
 );
 

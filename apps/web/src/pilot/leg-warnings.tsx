@@ -41,6 +41,9 @@ export const LegWarnings = ({ here, leg, now }: LegProps & { readonly now: Date 
           {held.map((number) => `${number}: ${here.held.get(number)}`).join('. ')}.
         </Notice>
       )}
+      {flight.sheet?.notInBookWords && (
+        <Notice kind="note" word="Not in the book." title={flight.sheet.notInBookWords} />
+      )}
       {flight.needsDecision !== null && (
         <Notice kind="check" word="Base has to decide." title={flight.needsDecision} />
       )}

@@ -1,6 +1,7 @@
 import type { MyDay, PhoneFlight, PhonePlace } from '@drumline/contract';
 import { knownSurface, type SurfaceReport, type SurfaceState } from '@drumline/network';
 import { pounds, print } from '@drumline/units';
+import { type BalanceWords, balanceOf } from './balance-words.js';
 import { type GoBackWords, goBackWords } from './go-back-words.js';
 import type { ReportedDrum } from './own-reports.js';
 
@@ -10,6 +11,7 @@ export interface LegWords {
   readonly binds: { readonly main: string; readonly rest: string };
   readonly leave: { readonly over: boolean; readonly main: string; readonly rest: readonly string[] } | null;
   readonly goBack: GoBackWords;
+  readonly balance: BalanceWords;
   readonly fuel: string;
   /** Everything else that was decided the evening before. */
   readonly lines: readonly string[];
@@ -43,6 +45,7 @@ export const legWords = (flight: PhoneFlight, index: number, softCounts = false)
       weights: (arrivalLb) => weightsThere(flight, leg.to, arrivalLb),
     }),
     goBack: goBackWords(leg),
+    balance: balanceOf(leg),
     fuel: fuelOf(flight, index),
     lines: [...leg.goBack.lines, ...(leg.goBack.notToUse ? [leg.goBack.notToUse] : [])],
   };

@@ -1,5 +1,6 @@
 import { Main, Page, Press } from '../phone/index.js';
 import { AnotherAboard } from './another-aboard.js';
+import { balanceOf } from './balance-words.js';
 import { Cabin } from './cabin.js';
 import { DoesNotHold, Remedies } from './does-not-hold.js';
 import { HeldNotices, heldAboard, whyHeld } from './held-notice.js';
@@ -91,15 +92,7 @@ const ReadingActs = ({
   );
 };
 
-const balanceWords = ({ balance, sheet }: FlightHere['flight']): string => {
-  const leg = sheet!.legs[0]!;
-  const first = balance.filter((each) => each.leg === `${leg.from}-${leg.to}`);
-  const parts = first
-    .filter(({ moment }) => moment === 'zero fuel' || moment === 'take-off')
-    .map(
-      ({ moment, armIn, aftIn }) =>
-        `${armIn.toFixed(1)} in ${moment}${aftIn === null ? '' : `, aft limit ${aftIn.toFixed(1)} in`}`,
-    );
-  const inside = first.every((each) => each.inside);
-  return parts.length === 0 ? '' : `Balance ${inside ? 'inside' : 'OUTSIDE'}: ${parts.join('; ')}.`;
+const balanceWords = ({ sheet }: FlightHere['flight']): string => {
+  const { main, moments } = balanceOf(sheet!.legs[0]!);
+  return `Balance ${main === 'Inside' ? 'inside' : main}: ${moments.join('; ')}.`;
 };
