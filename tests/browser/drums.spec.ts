@@ -199,8 +199,8 @@ describe('a batch is recalled', () => {
   it('what follows is shown first; one press holds 44 drums; two people release them', {
     timeout: 240_000,
   }, async () => {
-    await office.api('pilot');
-    await office.api('helicopter crew');
+    await (await office.api('pilot')).onPhone();
+    await (await office.api('helicopter crew')).onPhone();
     const flight = await approveAFlightWithTheBatch();
     await addSecondOfFuelQuality();
 

@@ -50,7 +50,10 @@ it('a hold that no device can hear says whom to call, and never that every devic
   await there.getByText(/Called \d\d:\d\d, Demo dispatcher/).waitFor();
   await expectAccessible(other);
 
-  await office.api('pilot');
+  const pilot = await office.api('pilot');
+  await after.getByRole('button', { name: 'Look again' }).click();
+  await after.getByText(/tell everybody by radio/).waitFor(); // An office browser is no phone in the field.
+  await pilot.onPhone();
   await after.getByRole('button', { name: 'Look again' }).click();
   await after.getByText(/^Every device in the field has asked since/).waitFor();
 });

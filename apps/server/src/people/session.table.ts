@@ -7,6 +7,8 @@ export interface Session {
   readonly tokenHash: Buffer;
   readonly accountId: string;
   readonly device: string;
+  /** The phone page has asked with it: it may be far from base. An office's browser never is. */
+  readonly onPhone: boolean;
   readonly createdAt: Date;
   readonly lastSeenAt: Date;
   readonly expiresAt: Date;
@@ -21,6 +23,7 @@ export const sessionTable = new EntitySchema<Session>({
     tokenHash: { type: 'bytea' },
     accountId: { type: 'uuid' },
     device: { type: 'text' },
+    onPhone: { type: 'boolean', default: false },
     createdAt: { type: 'timestamptz', createDate: true },
     lastSeenAt: { type: 'timestamptz', createDate: true },
     expiresAt: { type: 'timestamptz' },

@@ -41,14 +41,15 @@ export class SessionsService {
 
   /**
    * Null: no such session, an ended one, or an account that may no longer sign in. Asked at every request and kept
-   * nowhere: what is ended or taken away counts at once, with any number of servers.
+   * nowhere: what is ended or taken away counts at once, with any number of servers. `byPhone`: the phone page asks.
    */
-  async find(token: string): Promise<SignedIn | null> {
+  async find(token: string, byPhone = false): Promise<SignedIn | null> {
     const [row] = await ask<SignedInRow>(this.database.manager, signedIn, [hashOf(token)]);
     if (row === undefined) return null;
-    const { sessionId, lastSeenAt, ...account } = row;
-    if (Date.now() - lastSeenAt.getTime() > seenEveryMs) {
-      const now = { lastSeenAt: new Date(), expiresAt: inDays(idleDays) };
+    const { sessionId, lastSeenAt, onPhone, ...account } = row;
+    const isNewPhone = byPhone && !onPhone;
+    if (isNewPhone || Date.now() - lastSeenAt.getTime() > seenEveryMs) {
+      const now = { lastSeenAt: new Date(), expiresAt: inDays(idleDays), onPhone: onPhone || byPhone };
       await this.database.getRepository(sessionTable).update(sessionId, now);
     }
     return { account, session: { id: sessionId, lastSeenAt } };
@@ -61,23 +62,23 @@ export class SessionsService {
     });
   }
 
-  /** People with one of the roles whose device has not asked for anything since; noticed to within five minutes. */
+  /** People with one of the roles whose phone has not asked for anything since; noticed to within five minutes. */
   async notSeenSince(at: Date, roles: readonly Role[]): Promise<readonly NotSeen[]> {
     return this.database.query(
       `select distinct on (accounts.id) full_name as person, device, last_seen_at as "lastSeenAt"
        from sessions join accounts on accounts.id = account_id
-       where revoked_at is null and expires_at > now() and not disabled and roles && $2::text[]
-       and accounts.id not in (select account_id from sessions where last_seen_at >= $1)
+       where on_phone and revoked_at is null and expires_at > now() and not disabled and roles && $2::text[]
+       and accounts.id not in (select account_id from sessions where on_phone and last_seen_at >= $1)
        order by accounts.id, last_seen_at desc`,
       [at, roles],
     );
   }
 
-  /** How many people of these roles have a device that is signed in. */
+  /** How many people of these roles have a phone that is signed in. */
   async peopleWithDevice(roles: readonly Role[]): Promise<number> {
     const [row] = await this.database.query<readonly [{ readonly people: number }]>(
       `select count(distinct accounts.id)::int as people from sessions join accounts on accounts.id = account_id
-       where revoked_at is null and expires_at > now() and not disabled and roles && $1::text[]`,
+       where on_phone and revoked_at is null and expires_at > now() and not disabled and roles && $1::text[]`,
       [roles],
     );
     return row.people;
@@ -103,12 +104,13 @@ export class SessionsService {
 interface SignedInRow extends Account {
   readonly sessionId: string;
   readonly lastSeenAt: Date;
+  readonly onPhone: boolean;
 }
 
 const signedIn = prepared(`
   select accounts.id, name, full_name as "fullName", roles, crew, programmes, password_hash as "passwordHash",
     one_time_password as "oneTimePassword", disabled, version, accounts.created_at as "createdAt",
-    sessions.id as "sessionId", last_seen_at as "lastSeenAt"
+    sessions.id as "sessionId", last_seen_at as "lastSeenAt", on_phone as "onPhone"
   from sessions join accounts on accounts.id = account_id
   where token_hash = $1 and revoked_at is null and expires_at > now() and not disabled`);
 

@@ -53,7 +53,7 @@ describe('a dip against the book', () => {
   });
 
   it('names the phones that may hold a report which explains it', async () => {
-    await server.as('pilot');
+    await (await server.as('pilot')).onPhone();
     await server.database.query(`update sessions set last_seen_at = now() - interval '1 hour'`);
     const [open] = (await cases()).filter(({ place }) => place === 'XCIN');
     expect(open?.notHeardFrom.map(({ person }) => person)).toContain('Demo pilot');

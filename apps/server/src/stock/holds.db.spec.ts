@@ -77,7 +77,7 @@ describe('a slip in the number of a recall', () => {
 
 describe('who has to hear of a hold', () => {
   it('everybody in the field with a device, before it is set', async () => {
-    await desk.server.as('pilot');
+    await (await desk.server.as('pilot')).onPhone();
     const { toHear } = await effectOf('batch=J27-041');
     expect(toHear.map(({ person }) => person)).toContain('Demo pilot');
     expect(toHear.map(({ person }) => person)).not.toContain('Demo dispatcher');

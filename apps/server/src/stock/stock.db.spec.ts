@@ -26,6 +26,7 @@ describe('a batch is recalled: 44 drums, 8,800 L, 7 places', () => {
 
   it('what would follow is shown first, and nothing changes', async () => {
     const crew = await server.as('helicopter crew');
+    await crew.onPhone();
     const { status, body } = await crew.get<HoldEffect>('/api/holds/consequence?batch=J27-041');
     expect(status).toBe(200);
     expectRecall(body);
@@ -38,6 +39,7 @@ describe('a batch is recalled: 44 drums, 8,800 L, 7 places', () => {
 
   it('a pilot may hold one drum, not a batch', async () => {
     const pilot = await server.as('pilot');
+    await pilot.onPhone();
     const hold = { ...written(), of: { batch: 'J27-041' }, reason: 'water found' };
     expect((await pilot.put(`/api/holds/${randomUUID()}`, hold)).status).toBe(403);
   });
@@ -69,10 +71,27 @@ describe('a batch is recalled: 44 drums, 8,800 L, 7 places', () => {
       sealedHeldDrums: 10,
       sealedPastRetestDrums: 0,
     });
+    const sum = (isCache: boolean) =>
+      [...stock.values()]
+        .filter(({ cache }) => (cache !== null) === isCache)
+        .reduce((drums, row) => drums + row.sealedHeldDrums + row.partUsedHeldDrums, 0);
+    expect([sum(false), sum(true)]).toEqual([24, 20]);
   });
 
   it('phones that have not asked since are listed by name', async () => {
     await server.database.query(`update sessions set last_seen_at = now() - interval '1 hour'`);
+    const quality = await server.as('fuel quality');
+    const { body } = await quality.get<NotHeard>(`/api/holds/${heldBy}/not-heard`);
+    expect(body.items.map(({ person }) => person).sort()).toEqual(['Demo helicopter crew', 'Demo pilot']);
+    expect(body.peopleWithDevice).toBe(2);
+  });
+
+  it('a storekeeper or a pilot at an office browser is no phone in the field', async () => {
+    await server.as('storekeeper');
+    await server.database.query(
+      `update sessions set last_seen_at = now() - interval '1 hour' where on_phone`,
+    );
+    await server.as('pilot');
     const quality = await server.as('fuel quality');
     const { body } = await quality.get<NotHeard>(`/api/holds/${heldBy}/not-heard`);
     expect(body.items.map(({ person }) => person).sort()).toEqual(['Demo helicopter crew', 'Demo pilot']);

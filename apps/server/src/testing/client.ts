@@ -28,6 +28,11 @@ export class Client {
     return answer;
   }
 
+  /** The session is a phone's from now on: the phone page has asked with it. */
+  onPhone(): Promise<Answer> {
+    return this.get('/api/me', { headers: { 'X-Drumline-Page': 'phone' } });
+  }
+
   get<Body = unknown>(path: string, more: More = {}): Promise<Answer<Body>> {
     return this.send('GET', path, undefined, more);
   }

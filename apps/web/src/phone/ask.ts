@@ -36,6 +36,8 @@ export const ask = async (method: 'GET' | 'PUT' | 'POST', path: string, body?: o
     cache: 'no-store',
     signal: AbortSignal.timeout(tooLongMs),
     headers: {
+      // Base tells phones in the field from browsers of the office by it.
+      'X-Drumline-Page': 'phone',
       ...(body === undefined ? {} : { 'Content-Type': 'application/json' }),
       ...(method === 'GET' ? {} : { 'X-CSRF-Token': csrfToken }),
     },

@@ -21,6 +21,7 @@ import { HoldCalls1700000000020 } from './0020-hold-calls.js';
 import { LeftOutLines1700000000021 } from './0021-left-out-lines.js';
 import { ToldWeights1700000000022 } from './0022-told-weights.js';
 import { FilledDrums1700000000023 } from './0023-filled-drums.js';
+import { FieldPhones1700000000024 } from './0024-field-phones.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -47,4 +48,5 @@ export const migrations = [
   LeftOutLines1700000000021,
   ToldWeights1700000000022,
   FilledDrums1700000000023,
+  FieldPhones1700000000024,
 ] as const;
