@@ -1,4 +1,5 @@
 import { FaultTable } from '../files/fault-table.js';
+import { faultWhere } from './limit-cells.js';
 import { changedDrums, type DrumsFrom, type LimitFault } from './payload-read.js';
 
 interface DraftFindingsProps {
@@ -15,10 +16,7 @@ export const DraftFindings = ({ faults, inForce, draft, isDraft }: DraftFindings
   return (
     <section className="section" aria-label="What the draft would change">
       <h2>What the draft would change</h2>
-      <FaultTable
-        caption="Faults"
-        faults={faults.map(({ id, path, ...fault }) => ({ ...fault, path: `${id} ${path}` }))}
-      />
+      <FaultTable caption="Faults" faults={faults.map((fault) => ({ ...fault, path: faultWhere(fault) }))} />
       {faults.length === 0 && (
         <div role="status" className="read">
           {changes.length === 0 ? (

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cellsOf, columnOf, limitOf, limitRows, references } from './limit-cells.js';
+import { cellsOf, columnOf, faultWhere, limitOf, limitRows, references } from './limit-cells.js';
 
 const limit = (type: string, whenSoft: unknown) => ({
   id: `XLOR-${type}`,
@@ -15,6 +15,14 @@ const limit = (type: string, whenSoft: unknown) => ({
 const row = { id: 'XLOR-B', place: 'XLOR', type: 'B', line: null };
 
 describe('the table of strip limits', () => {
+  it('says where a fault is by the heads of its columns, and not by the names of a file', () => {
+    expect(faultWhere({ id: 'XLOR-B', path: 'landingLb' })).toBe('XLOR-B, Landing, lb');
+    expect(faultWhere({ id: 'XLOR-B', path: 'whenSoft.landingLessLb' })).toBe(
+      'XLOR-B, Soft: off landing, lb',
+    );
+    expect(faultWhere({ id: 'XLOR-B', path: '' })).toBe('XLOR-B');
+  });
+
   it('has every type at every strip, approved or not, and no pad', () => {
     const places = [
       { id: 'XLOR', data: { kind: 'strip' } },

@@ -3,6 +3,14 @@ import type { KeptLine } from '../kept/kept.js';
 
 export const columns = ['takeoffLb', 'landingLb', 'softTakeoffLessLb', 'softLandingLessLb'] as const;
 export type LimitColumn = (typeof columns)[number];
+
+export const heads: Readonly<Record<LimitColumn, string>> = {
+  takeoffLb: 'Take-off, lb',
+  landingLb: 'Landing, lb',
+  softTakeoffLessLb: 'Soft: off take-off, lb',
+  softLandingLessLb: 'Soft: off landing, lb',
+};
+
 /** What is typed in the four cells of a type at a strip; all empty: not approved there. */
 export type LimitCells = Readonly<Record<LimitColumn, string>>;
 
@@ -79,6 +87,12 @@ export const columnOf = (path: string): LimitColumn | null => {
   if (path === 'whenSoft.takeoffLessLb' || path === 'whenSoft') return 'softTakeoffLessLb';
   if (path === 'whenSoft.landingLessLb') return 'softLandingLessLb';
   return columns.find((column) => column === path) ?? null;
+};
+
+/** "XLOR-B, Landing, lb": where a fault is, by the heads of the table; the whole line where it is of no one cell. */
+export const faultWhere = ({ id, path }: { readonly id: string; readonly path: string }): string => {
+  const column = columnOf(path);
+  return column === null ? id : `${id}, ${heads[column]}`;
 };
 
 /** "strip table, revision 12": what the limits in force were taken from. */

@@ -3,6 +3,7 @@ import {
   cellsOf,
   columnOf,
   columns,
+  heads,
   type LimitCells,
   type LimitColumn,
   type LimitRow,
@@ -20,13 +21,6 @@ interface LimitTableProps {
   readonly mayDraft: boolean;
   readonly onType: (row: LimitRow, column: LimitColumn, text: string) => void;
 }
-
-const heads: Readonly<Record<LimitColumn, string>> = {
-  takeoffLb: 'Take-off, lb',
-  landingLb: 'Landing, lb',
-  softTakeoffLessLb: 'Soft: off take-off, lb',
-  softLandingLessLb: 'Soft: off landing, lb',
-};
 
 /** The whole table on one page: limits, and beside them the drums that come of them. Up and Down move by line. */
 export const LimitTable = (props: LimitTableProps) => (
