@@ -1,3 +1,4 @@
+import { nauticalMiles } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { cacheOutlooks, type FlightToCome } from './cache-outlooks.js';
 import { tinyTerritory } from './tiny-territory.js';
@@ -93,5 +94,17 @@ describe('the outlook of a cache', () => {
       { kind: 'planned uplift', date: '2031-03-03', litres: 90, for: 'T1 top-up', helicopter: null },
       { kind: 'helicopter task', date: '2031-03-04', litres: 500, for: 'P', helicopter: 'H' },
     ]);
+  });
+
+  it('says of a sling what it takes along, with the flights that land before it', () => {
+    const sling = { date: '2031-03-04', helicopter: 'H', from: 'NOR', to: 'SOU', drums: 5 };
+    const scenario = tinyTerritory({
+      slings: [{ ...sling, distanceNm: nauticalMiles(12) }],
+      helicopterTasks: [],
+    });
+    const loadAt = (place: string, ...flights: readonly FlightToCome[]) =>
+      cacheOutlooks(scenario, flights).find((cache) => cache.place === place)!.slings[0]!.load;
+    expect(loadAt('NOR')).toEqual({ drums: 4, litres: 800 });
+    expect(loadAt('SOU', flight('F1', 'offered'))).toEqual({ drums: 5, litres: 1000 });
   });
 });

@@ -1,6 +1,7 @@
-import type { CacheProjection, Draw } from '@drumline/stock';
-import type { IsoDate } from '@drumline/units';
-import { projectScenario } from './flights/project.js';
+import { type CacheProjection, type Draw, type SlingLoad, stockCourse } from '@drumline/stock';
+import { type IsoDate, litres } from '@drumline/units';
+import { projectScenario, withLandings } from './flights/project.js';
+import { stockOutlook } from './problem/stock-outlook.js';
 import type { Scenario, SlingMove, StandingFlight, StandingState } from './scenario.js';
 
 /** A flight with the drums that it has still to set down. */
@@ -24,6 +25,11 @@ export interface PlannedDraw extends Omit<Draw, 'place'> {
   readonly helicopter: string | null;
 }
 
+/** A sling, and what it takes along with all flights landed: its place may have less than is planned. */
+export interface SlingToCome extends SlingMove {
+  readonly load: SlingLoad;
+}
+
 /** What lies ahead of a cache, from the stock of the scenario on. */
 export interface CacheOutlook {
   readonly place: string;
@@ -35,7 +41,7 @@ export interface CacheOutlook {
   readonly deliveries: readonly Delivery[];
   readonly draws: readonly PlannedDraw[];
   /** Slings into it and out of it. */
-  readonly slings: readonly SlingMove[];
+  readonly slings: readonly SlingToCome[];
 }
 
 /**
@@ -47,17 +53,26 @@ export function cacheOutlooks(scenario: Scenario, flights: readonly FlightToCome
   const settled = flights.filter(({ state }) => isApproved(state));
   const noDeliveries = projectScenario(scenario, []);
   const approved = projectScenario(scenario, settled);
-  const offered = projectScenario(scenario, flights);
+  const offered = stockCourse(withLandings(scenario, stockOutlook(scenario), flights));
+  const slings = scenario.slings
+    .map((sling) => ({ ...sling, load: offered.slingLoads.get(sling) ?? asPlanned(sling, scenario) }))
+    .sort(byDate);
   return scenario.caches.map(({ place }, index) => ({
     place,
     noDeliveries: noDeliveries[index]!,
     approved: approved[index]!,
-    offered: offered[index]!,
+    offered: offered.caches[index]!,
     deliveries: deliveriesTo(place, flights, scenario.policy.drum.fillLitres),
     draws: drawsAt(place, scenario),
-    slings: scenario.slings.filter(({ from, to }) => from === place || to === place).sort(byDate),
+    slings: slings.filter(({ from, to }) => from === place || to === place),
   }));
 }
+
+/** Of a sling after the last day that is projected. */
+const asPlanned = ({ drums }: SlingMove, { policy }: Scenario): SlingLoad => ({
+  drums,
+  litres: litres(drums * policy.drum.fillLitres),
+});
 
 const isApproved = (state: StandingState): boolean => state !== 'offered';
 

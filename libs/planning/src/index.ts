@@ -1,4 +1,4 @@
-export { type CacheOutlook, cacheOutlooks, type FlightToCome } from './cache-outlooks.js';
+export { type CacheOutlook, cacheOutlooks, type FlightToCome, type SlingToCome } from './cache-outlooks.js';
 export { checkFlights } from './check/check-flights.js';
 export { type CheckedPlan, checkPlan } from './check/check-plan.js';
 export { type SortedFaults, sortFaults } from './check/sort-faults.js';

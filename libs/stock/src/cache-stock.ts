@@ -20,14 +20,21 @@ export function setDown(
   return more.length === 0 ? drums : [...drums, ...more].sort(byUse);
 }
 
-/** Takes up to `wanted` sealed drums that are fit on the day, oldest fit first (conventions, "Oldest fit first"). */
-export function takeSealed(drums: readonly StandingDrum[], wanted: number, day: IsoDate): Taken {
-  const taken = new Set(
-    drums
-      .filter((drum) => drum.sealed && fitOn(drum, day))
-      .sort(byAge)
-      .slice(0, wanted),
-  );
+/** The most that may be taken: whole drums, and the litres in them. */
+export interface Most {
+  readonly drums: number;
+  readonly litres: number;
+}
+
+/** Takes sealed drums that are fit on the day, oldest fit first (conventions, "Oldest fit first"), while there is room. */
+export function takeSealed(drums: readonly StandingDrum[], most: Most, day: IsoDate): Taken {
+  const taken = new Set<StandingDrum>();
+  let room = most.litres;
+  for (const drum of drums.filter((each) => each.sealed && fitOn(each, day)).sort(byAge)) {
+    room -= drum.litres;
+    if (taken.size === most.drums || room < 0) break;
+    taken.add(drum);
+  }
   return { left: drums.filter((drum) => !taken.has(drum)), taken: [...taken] };
 }
 

@@ -31,7 +31,11 @@ export function pickDrums(
 ): readonly Pick[] {
   const standing = new Map(standingDrums(drums, batches));
   return requests.map(({ id, place, drums: wanted, plannedUse }) => {
-    const { left, taken } = takeSealed(standing.get(place) ?? [], wanted, plannedUse);
+    const { left, taken } = takeSealed(
+      standing.get(place) ?? [],
+      { drums: wanted, litres: Number.POSITIVE_INFINITY },
+      plannedUse,
+    );
     standing.set(place, left);
     return { id, drums: taken, toFill: wanted - taken.length };
   });

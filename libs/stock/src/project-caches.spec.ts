@@ -1,7 +1,7 @@
 import { litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { exampleCache, exampleOutlook, partDrum, sealedDrum } from './example-stock.js';
-import { projectCaches, type StockOutlook } from './project-caches.js';
+import { projectCaches, type StockOutlook, stockCourse } from './project-caches.js';
 
 const [monday, tuesday, wednesday] = ['2027-06-14', '2027-06-15', '2027-06-16'] as const;
 const draw = (date: string, amount: number) => ({
@@ -141,6 +141,31 @@ describe('slings', () => {
     const { strip, pad } = project(exampleOutlook(drums, { slings }));
     expect(strip.slingShortDrums).toEqual([0, 2, 0, 0]);
     expect([strip.book[1], pad.book[1]]).toEqual([150, 200]);
+  });
+
+  // The reserve of 400 L stands there in two drums, but 320 L of it have been asked for: the level is 80 L.
+  const owed = {
+    caches: [exampleCache('STRIP', { medevacReserveLitres: litres(400) }), exampleCache('PAD')],
+    draws: [draw(monday, 320)],
+    slings: [{ date: tuesday, from: 'STRIP', to: 'PAD', drums: 2 }],
+  };
+  const twoDrums = [sealedDrum('1', 'new', 'STRIP'), sealedDrum('2', 'new', 'STRIP')];
+
+  it('a sling takes no litre that a draw has been short of already: 80 L on the level are no drum', () => {
+    const { strip, pad } = project(exampleOutlook(twoDrums, owed));
+    expect(strip.usable).toEqual([400, 80, 80, 80]);
+    expect(pad.usable).toEqual([0, 0, 0, 0]);
+    expect(strip.slingShortDrums).toEqual([0, 0, 2, 0]);
+  });
+
+  it('says of each sling what it takes along', () => {
+    const slings = [...owed.slings, { date: tuesday, from: 'BASE', to: 'PAD', drums: 2 }];
+    const drums = [...twoDrums, sealedDrum('3', 'new', 'STRIP')];
+    const { slingLoads } = stockCourse(exampleOutlook(drums, { ...owed, slings }));
+    expect([...slingLoads.values()]).toEqual([
+      { drums: 1, litres: 200 },
+      { drums: 2, litres: 400 },
+    ]);
   });
 
   it('a sling from a base brings full fresh drums', () => {

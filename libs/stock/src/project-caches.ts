@@ -4,6 +4,7 @@ import type { Cache, Draw } from './drum.js';
 import { openingStock, type StockPicture } from './opening-stock.js';
 import type { CacheProjection } from './projection.js';
 import { ageOut, drawAndClose, fullDrums, openSite, putDown, type Site, slingOut, startDay } from './site.js';
+import { litresIn } from './standing-drum.js';
 
 /** Stock today and everything that is known to move it. Draws, landings and slings on other dates are left out. */
 export interface StockOutlook {
@@ -35,28 +36,46 @@ export interface DrumMove {
   readonly drums: number;
 }
 
+/** What a sling takes along, where its place has too little: fewer drums than planned, or none. */
+export interface SlingLoad {
+  readonly drums: number;
+  readonly litres: Litres;
+}
+
+/** The levels, and the load of every sling on the days of the plan. */
+export interface StockCourse {
+  readonly caches: readonly CacheProjection[];
+  readonly slingLoads: ReadonlyMap<DrumMove, SlingLoad>;
+}
+
 type Sites = ReadonlyMap<string, Site>;
+
+/** The levels of `stockCourse` alone. */
+export const projectCaches = (outlook: StockOutlook): readonly CacheProjection[] =>
+  stockCourse(outlook).caches;
 
 /**
  * Levels of every given cache, day by day, in the order given (conventions, "Order of a day", "Book projection").
- * A sling takes sealed fit drums whether or not that leaves the reserve whole, and only as many as stand there; they
- * keep their retest dates. Drums slung from a place that is not among the caches arrive full and fresh. Litres.
+ * A sling takes sealed fit drums whether or not that leaves the reserve whole, and only as many as stand there and are on
+ * the level (conventions, "Slings"); they keep their retest dates. Drums slung from a place that is not among the caches
+ * arrive full and fresh. Litres.
  */
-export function projectCaches(outlook: StockOutlook): readonly CacheProjection[] {
+export function stockCourse(outlook: StockOutlook): StockCourse {
   const { dates, fillLitres } = outlook;
   const sites = openSites(outlook);
+  const slingLoads = new Map<DrumMove, SlingLoad>();
   const movements = movementsByDay(outlook);
   dates.forEach((day, index) => {
     const today = movements.get(day);
     for (const site of sites.values()) startDay(site);
     for (const landing of today?.landings ?? []) land(sites, landing, fillLitres);
-    for (const move of today?.slings ?? []) sling(sites, move, fillLitres);
+    for (const move of today?.slings ?? []) slingLoads.set(move, sling(sites, move, fillLitres));
     for (const site of sites.values()) {
       if (index > 0) ageOut(site, day, dates[index - 1]!, index);
       drawAndClose(site, today?.asked.get(site.cache.place) ?? litres(0), day);
     }
   });
-  return [...sites.values()].map((site) => asProjection(site, outlook));
+  return { caches: [...sites.values()].map((site) => asProjection(site, outlook)), slingLoads };
 }
 
 function openSites({ picture, caches, dates }: StockOutlook): Sites {
@@ -94,13 +113,14 @@ function land(sites: Sites, landing: Landing, fill: Litres): void {
     putDown(site, fullDrums(landing.litres, fill, landing.retestDue, `landed ${landing.date}`), 'landed');
 }
 
-function sling(sites: Sites, { date, from, to, drums }: DrumMove, fill: Litres): void {
+function sling(sites: Sites, { date, from, to, drums }: DrumMove, fill: Litres): SlingLoad {
   const source = sites.get(from);
   const target = sites.get(to);
   const moved = source
     ? slingOut(source, drums, date)
     : fullDrums(litres(drums * fill), fill, null, `slung ${date}`);
   if (target) putDown(target, moved, 'slungIn');
+  return { drums: moved.length, litres: litresIn(moved) };
 }
 
 function asProjection({ cache, days, agedOut }: Site, outlook: StockOutlook): CacheProjection {

@@ -60,9 +60,13 @@ export function putDown(site: Site, drums: readonly StandingDrum[], how: 'landed
   today.standing += amount;
 }
 
-/** Takes sealed drums that are fit on the day, at most as many as stand there. */
+/**
+ * Takes sealed drums that are fit on the day, at most what the level has: litres that earlier draws asked for beyond the
+ * drawable are off the level, so that no sling carries them to another place, though they may stand there as the reserve.
+ */
 export function slingOut(site: Site, wanted: number, day: IsoDate): readonly StandingDrum[] {
-  const { left, taken } = takeSealed(site.drums, wanted, day);
+  const level = fitLitres(site.drums, day) - site.unmetSoFar;
+  const { left, taken } = takeSealed(site.drums, { drums: wanted, litres: level }, day);
   const today = site.days.at(-1)!;
   site.drums = left;
   today.slungOut += litresIn(taken);

@@ -123,6 +123,19 @@ it('slings: litres are conserved between strip and pad', () => {
   );
 });
 
+it('slings: no litre from nothing: what the levels of strip and pad hold comes from before or from a landing', () => {
+  fc.assert(
+    fc.property(outlook, (any) => {
+      const caches = projectCaches(any);
+      const held = (day: number) => caches.reduce((all, { usable }) => all + Math.max(0, usable[day]!), 0);
+      const landed = (day: number) => caches.reduce((all, { landed }) => all + landed[day]!, 0);
+      for (let day = 1; day <= dates.length; day++)
+        expect(held(day)).toBeLessThanOrEqual(held(day - 1) + landed(day));
+    }),
+    { numRuns: 300 },
+  );
+});
+
 it('usable stock: holding a drum never raises usable, and leaves the book alone', () => {
   fc.assert(
     fc.property(outlook, fc.nat({ max: 11 }), (any, number) => {

@@ -81,14 +81,29 @@ export const levels = (projection: CacheProjection): LevelsAnswer => {
   };
 };
 
-/** Of what a draw asks for beyond the reserve: what stands there as the medevac reserve, and what no drum holds. */
+/**
+ * Of what leaves on a day, into aircraft and under slings: what comes out of the medevac reserve, and what no drum holds.
+ * By the level, so that both agree with the figure beside them.
+ */
 export const refused = ({
   usable,
-  unmet,
-}: Pick<CacheProjection, 'usable' | 'unmet'>): Pick<LevelsAnswer, 'outOfReserveLitres' | 'unmetLitres'> => {
-  const outOfReserve = unmet.map((asked, day) => litres(Math.min(asked, Math.max(0, usable[day]! + asked))));
+  landed,
+  slungIn,
+  pastRetest,
+  reserveLitres,
+}: Pick<CacheProjection, 'usable' | 'landed' | 'slungIn' | 'pastRetest' | 'reserveLitres'>): Pick<
+  LevelsAnswer,
+  'outOfReserveLitres' | 'unmetLitres'
+> => {
+  const had = usable.map((_, day) =>
+    day === 0 ? usable[0]! : usable[day - 1]! + landed[day]! + slungIn[day]! - pastRetest[day]!,
+  );
+  const reserveIn = (level: number): number => Math.max(0, Math.min(level, reserveLitres));
+  const short = (level: number): number => Math.max(0, -level);
   return {
-    outOfReserveLitres: outOfReserve,
-    unmetLitres: unmet.map((asked, day) => litres(asked - outOfReserve[day]!)),
+    outOfReserveLitres: usable.map((level, day) =>
+      litres(Math.max(0, reserveIn(had[day]!) - reserveIn(level))),
+    ),
+    unmetLitres: usable.map((level, day) => litres(Math.max(0, short(level) - short(had[day]!)))),
   };
 };

@@ -6,9 +6,10 @@ import type {
   PlannedFlight,
   Scenario,
   SlingMove,
+  SlingToCome,
 } from '@drumline/planning';
-import type { z } from 'zod';
-import { moneyParts as money } from '../plan/field.js';
+import { z } from 'zod';
+import { litres, moneyParts as money } from '../plan/field.js';
 import { flightPlanSchema, proof, baseUse as use } from '../plan/flight-plan-schema.js';
 import { plannedFlightSchema } from '../plan/planned-flight-schema.js';
 import { scenarioSchema } from '../scenario/scenario-schema.js';
@@ -24,4 +25,9 @@ export const moneyParts: z.ZodType<MoneyParts> = money;
 export const baseUse: z.ZodType<BaseUse> = use;
 export const surfaceReport: z.ZodType<Scenario['surfaceReports'][number]> = surfaceReports.element;
 export const slingMove: z.ZodType<SlingMove> = slings.element;
+export const slingToCome: z.ZodType<SlingToCome> = slings.element.extend({
+  load: z
+    .strictObject({ drums: z.number(), litres: litres })
+    .describe('What it takes along with all flights landed; `drums` of the sling itself: as planned.'),
+});
 export const helicopterTask: z.ZodType<HelicopterTask> = helicopterTasks.element;

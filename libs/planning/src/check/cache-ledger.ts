@@ -32,7 +32,7 @@ export function cacheLedger(
   const days = new Map<string, LedgerDay[]>(scenario.caches.map((cache) => [cache.place, []]));
   for (const [index, date] of daysFrom(scenario.firstDay, scenario.days).entries()) {
     landAll(scenario, flights, index + 1, lots);
-    const slungOut = slingAll(scenario, date, lots);
+    const slungOut = slingAll(scenario, date, { lots, unmet });
     for (const { place, medevacReserveLitres } of scenario.caches) {
       const here = lots.get(place) ?? [];
       const standing = total(here) + unfound.get(place)! + (slungOut.get(place) ?? 0);
@@ -111,17 +111,19 @@ const freshDrum = (scenario: Scenario, number: string): Lot => ({
   number,
 });
 
+interface Standing {
+  readonly lots: Map<string, Lot[]>;
+  readonly unmet: ReadonlyMap<string, number>;
+}
+
 /** Moves drums under helicopters; returns the litres that left each place, which stood there after the landings. */
-function slingAll(scenario: Scenario, date: IsoDate, lots: Map<string, Lot[]>): ReadonlyMap<string, number> {
+function slingAll(scenario: Scenario, date: IsoDate, { lots, unmet }: Standing): ReadonlyMap<string, number> {
   const kept = new Set(scenario.caches.map((cache) => cache.place));
   const out = new Map<string, number>();
   for (const sling of scenario.slings.filter((move) => move.date === date)) {
     const there = lots.get(sling.from) ?? [];
     const moved = kept.has(sling.from)
-      ? there
-          .filter((lot) => lot.sealed && isFit(lot, date))
-          .sort(inOrderOfUse)
-          .slice(0, sling.drums)
+      ? liftable(there, date, unmet.get(sling.from) ?? 0).slice(0, sling.drums)
       : Array.from({ length: sling.drums }, (_, index) => freshDrum(scenario, `${date} ${index}`));
     out.set(sling.from, (out.get(sling.from) ?? 0) + total(moved));
     lots.set(
@@ -131,6 +133,15 @@ function slingAll(scenario: Scenario, date: IsoDate, lots: Map<string, Lot[]>): 
     lots.set(sling.to, [...(lots.get(sling.to) ?? []), ...moved]);
   }
   return out;
+}
+
+/** Sealed fit lots in the order they go; what draws have been short of so far is not there for a sling. */
+function liftable(here: readonly Lot[], date: IsoDate, owed: number): readonly Lot[] {
+  const fit = here.filter((lot) => isFit(lot, date));
+  const free = total(fit) - owed;
+  const sealed = fit.filter((lot) => lot.sealed).sort(inOrderOfUse);
+  const tooMany = sealed.findIndex((_, index) => total(sealed.slice(0, index + 1)) > free);
+  return tooMany === -1 ? sealed : sealed.slice(0, tooMany);
 }
 
 function drawsOn(scenario: Scenario, place: string, date: IsoDate): number {

@@ -129,7 +129,7 @@ const countWords = ({ stock: { lastCount } }: Cache): string =>
 const Comings = ({ caches, shown }: AllAsTablesProps) => {
   const { day } = useCalendar();
   const said = (cache: Cache, which: 'landed' | 'drawn') =>
-    dayRows(cache, caches.dates, caches.fillLitres)
+    dayRows(cache, caches.dates)
       .flatMap((row) =>
         row[which].map(
           ({ litres, by, isAsked }) =>

@@ -81,6 +81,7 @@ const cacheSchema = z.object({
       from: z.string(),
       to: z.string(),
       drums: z.number(),
+      load: z.object({ drums: z.number(), litres: z.number() }),
     }),
   ),
   agedOut: z.array(z.object({ number: z.string() })),

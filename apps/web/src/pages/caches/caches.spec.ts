@@ -196,7 +196,8 @@ describe('a graph', () => {
       state: 'approved',
       needsDecision: null,
     };
-    const sling = { date: dates[2]!, helicopter: 'H1', from: 'XESK', to: 'XMAR', drums: 6 };
+    const load = { drums: 6, litres: 1200 };
+    const sling = { date: dates[2]!, helicopter: 'H1', from: 'XESK', to: 'XMAR', drums: 6, load };
     const cache = cacheAt('XMAR', {
       deliveries: [
         delivery,
@@ -212,9 +213,21 @@ describe('a graph', () => {
       [6, 'filled'],
     ]);
     expect(drawDays(cache, dates)).toEqual([1, 2]);
-    const [first, second] = dayRows(cache, dates, 200);
+    const [first, second] = dayRows(cache, dates);
     expect([sumOf(first!.landed), sumOf(first!.drawn)]).toEqual([1600, 225]);
     expect([second!.landed[0]!.isAsked, second!.drawn[0]!.by]).toEqual([true, 'sling XNED']);
+  });
+
+  it('a sling whose place has too little: the row and the mark say what it takes along', () => {
+    const planned = { date: dates[0]!, helicopter: 'H1', from: 'XESK', to: 'XMAR', drums: 6 };
+    const short = { ...planned, load: { drums: 2, litres: 400 } };
+    const none = { ...planned, load: { drums: 0, litres: 0 } };
+    const rowOf = (place: string, sling: typeof short) =>
+      dayRows(cacheAt(place, { slings: [sling] }), dates)[0]!;
+    expect(rowOf('XMAR', short).landed).toMatchObject([{ litres: 400, by: 'sling XESK, 2 of 6 drums' }]);
+    expect(rowOf('XESK', none).drawn).toMatchObject([{ litres: 0, by: 'sling XMAR, 0 of 6 drums' }]);
+    expect(deliveryMarks(cacheAt('XMAR', { slings: [short] }), dates, 20)).toMatchObject([{ drums: 2 }]);
+    expect(drawDays(cacheAt('XESK', { slings: [none] }), dates)).toEqual([]);
   });
 });
 

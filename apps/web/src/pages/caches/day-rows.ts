@@ -17,31 +17,27 @@ export interface DayRow {
   readonly unmetLitres: number;
 }
 
-export const dayRows = (cache: Cache, dates: readonly string[], fillLitres: number): readonly DayRow[] =>
+export const dayRows = (cache: Cache, dates: readonly string[]): readonly DayRow[] =>
   dates.map((date, index) => ({
     date,
-    landed: landedOn(cache, date, fillLitres),
-    drawn: drawnOn(cache, date, fillLitres),
+    landed: landedOn(cache, date),
+    drawn: drawnOn(cache, date),
     levelLitres: cache.projections.offered.usableLitres[index + 1]!,
     withoutLitres: cache.projections.noDeliveries.usableLitres[index + 1]!,
     outOfReserveLitres: cache.projections.offered.outOfReserveLitres[index + 1] ?? 0,
     unmetLitres: cache.projections.offered.unmetLitres[index + 1] ?? 0,
   }));
 
-const landedOn = (
-  { deliveries, slings, place }: Cache,
-  date: string,
-  fillLitres: number,
-): readonly Part[] => [
+const landedOn = ({ deliveries, slings, place }: Cache, date: string): readonly Part[] => [
   ...deliveries
     .filter((delivery) => delivery.date === date)
     .map(({ litres, flight, needsDecision }) => ({ litres, by: flight, isAsked: needsDecision !== null })),
   ...slings
     .filter((sling) => sling.date === date && sling.to === place)
-    .map(({ drums, from }) => ({ litres: drums * fillLitres, by: `sling ${from}`, isAsked: false })),
+    .map((sling) => slungPart(sling, sling.from)),
 ];
 
-const drawnOn = ({ draws, slings, place }: Cache, date: string, fillLitres: number): readonly Part[] => [
+const drawnOn = ({ draws, slings, place }: Cache, date: string): readonly Part[] => [
   ...draws
     .filter((draw) => draw.date === date)
     .map(({ litres, for: programme, helicopter }) => ({
@@ -51,7 +47,14 @@ const drawnOn = ({ draws, slings, place }: Cache, date: string, fillLitres: numb
     })),
   ...slings
     .filter((sling) => sling.date === date && sling.from === place)
-    .map(({ drums, to }) => ({ litres: drums * fillLitres, by: `sling ${to}`, isAsked: false })),
+    .map((sling) => slungPart(sling, sling.to)),
 ];
+
+/** What the sling takes along; "2 of 6 drums" where its place has too few. */
+const slungPart = ({ drums, load }: Cache['slings'][number], other: string): Part => ({
+  litres: load.litres,
+  by: load.drums < drums ? `sling ${other}, ${load.drums} of ${drums} drums` : `sling ${other}`,
+  isAsked: false,
+});
 
 export const sumOf = (parts: readonly Part[]): number => parts.reduce((sum, { litres }) => sum + litres, 0);

@@ -15,7 +15,7 @@ export const DayTable = ({ cache, caches }: DayTableProps) => {
     <Lines<DayRow>
       caption={`${cache.place} day by day, at the end of each`}
       captionUnseen
-      rows={dayRows(cache, caches.dates, caches.fillLitres)}
+      rows={dayRows(cache, caches.dates)}
       keyOf={({ date }) => date}
       columns={[
         { head: 'Day', heads: true, cell: ({ date }) => day(date) },

@@ -39,7 +39,7 @@ export const deliveryMarks = (
     })),
     ...cache.slings
       .filter(({ to }) => to === cache.place)
-      .map(({ date, drums }) => ({ date, drums, look: 'filled' as const })),
+      .map(({ date, load }) => ({ date, drums: load.drums, look: 'filled' as const })),
   ];
   /** Where the counts of each row end. */
   const ends: number[] = [];
@@ -61,7 +61,9 @@ export const deliveryMarks = (
 export const drawDays = (cache: Cache, dates: readonly string[]): readonly number[] => {
   const gone = new Set([
     ...cache.draws.map(({ date }) => date),
-    ...cache.slings.filter(({ from }) => from === cache.place).map(({ date }) => date),
+    ...cache.slings
+      .filter(({ from, load }) => from === cache.place && load.drums > 0)
+      .map(({ date }) => date),
   ]);
   return dates.flatMap((date, index) => (gone.has(date) ? [index + 1] : []));
 };

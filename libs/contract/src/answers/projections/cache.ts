@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Answer, isoDate, litres } from '../field.js';
-import { slingMove } from '../planned.js';
+import { slingToCome } from '../planned.js';
 import { agedOutDrumAnswer, lastCountAnswer } from '../stock/cache-figures.js';
 import { setLevels } from '../stock/set-levels.js';
 import { cacheLevel, confidence, standingState } from '../words.js';
@@ -38,7 +38,7 @@ export const levelsAnswer = z
     standingLitres: z.array(litres).describe("After the day's landings, before anything leaves."),
     outOfReserveLitres: z
       .array(litres)
-      .describe('Drawn from the medevac reserve; the level has it taken off.'),
+      .describe('Taken from the medevac reserve by draws and slings; the level has it taken off.'),
     unmetLitres: z
       .array(litres)
       .describe('Asked for, and there is no fuel for it: the level is below 0 L by it.'),
@@ -107,7 +107,7 @@ export const cacheAnswer = z
       .describe('Fit today, and past retest before the plan would burn them.'),
     deliveries: z.array(deliveryAnswer),
     draws: z.array(plannedDrawAnswer),
-    slings: z.array(slingMove),
+    slings: z.array(slingToCome),
     remarks: z.array(z.string()),
     place: z.string(),
     ...setLevels,
