@@ -61,3 +61,21 @@ it('whoever may not plan looks at plans, and has nothing to press', async () => 
   await page.getByRole('table', { name: 'Differences, line by line' }).waitFor();
   expect(await page.getByRole('button', { name: /Accept|Re-plan/ }).count()).toBe(0);
 });
+
+it('a plan under way is discarded: what is lost stands beside the button, and no plan is kept', async () => {
+  const page = await office.signIn('operations manager');
+  const manager = await office.api('operations manager');
+  const id = randomUUID();
+  await manager.put(`/api/plans/${id}`, { seconds: 300, seed: 5, note: 'to be discarded' });
+  await page.goto(`${office.url}/week/compare/${id}`);
+  const graph = page.getByRole('img', { name: /After \d+ s: best [\d,]+ cr/ });
+  await graph.waitFor(aMinute);
+  await graph.getByText(/^first [\d,]+ cr$/).waitFor();
+  expect(await graph.getByText(/^[\d,]+ cr$/).count()).toBeGreaterThan(1);
+  await page.getByText(/^Discard keeps no plan: what was found is lost\./).waitFor();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Discard' }).click();
+  await page.getByText('Stopped, no plan kept.').waitFor(aMinute);
+  await page.getByRole('button', { name: /^Plans/ }).click();
+  await page.getByRole('row', { name: /to be discarded.*stopped, no plan kept/ }).waitFor();
+}, 120_000);

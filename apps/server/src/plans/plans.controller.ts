@@ -112,6 +112,16 @@ export class PlansController {
     return shown(await this.plans.cancel(id, by), await this.plans.acceptance(id));
   }
 
+  /** Ends it at once and keeps no plan; a run that is over stays as it is. */
+  @Act('run plan', 'decide', { conditions: 'asked by the route' })
+  @Answered(planRunAnswer)
+  @Post(':id/discard')
+  @HttpCode(200)
+  async discard(@Param('id', { schema: idSchema }) id: string, @Me() by: Account) {
+    refuseUnlessMay(by, 'run plan', { to: 'decide', ...insideTheWeek });
+    return shown(await this.plans.discard(id, by), await this.plans.acceptance(id));
+  }
+
   @Act('accept plan', 'decide', { conditions: 'asked by the route' })
   @Answered(planAcceptanceAnswer)
   @Post(':id/accept')

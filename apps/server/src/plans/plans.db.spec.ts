@@ -106,6 +106,22 @@ describe('a plan request', () => {
     expect(run.outcome).toMatchObject({ status: 'cancelled', plan: { flights: expect.any(Array) } });
   });
 
+  it('is discarded at once: no plan is kept, also when its worker hears of it later; the next run is solved', async () => {
+    const id = randomUUID();
+    await manager.put(`/api/plans/${id}`, { ...ask, seconds: 300 });
+    await until(manager, id, ({ firstPlan }) => firstPlan !== null);
+    const discarded = await manager.post<Shown>(`/api/plans/${id}/discard`, {});
+    const nothing = { status: 'cancelled', plan: null, proof: null };
+    expect(discarded.status).toBe(200);
+    expect(discarded.body).toMatchObject({ state: 'cancelled', firstPlan: null, outcome: nothing });
+    const next = randomUUID();
+    await manager.put(`/api/plans/${next}`, ask);
+    expect((await until(manager, next, isOver)).state).toBe('solved');
+    expect((await manager.post<Shown>(`/api/plans/${next}/discard`, {})).body.state).toBe('solved');
+    const { body } = await manager.get<Shown>(`/api/plans/${id}`);
+    expect(body).toMatchObject({ state: 'cancelled', firstPlan: null, outcome: nothing });
+  });
+
   it('from now keeps what is approved: the re-plan is accepted and the approved flight stays byte for byte', async () => {
     const first = randomUUID();
     await manager.put(`/api/plans/${first}`, ask);

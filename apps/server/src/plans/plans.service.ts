@@ -79,6 +79,21 @@ export class PlansService {
     return this.get(id);
   }
 
+  /** At once and whole: no plan is kept. Whoever solves it finds that at the next heartbeat, and stops. */
+  async discard(id: string, by: Account): Promise<PlanRun> {
+    await this.get(id);
+    await this.database.transaction(async (transaction) => {
+      const [rows]: [unknown[], number] = await transaction.query(
+        `update plan_runs set state = 'cancelled', cancel_asked_at = coalesce(cancel_asked_at, now()), finished_at = now(),
+           first_plan = null, outcome = '{"status":"cancelled","plan":null,"proof":null}'
+         where id = $1 and state in ('queued', 'solving') returning id`,
+        [id],
+      );
+      if (rows.length > 0) await this.audit.record(transaction, by, 'discarded', `plan ${id}`);
+    });
+    return this.get(id);
+  }
+
   private async repeated(id: string, request: PlanRequest, by: Account): Promise<PlanRun | null> {
     const there = await this.database.getRepository(planRunTable).findOneBy({ id });
     if (there === null) return null;

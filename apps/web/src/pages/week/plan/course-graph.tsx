@@ -1,5 +1,5 @@
 import { inWords } from '../../../ui/index.js';
-import { type CoursePoint, courseScale, steps } from './course.js';
+import { type CoursePoint, courseScale, moneyTicks, steps } from './course.js';
 
 interface CourseGraphProps {
   readonly course: readonly CoursePoint[];
@@ -9,7 +9,7 @@ interface CourseGraphProps {
   readonly currency: string;
 }
 
-const [width, height, left, right, top, foot] = [640, 190, 4, 150, 8, 22];
+const [width, height, left, right, top, foot] = [640, 190, 84, 130, 14, 22];
 
 /** Best cost and bound as they close in on each other. */
 export const CourseGraph = ({ course: heard, seconds, gone, currency }: CourseGraphProps) => {
@@ -30,6 +30,7 @@ export const CourseGraph = ({ course: heard, seconds, gone, currency }: CourseGr
   const finding = `After ${inWords(Math.round(Math.max(gone, last.seconds)), 's')}: best ${best === null ? 'none yet' : money(best)}, ${
     bound === null ? 'nothing proved yet' : `no plan costs less than ${money(bound)}`
   }.`;
+  const first = course.find((point) => point.best !== null);
   const end = x(1) + 6;
   const gapPx = best === null || bound === null ? 99 : y(scale.down(bound)) - y(scale.down(best));
   return (
@@ -40,6 +41,14 @@ export const CourseGraph = ({ course: heard, seconds, gone, currency }: CourseGr
         fill="none"
         strokeWidth="1"
       />
+      {moneyTicks(scale).map((amount) => (
+        <g key={amount}>
+          <path d={`M${x(0)} ${y(scale.down(amount))}H${x(1)}`} stroke="var(--rule-row)" />
+          <text x={x(0) - 6} y={y(scale.down(amount)) + 4} fontSize="12" textAnchor="end">
+            {money(amount)}
+          </text>
+        </g>
+      ))}
       {[0, 0.5, 1].map((share) => (
         <text
           key={share}
@@ -59,6 +68,11 @@ export const CourseGraph = ({ course: heard, seconds, gone, currency }: CourseGr
         strokeDasharray="6 3"
       />
       <path d={line(({ best: amount }) => amount)} fill="none" stroke="var(--ink)" strokeWidth="2.4" />
+      {first !== undefined && (
+        <text x={x(scale.across(first.seconds)) + 4} y={y(scale.down(first.best ?? 0)) - 5} fontSize="12">
+          first {money(first.best ?? 0)}
+        </text>
+      )}
       {best !== null && (
         <text x={end} y={y(scale.down(best)) + (gapPx < 16 ? 0 : 4)} fontSize="12" fontWeight="600">
           best {money(best)}

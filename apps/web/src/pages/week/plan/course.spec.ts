@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { courseScale, steps, withPoint } from './course.js';
+import { courseScale, moneyTicks, steps, withPoint } from './course.js';
 
 const at = (seconds: number, best: number | null, bound: number | null) => ({
   stage: 'search',
@@ -39,6 +39,12 @@ describe('its graph', () => {
     expect(scale.down(5_600_000)).toBeGreaterThan(0);
     expect(scale.down(5_300_000)).toBeLessThan(1);
     expect(scale.across(10)).toBe(0.5);
+  });
+
+  it('has round money beside it, whatever the search is about', () => {
+    const scale = courseScale(course, 20)!;
+    expect(moneyTicks(scale).map((cents) => cents / 100)).toEqual([56_000, 55_000, 54_000, 53_000]);
+    expect(moneyTicks({ top: 5_230_700, bottom: 5_230_600 })).toEqual([5_230_700, 5_230_600]);
   });
 
   it('holds an amount until the next is known, and leaves out what is not known yet', () => {

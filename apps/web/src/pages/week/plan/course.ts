@@ -54,6 +54,16 @@ export const courseScale = (course: readonly CoursePoint[], seconds: number): Co
   };
 };
 
+/** Amounts in cents to write beside the graph: round ones of the currency, two to five of them, the highest first. */
+export const moneyTicks = ({ top, bottom }: Pick<CourseScale, 'top' | 'bottom'>): readonly number[] => {
+  const wanted = (top - bottom) / 4;
+  const ten = 10 ** Math.floor(Math.log10(wanted));
+  const step = Math.max(100, [1, 2, 5, 10].map((times) => times * ten).find((each) => each >= wanted)!);
+  const first = Math.floor(top / step) * step;
+  const count = Math.floor((first - bottom) / step) + 1;
+  return Array.from({ length: count }, (_, at) => first - at * step);
+};
+
 /** Each amount holds until the next is known: corners of a stepped line, as shares of the graph. */
 export const steps = (
   course: readonly CoursePoint[],

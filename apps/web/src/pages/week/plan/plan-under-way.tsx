@@ -28,6 +28,8 @@ export const PlanUnderWay = ({ run }: { readonly run: ListedPlan }) => {
   const may = useMay();
   const course = useCourse(run);
   const stop = useAct(() => post(`/api/plans/${run.id}/cancel`, {}), `/api/plans/${run.id}`);
+  const discard = useAct(() => post(`/api/plans/${run.id}/discard`, {}), `/api/plans/${run.id}`);
+  const isSending = stop.isSending || discard.isSending;
   const { seconds } = run.request;
   const words = progressWords(run.progress, currency);
   const stopping = run.cancelAsked ? 'Stopping: the best plan so far is handed in.' : undefined;
@@ -52,13 +54,22 @@ export const PlanUnderWay = ({ run }: { readonly run: ListedPlan }) => {
         plan is made steadier and checked, which takes a few seconds more.
       </p>
       {may('run plan', 'decide') && (
-        <div className="plan-acts">
-          <Button press="s" busy={stop.isSending} offBecause={stopping} onPress={() => void stop.run()}>
-            Stop, keep the best so far
-          </Button>
-        </div>
+        <>
+          <div className="acts">
+            <Button press="s" busy={isSending} offBecause={stopping} onPress={() => void stop.run()}>
+              Stop, keep the best so far
+            </Button>
+            <Button busy={isSending} onPress={() => void discard.run()}>
+              Discard
+            </Button>
+          </div>
+          <p>
+            Discard keeps no plan: what was found is lost. Flights that stand are unchanged, and those let go
+            for this plan stay offered.
+          </p>
+        </>
       )}
-      <ProblemLine problem={stop.problem} />
+      <ProblemLine problem={stop.problem ?? discard.problem} />
     </section>
   );
 };

@@ -14,7 +14,7 @@ const stateWords: Readonly<Record<ListedPlan['state'], string>> = {
 /** "made", "being made": what has become of a run. */
 export const stateOf = ({ state, cost, acceptedByName }: ListedPlan): string => {
   if (acceptedByName !== null) return 'accepted';
-  if (state === 'cancelled' && cost === null) return 'stopped before there was a plan';
+  if (state === 'cancelled' && cost === null) return 'stopped, no plan kept';
   return stateWords[state];
 };
 
