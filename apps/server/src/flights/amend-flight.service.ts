@@ -2,6 +2,7 @@ import { isDeepStrictEqual } from 'node:util';
 import type { Amendment } from '@drumline/contract';
 import { describeFlights, type Fault, nextState } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
 import { type Expected } from '../http/etag.js';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
@@ -30,15 +31,15 @@ interface Checked {
 @Injectable()
 export class AmendFlightService {
   constructor(
+    private readonly database: DataSource,
     private readonly board: BoardService,
     private readonly store: FlightStoreService,
   ) {}
 
   /** What the amendment would break, when the flight would go off, and when it could; nothing is changed. */
   async check(id: string, amendment: Amendment): Promise<Checked> {
+    const flight = await this.store.one(this.database.manager, id);
     const board = await this.board.read();
-    const flight = board.flights.find((each) => each.id === id);
-    if (flight === undefined) throw new Problem('not-found', `No flight ${id} is ahead.`);
     refuseUnknown(board, amendment);
     const { faults } = amended(board, flight, amendment);
     const free = faults.length === 0 ? amendment : { ...amendment, departs: null };

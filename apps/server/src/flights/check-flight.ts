@@ -1,5 +1,11 @@
 import type { Fault as FieldFault } from '@drumline/contract';
-import { checkFlights, type Fault, type Scenario, type StandingFlight } from '@drumline/planning';
+import {
+  checkFlights,
+  dayOverWords,
+  type Fault,
+  type Scenario,
+  type StandingFlight,
+} from '@drumline/planning';
 import { localDate } from '@drumline/units';
 import { asStanding, type Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
@@ -74,10 +80,13 @@ const standing = (flight: FlightAsked): readonly StandingFlight[] => {
 };
 
 /** The checker takes flights of days past for facts. */
-const dayFaults = ({ asOf, timeZone }: Scenario, { id, date }: FlightAsked): readonly Fault[] => {
+export const dayFaults = (
+  { asOf, timeZone }: Scenario,
+  { id, date }: Pick<FlightAsked, 'id' | 'date'>,
+): readonly Fault[] => {
   const today = localDate(asOf, timeZone);
   if (date >= today) return [];
-  const what = `${date} is over; today is ${today}.`;
+  const what = dayOverWords(date, today);
   return [{ where: id, what, mend: 'Amend the day, or call the flight off.', flights: [id] }];
 };
 

@@ -14,7 +14,7 @@ import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { assignDrums } from './assign-drums.js';
 import { type Board, BoardService } from './board.service.js';
-import { asFieldFault, faultsOfApproving } from './check-flight.js';
+import { asFieldFault, dayFaults, faultsOfApproving } from './check-flight.js';
 import type { Flight, Load } from './flight.table.js';
 import { FlightStoreService } from './flight-store.service.js';
 
@@ -60,8 +60,7 @@ export class FlightActsService {
   ): Promise<WithLoads> {
     const before = loadsOf(board, flight);
     const loads = act === 'approve' ? withDrums(board, flight, before) : before;
-    const needs = needsOf(flight, act);
-    const faults = needs.includes('checked today') ? faultsOfApproving(board, flight, loads) : [];
+    const faults = faultsOfAct(board, flight, loads, act);
     if (faults.length > 0) throw breaks(flight, act, faults);
     const answer = nextState(flight, {
       act,
@@ -172,6 +171,17 @@ const everyRole: readonly FlightRole[] = [
   'storekeeper',
   'accounts',
 ];
+
+/** A flight may be given although a limit is broken since it was approved: its mark says so. Never on a day that is over. */
+const faultsOfAct = (
+  board: Board,
+  flight: Flight,
+  loads: readonly Load[],
+  act: FlightAct,
+): readonly Fault[] => {
+  if (act === 'give') return dayFaults(board.scenario, flight);
+  return needsOf(flight, act).includes('checked today') ? faultsOfApproving(board, flight, loads) : [];
+};
 
 const needsOf = ({ state }: Flight, act: FlightAct): readonly Need[] =>
   transitions.find((each) => each.act === act && each.from.includes(state))?.needs ?? [];

@@ -1,10 +1,10 @@
 import type { CardAnswer } from '@drumline/contract';
 import { printedLbOf } from '@drumline/loading';
-import { checkFlights, flightCard } from '@drumline/planning';
+import { checkFlights, flightCard, isUnheardOf } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import type { Account } from '../people/account.table.js';
 import { type Board, BoardService } from './board.service.js';
-import { asFieldFault, faultsOfApproving, faultsOfStanding } from './check-flight.js';
+import { asFieldFault, dayFaults, faultsOfApproving, faultsOfStanding } from './check-flight.js';
 import { consequenceOf } from './consequence.js';
 import type { Flight, Load } from './flight.table.js';
 import { FlightsService } from './flights.service.js';
@@ -31,7 +31,7 @@ export class FlightCardService {
       drumNumbers: loads.map(({ place, drum }) => ({ place, drum })),
       weighed: weighed(board, loads),
       today,
-      faults: today === null ? [] : faultsToday(board, flight, loads).map(asFieldFault),
+      faults: faultsToday(board, flight, loads).map(asFieldFault),
       ifDeclined: today === null ? null : consequenceOf(scenario, id),
     };
   }
@@ -39,6 +39,7 @@ export class FlightCardService {
 
 /** An offered flight is judged as its approval would be: beside those that are settled. */
 const faultsToday = (board: Board, flight: Flight, loads: readonly Load[]) => {
+  if (isUnheardOf(flight, board.scenario.firstDay)) return dayFaults(board.scenario, flight);
   if (flight.state === 'offered') return faultsOfApproving(board, flight, loads);
   if (flight.state !== 'approved' && flight.state !== 'given') return [];
   return faultsOfStanding(board, checkFlights(board.scenario, board.scenario.flights), flight, loads);

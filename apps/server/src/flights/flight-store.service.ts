@@ -1,5 +1,6 @@
+import { unfinishedStates } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
-import { type EntityManager, LessThanOrEqual, MoreThanOrEqual } from 'typeorm';
+import { type EntityManager, In, LessThan, LessThanOrEqual, MoreThanOrEqual } from 'typeorm';
 import { type Actor, AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
 import { StockService } from '../stock/stock.service.js';
@@ -45,6 +46,14 @@ export class FlightStoreService {
   since(transaction: EntityManager, day: string): Promise<Flight[]> {
     return transaction.find(flightTable, {
       where: { date: MoreThanOrEqual(day) },
+      order: { date: 'ASC', id: 'ASC' },
+    });
+  }
+
+  /** Of days before this one, those of which somebody has still to say something; by day and number. */
+  unfinishedBefore(transaction: EntityManager, day: string): Promise<Flight[]> {
+    return transaction.find(flightTable, {
+      where: { date: LessThan(day), state: In([...unfinishedStates]) },
       order: { date: 'ASC', id: 'ASC' },
     });
   }

@@ -1,4 +1,4 @@
-import { type Fault, type PlannedFlight, replanFreedom } from '@drumline/planning';
+import { dayOverWords, type Fault, type PlannedFlight, replanFreedom } from '@drumline/planning';
 import { addDays, localDate } from '@drumline/units';
 import type { Board } from './board.service.js';
 import type { Flight } from './flight.table.js';
@@ -63,7 +63,7 @@ const overFault =
   (today: string) =>
   ({ id, date }: PlannedFlight): Fault => ({
     where: id,
-    what: `${date} is over; today is ${today}.`,
+    what: dayOverWords(date, today),
     mend: 'Plan again from now.',
     flights: [id],
   });

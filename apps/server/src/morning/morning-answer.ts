@@ -16,6 +16,8 @@ export interface MorningAnswer {
   /** A handover that nobody has taken over yet, with what is signed for and what is not. */
   readonly handover: Handover | null;
   readonly flights: readonly DecideFlight[];
+  /** Of days that are over: nobody has said whether they flew. */
+  readonly didTheyFly: readonly UnheardFlight[];
   /** Flights of any state that stand from today on; 0: no plan stands. */
   readonly flightsStanding: number;
   /** Although every approved and offered flight flies. */
@@ -62,6 +64,9 @@ export interface DecideFlight {
   readonly ifDeclined: string;
   readonly protects: FlightReason['protects'];
 }
+
+/** A flight of a day that is over, offered to loaded still. */
+export type UnheardFlight = Omit<DecideFlight, 'by' | 'ifDeclined' | 'protects'>;
 
 export interface DecideCase {
   readonly count: string;

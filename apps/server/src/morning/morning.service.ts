@@ -2,10 +2,12 @@ import { cachesBelowCritical, oneWindow } from '@drumline/planning';
 import { freshCountHours } from '@drumline/stock';
 import { addDays, type IsoInstant, instantOf } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
 import { ChangesService } from '../changes/changes.service.js';
 import { AwayFlightsService } from '../flights/away-flights.service.js';
 import { type Board, BoardService } from '../flights/board.service.js';
 import type { Flight } from '../flights/flight.table.js';
+import { FlightStoreService } from '../flights/flight-store.service.js';
 import { HandoversService } from '../handover/handovers.service.js';
 import { KeptAnswers } from '../http/kept-answers.js';
 import type { Account } from '../people/account.table.js';
@@ -19,7 +21,7 @@ import { crewsNotHeard } from './crews-not-heard.js';
 import { packTime } from './decide-by.js';
 import type { FuelAt, MorningAnswer, NotHeard, StripNow } from './morning-answer.js';
 import { stripsNow } from './strips-now.js';
-import { decideCase, decideProposal, toDecide } from './to-decide.js';
+import { decideCase, decideProposal, didTheyFly, toDecide } from './to-decide.js';
 
 type Projections = Awaited<ReturnType<ProjectionsService['all']>>;
 
@@ -35,7 +37,9 @@ export class MorningService {
   });
 
   constructor(
+    private readonly database: DataSource,
     private readonly board: BoardService,
+    private readonly store: FlightStoreService,
     private readonly away: AwayFlightsService,
     private readonly projections: ProjectionsService,
     private readonly cases: CasePagesService,
@@ -71,6 +75,7 @@ export class MorningService {
     const { scenario } = board;
     const { asOf, firstDay: today, timeZone, policy } = scenario;
     const from = since ?? instantOf(addDays(today, -1), packTime, timeZone);
+    const unfinished = await this.store.unfinishedBefore(this.database.manager, today);
     const away = await this.away.list(me);
     const projections = await this.projections.all(95);
     const aheadMs = (await this.clock.now()).getTime() - Date.now();
@@ -80,6 +85,7 @@ export class MorningService {
       today,
       since: from,
       flights: toDecide(board),
+      didTheyFly: didTheyFly(unfinished, scenario),
       flightsStanding: scenario.flights.length,
       belowCritical: cachesBelowCritical(projections.items.map(levelsOffered), {
         dates: projections.dates,
@@ -95,7 +101,7 @@ export class MorningService {
       changed: await this.changedSince.list(new Date(from), aheadMs, scenario),
       notHeard: {
         ...cachesAndPhones(projections),
-        crews: crewsNotHeard(board.flights, away, { asOf, timeZone }),
+        crews: crewsNotHeard([...unfinished, ...board.flights], away, { asOf, timeZone }),
       },
       oneWindow: oneWindow(scenario),
       strips,

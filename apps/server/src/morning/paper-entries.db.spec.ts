@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { ProjectionsAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
+import { type FlightDesk, openFlightDesk, setClock } from '../testing/flight-desk.js';
 import type { PaperEntries } from './paper-entries.service.js';
 
 let live: FlightDesk;
@@ -202,13 +202,6 @@ const raised = async ({ manager }: FlightDesk): Promise<readonly string[]> =>
   (await manager.get<{ items: { what: string }[] }>('/api/raised?limit=500')).body.items
     .map(({ what }) => what)
     .toSorted();
-
-const setClock = async ({ server }: FlightDesk, clockStartsAt: string): Promise<void> => {
-  const setUp = await server.as('set-up');
-  const path = '/api/settings/current';
-  const { body } = await setUp.get<{ version: number; data: object }>(path);
-  good(await setUp.change(path, body.version, { ...body.data, clockStartsAt }));
-};
 
 const good = ({ status, body }: { readonly status: number; readonly body: unknown }): void => {
   if (status >= 300) throw new Error(`${status}: ${JSON.stringify(body)}`);

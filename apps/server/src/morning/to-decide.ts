@@ -1,12 +1,13 @@
-import { ifDeclinedByFlight, markableStates } from '@drumline/planning';
+import { ifDeclinedByFlight, isUnheardOf, markableStates } from '@drumline/planning';
 import { epochMinutes } from '@drumline/units';
 import type { Board } from '../flights/board.service.js';
+import type { Flight } from '../flights/flight.table.js';
 import type { Account } from '../people/account.table.js';
 import { mayBeOneOfTwo } from '../people/permission.js';
 import type { ProposalsService } from '../proposals/proposals.service.js';
 import type { CasePagesService } from '../stock/case-pages.service.js';
 import { decideBy } from './decide-by.js';
-import type { DecideCase, DecideFlight, DecideProposal } from './morning-answer.js';
+import type { DecideCase, DecideFlight, DecideProposal, UnheardFlight } from './morning-answer.js';
 
 /** Marked flights, and those that are offered; first due first. */
 export const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] => {
@@ -17,22 +18,32 @@ export const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] 
         state === 'offered' || (needsDecision !== null && markableStates.includes(state)),
     )
     .map((flight) => ({
-      id: flight.id,
+      ...inShort(flight),
       state: flight.state,
       needsDecision: flight.needsDecision,
       by: decideBy(flight, scenario.firstDay, scenario.timeZone),
-      date: flight.date,
-      departs: flight.departs,
-      aircraft: flight.aircraft,
-      pilot: flight.pilot,
-      route: [flight.fromPlace, ...flight.stops.map(({ place }) => place), flight.toPlace],
-      drums: flight.stops.reduce((sum, { drums }) => sum + drums, 0),
       ...reasonOf(flight.id),
     }))
     .toSorted(
       (one, other) => epochMinutes(one.by) - epochMinutes(other.by) || (one.departs < other.departs ? -1 : 1),
     );
 };
+
+/** Of days that are over: nobody has said whether they flew; the first day first. */
+export const didTheyFly = (
+  unfinished: readonly Flight[],
+  { firstDay }: Board['scenario'],
+): readonly UnheardFlight[] =>
+  unfinished
+    .filter((flight) => isUnheardOf(flight, firstDay))
+    .map((flight) => ({ state: flight.state, needsDecision: flight.needsDecision, ...inShort(flight) }))
+    .toSorted((one, other) => (`${one.date} ${one.departs}` < `${other.date} ${other.departs}` ? -1 : 1));
+
+const inShort = ({ id, date, departs, aircraft, pilot, fromPlace, stops, toPlace }: Flight) => ({
+  ...{ id, date, departs, aircraft, pilot },
+  route: [fromPlace, ...stops.map(({ place }) => place), toPlace],
+  drums: stops.reduce((sum, { drums }) => sum + drums, 0),
+});
 
 export const decideCase = (open: Awaited<ReturnType<CasePagesService['open']>>[number]): DecideCase => ({
   count: open.count,

@@ -74,6 +74,18 @@ export const openFlightDesk = async (): Promise<FlightDesk> => {
   };
 };
 
+/** The territory's clock runs on from here. */
+export const setClock = async (
+  { server }: Pick<FlightDesk, 'server'>,
+  clockStartsAt: string,
+): Promise<void> => {
+  const setUp = await server.as('set-up');
+  const path = '/api/settings/current';
+  const { body } = await setUp.get<{ version: number; data: object }>(path);
+  const { status } = await setUp.change(path, body.version, { ...body.data, clockStartsAt });
+  if (status >= 300) throw new Error(`The clock could not be set to ${clockStartsAt}: ${status}`);
+};
+
 /** What a report says, by radio unless `rest` says otherwise. */
 export const reportBody = (flight: string, kind: string, rest: object = {}) => ({
   kind,

@@ -1,11 +1,16 @@
 import type { WeekBooked, WeekFlight, WeekLanding } from '@drumline/contract';
 import type { StripLimit } from '@drumline/loading';
 import type { Place } from '@drumline/network';
-import { type BookedFlight, drumsLanded, type PlannedFlight } from '@drumline/planning';
+import { type BookedFlight, drumsLanded, isUnheardOf, type PlannedFlight } from '@drumline/planning';
+import type { IsoDate } from '@drumline/units';
 import type { Flight } from '../flights/flight.table.js';
 
 /** A flight as its box shows it; `legs`: by the facts of today where they are other than those it was planned by. */
-export const weekFlight = (flight: Flight, legs: PlannedFlight['legs'] = flight.planned.legs): WeekFlight => {
+export const weekFlight = (
+  flight: Flight,
+  today: IsoDate,
+  legs: PlannedFlight['legs'] = flight.planned.legs,
+): WeekFlight => {
   const { fromPlace, stops, toPlace, changedAt } = flight;
   const laden = legs.filter(({ drumsAboard }) => drumsAboard > 0);
   const tightest = laden.toSorted((one, other) => one.spareLb - other.spareLb)[0];
@@ -17,6 +22,7 @@ export const weekFlight = (flight: Flight, legs: PlannedFlight['legs'] = flight.
     revision: flight.revision,
     needsDecision: flight.needsDecision,
     heldInPlace: flight.heldInPlace,
+    unheard: isUnheardOf(flight, today),
     date: flight.date,
     departs: flight.departs,
     aircraft: flight.aircraft,

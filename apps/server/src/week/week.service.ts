@@ -3,6 +3,7 @@ import {
   type BookedFlight,
   bookedSpares,
   heardSince,
+  isUnheardOf,
   legsToday,
   planTotals,
   standingState,
@@ -42,7 +43,7 @@ export class WeekService {
     const dates = daysFrom(first, days);
     const flights = await this.store.since(this.database.manager, first);
     const legs = legsToday(scenario, idsOf(flights.filter(isToDecide)));
-    const standing = flights.filter(({ state }) => standingState(state) !== null);
+    const standing = flights.filter(mayStand(scenario)).filter(({ state }) => standingState(state) !== null);
     const isShown = ({ date }: { readonly date: IsoDate }) => date <= dates.at(-1)!;
     const plan = await this.plans.read();
     const sincePlan = plan === null ? [] : await this.store.since(this.database.manager, plan.firstDay);
@@ -53,7 +54,9 @@ export class WeekService {
       days: dates.map((date) => ({ date, noFlying: scenario.noFlyingDays.includes(date) })),
       aircraft: scenario.aircraft,
       caches: scenario.caches.map(({ place }) => place),
-      flights: flights.filter(isShown).map((flight) => weekFlight(flight, legs.get(flight.id))),
+      flights: flights
+        .filter(isShown)
+        .map((flight) => weekFlight(flight, scenario.firstDay, legs.get(flight.id))),
       booked: await this.booked(board, dates, idsOf(standing)),
       landings: landingsOf(standing.filter(isShown), scenario.places),
       cost: totals.cost,
@@ -84,10 +87,16 @@ const planAndSince = ({ scenario }: Board, known: KnownPlan | null, since: reado
     ...{ id, number, asOf, acceptedByName, cost, moneyGap },
     flights: known.flights.filter(({ drums }) => drums > 0).length,
     laterIdeas: ideasAhead(known, scenario.firstDay),
-    isAsAccepted: heard.length === 0 && !isMarked && standAsAccepted(known, since),
+    isAsAccepted: heard.length === 0 && !isMarked && standAsAccepted(known, since.filter(mayStand(scenario))),
   };
   return { plan, heardSince: heard };
 };
+
+/** Of a day that is over only what was reported off counts. */
+const mayStand =
+  ({ firstDay }: Board['scenario']) =>
+  (flight: Flight): boolean =>
+    !isUnheardOf(flight, firstDay);
 
 const isToDecide = ({ needsDecision }: Pick<Flight, 'needsDecision'>): boolean => needsDecision !== null;
 

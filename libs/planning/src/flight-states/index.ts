@@ -1,3 +1,4 @@
+export { dayOverWords, isUnheardOf, unfinishedStates } from './day-over.js';
 export { describeFlightStates } from './describe-states.js';
 export {
   type DrumForStop,

@@ -6,9 +6,10 @@ import type { Morning } from './morning-read.js';
 import { criticalRows, noPlanRows, slingRows } from './short-rows.js';
 
 type Flight = Morning['flights'][number];
+type Unheard = Morning['didTheyFly'][number];
 
 /**
- * By the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen.
+ * First the flights of days that are over: where an aeroplane is comes before all else. Then by the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen.
  * `isOfBefore`: base is silent, and the picture is the last one that came.
  */
 export const decideRows = (
@@ -35,7 +36,11 @@ export const decideRows = (
   const inOrder = due.toSorted(([one], [other]) =>
     key(one) < key(other) ? -1 : key(one) > key(other) ? 1 : 0,
   );
-  return [...inOrder.map(([, row]) => row), ...morning.raised.map(raisedRow)];
+  return [
+    ...morning.didTheyFly.map((flight) => unheardRow(flight, calendar)),
+    ...inOrder.map(([, row]) => row),
+    ...morning.raised.map(raisedRow),
+  ];
 };
 
 /** "2027-06-15 17:00" as it is read at the territory; a day without a time comes before its hours. */
@@ -54,13 +59,37 @@ const flightRow = (flight: Flight, calendar: Calendar): DecideRow => {
     key: id,
     time: calendar.when(flight.by),
     head: `${id}, ${aircraft} ${route.slice(0, -1).join('-')}${day}`,
-    state: state.charAt(0).toUpperCase() + state.slice(1),
+    state: capital(state),
     needsDecision: needsDecision !== null,
     words: `${withoutName(needsDecision, id) ?? load} If declined: ${inShort(ifDeclined)}`,
     act: { kind: 'open', label: 'Open flight', path: `/week/${id}` },
     canReplan: needsDecision !== null,
   };
 };
+
+/** "F001, A1 XMER-XLOR, Mon 14, 07:00: did it fly?" */
+const unheardRow = (
+  { id, aircraft, route, date, departs, state, pilot, drums }: Unheard,
+  calendar: Calendar,
+): DecideRow => {
+  const head = `${id}, ${aircraft} ${route.slice(0, -1).join('-')}, ${calendar.day(date)} ${departs}`;
+  const load = `${inWords(drums, 'drums')}${pilot === null ? '' : `, ${pilot}`}.`;
+  const isOffered = state === 'offered';
+  return {
+    key: `unheard ${id}`,
+    time: `${calendar.day(date)} ${departs}`,
+    head: isOffered ? `${head}: its day is over` : `${head}: did it fly?`,
+    state: capital(state),
+    needsDecision: false,
+    words: isOffered
+      ? `${load} It was never approved. Decline it, or amend its day.`
+      : `${load} Nothing was heard of it: its drums are set aside still, and the plan counts on none of them. Enter what its crew says, or call it off.`,
+    act: { kind: 'open', label: 'Open flight', path: `/week/${id}?from=${date}` },
+    canReplan: false,
+  };
+};
+
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
 
 /** The worst cache; the card of the flight has them all. */
 const inShort = (ifDeclined: string): string => {

@@ -11,6 +11,7 @@ const quiet = {
   since: '2027-06-15T17:00:00Z',
   flightsStanding: 1,
   flights: [],
+  didTheyFly: [],
   belowCritical: [],
   slingRemedies: [],
   cases: [],

@@ -21,6 +21,8 @@ const flight = z.object({
   ifDeclined: z.string(),
 });
 
+const unheard = flight.omit({ by: true, ifDeclined: true });
+
 const belowCritical = z.object({
   place: z.string(),
   date: z.string().nullable(),
@@ -116,6 +118,7 @@ export const morningSchema = partOf<MorningAnswer>()(
     handedOverAt: z.string().nullable(),
     handover: handoverSchema.nullable(),
     flights: z.array(flight),
+    didTheyFly: z.array(unheard),
     flightsStanding: z.number(),
     belowCritical: z.array(belowCritical),
     slingRemedies: z.array(slingRemedySchema),

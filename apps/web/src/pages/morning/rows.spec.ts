@@ -14,6 +14,7 @@ const bare: Morning = {
   handedOverAt: null,
   handover: null,
   flights: [],
+  didTheyFly: [],
   flightsStanding: 1,
   belowCritical: [],
   slingRemedies: [],
@@ -78,6 +79,18 @@ describe('decide now', () => {
     expect(rows[0]!.words).toBe(
       'XLOR is soft. If declined: XLOR falls below minimum today. And one cache more.',
     );
+  });
+
+  it('a flight whose day is over stands before all else: did it fly; and one that was never approved says so', () => {
+    const { by: _, ifDeclined: __, ...f01 } = { ...flight('F01', '2027-06-14', asOf), state: 'approved' };
+    const didTheyFly = [f01, { ...f01, id: 'F03', state: 'offered' }];
+    const flights = [flight('F05', '2027-06-15', '2027-06-15T06:00:00Z')];
+    const rows = decideRows({ ...bare, flights, didTheyFly }, calendar);
+    expect(rows.map(({ head, act }) => [head, act.kind === 'open' && act.path])).toEqual([
+      ['F01, B1 XALD-XLOR, Mon 14 08:00: did it fly?', '/week/F01?from=2027-06-14'],
+      ['F03, B1 XALD-XLOR, Mon 14 08:00: its day is over', '/week/F03?from=2027-06-14'],
+      ['F05, B1 XALD-XLOR', '/week/F05'],
+    ]);
   });
 
   it('a change that needs two people says who has signed and who has still to sign, as Signatures does', () => {

@@ -1,3 +1,4 @@
+import { bandWords } from './box-words.js';
 import type { Week, WeekBooked, WeekFlight } from './week-read.js';
 
 export type Box = (
@@ -112,7 +113,7 @@ export const densityOf = (rows: readonly BoardRow[]): Density => {
   return boxesDownABoard.find(([, most]) => boxesDown <= most)?.[0] ?? 'roomy';
 };
 
-/** The line "Needs a decision" on a box, of a box: two lines where days are narrow. */
+/** The line "Needs a decision" or "Did it fly?" on a box, of a box: two lines where days are narrow. */
 const bandHeight = 0.6;
 
 /** The same on paper, where boxes are low: with the double line of a flight that is given. */
@@ -122,7 +123,7 @@ const heightOf = (boxes: readonly Box[], band = bandHeight): number =>
   boxes.length + band * boxes.filter(({ flight }) => isAsked(flight)).length;
 
 const isAsked = (flight: WeekFlight | WeekBooked): boolean =>
-  'needsDecision' in flight && flight.needsDecision !== null;
+  'needsDecision' in flight && bandWords(flight) !== null;
 
 /** Boxes one above the other that one landscape page takes at full size: measured, title, cost and foot taken off. */
 const boxesDownAPage = 8.4;

@@ -1,6 +1,16 @@
 import { inWords } from '../../ui/qty.js';
 import type { WeekBooked, WeekFlight } from './week-read.js';
 
+/** What stands over a flight that waits for a word; null: it waits for none. */
+export const bandWords = ({
+  state,
+  needsDecision,
+  unheard,
+}: Pick<WeekFlight, 'state' | 'needsDecision' | 'unheard'>): string | null => {
+  if (unheard) return state === 'offered' ? 'Its day is over' : 'Did it fly?';
+  return needsDecision === null ? null : 'Needs a decision';
+};
+
 /** The firmer the flight, the firmer its line. */
 export type BoxLine = 'off' | 'offered' | 'approved' | 'given' | 'away' | 'flown' | 'booked';
 

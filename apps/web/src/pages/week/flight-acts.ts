@@ -3,7 +3,7 @@ import type { WeekFlight } from './week-read.js';
 
 export type FormName = 'decline' | 'call off' | 'amend' | 'let go' | 'keep';
 
-/** What the office may do with a flight in its state; docs/flight-states.md. */
+/** What the office may do with a flight; docs/flight-states.md. */
 export interface OpenActs {
   readonly approve: boolean;
   readonly amend: boolean;
@@ -15,10 +15,18 @@ export interface OpenActs {
   readonly keep: boolean;
 }
 
-export const openActs = ({
-  state,
-  needsDecision,
-}: Pick<WeekFlight, 'state' | 'needsDecision'>): OpenActs => ({
+/** By its state. Of a day that is over it can be said that it flew, called off, or put on another day, and nothing else. */
+export const openActs = (flight: Deciding): OpenActs => {
+  const can = actsOfState(flight);
+  return flight.unheard
+    ? { ...can, approve: false, give: false, letGo: false, hold: false, keep: false }
+    : can;
+};
+
+/** What its acts hang on. */
+type Deciding = Pick<WeekFlight, 'state' | 'needsDecision' | 'unheard'>;
+
+const actsOfState = ({ state, needsDecision }: Deciding): OpenActs => ({
   approve: state === 'offered',
   amend: ['offered', 'approved', 'given', 'loaded'].includes(state),
   decline: state === 'offered',
@@ -49,7 +57,7 @@ export const actOfForm: Readonly<Record<FormName, ActName>> = {
 };
 
 /** Whether what a form sends may still be done: somebody else may have been quicker. */
-export const isFormOpen = (form: FormName, flight: Pick<WeekFlight, 'state' | 'needsDecision'>): boolean => {
+export const isFormOpen = (form: FormName, flight: Deciding): boolean => {
   const can = openActs(flight);
   switch (form) {
     case 'decline':

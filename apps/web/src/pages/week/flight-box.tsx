@@ -2,6 +2,7 @@ import { memo } from 'react';
 import { inWords, Lock } from '../../ui/index.js';
 import type { Box } from './board-rows.js';
 import {
+  bandWords,
   bindingLong,
   bindingMark,
   bindingShort,
@@ -48,10 +49,11 @@ interface Of<Flight> {
 }
 
 const Flight = ({ flight, stops }: Of<WeekFlight>) => {
-  const { id, kind, state, needsDecision, route, drums, drumsPossible, departs, pilot } = flight;
+  const { id, kind, state, route, drums, drumsPossible, departs, pilot } = flight;
+  const band = bandWords(flight);
   return (
     <>
-      {needsDecision !== null && <span className="band">Needs a decision</span>}
+      {band !== null && <span className="band">{band}</span>}
       <span className="ends">
         <b>{id}</b>
         <OffAt departs={departs} pilot={pilot} />

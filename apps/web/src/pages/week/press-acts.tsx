@@ -2,6 +2,7 @@ import { useStore } from '../../api/index.js';
 import { Button, type Key } from '../../ui/index.js';
 import { boardFocus } from './board-focus.js';
 import type { Card } from './card-read.js';
+import { DidItFly } from './did-it-fly.js';
 import { approveOff, type FormName, openActs } from './flight-acts.js';
 import type { ActName } from './undo/opposing-act.js';
 import type { FlightActs } from './use-flight-acts.js';
@@ -23,11 +24,12 @@ export const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => 
   const can = openActs(flight);
   const fault = card?.faults[0];
   const fewer = card?.today?.fewer ?? null;
-  const takesFewer = can.amend && fewer !== null && fewer.drums > 0;
+  const takesFewer = can.amend && !flight.unheard && fewer !== null && fewer.drums > 0;
   const busy = acts.isSending;
   const { key, elsewhere } = useCardKeys(flight);
   return (
     <div className="acts">
+      {flight.unheard && <DidItFly flight={flight} why={fault?.problem} />}
       {elsewhere !== null && <p className="keys-rest">{elsewhere}</p>}
       {takesFewer && (
         <Button

@@ -9,6 +9,7 @@ export const exampleFlight = (changes: Partial<WeekFlight> = {}): WeekFlight => 
   revision: 1,
   needsDecision: null,
   heldInPlace: false,
+  unheard: false,
   date: '2031-03-03',
   departs: '08:00',
   aircraft: 'A1',

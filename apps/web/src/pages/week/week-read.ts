@@ -21,6 +21,7 @@ const flightSchema = z.object({
   revision: z.number(),
   needsDecision: z.string().nullable(),
   heldInPlace: z.boolean(),
+  unheard: z.boolean(),
   date: z.string(),
   departs: z.string(),
   aircraft: z.string(),

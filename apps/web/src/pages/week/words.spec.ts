@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  bandWords,
   bindingMark,
   bindingShort,
   bindingWords,
@@ -202,10 +203,19 @@ describe('the card', () => {
   });
 });
 
+describe('a box', () => {
+  it('asks of a flight whose day is over whether it flew', () => {
+    expect(bandWords(exampleFlight({ state: 'approved', unheard: true }))).toBe('Did it fly?');
+    expect(bandWords(exampleFlight({ unheard: true }))).toBe('Its day is over');
+    expect(bandWords(exampleFlight({ needsDecision: 'soft' }))).toBe('Needs a decision');
+    expect(bandWords(exampleFlight())).toBeNull();
+  });
+});
+
 describe('the acts', () => {
   it('are those of the state', () => {
-    const open = (state: string, needsDecision: string | null = null) =>
-      Object.entries(openActs({ state, needsDecision }))
+    const open = (state: string, needsDecision: string | null = null, unheard = false) =>
+      Object.entries(openActs({ state, needsDecision, unheard }))
         .filter(([, isOpen]) => isOpen)
         .map(([act]) => act);
     expect(open('offered')).toEqual(['approve', 'amend', 'decline', 'hold']);
@@ -213,12 +223,15 @@ describe('the acts', () => {
     expect(open('given', 'soft')).toEqual(['amend', 'callOff', 'letGo', 'keep']);
     expect(open('away')).toEqual([]);
     expect(open('declined')).toEqual([]);
+    // Of a day that is over: neither approved nor given any more.
+    expect(open('offered', 'soft', true)).toEqual(['amend', 'decline']);
+    expect(open('approved', 'soft', true)).toEqual(['amend', 'callOff']);
   });
 
   it('a form goes away when somebody else has been quicker', () => {
-    expect(isFormOpen('decline', { state: 'offered', needsDecision: null })).toBe(true);
-    expect(isFormOpen('decline', { state: 'approved', needsDecision: null })).toBe(false);
-    expect(isFormOpen('keep', { state: 'approved', needsDecision: null })).toBe(false);
+    expect(isFormOpen('decline', exampleFlight({ state: 'offered' }))).toBe(true);
+    expect(isFormOpen('decline', exampleFlight({ state: 'approved' }))).toBe(false);
+    expect(isFormOpen('keep', exampleFlight({ state: 'approved' }))).toBe(false);
   });
 
   it('a reason is a word of the list; Other wants a few words', () => {

@@ -9,6 +9,7 @@ import {
   decideCaseAnswer,
   decideFlightAnswer,
   decideProposalAnswer,
+  unheardFlightAnswer,
 } from './to-decide.js';
 import { fuelAtAnswer, stripNowAnswer, windowFlightAnswer } from './today.js';
 
@@ -24,6 +25,9 @@ export const morningAnswer = z
       .nullable()
       .describe('A handover that nobody has taken over yet, with what is signed for and what is not.'),
     flights: z.array(decideFlightAnswer),
+    didTheyFly: z
+      .array(unheardFlightAnswer)
+      .describe('Of days that are over: nobody has said whether they flew.'),
     flightsStanding: z.number().describe('Flights of any state that stand from today on; 0: no plan stands.'),
     belowCritical: z
       .array(cacheBelowCriticalAnswer)

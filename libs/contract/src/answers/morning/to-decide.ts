@@ -21,6 +21,10 @@ export const decideFlightAnswer = z
   })
   .meta({ id: 'DecideFlight', description: 'A flight that waits for somebody: offered, or marked.' });
 
+export const unheardFlightAnswer = decideFlightAnswer
+  .omit({ by: true, ifDeclined: true, protects: true })
+  .meta({ id: 'UnheardFlight', description: 'A flight of a day that is over, offered to loaded still.' });
+
 export const cacheBelowCriticalAnswer = z
   .strictObject({
     place: z.string(),

@@ -13,6 +13,7 @@ export const weekFlightAnswer = z
     kind: flightKind,
     revision: z.number(),
     heldInPlace: z.boolean(),
+    unheard: z.boolean().describe('Its day is over, and nobody has said that it flew.'),
     pilot: z.string().nullable(),
     route: z.array(z.string()).describe('Places from base to base.'),
     drums: z.number(),

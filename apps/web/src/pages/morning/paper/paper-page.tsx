@@ -1,7 +1,7 @@
 import './paper.css';
 import { addDays } from '@drumline/units';
 import { useRef, useState } from 'react';
-import { Link } from 'wouter';
+import { Link, useSearchParams } from 'wouter';
 import { z } from 'zod';
 import { useCalendar, useRead } from '../../../api/index.js';
 import { isWaiting, useLines } from '../../../paper/kept-lines.js';
@@ -20,7 +20,8 @@ const morningSchema = z.looseObject({ since: z.string(), handedOverAt: z.string(
 /** What crews wrote or said while nobody could enter it: line by line, kept here until base has it. */
 export const PaperPage = () => {
   const calendar = useCalendar();
-  const [said, setSaid] = useState<Partial<Head>>({});
+  const [asked] = useSearchParams();
+  const [said, setSaid] = useState<Partial<Head>>(() => askedDay(asked.get('day')));
   const head: Head = { day: calendar.today, means: 'paper', by: '', ...said };
   const sheet = useSheet(head);
   const lines = useLines();
@@ -51,6 +52,10 @@ export const PaperPage = () => {
     </>
   );
 };
+
+/** A flight of another day may be what somebody comes here for. */
+const askedDay = (day: string | null): Partial<Head> =>
+  day !== null && /^\d{4}-\d\d-\d\d$/.test(day) ? { day } : {};
 
 interface SheetHeadProps {
   readonly head: Head;

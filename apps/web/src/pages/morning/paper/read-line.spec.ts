@@ -412,6 +412,16 @@ it('what is likely next stands ready, and goes on as lines are kept', () => {
   expect(startsOf(sheet, [...kept, message])).toEqual(['F08 home at ']);
 });
 
+it('of a flight whose day is over it may be said that it flew, although it was only approved', () => {
+  const approved = (day: string) => ({
+    ...sheet,
+    day,
+    flights: sheet.flights.map((flight) => ({ ...flight, date: day, state: 'approved' })),
+  });
+  expect(startsOf(approved('2027-06-15'), [])[0]).toMatch(/ off at $/);
+  expect(startsOf(approved(sheet.now.slice(0, 10)), [])).toEqual([]);
+});
+
 it('a kept line has an id for everything it says', () => {
   let made = 0;
   const line = keptLine(entryOf('F08 loaded 07:40 load 1205/1205 lb take-off 7355/7355 lb'), {

@@ -1,3 +1,4 @@
+import { localDate } from '@drumline/units';
 import type { Sheet, SheetFlight, Wanted } from './sheet.js';
 
 /** What a kept line says, as it goes to base. */
@@ -9,12 +10,16 @@ interface Said {
 export const startsOf = (sheet: Sheet, lines: readonly Said[]): readonly string[] => {
   const said = lines.flatMap(({ requests }) => requests.map(({ body }) => body as Wanted['body']));
   return sheet.flights
-    .filter(({ date, state }) => date === sheet.day && underWay.includes(state))
+    .filter(({ date, state }) => date === sheet.day && mayHaveFlown(state, sheet))
     .toSorted((one, other) => (one.departs < other.departs ? -1 : 1))
     .flatMap((flight) => nextOf(flight, said, sheet) ?? []);
 };
 
 const underWay = ['given', 'loaded', 'away', 'home', 'turned back', 'ended elsewhere'];
+
+/** A flight that was only approved is not spoken of while it may still be given; once its day is over it may have flown. */
+const mayHaveFlown = (state: string, { day, now, timeZone }: Sheet): boolean =>
+  underWay.includes(state) || (state === 'approved' && day < localDate(now, timeZone));
 
 const nextOf = (
   flight: SheetFlight,
@@ -29,7 +34,7 @@ const nextOf = (
         kinds.includes(String(body.kind)) &&
         (place === undefined || body.place === place),
     );
-  const isDown = !['given', 'loaded', 'away'].includes(state);
+  const isDown = !['approved', 'given', 'loaded', 'away'].includes(state);
   const isThere = (place: string) =>
     loads.every(
       (load) => load.place !== place || drums.find(({ number }) => number === load.drum)?.place === place,

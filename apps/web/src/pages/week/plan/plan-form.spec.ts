@@ -10,6 +10,7 @@ const flight = (id: string, state: string, rest: Partial<WeekFlight> = {}): Week
   revision: 1,
   needsDecision: null,
   heldInPlace: false,
+  unheard: false,
   date: '2027-06-15',
   departs: '07:00',
   aircraft: 'A1',
