@@ -1,5 +1,5 @@
-import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { expectAccessible } from './testing/expect-accessible.js';
 import { openOffice } from './testing/open-office.js';
 
@@ -66,3 +66,46 @@ it('the totals of the programmes stand in from the edge, under their list', asyn
   );
   await page.getByText('delivered cost, margin on it 8 %').waitFor();
 });
+
+describe('by keyboard', () => {
+  it('a new thing asks its first field; refused, the first field that is wrong; left by Esc, the list has the focus back', async () => {
+    const page = await office.signIn('operations manager');
+    await open(page, '/set-up/helicopter-tasks');
+    const begin = page.getByRole('button', { name: 'New helicopter task' });
+    const form = page.getByRole('form', { name: 'New helicopter task' });
+    await begin.press('Enter');
+    await focusOn(form.getByLabel('Day'));
+    await form.getByLabel('Day').fill('2027-06-18');
+    await page.keyboard.press('Enter');
+    await focusOn(form.getByRole('combobox', { name: 'Helicopter' }));
+    await page.keyboard.press('Escape');
+    await form.waitFor({ state: 'detached' });
+    await focusOn(begin);
+  });
+
+  it('a line is opened by Enter, and left by its button as well as by Esc', async () => {
+    const page = await office.signIn('operations manager');
+    await open(page, '/set-up/places');
+    const line = page.getByRole('button', { name: 'XLOR' });
+    await line.press('Enter');
+    const form = page.getByRole('form', { name: 'Places: XLOR' });
+    await focusOn(form.getByLabel('Code'));
+    await form.getByRole('button', { name: 'Leave it', exact: true }).press('Enter');
+    await focusOn(line);
+  });
+
+  it('a person is left by Esc, nothing kept', async () => {
+    const page = await office.signIn('operations manager');
+    await open(page, '/set-up/people');
+    const begin = page.getByRole('button', { name: 'New person' });
+    await begin.press('Enter');
+    await focusOn(page.getByLabel('Sign-in name'));
+    await page.keyboard.type('n.vale');
+    await page.keyboard.press('Escape');
+    await focusOn(begin);
+    expect(await page.getByText('n.vale').count()).toBe(0);
+  });
+});
+
+const focusOn = (field: Locator): Promise<void> =>
+  expect.poll(() => field.evaluate((each) => each === document.activeElement)).toBe(true);

@@ -3,6 +3,7 @@ import { type ApiProblem, useCalendar } from '../../../api/index.js';
 import { Button, MessageLine, ProblemLine } from '../../../ui/index.js';
 import type { FieldSpec } from '../form/field-spec.js';
 import { FormAround } from '../form/form-around.js';
+import { OneForm } from '../form/one-form.js';
 import { FormFields } from '../form/schema-form.js';
 import { documentOf, type Typed, typedOf } from '../form/typed.js';
 import { labelsAt, typedFault } from '../form/typed-faults.js';
@@ -19,13 +20,15 @@ export interface KeptFormProps {
   readonly currency: string;
   readonly offBecause?: string | undefined;
   readonly onDone: (words: string) => void;
+  /** Absent: it is always there. */
+  readonly onClose?: (() => void) | undefined;
   /** What a change would do, shown before it is made. */
   readonly consequence?: ((data: unknown, line: KeptLine | null) => ReactNode) | undefined;
 }
 
 /** One thing, every field of it, with what is wrong by field. */
 export const KeptForm = (props: KeptFormProps) => {
-  const { section, keeper, line, begin, currency, offBecause, onDone, consequence } = props;
+  const { section, keeper, line, begin, currency, offBecause, onDone, onClose, consequence } = props;
   const spec = useMemo(() => specOf(section, currency), [section, currency]);
   const first = line?.data ?? begin ?? {};
   const [typed, setTyped] = useState(() => typedOf(spec, keeper.unsaved?.of(line) ?? first));
@@ -57,13 +60,13 @@ export const KeptForm = (props: KeptFormProps) => {
     line !== null && JSON.stringify(documentOf(spec, typedOf(spec, line.data))) === JSON.stringify(data);
   const off = offBecause ?? (same ? 'Nothing is changed yet.' : undefined);
   return (
-    <form
-      className="set-up-form"
-      aria-label={line === null ? `New ${section.one}` : `${section.title}: ${line.id}`}
-      onSubmit={(event) => {
-        event.preventDefault();
+    <OneForm
+      label={line === null ? `New ${section.one}` : `${section.title}: ${line.id}`}
+      onSubmit={() => {
         if (off === undefined && !keeper.isSending) void save();
       }}
+      onClose={onClose}
+      problem={keeper.problem}
     >
       <h2>{headOf(section, line)}</h2>
       <ChangedLine line={line} opened={opened} />
@@ -84,8 +87,9 @@ export const KeptForm = (props: KeptFormProps) => {
             Take out
           </Button>
         )}
+        {onClose !== undefined && <Button onPress={onClose}>Leave it</Button>}
       </div>
-    </form>
+    </OneForm>
   );
 };
 

@@ -34,12 +34,13 @@ export const KeptList = (props: KeptListProps) => {
     keeper.unsaved?.keep(null, example.data);
     setBegun(example);
   };
-  const goTo = (id: string) => {
+  const goTo = (id: string | undefined) => {
     setDone(undefined);
     setBegun(undefined);
     keeper.clear();
     open(id);
   };
+  const leave = () => goTo(undefined);
   return (
     <div className={`set-up-kept ${only ? 'only' : ''}`}>
       {!only && (
@@ -66,6 +67,7 @@ export const KeptList = (props: KeptListProps) => {
             currency={currency}
             offBecause={offBecause}
             onDone={finish}
+            onClose={only ? undefined : leave}
             consequence={consequence}
           />
         </div>

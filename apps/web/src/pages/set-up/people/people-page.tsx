@@ -57,7 +57,7 @@ const People = ({ people }: { readonly people: readonly Person[] }) => {
       </div>
       {open !== undefined && (
         <div className="set-up-one">
-          <PersonForm key={open} person={person} onDone={finish} />
+          <PersonForm key={open} person={person} onClose={() => setOpen(undefined)} onDone={finish} />
         </div>
       )}
     </div>

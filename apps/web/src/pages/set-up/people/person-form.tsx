@@ -2,11 +2,13 @@ import { type Role, roles } from '@drumline/contract';
 import { useState } from 'react';
 import { type ApiProblem, newId, post, put, useAct } from '../../../api/index.js';
 import { Button, Entry, ProblemLine, Tick } from '../../../ui/index.js';
+import { OneForm } from '../form/one-form.js';
 import { type Person, passwordSchema } from './people-read.js';
 
 interface PersonFormProps {
   /** Null: a new one. */
   readonly person: Person | null;
+  readonly onClose: () => void;
   readonly onDone: (name: string, oneTimePassword: string | null) => void;
 }
 
@@ -21,7 +23,7 @@ interface Typed {
 
 const begun: Typed = { name: '', fullName: '', roles: [], crew: '', programmes: '', disabled: false };
 
-export const PersonForm = ({ person: given, onDone }: PersonFormProps) => {
+export const PersonForm = ({ person: given, onClose, onDone }: PersonFormProps) => {
   const [person] = useState(given);
   const [id] = useState(() => person?.id ?? newId());
   const [typed, setTyped] = useState<Typed>(() => (person === null ? begun : typedOf(person)));
@@ -40,13 +42,13 @@ export const PersonForm = ({ person: given, onDone }: PersonFormProps) => {
     if (done !== undefined) onDone(typed.fullName, done.body.oneTimePassword);
   };
   return (
-    <form
-      className="set-up-form"
-      aria-label={person === null ? 'New person' : person.fullName}
-      onSubmit={(event) => {
-        event.preventDefault();
+    <OneForm
+      label={person === null ? 'New person' : person.fullName}
+      onSubmit={() => {
         if (!save.isSending) void finish(save);
       }}
+      onClose={onClose}
+      problem={save.problem}
     >
       <h2>{person === null ? 'New person' : person.fullName}</h2>
       <PersonFields typed={typed} set={set} problem={save.problem} isNew={person === null} />
@@ -60,8 +62,9 @@ export const PersonForm = ({ person: given, onDone }: PersonFormProps) => {
             Give a one-time password
           </Button>
         )}
+        <Button onPress={onClose}>Leave it</Button>
       </div>
-    </form>
+    </OneForm>
   );
 };
 
