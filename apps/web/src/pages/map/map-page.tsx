@@ -60,7 +60,7 @@ export const MapPage = ({ at }: PageProps) => {
           )
         }
       </Picture>
-      <PrintedFoot>A later print replaces it. A picture for talking, not for navigation.</PrintedFoot>
+      <PrintedFoot>A later print replaces it: throw this one away then.</PrintedFoot>
     </>
   );
 };
