@@ -83,6 +83,20 @@ describe('a drum', () => {
     await page.getByText('A number that cannot be read gets a provisional one').waitFor();
   });
 
+  it('the next number is typed over the last one, and Enter may be quicker than the list', async () => {
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    await find(page, '0583');
+    await page.getByRole('article', { name: 'Drum 0583' }).waitFor();
+    await page.keyboard.press('/');
+    await page.keyboard.type('0514');
+    await page.keyboard.press('Enter');
+    await page.getByRole('article', { name: 'Drum 0514' }).waitFor();
+    expect(await page.getByLabel('Last digits of the number').inputValue()).toBe('0514');
+    await page.keyboard.press('Escape');
+    expect(await page.getByLabel('Last digits of the number').inputValue()).toBe('');
+  });
+
   it('is filled: the difference from what it should weigh is shown while it is typed', async () => {
     const page = await office.signIn('storekeeper');
     await openDrums(page);
@@ -195,6 +209,37 @@ describe('lists', () => {
   });
 });
 
+describe('a batch is chosen', () => {
+  it('by its number and Enter, though the list has not come yet; a number that is none is told', async () => {
+    const page = await office.signIn('dispatcher');
+    let letGo = (): void => {};
+    const late = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    await page.route('**/api/batches*', async (route) => {
+      await late;
+      await route.continue();
+    });
+    await openDrums(page);
+    await page.keyboard.press('h');
+    await page.keyboard.type('J27-041');
+    await page.keyboard.press('Enter');
+    await page.getByText('The list is not here yet: J27-041 is chosen when it comes.').first().waitFor();
+    letGo();
+    await page.getByText('44 drums, 8,800 L, in 7 places.').waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('form', { name: 'Set the hold' }).waitFor({ state: 'detached' });
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Drums');
+    await page.keyboard.press('h');
+    await page.keyboard.type('J99');
+    await page.keyboard.press('Enter');
+    await page.getByText('No such batch: J99. Nothing is chosen.').waitFor();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+    await page.getByText('No drum is open.').waitFor();
+  });
+});
+
 describe('a batch is recalled', () => {
   it('what follows is shown first; one press holds 44 drums; two people release them', {
     timeout: 240_000,
@@ -256,6 +301,9 @@ describe('a batch is recalled', () => {
     await page.getByLabel('Reason').fill("Supplier's notice of 14 June, water");
     await page.keyboard.press('Enter');
     await page.getByRole('heading', { name: /^Batch J27-041 is held/ }).waitFor();
+    // Of the 44, at the bases and at the caches.
+    await page.getByText(/, 24 of them held$/).waitFor();
+    await page.getByText(/, 20 of them held$/).waitFor();
 
     // The result: who has not heard, the flight that needs a decision, the book as before, drums that say HOLD.
     const notHeard = page.getByRole('region', { name: 'Who has not heard' });

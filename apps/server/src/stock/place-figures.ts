@@ -19,6 +19,8 @@ export interface PlaceFigures
   /** Of the sealed drums, those that may not be used: held, and past retest without being held. */
   readonly sealedHeldDrums: number;
   readonly sealedPastRetestDrums: number;
+  /** Of the part-used drums. */
+  readonly partUsedHeldDrums: number;
   readonly lastCount: (Omit<JudgedCount, 'ageHours'> & { readonly countedLitres: Litres }) | null;
   /** Null: not a cache, no levels are set for it. */
   readonly cache: CacheFigures | null;
@@ -72,6 +74,7 @@ const stockFigures = (stock: OpeningStock, { balance, countedLitres }: StandingA
     sealedDrums,
     sealedHeldDrums: sealed.filter(({ held }) => held).length,
     sealedPastRetestDrums: sealed.filter((drum) => !drum.held && !inDate(drum, day)).length,
+    partUsedHeldDrums: drums.filter(({ sealed, held }) => !sealed && held).length,
     partUsedDrums,
     emptyDrums,
     lastCount: countFigures(lastCount, countedLitres),

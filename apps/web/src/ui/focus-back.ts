@@ -9,7 +9,8 @@ export const useFocusBack = (element: RefObject<HTMLElement | null>): void =>
       queueMicrotask(() => {
         if (document.activeElement !== document.body && document.activeElement !== null) return;
         const main = document.querySelector<HTMLElement>('main');
-        const heading = (around?.isConnected ? around : main)?.querySelector<HTMLElement>('h1, h2');
+        const headingIn = (part: HTMLElement | null) => part?.querySelector<HTMLElement>('h1, h2');
+        const heading = (around?.isConnected && headingIn(around)) || headingIn(main);
         const to = from instanceof HTMLElement && isOpenTo(from) ? from : heading;
         if (to === heading && heading?.hasAttribute('tabindex') === false) heading.tabIndex = -1;
         to?.focus();

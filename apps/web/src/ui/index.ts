@@ -1,5 +1,6 @@
 export { ActForm } from './act-form.js';
 export { ageInWords, isOldCount } from './age.js';
+export { useAskedFirst } from './asked-first.js';
 export { Button } from './button.js';
 export { Dialog } from './dialog.js';
 export { Choice, Entry, Tick } from './entry.js';
@@ -20,7 +21,7 @@ export { type Level, LevelMark, LevelShape, Lock, StateWord, SurfaceWord } from 
 export { EmptyLine, MessageLine, ProblemLine, pathWords } from './message.js';
 export { NotSetUp } from './not-set-up.js';
 export { bothOf, Picture, useWhyOfBefore } from './picture.js';
-export { PrintLink, SlipLinks } from './print-link.js';
+export { DayPackLink, PrintLink, SlipLinks } from './print-link.js';
 export { PrintedFoot } from './printed-foot.js';
 export { useIsPrinting } from './printing.js';
 export { figure, inWords, Qty, stockInWords, type Unit } from './qty.js';

@@ -5,13 +5,17 @@ import '@mantine/core/styles/Popover.css';
 import '@mantine/core/styles/Combobox.css';
 import './pick-one.css';
 import { createTheme, MantineProvider, Select } from '@mantine/core';
+import { type KeyboardEvent, useEffect, useState } from 'react';
+import { meantBy, type Option } from './meant-by.js';
 
 interface PickOneProps {
   readonly label: string;
   readonly value: string | null;
-  /** What is kept, and the words by which it is found and shown. */
-  readonly options: readonly (readonly [value: string, words: string])[];
+  /** Undefined: they are not read yet. */
+  readonly options: readonly Option[] | undefined;
   readonly onChange: (value: string | null) => void;
+  /** Esc, when the list is shut. */
+  readonly onLeave: () => void;
   readonly placeholder?: string;
   /** Said when nothing is found. */
   readonly nothing?: string;
@@ -27,6 +31,7 @@ const theme = createTheme({ defaultRadius: 0, fontFamily: 'inherit', respectRedu
  */
 export const PickOne = (props: PickOneProps) => {
   const { label, value, options, onChange, placeholder, nothing = 'Nothing found', fault, autoFocus } = props;
+  const entered = useEntered(props);
   return (
     <MantineProvider
       theme={theme}
@@ -36,15 +41,19 @@ export const PickOne = (props: PickOneProps) => {
     >
       <Select
         className="pick-one"
-        classNames={{ dropdown: 'pick-one-list' }}
+        classNames={{ dropdown: 'pick-one-list', description: 'pick-one-said' }}
         label={label}
         value={value}
-        data={options.map(([each, words]) => ({ value: each, label: words }))}
+        data={(options ?? []).map(([each, words]) => ({ value: each, label: words }))}
         onChange={onChange}
+        onKeyDown={entered.onKeyDown}
+        onSearchChange={entered.clear}
         searchable
         clearable={false}
         withCheckIcon={false}
-        nothingFoundMessage={nothing}
+        nothingFoundMessage={options === undefined ? entered.words || 'Checking...' : nothing}
+        description={entered.words}
+        descriptionProps={{ role: 'status' }}
         limit={50}
         comboboxProps={{ withinPortal: false, floatingStrategy: 'fixed', transitionProps: { duration: 0 } }}
         withScrollArea={false}
@@ -54,4 +63,32 @@ export const PickOne = (props: PickOneProps) => {
       />
     </MantineProvider>
   );
+};
+
+/** Enter without the arrows: what the text means is chosen, as soon as the options are there; where it is not one of them, that is said. */
+const useEntered = ({ options, onChange, onLeave, nothing = 'Nothing found' }: PickOneProps) => {
+  const [entered, setEntered] = useState('');
+  const found = options === undefined || entered === '' ? undefined : meantBy(entered, options);
+  const [one] = found?.length === 1 ? found : [];
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once for what was entered
+  useEffect(() => {
+    if (one === undefined) return;
+    setEntered('');
+    onChange(one[0]);
+  }, [one?.[0]]);
+  return {
+    clear: () => setEntered(''),
+    onKeyDown: ({ key, currentTarget }: KeyboardEvent<HTMLInputElement>) => {
+      const isOnAnOption = currentTarget.getAttribute('aria-activedescendant') !== null;
+      if (key === 'Enter' && !isOnAnOption) setEntered(currentTarget.value.trim());
+      if (key === 'Escape' && currentTarget.getAttribute('aria-expanded') !== 'true') onLeave();
+    },
+    words: entered === '' ? '' : enteredWords(entered, found, nothing),
+  };
+};
+
+const enteredWords = (entered: string, found: readonly Option[] | undefined, nothing: string): string => {
+  if (found === undefined) return `The list is not here yet: ${entered} is chosen when it comes.`;
+  if (found.length === 0) return `${nothing}: ${entered}. Nothing is chosen.`;
+  return `${found.length} have ${entered} in them: choose one with the arrows.`;
 };

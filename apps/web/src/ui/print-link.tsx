@@ -1,3 +1,5 @@
+import { mayOfAll, useMe } from '../api/index.js';
+
 interface PrintLinkProps {
   /** Address of the PDF. */
   readonly href: string;
@@ -10,6 +12,12 @@ export const PrintLink = ({ href, children }: PrintLinkProps) => (
     {children}
   </a>
 );
+
+/** For who sees every flight; nobody else has a use for all of a day. */
+export const DayPackLink = () =>
+  mayOfAll(useMe(), 'approve flight', 'view') && (
+    <PrintLink href="/api/day-pack.pdf">Print day pack</PrintLink>
+  );
 
 /** Slips with numbers that were never given before, for who counts or draws with no phone. */
 export const SlipLinks = () => (

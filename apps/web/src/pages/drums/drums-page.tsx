@@ -78,35 +78,31 @@ const DrumsTitle = ({ stock, address }: { readonly stock: Stock | undefined; rea
 const StockFields = ({ stock: { items } }: { readonly stock: Stock }) => {
   const caches = items.filter(({ cache }) => cache !== null);
   const others = items.filter(({ cache }) => cache === null);
-  const sum = (rows: Stock['items'], of: (row: Stock['items'][number]) => number) =>
-    rows.reduce((total, row) => total + of(row), 0);
-  const heldHere = sum(others, (row) => row.sealedHeldDrums);
   return (
     <>
-      <Field
-        label="Base stores"
-        note={`${inWords(
-          sum(others, (row) => row.bookLitres),
-          'L',
-        )}${heldHere === 0 ? '' : `, ${heldHere} of them held`}`}
-      >
-        {figure(sum(others, (row) => row.sealedDrums + row.partUsedDrums))} filled
+      <Field label="Base stores" note={litresAndHeld(others)}>
+        {figure(drumsOf(others))} filled
       </Field>
-      <Field
-        label="At caches"
-        note={`${inWords(
-          sum(caches, (row) => row.bookLitres),
-          'L',
-        )} `}
-      >
-        {inWords(
-          sum(caches, (row) => row.sealedDrums + row.partUsedDrums),
-          'drums',
-        )}
-        , {figure(sum(caches, (row) => row.partUsedDrums))} of them open
+      <Field label="At caches" note={litresAndHeld(caches)}>
+        {inWords(drumsOf(caches), 'drums')}, {figure(sum(caches, (row) => row.partUsedDrums))} of them open
       </Field>
     </>
   );
+};
+
+type StockRows = Stock['items'];
+
+const sum = (rows: StockRows, of: (row: StockRows[number]) => number): number =>
+  rows.reduce((total, row) => total + of(row), 0);
+
+const drumsOf = (rows: StockRows): number => sum(rows, (row) => row.sealedDrums + row.partUsedDrums);
+
+const litresAndHeld = (rows: StockRows): string => {
+  const held = sum(rows, (row) => row.sealedHeldDrums + row.partUsedHeldDrums);
+  return `${inWords(
+    sum(rows, (row) => row.bookLitres),
+    'L',
+  )}${held === 0 ? '' : `, ${held} of them held`}`;
 };
 
 const AtTheRight = ({ address }: { readonly address: Address }) => {

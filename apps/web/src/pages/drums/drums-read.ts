@@ -126,6 +126,7 @@ export const stockSchema = z.object({
       bookLitres: z.number(),
       sealedDrums: z.number(),
       sealedHeldDrums: z.number(),
+      partUsedHeldDrums: z.number(),
       partUsedDrums: z.number(),
       emptyDrums: z.number(),
       cache: z.object({ minimumLitres: z.number(), criticalLitres: z.number() }).nullable(),

@@ -33,16 +33,20 @@ const LastDigits = ({ address: { last, go } }: { readonly address: Address }) =>
   useEffect(() => setTyped(last), [last]);
   const found = useRead(foundPath(last), pageOf(drumSchema)).value;
   useKeys({ '/': { does: 'Find a drum by its last digits', act: () => field.current?.select() } });
-  const openFirst = () => {
-    const [first] = found?.items ?? [];
-    if (typed === last && first !== undefined) openDrum(go, first.number);
-  };
+  const [isEntered, setEntered] = useState(false);
+  const first = found?.items[0]?.number;
+  // Enter may be quicker than the list.
+  useEffect(() => {
+    if (!isEntered || typed !== last || found === undefined) return;
+    setEntered(false);
+    if (first !== undefined) openDrum(go, first);
+  }, [isEntered, typed, last, found, first, go]);
   return (
     <form
       className="drums-find"
       onSubmit={(event) => {
         event.preventDefault();
-        openFirst();
+        setEntered(last !== '');
       }}
     >
       <label htmlFor="drums-last">Last digits of the number</label>
@@ -54,11 +58,21 @@ const LastDigits = ({ address: { last, go } }: { readonly address: Address }) =>
         autoComplete="off"
         maxLength={20}
         onChange={(event) => {
+          setEntered(false);
           setTyped(event.target.value);
           go({ last: event.target.value.trim() });
         }}
+        onKeyDown={(event) => {
+          if (event.key === 'Escape') go({ last: null });
+          // No number has a slash: here too it is the key that begins another one.
+          if (event.key !== '/') return;
+          event.preventDefault();
+          event.currentTarget.select();
+        }}
       />
-      <small role="status">{foundWords(last, found)}</small>
+      <small role="status">
+        {isEntered ? 'Opened as soon as the list is here.' : foundWords(last, found)}
+      </small>
     </form>
   );
 };

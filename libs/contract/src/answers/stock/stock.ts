@@ -6,7 +6,7 @@ import {
   lastCountAnswer,
   stockCacheInShortAnswer,
 } from './cache-figures.js';
-import { countAnswer, standingDrumAnswer } from './standing.js';
+import { batchAnswer, countAnswer, standingDrumAnswer } from './standing.js';
 
 export const placeFiguresAnswer = z
   .strictObject({
@@ -14,6 +14,7 @@ export const placeFiguresAnswer = z
       .number()
       .describe('Of the sealed drums, those that may not be used: held, and past retest without being held.'),
     sealedPastRetestDrums: z.number(),
+    partUsedHeldDrums: z.number().describe('Of the part-used drums, those held.'),
     lastCount: countHeldAgainst.nullable(),
     cache: cacheFiguresAnswer.nullable().describe('Null: not a cache, no levels are set for it.'),
     place: z.string(),
@@ -40,6 +41,7 @@ export const stockAtPlaceAnswer = placeFiguresAnswer
     asOf: instant,
     lastCount: lastCountAnswer.nullable(),
     drums: z.array(standingDrumAnswer),
+    batches: z.array(batchAnswer).describe('Of these drums.'),
   })
   .meta({ id: 'StockAtPlace' });
 

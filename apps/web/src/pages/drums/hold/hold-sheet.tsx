@@ -1,6 +1,7 @@
-import { lazy, Suspense } from 'react';
+import { useRef } from 'react';
 import { useCalendar, useList, useMay, useRead } from '../../../api/index.js';
-import { Button, bothOf, EmptyLine, Picture } from '../../../ui/index.js';
+import { Button, bothOf, EmptyLine, Picture, useFocusBack } from '../../../ui/index.js';
+import { PickOne } from '../../../ui/pick-one.js';
 import type { Go } from '../address.js';
 import {
   batchSchema,
@@ -24,8 +25,6 @@ import { PlacesTable } from './places-table.js';
 import { ReleaseForm } from './release-form.js';
 import { Scripts } from './scripts.js';
 
-const PickOne = lazy(async () => ({ default: (await import('../../../ui/pick-one.js')).PickOne }));
-
 interface HoldSheetProps {
   readonly batch: string | null;
   /** A single drum, where no batch is named. */
@@ -47,20 +46,27 @@ export const HoldSheet = ({ batch, drum, go }: HoldSheetProps) => {
 const ChooseBatch = ({ batch, go }: { readonly batch: string | null; readonly go: Go }) => {
   const batches = useList('/api/batches', batchSchema).value;
   const { date } = useCalendar();
+  const part = useRef<HTMLDivElement>(null);
+  useFocusBack(part);
+  const close = () => go({ act: null, batch: null });
   return (
-    <Suspense fallback={null}>
+    <div ref={part}>
       <PickOne
         label="Batch to hold"
         value={batch}
-        options={(batches ?? []).map(
-          ({ data }) => [data.id, `${data.id}, filled ${date(data.filledOn)}`] as const,
-        )}
+        options={batches?.map(({ data }) => [data.id, `${data.id}, filled ${date(data.filledOn)}`] as const)}
         onChange={(chosen) => go({ batch: chosen })}
+        onLeave={close}
         placeholder="Type its number"
-        nothing={batches === undefined ? 'Checking...' : 'No such batch'}
+        nothing="No such batch"
         autoFocus={batch === null}
       />
-    </Suspense>
+      {batch === null && (
+        <div className="drums-acts">
+          <Button onPress={close}>Leave it</Button>
+        </div>
+      )}
+    </div>
   );
 };
 
