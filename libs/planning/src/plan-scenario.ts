@@ -16,6 +16,7 @@ import { findBlockers, type Solver } from './shortages/find-blockers.js';
 import { findShortages } from './shortages/find-shortages.js';
 import { noMoreFragileThanByHand } from './steady/no-more-fragile.js';
 import { steadyPlan } from './steady/steady-plan.js';
+import { withoutEmptyStops } from './steady/without-empty-stops.js';
 
 export interface PlanOptions {
   readonly endTarget: EndTarget;
@@ -36,7 +37,7 @@ export type PlanOutcome =
   | { readonly status: 'infeasible'; readonly reasons: readonly string[] };
 
 /**
- * The flights of a scenario: the problem is built and solved, the plan made less fragile, read as flights and checked from the scenario by code
+ * The flights of a scenario: the problem is built and solved, the plan made less fragile, freed of landings without a purpose, read as flights and checked from the scenario by code
  * that shares nothing with the solver. Infeasible, with the reasons, where no plan keeps the limits. Throws where the
  * plan breaks a rule: that is a bug, never an outcome. Rules that frozen flights break by
  * themselves need a decision.
@@ -57,7 +58,8 @@ export async function planScenario(
   const isOver = () => options.isOver('bettering');
   const found = await searchedAgain(built, outcome.plan, solver, isOver);
   const steadied = steadyPlan(built, found, isOver);
-  const steady = fitSchedule(built, await noMoreFragileThanByHand(built, steadied, solver, isOver));
+  const sturdy = await noMoreFragileThanByHand(built, steadied, solver, isOver);
+  const steady = fitSchedule(built, withoutEmptyStops(built.problem, sturdy));
   const described = readPlan(built, steady);
   const shortages = await explainedShortages(built, steady, described, options, solver);
   const { endTarget, weather } = options;

@@ -41,7 +41,7 @@ export function fixedFlights({ problem, map }: BuiltProblem, plan: Plan): readon
 /** A flight that has no number yet. */
 export type Unnamed = Omit<StandingFlight, 'id'>;
 
-/** The trips of a routing plan as flights, in the plan's order. */
+/** The trips of a routing plan as flights, in the plan's order; a stop where nothing is set down is no stop of a flight. */
 export function tripFlights({ problem, map }: BuiltProblem, plan: Plan): readonly Unnamed[] {
   return plan.trips.map((trip) => {
     const route = problem.routes[trip.route]!;
@@ -51,10 +51,9 @@ export function tripFlights({ problem, map }: BuiltProblem, plan: Plan): readonl
       date: map.dates[trip.day]!,
       aircraft: map.vehicles[trip.vehicle]!.tail,
       from: map.stores[route.source]!.place,
-      stops: route.stops.map((store, stop) => ({
-        place: map.stores[store]!.place,
-        drums: trip.drops[stop]!,
-      })),
+      stops: route.stops
+        .map((store, stop) => ({ place: map.stores[store]!.place, drums: trip.drops[stop]! }))
+        .filter(({ drums }) => drums > 0),
       to: map.stores[route.end]!.place,
       ...(pilot !== undefined && { pilot }),
     };
