@@ -33,7 +33,19 @@ const harm: readonly ShortLevel[] = ['run out', 'below critical', 'below minimum
 /** A day opens a shortage where it is worse than the day before. */
 function fallsOf(cache: CacheProjection): readonly Shortfall[] {
   const severity = cache.usable.map((_, day) => severityOf(cache, day));
-  return severity.flatMap((now, day) => (now > (severity[day - 1] ?? 0) ? [fallOn(cache, day, now)] : []));
+  return severity.flatMap((now, day) => {
+    if (now <= (severity[day - 1] ?? 0)) return [];
+    const fall = fallOn(cache, day, now);
+    return [{ ...fall, text: `${fall.text}${staysWords(cache, severity, day)}` }];
+  });
+}
+
+/** " It stays below minimum to Tue 15 Jun.": of a shortage that grows less and is not over; empty: it does not. */
+function staysWords({ dates }: CacheProjection, severity: readonly number[], day: number): string {
+  let last = day;
+  while (severity[last + 1]! > 0 && severity[last + 1]! <= severity[last]!) last++;
+  if (severity[last] === severity[day]) return '';
+  return ` It stays below ${severity[last] === 1 ? 'minimum' : 'critical'} to ${dayWords(dates[last - 1]!)}.`;
 }
 
 /** How bad a day is: 3 run out, 2 below critical, 1 below minimum, 0 none of these. */

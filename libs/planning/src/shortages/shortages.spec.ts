@@ -56,11 +56,22 @@ describe('a shortage in words', () => {
   it('tells what cannot be drawn of what is asked for', () => {
     const helicopterTasks = [tinyTask('2031-03-04', 'NOR', 900)];
     expect(textsOf({ helicopterTasks })).toEqual([
-      'NOR runs out on Tue 4 Mar: 100 L of the 900 L asked for cannot be drawn.',
+      'NOR runs out on Tue 4 Mar: 100 L of the 900 L asked for cannot be drawn. It stays below critical to Fri 7 Mar.',
     ]);
     const caches = [tinyCache('NOR', { medevacReserveLitres: litres(100) })];
     expect(textsOf({ helicopterTasks, caches })).toEqual([
-      'NOR runs out on Tue 4 Mar: 200 L of the 900 L asked for cannot be drawn without going into the reserve.',
+      'NOR runs out on Tue 4 Mar: 200 L of the 900 L asked for cannot be drawn without going into the reserve. It stays below critical to Fri 7 Mar.',
+    ]);
+  });
+
+  it('tells how long a cache that begins empty stays below minimum, though each day is better than the one before', () => {
+    const flights = ['2031-03-03', '2031-03-05'].map((date) => ({
+      date,
+      stops: [{ place: 'NOR', drums: 1 }],
+    }));
+    const [nor] = projectScenario(tinyTerritory({ drums: [], helicopterTasks: [] }), flights);
+    expect(findShortages([nor!], [0]).map(({ text }) => text)).toEqual([
+      'NOR is below critical at the opening: nothing of 200 L. It stays below minimum to Tue 4 Mar.',
     ]);
   });
 
