@@ -25,7 +25,7 @@ export class StockPagesService {
     return `{"asOf":"${asOf}","firstDay":"${firstDay}","days":${days},"items":${items},"next":null}`;
   }
 
-  /** One place, with its drums. */
+  /** One place, with its drums and their batches. */
   async one(place: string): Promise<string> {
     const now = await this.figures.current();
     const { asOf } = now.scenario;
@@ -37,7 +37,7 @@ export class StockPagesService {
       );
     }
     const fields = this.places.of(figures, asOf, (minute) =>
-      JSON.stringify({ ...withAge(figures, minute), drums: drumsAt(place, now) }).slice(1),
+      JSON.stringify({ ...withAge(figures, minute), ...drumsAt(place, now) }).slice(1),
     );
     return `{"asOf":"${asOf}",${fields}`;
   }
@@ -87,5 +87,8 @@ const withAge = (figures: PlaceFigures, asOf: string) => ({
 
 const drumsAt = (place: string, { scenario, stock }: FiguresNow) => {
   const there = stock.places.get(place);
-  return there ? stockOf([there], stock.batches, scenario.batches, scenario.timeZone).drums : [];
+  if (there === undefined) return { drums: [], batches: [] };
+  const { drums, batches } = stockOf([there], stock.batches, scenario.batches, scenario.timeZone);
+  const ofDrums = new Set(drums.map(({ batch }) => batch));
+  return { drums, batches: batches.filter(({ id }) => ofDrums.has(id)) };
 };

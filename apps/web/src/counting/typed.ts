@@ -13,6 +13,24 @@ export const instantOfTime = (
   return `${new Date(at).toISOString().slice(0, 16)}Z`;
 };
 
+interface TimeSaid {
+  /** The day that the time is read as, where it is not today. */
+  readonly words: string | undefined;
+  /** Read as half a day ago and more, it is more likely a slip. */
+  readonly doubts: readonly string[];
+}
+
+/** What is said of a time before it is kept: one that is still to come today is read as yesterday's. */
+export const timeSaid = (
+  happenedAt: string | undefined,
+  { now, today, isoDay, day, time }: Pick<Calendar, 'now' | 'today' | 'isoDay' | 'day' | 'time'>,
+): TimeSaid => {
+  if (happenedAt === undefined || isoDay(happenedAt) === today) return { words: undefined, doubts: [] };
+  const words = `${time(happenedAt)} is still to come today: read as ${day(happenedAt)}, ${time(happenedAt)}.`;
+  const hoursAgo = (now.getTime() - Date.parse(happenedAt)) / 3_600_000;
+  return hoursAgo < 12 ? { words, doubts: [] } : { words: undefined, doubts: [words] };
+};
+
 /** Whole litres as typed, with or without a comma; undefined: not a number of litres. */
 export const litresTyped = (typed: string): number | undefined => {
   const plain = typed.trim().replaceAll(',', '');

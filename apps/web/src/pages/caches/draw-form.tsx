@@ -1,14 +1,17 @@
+import { type Batch, type Drum, orderOfUse } from '@drumline/stock';
 import { useState } from 'react';
 import { z } from 'zod';
 import { newId, put, useAct, useCalendar, useList, useRead } from '../../api/index.js';
 import { DipEntry, dipTableOf } from '../../counting/dip-entry.js';
 import { readDips, useDipTables } from '../../counting/dips.js';
-import { instantOfTime, litresTyped } from '../../counting/typed.js';
-import { ActForm, Button, Choice, Entry, inWords, ProblemLine } from '../../ui/index.js';
+import { instantOfTime, litresTyped, timeSaid } from '../../counting/typed.js';
+import { ActForm, Button, Choice, Entry, inWords, ProblemLine, useAskedFirst } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
+import { drawSaid, drumWords } from './draw-words.js';
 
 const stockSchema = z.object({
-  drums: z.array(z.object({ number: z.string(), content: z.string(), litres: z.number() }).loose()),
+  drums: z.array(z.custom<Drum>((value) => typeof value === 'object')),
+  batches: z.array(z.custom<Batch>((value) => typeof value === 'object')),
 });
 const programmeSchema = z.object({ data: z.object({ code: z.string(), name: z.string() }) });
 const helicopterSchema = z.object({ data: z.object({ id: z.string() }) });
@@ -28,7 +31,8 @@ const means = [
 export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
   const calendar = useCalendar();
   const [id] = useState(newId);
-  const drums = useRead(`/api/stock/${cache.place}`, stockSchema).value?.drums.filter(isFull) ?? [];
+  const stock = useRead(`/api/stock/${cache.place}`, stockSchema).value;
+  const drums = stock === undefined ? [] : orderOfUse(cache.place, stock, calendar.today);
   const programmes = useList('/api/programmes', programmeSchema).value ?? [];
   const helicopters = useList('/api/helicopters', helicopterSchema).value ?? [];
   const [drum, setDrum] = useState('');
@@ -49,9 +53,12 @@ export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
   const missing = isLeftWrong
     ? 'Write one stick of what is left in the drum, or none.'
     : missingWords({ drum, programme, into, litres, happenedAt });
+  const draw = drawSaid({ cache, drums, number: drum, litres, isMedevac: medevac !== '' });
+  const told = timeSaid(happenedAt, calendar);
+  const asked = useAskedFirst([...draw.doubts, ...told.doubts]);
   const send = useAct((body: object) => put(`/api/movements/${id}`, body));
   const submit = async () => {
-    if (missing !== undefined || send.isSending) return;
+    if (missing !== undefined || send.isSending || !asked.keeps()) return;
     const done = await send.run({
       kind: 'drawn',
       happenedAt,
@@ -75,7 +82,7 @@ export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
       onSubmit={() => void submit()}
       acts={
         <Button kind="main" type="submit" busy={send.isSending} offBecause={missing}>
-          Add draw
+          {asked.isAsked ? 'It is so, add draw' : 'Add draw'}
         </Button>
       }
     >
@@ -83,10 +90,7 @@ export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
         <Choice
           label="Drum"
           value={drum}
-          options={[
-            ['', 'Choose...'],
-            ...drums.map(({ number, litres: left }) => [number, `${number}, ${inWords(left, 'L')}`] as const),
-          ]}
+          options={[['', 'Choose...'], ...drums.map((each) => [each.drum.number, drumWords(each)] as const)]}
           onChange={setDrum}
         />
         <Entry
@@ -95,7 +99,7 @@ export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
           value={typed}
           onChange={setTyped}
           input={{ inputMode: 'numeric' }}
-          doubt={litres === undefined ? undefined : drawDoubt(cache, litres, medevac !== '')}
+          doubt={draw.words}
         />
         <Choice
           label="Into"
@@ -112,7 +116,7 @@ export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
           ]}
           onChange={setProgramme}
         />
-        <Entry label="Time drawn" value={at} onChange={setAt} input={{ size: 5 }} />
+        <Entry label="Time drawn" value={at} onChange={setAt} input={{ size: 5 }} doubt={told.words} />
         <Choice label="Heard" value={heard} options={means} onChange={setHeard} />
       </div>
       <DipEntry label="Left in it by stick, if dipped" tables={tables} value={left} onChange={setLeft} />
@@ -122,20 +126,10 @@ export const DrawForm = ({ cache, onClose }: DrawFormProps) => {
         onChange={setMedevac}
         input={{ maxLength: 200 }}
       />
+      {asked.said}
       <ProblemLine problem={send.problem} />
     </ActForm>
   );
-};
-
-const isFull = ({ content, litres }: { content: string; litres: number }): boolean =>
-  litres > 0 && (content === 'filled sealed' || content === 'part used');
-
-/** What the cache has after it; a draw into the reserve is entered all the same: it has happened. */
-const drawDoubt = ({ stock, medevacReserveLitres }: Cache, litres: number, isMedevac: boolean): string => {
-  const left = stock.usableLitres - litres;
-  const words = `Leaves ${inWords(left, 'L')} usable.`;
-  if (left >= medevacReserveLitres || isMedevac) return words;
-  return `${words} That is into the medevac reserve of ${inWords(medevacReserveLitres, 'L')}: say why below if it was a medevac.`;
 };
 
 interface Filled {
