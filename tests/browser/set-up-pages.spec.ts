@@ -94,6 +94,15 @@ describe('by keyboard', () => {
     await focusOn(line);
   });
 
+  it('a place without a code is told so at its field, with everything else that is missing', async () => {
+    const page = await office.signIn('operations manager');
+    await open(page, '/set-up/places/new');
+    const form = page.getByRole('form', { name: 'New place' });
+    await form.getByRole('button', { name: 'Save' }).press('Enter');
+    await focusOn(form.getByLabel('Code'));
+    await expect.poll(() => form.getByText(/^Fault: /).count()).toBeGreaterThan(3);
+  });
+
   it('a person is left by Esc, nothing kept', async () => {
     const page = await office.signIn('operations manager');
     await open(page, '/set-up/people');

@@ -94,7 +94,7 @@ const problemOf = (section: Section, data: unknown, others: readonly KeptLine[])
   const words = { what: 'Some fields have to be put right', why: 'Nothing was saved.', next: '' };
   if (faults.length > 0) return new ApiProblem('faults', words, { status: 422, faults });
   const name = nameIn(section, data);
-  if (section.named !== null && name === null) return nameless(section);
+  if (section.named !== null && name === null) return nameless(section, data);
   if (!others.some(({ id }) => id === name)) return undefined;
   return new ApiProblem('faults', {
     what: 'Not saved',

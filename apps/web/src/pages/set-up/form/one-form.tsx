@@ -20,7 +20,10 @@ export const OneForm = ({ label, onSubmit, onClose, problem, children }: OneForm
     if (isOpened.current) form.current?.querySelector<HTMLElement>('input, select')?.focus();
   }, []);
   useEffect(() => {
-    if (problem !== undefined) form.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus();
+    if (problem === undefined) return;
+    const wrong = form.current?.querySelector<HTMLElement>('[aria-invalid]');
+    if (wrong) wrong.focus();
+    else form.current?.querySelector('.message')?.scrollIntoView({ block: 'nearest' });
   }, [problem]);
   return (
     <form

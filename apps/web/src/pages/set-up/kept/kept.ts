@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { z } from 'zod';
 import { ApiProblem, newId, put, remove, useAct, useReads, useSettings } from '../../../api/index.js';
-import { nameIn, type Section, sectionAt } from '../sections.js';
+import { faultsOfOne, nameIn, type Section, sectionAt } from '../sections.js';
 
 export const lineSchema = z.object({
   id: z.string(),
@@ -47,7 +47,7 @@ export const useServerKeeper = (section: Section, lines: readonly KeptLine[]): K
   const path = `/api/${section.name}`;
   const act = useAct(async (data: unknown, line: KeptLine | null): Promise<Saved> => {
     const id = line?.id ?? (section.named === null ? fresh : nameIn(section, data));
-    if (id === null) throw nameless(section);
+    if (id === null) throw nameless(section, data);
     const version = line?.version ?? 'new';
     const at = `${path}/${encodeURIComponent(id)}`;
     const { status } = await (data === null
@@ -67,12 +67,16 @@ export const useServerKeeper = (section: Section, lines: readonly KeptLine[]): K
   };
 };
 
-export const nameless = ({ one, named }: Section): ApiProblem =>
-  new ApiProblem('faults', {
-    what: 'Not saved',
-    why: `A ${one} goes by its name, and it has none.`,
-    next: `Fill in ${(named ?? []).join(' and ')}.`,
-  });
+export const nameless = (section: Section, data: unknown): ApiProblem =>
+  new ApiProblem(
+    'faults',
+    {
+      what: 'Not saved',
+      why: `A ${section.one} goes by its name, and it has none.`,
+      next: 'Fill in what is marked.',
+    },
+    { status: 0, faults: faultsOfOne(section, data) },
+  );
 
 const lists = [
   'places',
