@@ -1,5 +1,6 @@
 import type { PagePath } from '@drumline/contract';
 import { type ComponentType, type LazyExoticComponent, lazy } from 'react';
+import { type Me, mayOfAll, mayOfOwnOnly } from './api/session.js';
 
 /** `at`: what the address says after the page's own path: `/load/F05` is `['F05']` on the load page. */
 export interface PageProps {
@@ -9,14 +10,21 @@ export interface PageProps {
 export interface Page {
   readonly path: PagePath;
   readonly name: string;
+  /** Whether what it shows is open to the person: others do not see it in the list. */
+  readonly isOpenTo: (me: Me) => boolean;
   readonly Page: LazyExoticComponent<ComponentType<PageProps>>;
   /** Its program, from the server or as it was fetched before. */
   readonly load: () => Promise<ComponentType<PageProps>>;
 }
 
-const page = (path: PagePath, name: string, load: Page['load']): Page => ({
+const page = (
+  [path, name]: readonly [PagePath, string],
+  isOpenTo: Page['isOpenTo'],
+  load: Page['load'],
+): Page => ({
   path,
   name,
+  isOpenTo,
   load,
   Page: lazy(async () => ({ default: await onceReached(load) })),
 });
@@ -40,17 +48,63 @@ const isBaseThere = (): Promise<boolean> =>
   );
 
 /** So that each page opens when base is out of reach, though nobody has been there yet. */
-export const fetchPages = (): void => {
-  for (const { load } of pages) load().catch(() => {});
+export const fetchPages = (open: readonly Page[]): void => {
+  for (const { load } of open) load().catch(() => {});
 };
 
-/** Every page, in the order of the list at the left: Alt and its figure opens it. */
+export const isOfTheOperator = ({ roles }: Pick<Me, 'roles'>): boolean =>
+  roles.some((role) => role !== 'field leader');
+
+const seesFlights = (me: Me): boolean => mayOfAll(me, 'approve flight', 'view');
+const seesPlans = (me: Me): boolean => mayOfAll(me, 'run plan', 'view');
+export const seesOwnFlightsOnly = (me: Me): boolean => mayOfOwnOnly(me, 'approve flight');
+
+/** Every page, in the order of the list at the left. */
 export const pages: readonly Page[] = [
-  page('/morning', 'Morning', async () => (await import('./pages/morning/morning-pages.js')).MorningPages),
-  page('/week', 'Week', async () => (await import('./pages/week/week-pages.js')).WeekPages),
-  page('/caches', 'Caches', async () => (await import('./pages/caches/caches-page.js')).CachesPage),
-  page('/drums', 'Drums', async () => (await import('./pages/drums/drums-page.js')).DrumsPage),
-  page('/load', 'Load', async () => (await import('./pages/load/load-page.js')).LoadPage),
-  page('/map', 'Map', async () => (await import('./pages/map/map-page.js')).MapPage),
-  page('/set-up', 'Set-up', async () => (await import('./pages/set-up/set-up-page.js')).SetUpPage),
+  page(
+    ['/morning', 'Morning'],
+    seesFlights,
+    async () => (await import('./pages/morning/morning-pages.js')).MorningPages,
+  ),
+  page(
+    ['/week', 'Week'],
+    (me) => seesFlights(me) || seesPlans(me),
+    async () => (await import('./pages/week/week-pages.js')).WeekPages,
+  ),
+  page(
+    ['/caches', 'Caches'],
+    isOfTheOperator,
+    async () => (await import('./pages/caches/caches-page.js')).CachesPage,
+  ),
+  page(
+    ['/drums', 'Drums'],
+    isOfTheOperator,
+    async () => (await import('./pages/drums/drums-page.js')).DrumsPage,
+  ),
+  page(
+    ['/load', 'Load'],
+    (me) => seesFlights(me) || seesOwnFlightsOnly(me),
+    async () => (await import('./pages/load/load-page.js')).LoadPage,
+  ),
+  page(['/map', 'Map'], isOfTheOperator, async () => (await import('./pages/map/map-page.js')).MapPage),
+  page(
+    ['/set-up', 'Set-up'],
+    isOfTheOperator,
+    async () => (await import('./pages/set-up/set-up-page.js')).SetUpPage,
+  ),
+  page(
+    ['/programme', 'Own programme'],
+    (me) => mayOfOwnOnly(me, 'own programme and litres'),
+    async () => (await import('./pages/programme/programme-page.js')).ProgrammePage,
+  ),
 ];
+
+/** Alt and its figure opens each, in this order. */
+export const pagesOf = (me: Me): readonly Page[] => pages.filter(({ isOpenTo }) => isOpenTo(me));
+
+/** What opens at no page in particular: a crew's own flights stand on Load. */
+export const firstPageOf = (me: Me): Page => {
+  const open = pagesOf(me);
+  const own = open.find(({ path }) => path === '/load' && seesOwnFlightsOnly(me));
+  return own ?? open[0]!;
+};

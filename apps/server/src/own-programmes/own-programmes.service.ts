@@ -1,5 +1,6 @@
 import type { Scenario } from '@drumline/planning';
 import { litresOf, type Movement } from '@drumline/stock';
+import { localDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { TerritoryService } from '../territory/territory.service.js';
@@ -33,11 +34,13 @@ export class OwnProgrammesService {
       programme,
     ]);
     const movements = rows.map(({ data }) => data);
+    const [settings] = await this.kept<{ readonly timeZone: string }>('settings');
     const draws = standing(movements).filter((movement) => movement.kind === 'drawn');
     return {
       litres: draws.reduce((sum, { millilitres }) => sum + millilitres, 0) / 1000,
       items: draws.map(({ happenedAt, place, into, millilitres }) => ({
         at: happenedAt,
+        date: localDate(happenedAt, settings?.timeZone ?? 'UTC'),
         place,
         into,
         litres: litresOf(millilitres),

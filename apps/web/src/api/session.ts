@@ -86,7 +86,17 @@ const levels: readonly Level[] = ['none', 'view', 'enter', 'decide'];
  * refusal says why.
  */
 export const useMay = (): ((act: PermittedAct, to: Level) => boolean) => {
-  const { may } = useMe();
-  return (act, to) =>
-    may.some((cell) => cell.act === act && levels.indexOf(cell.level) >= levels.indexOf(to));
+  const me = useMe();
+  return (act, to) => me.may.some((cell) => reaches(cell, act, to));
 };
+
+/** Of everybody's things, not of one's own only: what a whole page shows. */
+export const mayOfAll = ({ may }: Pick<Me, 'may'>, act: PermittedAct, to: Level): boolean =>
+  may.some((cell) => !cell.own && reaches(cell, act, to));
+
+/** Of one's own things only: a crew's flights, a customer's programme. */
+export const mayOfOwnOnly = ({ may }: Pick<Me, 'may'>, act: PermittedAct): boolean =>
+  may.some((cell) => cell.act === act && cell.own) && !mayOfAll({ may }, act, 'view');
+
+const reaches = (cell: Me['may'][number], act: PermittedAct, to: Level): boolean =>
+  cell.act === act && levels.indexOf(cell.level) >= levels.indexOf(to);

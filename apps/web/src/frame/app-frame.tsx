@@ -1,12 +1,13 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { Suspense, useEffect, useRef } from 'react';
 import { Redirect, Route, Switch, useLocation } from 'wouter';
-import { useChanges, useLink, useMe, useSettings } from '../api/index.js';
-import { fetchPages, type Page, pages } from '../pages.js';
+import { type Me, useChanges, useLink, useMe, useSettings } from '../api/index.js';
+import { fetchPages, firstPageOf, isOfTheOperator, type Page, pages, pagesOf } from '../pages.js';
 import { useSendLines } from '../paper/send-lines.js';
 import { RadioLine } from '../radio/radio-line.js';
 import { MessageLine } from '../ui/index.js';
 import { NoSuchPage } from './no-such-page.js';
+import { NotOpen } from './not-open.js';
 import { PageList } from './page-list.js';
 import { PageMistake } from './page-mistake.js';
 import { TopLine } from './top-line.js';
@@ -17,11 +18,10 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
   const word = path.split('/')[1] ?? '';
   useFocusOnNewPage(word);
   useSetUpFirst();
-  const { id, roles } = useMe();
-  useSendLines(id);
-  const isOfTheOperator = roles.some((role) => role !== 'field leader');
-  useChanges(reads, isOfTheOperator);
-  useFetchedPages(isOfTheOperator);
+  const me = useMe();
+  useSendLines(me.id);
+  useChanges(reads, isOfTheOperator(me));
+  useFetchedPages(me);
   return (
     <div className="frame">
       <a className="skip" href="#page">
@@ -30,26 +30,32 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
       <TopLine />
       <PageList />
       <main id="page" tabIndex={-1}>
-        <PageMistake key={word}>{isOfTheOperator ? <Pages /> : <NotForCustomers />}</PageMistake>
+        <PageMistake key={word}>
+          <Pages me={me} />
+        </PageMistake>
       </main>
-      {isOfTheOperator && <RadioLine />}
+      {isOfTheOperator(me) && <RadioLine />}
     </div>
   );
 };
 
-const Pages = () => (
+const Pages = ({ me }: { readonly me: Me }) => (
   <Switch>
     {pages.map((page) => (
       <Route key={page.path} path={`${page.path}/*?`}>
         {(rest) => (
           <Suspense fallback={<Opening />}>
-            <OpenPage page={page} rest={rest['*'] ?? ''} />
+            {page.isOpenTo(me) ? (
+              <OpenPage page={page} rest={rest['*'] ?? ''} />
+            ) : (
+              <NotOpen page={page} me={me} />
+            )}
           </Suspense>
         )}
       </Route>
     ))}
     <Route path="/">
-      <Redirect to={pages[0]!.path} replace />
+      <Redirect to={firstPageOf(me).path} replace />
     </Route>
     <Route path="/*?">{(rest) => <NoSuchPage path={`/${rest['*'] ?? ''}`} />}</Route>
   </Switch>
@@ -72,12 +78,11 @@ const Opening = () =>
 /** When the first page has been read and nobody waits for anything. */
 const fetchAfterMs = 10_000;
 
-const useFetchedPages = (isOn: boolean): void => {
+const useFetchedPages = (me: Me): void => {
   useEffect(() => {
-    if (!isOn) return;
-    const timer = setTimeout(fetchPages, fetchAfterMs);
+    const timer = setTimeout(() => fetchPages(pagesOf(me)), fetchAfterMs);
     return () => clearTimeout(timer);
-  }, [isOn]);
+  }, [me]);
 };
 
 const OpenPage = ({ page, rest }: { readonly page: Page; readonly rest: string }) => {
@@ -108,12 +113,3 @@ const useSetUpFirst = (): void => {
     go('/set-up', { replace: true });
   }, [isEmpty, go]);
 };
-
-const NotForCustomers = () => (
-  <MessageLine
-    kind="note"
-    what="These pages are for the operator's people"
-    why="You see your own programme: its tasks and its litres."
-    next="Ask the operations manager for a sheet."
-  />
-);

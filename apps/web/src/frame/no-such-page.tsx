@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { Link } from 'wouter';
-import { pages } from '../pages.js';
+import { useMe } from '../api/index.js';
+import { pagesOf } from '../pages.js';
 import { MessageLine, TitleBlock } from '../ui/index.js';
 
 /** An address of nothing: which one, and the ways on. */
@@ -18,15 +19,20 @@ export const NoSuchPage = ({ path }: { readonly path: string }) => {
           why="Its address was typed wrong, or it is of another version of Drumline."
           next="Go on with one of these, or with the list of pages:"
         >
-          <div className="acts">
-            {pages.map(({ path: to, name }) => (
-              <Link key={to} className="button small" href={to}>
-                {name}
-              </Link>
-            ))}
-          </div>
+          <PageLinks />
         </MessageLine>
       </div>
     </>
   );
 };
+
+/** The ways on that are open to the person. */
+export const PageLinks = () => (
+  <div className="acts">
+    {pagesOf(useMe()).map(({ path, name }) => (
+      <Link key={path} className="button small" href={path}>
+        {name}
+      </Link>
+    ))}
+  </div>
+);

@@ -1,13 +1,15 @@
-import { useEffect } from 'react';
+import { useEffect, useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
-import { useMay } from '../api/index.js';
-import { pages } from '../pages.js';
+import { useMay, useMe } from '../api/index.js';
+import { pagesOf, seesOwnFlightsOnly } from '../pages.js';
 import { useSingleKeys } from '../ui/index.js';
 
 /** At the left, and on a narrow screen along the top. Alt and the figure opens a page. */
 export const PageList = () => {
   const [path, go] = useLocation();
   const areKeysOn = useSingleKeys();
+  const me = useMe();
+  const pages = useMemo(() => pagesOf(me), [me]);
   const mayReport = useMay()('report surface', 'enter');
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
@@ -19,7 +21,7 @@ export const PageList = () => {
     };
     document.addEventListener('keydown', onKey);
     return () => document.removeEventListener('keydown', onKey);
-  }, [go]);
+  }, [go, pages]);
   return (
     <nav className="page-list" aria-label="Pages">
       <ol>
@@ -39,6 +41,11 @@ export const PageList = () => {
           );
         })}
       </ol>
+      {seesOwnFlightsOnly(me) && (
+        <p className="foot">
+          <a href="/phone">Phone page</a>: your flights and your reports, with no signal too.
+        </p>
+      )}
       <p className="foot">
         Alt and a figure opens a page.
         {areKeysOn && (

@@ -1,30 +1,36 @@
 import './load.css';
 import { Link } from 'wouter';
-import { type Calendar, useCalendar, useList, useMay, useRead } from '../../api/index.js';
+import { type Calendar, type Read, useCalendar, useList, useMay, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
 import { Button, bothOf, Field, Picture, PrintLink, StateWord, TitleBlock } from '../../ui/index.js';
 import { giveOff } from './cabin/commander.js';
 import { BookedFlight } from './list/booked-flight.js';
-import { bookedSchema, FlightList, flightSchema, withLoad } from './list/flight-list.js';
+import {
+  type BookedRow,
+  bookedSchema,
+  FlightList,
+  type FlightRow,
+  flightSchema,
+  withLoad,
+} from './list/flight-list.js';
 import { LoadFlight } from './load-flight.js';
 import { answerSchema, type LoadedFlight } from './load-read.js';
 import { type LoadActs, useLoadActs } from './use-load-acts.js';
 
 export const LoadPage = ({ at: [id] }: PageProps) => {
   const calendar = useCalendar();
-  const flights = useList(`/api/flights?from=${calendar.today}`, flightSchema);
-  const booked = useList('/api/booked-flights', bookedSchema);
+  const read = useFlights(calendar);
   if (id === undefined)
     return (
       <>
         <TitleBlock title="Load" sub={calendar.date(calendar.today)} />
-        <Picture read={bothOf(flights, booked)}>
+        <Picture read={read}>
           {([standing, anyway]) => <FlightList flights={standing} booked={anyway} calendar={calendar} />}
         </Picture>
       </>
     );
   return (
-    <Picture read={bothOf(flights, booked)}>
+    <Picture read={read}>
       {([standing, anyway]) => {
         const one = anyway.find((each) => each.id === id);
         const carries = withLoad(standing).some((each) => each.id === id);
@@ -36,6 +42,17 @@ export const LoadPage = ({ at: [id] }: PageProps) => {
       }}
     </Picture>
   );
+};
+
+type Listed = readonly [readonly FlightRow[], readonly BookedRow[]];
+
+/** A storekeeper loads flights that carry drums; those that fly anyway belong to the programme. */
+const useFlights = ({ today }: Calendar): Read<Listed> => {
+  const seesBooked = useMay()('programme', 'view');
+  const flights = useList(`/api/flights?from=${today}`, flightSchema);
+  const booked = useList(seesBooked ? '/api/booked-flights' : null, bookedSchema);
+  if (seesBooked) return bothOf(flights, booked);
+  return { ...flights, value: flights.value && [flights.value, []] };
 };
 
 const FlightById = ({ id, calendar }: { readonly id: string; readonly calendar: Calendar }) => {

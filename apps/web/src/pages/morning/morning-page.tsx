@@ -4,7 +4,7 @@ import { useLocation } from 'wouter';
 import { type Calendar, type Read, useCalendar, useMay, useRead } from '../../api/index.js';
 import { useKeptSurfaces } from '../../radio/kept-surfaces.js';
 import { openRadioLine } from '../../radio/radio-open.js';
-import { Button, Choice, Picture, PrintLink, TitleBlock, useWhyOfBefore } from '../../ui/index.js';
+import { Button, Choice, DayPackLink, Picture, TitleBlock, useWhyOfBefore } from '../../ui/index.js';
 import { DecideList } from './decide-list.js';
 import { decideRows } from './decide-rows.js';
 import { FuelDialog } from './fuel-dialog.js';
@@ -169,7 +169,7 @@ const PageActs = ({ read, onOpen }: PageActsProps) => {
           Radio and paper
         </Button>
       )}
-      <PrintLink href="/api/day-pack.pdf">Print day pack</PrintLink>
+      <DayPackLink />
       {may('report surface', 'enter') && (
         <Button kind="main" onPress={openRadioLine}>
           Enter radio report

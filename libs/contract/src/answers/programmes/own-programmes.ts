@@ -19,7 +19,13 @@ export const ownTasksAnswer = wholeList(
 ).meta({ id: 'OwnTasks' });
 
 export const ownLitresAnswer = wholeList(
-  z.strictObject({ at: z.string(), place: z.string(), into: z.string(), litres }),
+  z.strictObject({
+    at: z.string(),
+    date: z.string().describe('At the territory.'),
+    place: z.string(),
+    into: z.string(),
+    litres,
+  }),
 )
   .extend({ litres: z.number() })
   .meta({ id: 'OwnLitres' });

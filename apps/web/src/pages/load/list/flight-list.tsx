@@ -1,7 +1,7 @@
 import './list.css';
 import { Link } from 'wouter';
 import { z } from 'zod';
-import { type Calendar, useSettings } from '../../../api/index.js';
+import { type Calendar, mayOfOwnOnly, useMe, useSettings } from '../../../api/index.js';
 import { EmptyLine, Lines, NotSetUp, StateWord } from '../../../ui/index.js';
 
 export const flightSchema = z.object({
@@ -18,7 +18,7 @@ export const flightSchema = z.object({
   stops: z.array(z.object({ place: z.string(), drums: z.number() })),
 });
 
-type FlightRow = z.output<typeof flightSchema>;
+export type FlightRow = z.output<typeof flightSchema>;
 
 export const bookedSchema = z.object({
   id: z.string(),
@@ -60,6 +60,7 @@ export const FlightList = ({ flights, booked, calendar }: FlightListProps) => {
   const ahead = booked.filter(({ id, data }) => !carrying.has(id) && data.date >= calendar.today);
   return (
     <div className="work load-list">
+      <OwnOnly />
       {shown.length === 0 ? (
         <NoFlight />
       ) : (
@@ -107,17 +108,35 @@ export const FlightList = ({ flights, booked, calendar }: FlightListProps) => {
   );
 };
 
-const NoFlight = () =>
-  useSettings().problem?.kind === 'not-found' ? (
+/** A crew's place for its flights is the phone. */
+const OwnOnly = () =>
+  mayOfOwnOnly(useMe(), 'approve flight') && (
+    <p className="empty">
+      These are your own flights. On the <a href="/phone">phone page</a> they stand with their go-back lines,
+      and what you report there is kept with no signal too.
+    </p>
+  );
+
+const NoFlight = () => {
+  const isOwn = mayOfOwnOnly(useMe(), 'approve flight');
+  return useSettings().problem?.kind === 'not-found' ? (
     <NotSetUp
       what="No territory is set up yet"
       why="Flights come from a plan, and a plan needs places, caches, aircraft and a programme."
     />
   ) : (
     <EmptyLine>
-      No flight stands from today on. A plan that is accepted on <Link href="/week">Week</Link> offers some.
+      {isOwn ? (
+        'No flight of yours stands from today on.'
+      ) : (
+        <>
+          No flight stands from today on. A plan that is accepted on <Link href="/week">Week</Link> offers
+          some.
+        </>
+      )}
     </EmptyLine>
   );
+};
 
 const FlightLink = ({ id }: { readonly id: string }) => (
   <Link href={`/load/${encodeURIComponent(id)}`}>{id}</Link>

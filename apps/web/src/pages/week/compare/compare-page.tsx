@@ -4,8 +4,17 @@ import './compare.css';
 import './compare-print.css';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { type Calendar, useCalendar, useLast, useRead, useSettings } from '../../../api/index.js';
+import {
+  type Calendar,
+  mayOfAll,
+  useCalendar,
+  useLast,
+  useMe,
+  useRead,
+  useSettings,
+} from '../../../api/index.js';
 import { Button, bothOf, Field, Picture, PrintedFoot, TitleBlock } from '../../../ui/index.js';
+import { BackToWeek } from '../plan/plan-acts.js';
 import { freedomsOf } from '../plan/plan-form.js';
 import {
   type EndedPlan,
@@ -70,7 +79,7 @@ const CompareTitle = ({ run, calendar }: TitleProps) => {
           <Button press="e" onPress={() => navigate('/week/plans')}>
             Plans
           </Button>
-          <Button onPress={() => navigate('/week')}>Back to Week</Button>
+          <BackToWeek />
         </>
       }
     >
@@ -94,7 +103,8 @@ const CompareTitle = ({ run, calendar }: TitleProps) => {
 
 /** What was flown this week: no plan touches it. */
 const LeftAlone = () => {
-  const week = useRead('/api/week', weekSchema).value;
+  const seesFlights = mayOfAll(useMe(), 'approve flight', 'view');
+  const week = useRead(seesFlights ? '/api/week' : null, weekSchema).value;
   const flown =
     week === undefined ? [] : freedomsOf(week.flights).never.filter(({ heldInPlace }) => !heldInPlace);
   if (flown.length === 0) return null;

@@ -1,23 +1,34 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { useMay } from '../../../api/index.js';
-import { Button, PrintLink } from '../../../ui/index.js';
+import { mayOfAll, useMay, useMe } from '../../../api/index.js';
+import { Button, DayPackLink } from '../../../ui/index.js';
 import { PlanDialog } from './plan-dialog.js';
 import { isUnderWay } from './plan-read.js';
 import { useLatestPlans } from './use-latest-plans.js';
 
-/** Of the week: plan again, the plans before, the day on paper. */
+/** Of the week: plan again, the plans before, the board and the day on paper. */
 export const PlanActs = () => {
   const [, navigate] = useLocation();
+  const seesPlans = mayOfAll(useMe(), 'run plan', 'view');
   return (
     <>
       <RePlan kind="main" />
-      <Button press="e" onPress={() => navigate('/week/plans')}>
-        Compare
-      </Button>
-      <PrintLink href="/api/day-pack.pdf">Print day pack</PrintLink>
+      {seesPlans && (
+        <Button press="e" onPress={() => navigate('/week/plans')}>
+          Compare
+        </Button>
+      )}
+      <Button onPress={() => window.print()}>Print week</Button>
+      <DayPackLink />
     </>
   );
+};
+
+/** For who sees the board. */
+export const BackToWeek = () => {
+  const [, navigate] = useLocation();
+  const seesBoard = mayOfAll(useMe(), 'approve flight', 'view');
+  return seesBoard && <Button onPress={() => navigate('/week')}>Back to Week</Button>;
 };
 
 /** Asks for a plan; while one is under way, leads there. */

@@ -1,14 +1,13 @@
 import './plan.css';
-import { Link, useLocation } from 'wouter';
+import { Link } from 'wouter';
 import { useCalendar, useList, useSettings } from '../../../api/index.js';
-import { Button, type Column, EmptyLine, Lines, Picture, Qty, TitleBlock } from '../../../ui/index.js';
-import { RePlan } from './plan-acts.js';
+import { type Column, EmptyLine, Lines, Picture, Qty, TitleBlock } from '../../../ui/index.js';
+import { BackToWeek, RePlan } from './plan-acts.js';
 import { isUnderWay, type ListedPlan, listedPlanSchema } from './plan-read.js';
 import { gapWords, stateOf, targetWords } from './plan-words.js';
 
 /** Every run, the latest first: to open, and to compare with what stood. */
 export const PlansPage = () => {
-  const [, navigate] = useLocation();
   const read = useList('/api/plans', listedPlanSchema);
   const columns = useColumns();
   return (
@@ -19,7 +18,7 @@ export const PlansPage = () => {
         acts={
           <>
             <RePlan kind="main" />
-            <Button onPress={() => navigate('/week')}>Back to Week</Button>
+            <BackToWeek />
           </>
         }
       />
