@@ -44,7 +44,7 @@ export const LoadFlight = ({ flight, acts, calendar }: LoadFlightProps) => {
 };
 
 const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly load: Load }) => {
-  const { legs, assumptions, fuelWords, cautions, replacesWords } = load.sheet;
+  const { legs, assumptions, fuelWords, cautions, replacesWords, notInBookWords } = load.sheet;
   const [leg, setLeg] = useState(firstLaden(load.bars));
   const typed = useTypedTotals(flight);
   const { goBack } = legs[leg]!;
@@ -62,6 +62,7 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
           <b>Printed sheets:</b> {replacesWords}
         </p>
       )}
+      {notInBookWords !== null && <MessageLine kind="note" what="Not in the book" why={notInBookWords} />}
       {!load.holds && (
         <MessageLine
           what="The load does not hold"

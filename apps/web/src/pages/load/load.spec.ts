@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Bar } from './bar-read.js';
 import { exchanged, moveWords } from './cabin/standing.js';
 import { bindsWords, edgesOf, scaleOf, ticksOf } from './legs/bar-scale.js';
-import type { Totals } from './load-read.js';
-import { loadedOff, poundsTyped, unsigned } from './totals/loaded.js';
+import type { LoadedFlight, Totals } from './load-read.js';
+import { loadedOff, loadReport, poundsTyped, unsigned } from './totals/loaded.js';
 
 const limit = { name: 'strip landing limit', place: 'XLOR', moment: 'landing', binds: false } as const;
 const bar: Bar = {
@@ -86,6 +86,18 @@ describe('Loaded', () => {
     expect(loadedOff(flight, { load: undefined, takeOff: agreed }, named)).toContain('by hand');
     expect(loadedOff(flight, { load: agreed, takeOff: agreed }, unsigned)).toContain('who loaded it');
     expect(loadedOff(flight, { load: agreed, takeOff: agreed }, named)).toBeUndefined();
+  });
+  it('says that it stands so in the aeroplane only where somebody has pressed that', () => {
+    const total = { ...agreed, bySheetLb: 2378, typedLb: 2378 } as Totals;
+    const load = { sheet: { drums: [{ number: '0447', leaveAt: 'XLOR' }] } };
+    const report = (allTheSame: boolean) =>
+      loadReport({
+        ...{ flight: { id: 'F05', version: 2, load } as unknown as LoadedFlight, signatures: named },
+        ...{ totals: { load: total, takeOff: total }, bySoftFigures: false, allTheSame },
+        ...{ at: '2027-06-14T06:00Z', idOf: (drum) => drum },
+      });
+    expect(report(true)).toMatchObject({ allTheSame: true, drums: [{ drum: '0447', to: 'XLOR' }] });
+    expect(report(false)).not.toHaveProperty('allTheSame');
   });
   it('reads whole pounds only', () => {
     expect([poundsTyped('8,528'), poundsTyped('8528'), poundsTyped('85.2'), poundsTyped('')]).toEqual([

@@ -1,9 +1,15 @@
 import { useRef, useState } from 'react';
+import { z } from 'zod';
 import { type Calendar, newId, put, useAct, useMay } from '../../../api/index.js';
-import { Button, Entry, ProblemLine, Tick } from '../../../ui/index.js';
+import { Button, Entry, MessageLine, ProblemLine, Tick } from '../../../ui/index.js';
 import type { LoadedFlight } from '../load-read.js';
 import { apart, loadedOff, loadReport, type Signatures } from './loaded.js';
 import type { TypedTotals } from './use-typed-totals.js';
+
+const enteredSchema = z.object({ entered: z.boolean() });
+
+const whyNotHeld =
+  'Loaded is off: the load does not hold, see above. Put the drums elsewhere, or take others.';
 
 interface LoadedFormProps {
   readonly flight: LoadedFlight;
@@ -14,24 +20,8 @@ interface LoadedFormProps {
 /** Who loaded and who checked; the commander signs where totals stay apart. Then it is loaded. */
 export const LoadedForm = ({ flight, typed, calendar }: LoadedFormProps) => {
   const { signatures } = typed;
-  const totals = { load: typed.load.answer, takeOff: typed.takeOff.answer };
   const [bySoftFigures, setBySoft] = useState(false);
-  const mayLoad = useMay()('load', 'enter');
-  const ids = useIds();
-  const loaded = useAct(() =>
-    put(
-      `/api/flight-reports/${ids('report')}`,
-      loadReport({
-        ...{ flight, totals, signatures, bySoftFigures },
-        at: calendar.now.toISOString(),
-        idOf: ids,
-      }),
-    ),
-  );
   const sign = (field: keyof Signatures) => (value: string) => typed.sign({ ...signatures, [field]: value });
-  const record = async () => {
-    if ((await loaded.run()) !== undefined) typed.discard();
-  };
   return (
     <section className="section load-loaded" aria-label="Loaded">
       <div className="names">
@@ -42,7 +32,7 @@ export const LoadedForm = ({ flight, typed, calendar }: LoadedFormProps) => {
           <b>{flight.pilot ?? 'not named'}</b>
         </div>
       </div>
-      {apart(totals).length > 0 && (
+      {apart(totalsIn(typed)).length > 0 && (
         <div className="names">
           <Entry label="Difference signed by" value={signatures.signedBy} onChange={sign('signedBy')} />
           <Entry label="Reason" value={signatures.reason} onChange={sign('reason')} />
@@ -53,20 +43,67 @@ export const LoadedForm = ({ flight, typed, calendar }: LoadedFormProps) => {
         checked={bySoftFigures}
         onChange={setBySoft}
       />
-      <ProblemLine problem={loaded.problem} />
+      <LoadedActs {...{ flight, typed, calendar, bySoftFigures }} />
+    </section>
+  );
+};
+
+/** Loaded; where that is refused, or the load does not hold, that it stands so in the aeroplane all the same. */
+const LoadedActs = ({
+  flight,
+  typed,
+  calendar,
+  bySoftFigures,
+}: LoadedFormProps & { readonly bySoftFigures: boolean }) => {
+  const { signatures } = typed;
+  const totals = totalsIn(typed);
+  const mayLoad = useMay()('load', 'enter');
+  const ids = useIds();
+  const [isKept, setKept] = useState(false);
+  const { run, isSending, problem } = useAct((allTheSame: boolean) => {
+    const at = calendar.now.toISOString();
+    const report = loadReport({ flight, totals, signatures, bySoftFigures, allTheSame, at, idOf: ids });
+    return put(`/api/flight-reports/${ids('report')}`, report, { schema: enteredSchema });
+  });
+  const record = async (allTheSame: boolean) => {
+    const answer = await run(allTheSame);
+    if (answer === undefined) return;
+    setKept(!answer.body.entered);
+    typed.discard();
+  };
+  const waits = loadedOff(flight, totals, signatures);
+  const doesNotHold = flight.load?.holds === false;
+  const isAskedAbout = doesNotHold || (problem?.faults.length ?? 0) > 0;
+  return (
+    <>
+      <ProblemLine problem={problem} />
+      {isKept && (
+        <MessageLine
+          kind="note"
+          what="Kept and raised, not entered as loaded"
+          why="With the take-off it flies so. What is against it stands on Morning, Raised."
+        />
+      )}
       {mayLoad && (
         <Button
           kind="main"
-          busy={loaded.isSending}
-          offBecause={loadedOff(flight, totals, signatures)}
-          onPress={() => void record()}
+          busy={isSending}
+          offBecause={waits ?? (doesNotHold ? whyNotHeld : undefined)}
+          onPress={() => void record(false)}
         >
           Loaded
         </Button>
       )}
-    </section>
+      {mayLoad && isAskedAbout && waits === undefined && (
+        <Button busy={isSending} onPress={() => void record(true)}>
+          It stands so in the aeroplane: keep and raise it
+        </Button>
+      )}
+    </>
   );
 };
+
+const totalsIn = ({ load, takeOff }: TypedTotals) => ({ load: load.answer, takeOff: takeOff.answer });
 
 /** One id for each name, made once: what is sent again is the same thing. */
 const useIds = (): ((name: string) => string) => {

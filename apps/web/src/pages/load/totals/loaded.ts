@@ -56,12 +56,14 @@ interface Loading {
   readonly totals: TwoTotals;
   readonly signatures: Signatures;
   readonly bySoftFigures: boolean;
+  /** It stands so in the aeroplane: base keeps and raises what it may not enter as loaded. */
+  readonly allTheSame: boolean;
   readonly at: string;
   readonly idOf: (drum: string) => string;
 }
 
 /** The report that makes the flight loaded, as the server reads it. */
-export const loadReport = ({ flight, totals, signatures, bySoftFigures, at, idOf }: Loading) => {
+export const loadReport = ({ flight, totals, signatures, bySoftFigures, allTheSame, at, idOf }: Loading) => {
   const { load, takeOff } = totals;
   if (load === undefined || takeOff === undefined || flight.load === null)
     throw new Error('not both totals are typed');
@@ -87,6 +89,7 @@ export const loadReport = ({ flight, totals, signatures, bySoftFigures, at, idOf
       ? { signed: { by: signedBy.trim(), reason: reason.trim(), second: checkedBy.trim() } }
       : {}),
     bySoftFigures,
+    ...(allTheSame ? { allTheSame } : {}),
   };
 };
 
