@@ -51,6 +51,7 @@ it('the radio scripts of a hold are printed before it is set, each place with ro
   const page = await open('/drums', 'Drums');
   await page.keyboard.press('h');
   await page.getByRole('combobox', { name: 'Batch to hold' }).fill('J27-041');
+  await page.getByRole('option', { name: /^J27-041/ }).waitFor();
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
   await page.evaluate(() => {
@@ -84,4 +85,30 @@ it('the caches on paper: every heading with its rows, every cache with cover and
   const withHeading = (heading: string) => pages.find((each) => each.includes(heading)) ?? '';
   expect(withHeading('Minimum, cover and count')).toMatch(/XLOR +1,200 L +[\d,]+ L +600 L/);
   expect(withHeading('What lands, what is drawn')).toMatch(/XLOR .*P3 H2/);
+});
+
+it('an open dialog is printed whole and alone: fuel for a medevac, every place of it', async () => {
+  const page = await open('/morning', 'Morning');
+  await page.getByText('first due first').waitFor();
+  await page.keyboard.press('m');
+  await page.getByRole('table', { name: 'Where fuel can be drawn now' }).waitFor();
+  const text = textOf(await page.pdf({ format: 'A4' }));
+  expect(text).toContain('Medevac: fuel now');
+  expect(text).toMatch(/In bulk at the bases/);
+  expect(text).not.toContain('Decide now');
+});
+
+it('from a dark room the paper is white, and words on a solid band are white too', async () => {
+  const page = await open('/morning', 'Morning');
+  await page.evaluate(() => {
+    document.documentElement.dataset.ground = 'dim';
+  });
+  await page.emulateMedia({ media: 'print' });
+  const inks = await page.evaluate(() => {
+    const style = getComputedStyle(document.documentElement);
+    const of = (name: string) => style.getPropertyValue(name).trim();
+    return { scheme: style.colorScheme, band: of('--plum'), words: of('--on-solid') };
+  });
+  expect(inks.scheme).toBe('light');
+  expect(inks.band).not.toBe(inks.words);
 });
