@@ -54,6 +54,16 @@ const expectDaysWhole = async (page: Page): Promise<void> => {
 };
 
 describe.each(sizes)('at $width, without a plan', (size) => {
+  it('how the graphs are read can be read to its end', async () => {
+    const page = await openAt(size, 'XLOR');
+    const [high, room] = await page
+      .getByRole('listitem')
+      .filter({ hasText: 'How to read' })
+      .first()
+      .evaluate((key) => [key.scrollHeight, key.clientHeight]);
+    expect(high).toBeLessThanOrEqual(room);
+  });
+
   it('every caption can be read to its end, and each day with and without deliveries', async () => {
     const page = await openAt(size, 'XLOR');
     await page.getByText('runs out Tue 15, 1,515 L short', { exact: true }).waitFor();

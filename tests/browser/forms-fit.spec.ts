@@ -55,6 +55,15 @@ describe.each([
     expect(foot).toBeLessThanOrEqual(top);
   });
 
+  it('a count of no place in particular begins with the place', async () => {
+    const page = await office.signIn('storekeeper', size);
+    await page.goto('/drums?act=count');
+    await page.getByRole('form', { name: 'Count a place' }).waitFor();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe(
+      await page.getByLabel('Place', { exact: true }).getAttribute('id'),
+    );
+  });
+
   it('a count begins with the fuel found', async () => {
     const page = await office.signIn('operations manager', size);
     await page.goto('/caches/XLOR');

@@ -50,16 +50,24 @@ interface ChoiceProps<Value extends string> {
   readonly value: Value;
   readonly options: readonly (readonly [value: Value, words: string])[];
   readonly onChange: (value: Value) => void;
+  /** A form begins here. */
+  readonly askedFirst?: boolean;
 }
 
 /** One of a few, as the browser draws it. */
-export function Choice<Value extends string>({ label, value, options, onChange }: ChoiceProps<Value>) {
+export function Choice<Value extends string>(props: ChoiceProps<Value>) {
+  const { label, value, options, onChange, askedFirst } = props;
   const id = useId();
   return (
     <div className="entry">
       <label htmlFor={id}>{label}</label>
       <span className="box">
-        <select id={id} value={value} onChange={(event) => onChange(event.target.value as Value)}>
+        <select
+          id={id}
+          value={value}
+          data-asked-first={askedFirst || undefined}
+          onChange={(event) => onChange(event.target.value as Value)}
+        >
           {options.map(([each, words]) => (
             <option key={each} value={each}>
               {words}
