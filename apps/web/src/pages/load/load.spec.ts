@@ -88,7 +88,7 @@ describe('Loaded', () => {
     expect(loadedOff(flight, { load: agreed, takeOff: agreed }, named)).toBeUndefined();
   });
   it('says that it stands so in the aeroplane only where somebody has pressed that', () => {
-    const total = { ...agreed, bySheetLb: 2378, typedLb: 2378 } as Totals;
+    const total = { ...agreed, bySheetLb: 2378, typedLb: 2378 };
     const load = { sheet: { drums: [{ number: '0447', leaveAt: 'XLOR' }] } };
     const report = (allTheSame: boolean) =>
       loadReport({
