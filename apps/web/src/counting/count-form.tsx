@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import { z } from 'zod';
 import { newId, put, useAct, useCalendar, useList } from '../api/index.js';
-import { ActForm, Button, Choice, Entry, inWords, ProblemLine, useAskedFirst } from '../ui/index.js';
-import { countAgainstBook, countDoubts } from './count-words.js';
+import { ActForm, Button, Choice, Entry, inWords, ProblemLine } from '../ui/index.js';
+import { countAgainstBook } from './count-words.js';
 import { CountedDrums, type CountTyped, countedOf, missingWords, nothingTyped } from './counted.js';
-import { timeSaid } from './typed.js';
-import { useBook, useCountRules } from './use-book.js';
+import { useBook } from './use-book.js';
 
 interface CountFormProps {
   /** Absent: it is asked. */
@@ -34,11 +33,9 @@ export const CountForm = ({ place: given, drums, onClose }: CountFormProps) => {
   const counted = countedOf(typed, calendar);
   const book = useBook(place, counted.openDrums ?? 0);
   const missing = place === '' ? 'Choose the place.' : missingWords(counted);
-  const told = timeSaid(counted.happenedAt, calendar);
-  const asked = useAskedFirst([...countDoubts(counted, useCountRules()), ...told.doubts]);
   const send = useAct((body: object) => put(`/api/movements/${id}`, body, { schema: outcomeSchema }));
   const submit = async () => {
-    if (missing !== undefined || send.isSending || !asked.keeps()) return;
+    if (missing !== undefined || send.isSending) return;
     const done = await send.run({ ...counted.body, place, writtenAt: calendar.now.toISOString() });
     if (done === undefined) return;
     const raised = (done.body.raised ?? []).map(({ what }) => ` ${what}`).join('');
@@ -51,7 +48,7 @@ export const CountForm = ({ place: given, drums, onClose }: CountFormProps) => {
       onSubmit={() => void submit()}
       acts={
         <Button kind="main" type="submit" busy={send.isSending} offBecause={missing}>
-          {asked.isAsked ? 'It is so, enter count' : 'Enter count'}
+          Enter count
         </Button>
       }
     >
@@ -66,13 +63,7 @@ export const CountForm = ({ place: given, drums, onClose }: CountFormProps) => {
         }
       />
       <div className="two">
-        <Entry
-          label="Time seen"
-          value={typed.at}
-          onChange={(at) => set({ at })}
-          input={{ size: 5 }}
-          doubt={told.words}
-        />
+        <Entry label="Time seen" value={typed.at} onChange={(at) => set({ at })} input={{ size: 5 }} />
         <Choice
           label="How it came"
           value={typed.means}
@@ -90,7 +81,6 @@ export const CountForm = ({ place: given, drums, onClose }: CountFormProps) => {
         onChange={(by) => set({ by })}
         input={{ maxLength: 60 }}
       />
-      {asked.said}
       <ProblemLine problem={send.problem} />
     </ActForm>
   );
