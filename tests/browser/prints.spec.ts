@@ -112,3 +112,12 @@ it('from a dark room the paper is white, and words on a solid band are white too
   expect(inks.scheme).toBe('light');
   expect(inks.band).not.toBe(inks.words);
 });
+
+it('what a hold would do is printed on one page, without the list of all drums', async () => {
+  const page = await open('/drums?act=hold&batch=J27-041', 'Drums');
+  await page.getByRole('button', { name: /^Print all \d+ scripts/ }).waitFor();
+  const pages = pagesOf(await page.pdf({ format: 'A4' }));
+  expect(pages).toHaveLength(1);
+  expect(pages[0]).toContain('Hold batch J27-041');
+  expect(pages[0]).not.toContain('All drums');
+});
