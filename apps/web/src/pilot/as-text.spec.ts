@@ -3,20 +3,13 @@ import { kilogramsPerLitre } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../pages/morning/paper/read-line.js';
 import { deliveryAsTexts } from './as-text.js';
-import { corrected, drumsDone } from './drum-reports.js';
+import { corrected } from './drum-reports.js';
 import { drumsSaid } from './own-reports.js';
+import { exampleDone } from './testing/example-done.js';
 import { exampleFlight, exampleReporter } from './testing/example-flight.js';
 
 const of = { timeZone: 'Etc/GMT', person: { fullName: exampleReporter.by, crew: 'FW1' } };
-const kept = drumsDone(exampleReporter, exampleFlight, {
-  done: [
-    { drum: '0434', kind: 'left at', condition: 'sound' },
-    { drum: '0435', kind: 'left at', condition: 'damaged' },
-    { drum: '0437', kind: 'brought home', condition: 'seal broken' },
-  ],
-  place: 'XGAN',
-  leg: 1,
-});
+const kept = exampleDone('damaged');
 const bodies = kept.requests.map(({ body }) => body as MovementBody);
 
 /** As the office reads it under Radio and paper. */

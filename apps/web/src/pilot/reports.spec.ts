@@ -6,6 +6,7 @@ import { heldHere, ownReports } from './own-reports.js';
 import { changedOnly, toPlace } from './put-right.js';
 import { landed, loaded, problem, refused, surfaceSeen, toldWrong, tookOff } from './reports.js';
 import type { Signed } from './sign-for-it.js';
+import { exampleDone } from './testing/example-done.js';
 import { exampleFlight, exampleReporter } from './testing/example-flight.js';
 
 const totals = {
@@ -21,15 +22,7 @@ const totals = {
 /** As the phone keeps them, the newest first. */
 const asKept = (...reports: readonly ReturnType<typeof drumsDone>[]) => reports.toReversed();
 
-const left = drumsDone(exampleReporter, exampleFlight, {
-  done: [
-    { drum: '0434', kind: 'left at', condition: 'sound' },
-    { drum: '0435', kind: 'left at', condition: 'sound' },
-    { drum: '0437', kind: 'brought home', condition: 'seal broken' },
-  ],
-  place: 'XGAN',
-  leg: 1,
-});
+const left = exampleDone();
 
 describe('what a pilot reports', () => {
   it('is in each case what base reads', () => {
