@@ -18,7 +18,7 @@ const flight = (id: string, place: string, rest: Partial<ComparedFlight> = {}): 
   litres: 800,
   blockHours: 1,
   cost,
-  reason: { protects: null },
+  reason: { protects: null, text: 'Moves 1 drum.' },
   ...rest,
 });
 const plan = {

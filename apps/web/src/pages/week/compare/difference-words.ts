@@ -51,7 +51,7 @@ const retimedWords = ({ before, after }: FlightChange): Words =>
 
 /** What would fall short without the flight. */
 export const purposeWords = ({ reason }: ComparedFlight, day: DayWords): string => {
-  if (reason.protects === null) return 'Nothing falls short without it.';
+  if (reason.protects === null) return reason.text;
   const { place, date, level } = reason.protects;
   if (level === 'short of the end target') return `For what ${place} is to hold at the end.`;
   return level === 'run out'

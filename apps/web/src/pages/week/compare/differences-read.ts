@@ -27,6 +27,7 @@ const flightSchema = z.object({
   cost: moneySchema,
   reason: z.object({
     protects: z.object({ place: z.string(), date: z.string(), level: z.string() }).nullable(),
+    text: z.string(),
   }),
 });
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { ListedPlan } from '../plan/plan-read.js';
 import { printedHours, wholeMoney } from './add-up.js';
 import { differenceGroups } from './difference-lines.js';
-import { drumsWords, withoutWords } from './difference-words.js';
+import { drumsWords, purposeWords, withoutWords } from './difference-words.js';
 import type { ComparedFlight, Differences, Totals } from './differences-read.js';
 import { findingOf } from './finding.js';
 import { acceptWords, leftOutOff } from './left-out.js';
@@ -52,7 +52,7 @@ const flight = (id: string, rest: Partial<ComparedFlight> = {}): ComparedFlight 
   litres: 800,
   blockHours: 1.37,
   cost: money(134_400, 196_000, 3_600),
-  reason: { protects: { place: 'XLOR', date: '2027-06-15', level: 'below minimum' } },
+  reason: { protects: { place: 'XLOR', date: '2027-06-15', level: 'below minimum' }, text: 'Keeps XLOR.' },
   ...rest,
 });
 
@@ -341,5 +341,13 @@ describe('a line of the list', () => {
     expect(withoutWords(removed!, { ...softTuesday, added: [], lowest })).toBe(
       'XLOR is lowest at 1,485 L without it, minimum 1,200 L.',
     );
+  });
+});
+
+describe('why a flight is there', () => {
+  it('where nothing falls short without it, is in the words of the plan: never without a reason', () => {
+    const text =
+      'Adds stock that no cache needs by the end: without it XLOR ends at 1,200 L instead of 1,400 L.';
+    expect(purposeWords(flight('P03', { drums: 1, reason: { protects: null, text } }), String)).toBe(text);
   });
 });
