@@ -75,6 +75,11 @@ const servePhone = (app: NestExpressApplication, folder: string): void => {
     maxAge: '1y',
     index: false,
   });
+  app.use('/phone', (request: Request, response: Response, next: NextFunction) => {
+    // As people type it; below it stands what the worker has a say over.
+    if (request.originalUrl !== '/phone') return next();
+    response.redirect('/phone/');
+  });
   // Worker, manifest and page keep their names from build to build.
   app.useStaticAssets(folder, {
     prefix: '/phone/',

@@ -43,7 +43,7 @@ export const PageList = () => {
       </ol>
       {seesOwnFlightsOnly(me) && (
         <p className="foot">
-          <a href="/phone">Phone page</a>: your flights and your reports, with no signal too.
+          <a href="/phone/">Phone page</a>: your flights and your reports, with no signal too.
         </p>
       )}
       <p className="foot">

@@ -1,6 +1,6 @@
 import { distanceTable, type GivenDistance } from '@drumline/network';
 import { useMemo } from 'react';
-import { type Read, useList, useMay, useRead } from '../../api/index.js';
+import { mayOfAll, type Read, useList, useMay, useMe, useRead } from '../../api/index.js';
 import { bothOf } from '../../ui/index.js';
 import { type Moved, movedOn } from './day-legs.js';
 import {
@@ -60,15 +60,16 @@ export interface MovedRead extends Read<readonly Moved[]> {
   readonly isHidden: boolean;
 }
 
-/** What flies on a day; sling moves stand with the caches. */
+/** What flies on a day, of a crew its own; sling moves stand with the caches. */
 export const useMoved = (day: string, outlook: Outlook): MovedRead => {
   const isHidden = !useMay()('approve flight', 'view');
   const flights = useList(isHidden ? null : `/api/flights?from=${day}&until=${day}`, flightSchema);
-  const week = useRead(isHidden ? null : `/api/week?from=${day}&days=1`, bookedOfDaySchema);
+  const seesAll = mayOfAll(useMe(), 'approve flight', 'view');
+  const week = useRead(seesAll ? `/api/week?from=${day}&days=1` : null, bookedOfDaySchema);
   const slings = useMemo(() => slingsOn(outlook, day), [outlook, day]);
-  const read = changed(bothOf(flights, week), ([ofDay, { booked }]) =>
-    movedOn({ flights: ofDay, booked, slings }),
-  );
+  const read = seesAll
+    ? changed(bothOf(flights, week), ([ofDay, { booked }]) => movedOn({ flights: ofDay, booked, slings }))
+    : changed(flights, (own) => movedOn({ flights: own, booked: [], slings }));
   return isHidden
     ? { ...read, value: movedOn({ flights: [], booked: [], slings }), isHidden }
     : { ...read, isHidden };

@@ -22,7 +22,8 @@ export const ProgrammePage = () => {
   return (
     <>
       <TitleBlock title="Own programme" sub={programmes.value?.map(({ code }) => code).join(', ')} />
-      <div className="work">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by key */}
+      <section className="work" aria-label="Tasks, litres and caches" tabIndex={0}>
         <Picture read={programmes}>
           {(own) =>
             own.length === 0 ? (
@@ -33,7 +34,7 @@ export const ProgrammePage = () => {
           }
         </Picture>
         <CacheLevels />
-      </div>
+      </section>
     </>
   );
 };

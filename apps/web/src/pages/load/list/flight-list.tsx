@@ -112,7 +112,7 @@ export const FlightList = ({ flights, booked, calendar }: FlightListProps) => {
 const OwnOnly = () =>
   mayOfOwnOnly(useMe(), 'approve flight') && (
     <p className="empty">
-      These are your own flights. On the <a href="/phone">phone page</a> they stand with their go-back lines,
+      These are your own flights. On the <a href="/phone/">phone page</a> they stand with their go-back lines,
       and what you report there is kept with no signal too.
     </p>
   );
