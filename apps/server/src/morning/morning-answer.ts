@@ -143,7 +143,9 @@ export interface StripNow {
 export interface FuelAt {
   readonly place: string;
   readonly usableLitres: number;
+  /** Of it for a medevac only; and what is to be kept for that. */
   readonly reserveLitres: number;
+  readonly reserveSetLitres: number;
   readonly countedAt: IsoInstant | null;
   readonly confidence: 'high' | 'medium' | 'low';
 }

@@ -148,7 +148,8 @@ const ageOf = ({ stock: { lastCount } }: Projections['items'][number]): number =
 const fuelAt = ({ place, medevacReserveLitres, stock }: Projections['items'][number]): FuelAt => ({
   place,
   usableLitres: stock.usableLitres,
-  reserveLitres: Math.min(medevacReserveLitres, stock.usableLitres),
+  reserveLitres: Math.max(0, Math.min(medevacReserveLitres, stock.usableLitres)),
+  reserveSetLitres: medevacReserveLitres,
   countedAt: stock.lastCount?.count.at ?? null,
   confidence: stock.confidence,
 });

@@ -1,6 +1,7 @@
 import { useCalendar } from '../../api/index.js';
 import { Dialog, inWords, Lines } from '../../ui/index.js';
 import type { Morning } from './morning-read.js';
+import { reserveAt } from './reserve-words.js';
 
 interface FuelDialogProps {
   readonly morning: Pick<Morning, 'fuel' | 'bases'>;
@@ -27,7 +28,7 @@ export const FuelDialog = ({ morning: { fuel, bases }, onClose }: FuelDialogProp
         columns={[
           { head: 'Place', heads: true, cell: ({ place }) => <b>{place}</b> },
           { head: 'With the reserve', figures: true, cell: ({ usableLitres }) => inWords(usableLitres, 'L') },
-          { head: 'Of it reserve', figures: true, cell: ({ reserveLitres }) => inWords(reserveLitres, 'L') },
+          { head: 'Of it reserve', figures: true, cell: reserveAt },
           { head: 'Last count', cell: ({ countedAt }) => counted(countedAt) },
           { head: 'Confidence', cell: ({ confidence }) => confidence },
         ]}

@@ -2,6 +2,7 @@ import type { Calendar } from '../../api/index.js';
 import { Field, inWords } from '../../ui/index.js';
 import type { DecideRow } from './decide-row.js';
 import type { Morning } from './morning-read.js';
+import { reserveSaid } from './reserve-words.js';
 
 interface MorningFieldsProps {
   readonly morning: Morning;
@@ -12,7 +13,7 @@ interface MorningFieldsProps {
 /** What the page adds up to. */
 export const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) => {
   const { firstTakeOff, flights, fuel, worstOdds, away } = morning;
-  const locked = fuel.filter(({ reserveLitres }) => reserveLitres > 0);
+  const reserve = reserveSaid(fuel);
   const out = away.filter(({ word }) => word !== 'down and well');
   const overdue = out.filter(({ word }) => word === 'overdue').length;
   return (
@@ -36,11 +37,8 @@ export const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) =
       >
         {out.length}
       </Field>
-      <Field label="Reserve" note={`locked, ${inWords(locked.length, 'caches')}`}>
-        {inWords(
-          locked.reduce((sum, { reserveLitres }) => sum + reserveLitres, 0),
-          'L',
-        )}
+      <Field label="Reserve" state={reserve.isShort ? 'grave' : 'plain'} note={reserve.note}>
+        {reserve.value}
       </Field>
       {worstOdds !== null && (
         <Field

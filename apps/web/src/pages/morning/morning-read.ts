@@ -105,6 +105,7 @@ const fuel = z.object({
   place: z.string(),
   usableLitres: z.number(),
   reserveLitres: z.number(),
+  reserveSetLitres: z.number(),
   countedAt: z.string().nullable(),
   confidence: z.enum(['high', 'medium', 'low']),
 });

@@ -56,7 +56,8 @@ export const fuelAtAnswer = z
   .strictObject({
     place: z.string(),
     usableLitres: z.number(),
-    reserveLitres: z.number(),
+    reserveLitres: z.number().describe('Of the usable litres, for a medevac only.'),
+    reserveSetLitres: z.number().describe('What is to be kept for it; more than there is: some is missing.'),
     countedAt: instant.nullable(),
     confidence: confidence,
   })
