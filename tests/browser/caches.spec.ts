@@ -110,6 +110,10 @@ it('a dip of 2,150 L at CIN opens a difference case, the projection goes over to
   await side(manager)
     .getByText(/^250 L short of the book of 2,400 L, 48 L allowed: a difference case opens/)
     .waitFor();
+  // The drums are those of the book: twelve sealed ones hold more than was found. It is asked, and kept as it is written.
+  await side(manager).getByText('2,150 L, and 12 sealed drums hold 2,400 L.').waitFor();
+  await manager.keyboard.press('Enter');
+  await side(manager).getByText('Is it so?').waitFor();
   await expectAccessible(manager);
   await manager.keyboard.press('Enter');
 
@@ -231,6 +235,49 @@ it('a draw heard on the radio lowers the cache by its litres at once', async () 
       timeout: 10_000,
     })
     .toBe(before - 120);
+});
+
+it('a draw from a held drum, and one of more than the drum holds, are asked before they are kept; usable stays right', async () => {
+  const quality = await office.api('fuel quality');
+  const held = await quality.put(`/api/movements/${randomUUID()}`, {
+    ...{ kind: 'held', of: { batch: 'J27-041' }, reason: 'water found' },
+    ...{ happenedAt: '2027-06-14T06:00Z', writtenAt: '2027-06-14T06:00Z', means: 'screen' },
+  });
+  expect(held.status).toBe(200);
+  const page = await office.signIn('dispatcher');
+  await openCache(page, 'XLOR');
+  await page.keyboard.press('d');
+  const drums = side(page).getByLabel('Drum', { exact: true });
+  await expect.poll(() => drums.locator('option').count()).toBeGreaterThan(1);
+  const words = await drums.locator('option').allInnerTexts();
+  const firstHeld = words.findIndex((each) => each.endsWith('HOLD'));
+  // Product.md, T4: six of the eleven at LOR; they stand last.
+  expect(words.slice(firstHeld)).toHaveLength(6);
+  expect(words.slice(firstHeld).every((each) => each.endsWith('200 L, HOLD'))).toBe(true);
+
+  await drums.selectOption({ index: firstHeld });
+  await side(page).getByLabel('Drawn', { exact: true }).fill('200');
+  await side(page)
+    .getByText(/^Leaves 1,000 L usable\. \d+ was not in that figure\.$/)
+    .waitFor();
+  await side(page)
+    .getByText(/^HOLD: \d+ is held, water found/)
+    .waitFor();
+  await drums.selectOption({ index: 1 });
+  await side(page).getByLabel('Drawn', { exact: true }).fill('2000');
+  await side(page)
+    .getByText(/holds 200 L by the book, and 2,000 L is written/)
+    .waitFor();
+  await side(page).getByLabel('Into').selectOption('H2');
+  await side(page).getByLabel('For', { exact: true }).selectOption({ index: 1 });
+  await page.keyboard.press('Enter');
+  await side(page).getByText('Is it so?').waitFor();
+  await expectAccessible(page);
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/draw-asked.png` });
+  await side(page).getByRole('button', { name: 'It is so, add draw' }).click();
+  await side(page)
+    .getByText(/XLOR: draw of 2,000 L for P\d is in the ledger/)
+    .waitFor();
 });
 
 it('a minimum changed by somebody else meanwhile is told, and not overwritten', async () => {

@@ -1,5 +1,6 @@
 export * from './base-supply.js';
 export * from './confidence.js';
+export { unlikeItsDrums } from './counted-drums.js';
 export { type DipReading, type DipTable, litresAtDip, mostDipCm } from './dip/dip-table.js';
 export * from './draw-checks.js';
 export * from './drum.js';

@@ -55,6 +55,8 @@ export class StrangeReportsService implements OnModuleInit {
       batches: of('batches'),
       batchesInDrums: new Set(rows.map(({ name }) => name)),
       brimLitres: policy.drum.brimLitres,
+      fillLitres: policy.drum.fillLitres,
+      countTolerance: policy.countTolerance,
       densityAt15: new Map(batches.map(({ id, densityAt15KgPerLitre }) => [id, densityAt15KgPerLitre])),
       densityTolerance: policy.densityTolerance ?? null,
     };
@@ -85,5 +87,5 @@ const strangeSql = `
   select data from movements
   where ${notAmong('place', '$1')} or ${notAmong('aircraft', '$2')} or ${notAmong('programme', '$3')}
     or ${notAmong('batch', '$4')} or ${notAmong('held_batch', '$4')}
-    or most_millilitres > $5::bigint or is_odd_weight or kind = 'filled'
+    or most_millilitres > $5::bigint or is_odd_weight or kind in ('filled', 'counted')
   order by entry desc`;

@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import { z } from 'zod';
 import { newId, put, useAct, useCalendar, useList } from '../api/index.js';
-import { ActForm, Button, Choice, Entry, inWords, ProblemLine } from '../ui/index.js';
-import { countAgainstBook } from './count-words.js';
+import { ActForm, Button, Choice, Entry, inWords, ProblemLine, useAskedFirst } from '../ui/index.js';
+import { countAgainstBook, countDoubts } from './count-words.js';
 import { CountedDrums, type CountTyped, countedOf, missingWords, nothingTyped } from './counted.js';
-import { useBook } from './use-book.js';
+import { timeSaid } from './typed.js';
+import { useBook, useCountRules } from './use-book.js';
 
 interface CountFormProps {
   /** Absent: it is asked. */
@@ -33,9 +34,11 @@ export const CountForm = ({ place: given, drums, onClose }: CountFormProps) => {
   const counted = countedOf(typed, calendar);
   const book = useBook(place, counted.openDrums ?? 0);
   const missing = place === '' ? 'Choose the place.' : missingWords(counted);
+  const told = timeSaid(counted.happenedAt, calendar);
+  const asked = useAskedFirst([...countDoubts(counted, useCountRules()), ...told.doubts]);
   const send = useAct((body: object) => put(`/api/movements/${id}`, body, { schema: outcomeSchema }));
   const submit = async () => {
-    if (missing !== undefined || send.isSending) return;
+    if (missing !== undefined || send.isSending || !asked.keeps()) return;
     const done = await send.run({ ...counted.body, place, writtenAt: calendar.now.toISOString() });
     if (done === undefined) return;
     const raised = (done.body.raised ?? []).map(({ what }) => ` ${what}`).join('');
@@ -48,7 +51,7 @@ export const CountForm = ({ place: given, drums, onClose }: CountFormProps) => {
       onSubmit={() => void submit()}
       acts={
         <Button kind="main" type="submit" busy={send.isSending} offBecause={missing}>
-          Enter count
+          {asked.isAsked ? 'It is so, enter count' : 'Enter count'}
         </Button>
       }
     >
@@ -63,7 +66,13 @@ export const CountForm = ({ place: given, drums, onClose }: CountFormProps) => {
         }
       />
       <div className="two">
-        <Entry label="Time seen" value={typed.at} onChange={(at) => set({ at })} input={{ size: 5 }} />
+        <Entry
+          label="Time seen"
+          value={typed.at}
+          onChange={(at) => set({ at })}
+          input={{ size: 5 }}
+          doubt={told.words}
+        />
         <Choice
           label="How it came"
           value={typed.means}
@@ -81,6 +90,7 @@ export const CountForm = ({ place: given, drums, onClose }: CountFormProps) => {
         onChange={(by) => set({ by })}
         input={{ maxLength: 60 }}
       />
+      {asked.said}
       <ProblemLine problem={send.problem} />
     </ActForm>
   );

@@ -1,9 +1,9 @@
-import { z } from 'zod';
-import { type Calendar, useRead } from '../api/index.js';
+import type { Calendar } from '../api/index.js';
 import { Button, Choice, Entry, inWords } from '../ui/index.js';
 import { DipEntry, type DipTyped, dipTableOf } from './dip-entry.js';
 import { litresCounted, readDips, useDipTables } from './dips.js';
 import { instantOfTime, litresTyped } from './typed.js';
+import { useCountRules } from './use-book.js';
 
 /** A count as it is typed. */
 export interface CountTyped {
@@ -31,7 +31,7 @@ export const nothingTyped: Omit<CountTyped, 'at'> = {
   by: '',
 };
 
-interface Counted {
+export interface Counted {
   readonly litres: number | undefined;
   readonly openDrums: number | undefined;
   readonly drums: readonly (number | undefined)[];
@@ -122,12 +122,10 @@ export const CountedDrums = ({ typed, set, doubt }: CountedDrumsProps) => (
 
 const labels = { sealed: 'Sealed', open: 'Open', empty: 'Empty' } as const;
 
-const policySchema = z.object({ data: z.object({ drum: z.object({ fillLitres: z.number() }) }) });
-
 /** Litres from the stick in the open drums, with the sealed ones full: written when it is pressed. */
 const ByStick = ({ typed, set }: Omit<CountedDrumsProps, 'doubt'>) => {
   const tables = useDipTables();
-  const fill = useRead('/api/policy/current', policySchema).value?.data.drum.fillLitres;
+  const fill = useCountRules()?.fillLitres;
   const table = dipTableOf(typed.dips, tables);
   if (table === undefined || fill === undefined) return null;
   const read = readDips(typed.dips.cm, table);

@@ -1,11 +1,12 @@
-import { toleranceOfCount } from '@drumline/stock';
-import { litres } from '@drumline/units';
+import { type CountTolerance, toleranceOfCount } from '@drumline/stock';
+import { type Litres, litres } from '@drumline/units';
 import { z } from 'zod';
 import { useRead } from '../api/index.js';
 
 const stockSchema = z.object({ items: z.array(z.object({ place: z.string(), bookLitres: z.number() })) });
 const policySchema = z.object({
   data: z.object({
+    drum: z.object({ fillLitres: z.number() }),
     countTolerance: z.object({
       percentOfBook: z.number(),
       litresPerOpenDrum: z.number(),
@@ -13,6 +14,23 @@ const policySchema = z.object({
     }),
   }),
 });
+
+export interface CountRules {
+  /** In a full drum. */
+  readonly fillLitres: Litres;
+  readonly countTolerance: CountTolerance;
+}
+
+/** What a count is held against; undefined: not read yet. */
+export const useCountRules = (): CountRules | undefined => {
+  const policy = useRead('/api/policy/current', policySchema).value?.data;
+  if (policy === undefined) return undefined;
+  const { drum, countTolerance } = policy;
+  return {
+    fillLitres: litres(drum.fillLitres),
+    countTolerance: { ...countTolerance, litresPerOpenDrum: litres(countTolerance.litresPerOpenDrum) },
+  };
+};
 
 interface Book {
   readonly litres: number;
@@ -22,10 +40,9 @@ interface Book {
 
 /** Undefined: not read yet, or no place. */
 export const useBook = (place: string, openDrums: number): Book | undefined => {
-  const tolerance = useRead('/api/policy/current', policySchema).value?.data.countTolerance;
+  const rules = useCountRules();
   const found = useRead('/api/stock', stockSchema).value?.items.find((each) => each.place === place);
-  if (tolerance === undefined || found === undefined) return undefined;
+  if (rules === undefined || found === undefined) return undefined;
   const book = litres(found.bookLitres);
-  const rule = { ...tolerance, litresPerOpenDrum: litres(tolerance.litresPerOpenDrum) };
-  return { litres: book, toleranceLitres: toleranceOfCount(book, openDrums, rule) };
+  return { litres: book, toleranceLitres: toleranceOfCount(book, openDrums, rules.countTolerance) };
 };

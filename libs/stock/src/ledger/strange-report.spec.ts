@@ -11,6 +11,8 @@ const known: KnownHere = {
   batches: new Set(['J27']),
   batchesInDrums: new Set(['J27', 'J26']),
   brimLitres: litres(216),
+  fillLitres: litres(200),
+  countTolerance: { percentOfBook: 2, litresPerOpenDrum: litres(10), reference: 'stock manual 4.2' },
   densityAt15: new Map([['J27', kilogramsPerLitre(0.8)]]),
   densityTolerance: null,
 };

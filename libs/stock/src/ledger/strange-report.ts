@@ -1,4 +1,6 @@
 import { type Litres, print, printNumber } from '@drumline/units';
+import { unlikeItsDrums } from '../counted-drums.js';
+import type { CountTolerance } from '../drum.js';
 import { litresOf, type Millilitres } from './millilitres.js';
 import type { Filled, Means, Movement, Received } from './movement.js';
 import { raise } from './raise.js';
@@ -15,6 +17,9 @@ export interface KnownHere extends BatchDensities {
   /** Batches that some drum of the ledger has, or had. */
   readonly batchesInDrums: ReadonlySet<string>;
   readonly brimLitres: Litres;
+  /** In a full drum. */
+  readonly fillLitres: Litres;
+  readonly countTolerance: CountTolerance;
 }
 
 /**
@@ -26,6 +31,7 @@ export function strangeIn(movement: Movement, known: KnownHere): readonly Raised
   return [
     ...strangeNames(movement, known),
     ...unknownBatch(movement, known),
+    ...otherDrums(movement, known),
     ...(odd.length > 0 ? odd : otherDensity(movement, known)),
   ];
 }
@@ -68,6 +74,17 @@ function oddFigures(movement: Movement, { brimLitres }: KnownHere): readonly Rai
   return raised('impossible figures', movement, {
     what: `cannot be so: ${odd.join('; ')}`,
     whatNext: 'Ask for the figures again, weigh or dip the drum, and correct the report.',
+  });
+}
+
+/** A slip of the litres or of the drums: the figure that the projection uses may be the wrong one. */
+function otherDrums(movement: Movement, known: KnownHere): readonly Raised[] {
+  if (movement.kind !== 'counted') return [];
+  const words = unlikeItsDrums({ ...movement, litres: litresOf(movement.millilitres) }, known);
+  if (words === null) return [];
+  return raised('impossible figures', movement, {
+    what: `cannot be so: it found ${words}`,
+    whatNext: 'Ask for the litres and the drums again, and correct the count.',
   });
 }
 

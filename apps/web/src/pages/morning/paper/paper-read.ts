@@ -1,6 +1,6 @@
 import type { TotalsAnswer } from '@drumline/contract';
 import type { CheckCodeAnswer, PaperEntries as PaperEntriesAnswer } from '@drumline/contract/answers';
-import type { DensityTolerance } from '@drumline/stock';
+import type { CountTolerance, DensityTolerance } from '@drumline/stock';
 import { z } from 'zod';
 import { partOf } from '../../../api/index.js';
 
@@ -45,6 +45,9 @@ export const policySchema = z.looseObject({
   data: z.looseObject({
     bookDensityKgPerLitre: z.number().optional(),
     drum: z.looseObject({ fillLitres: z.number() }).optional(),
+    countTolerance: z
+      .custom<CountTolerance>((value) => typeof value === 'object' && value !== null)
+      .optional(),
     densityTolerance: z
       .custom<DensityTolerance>((value) => typeof value === 'object' && value !== null)
       .optional(),

@@ -32,6 +32,7 @@ const sheet: Sheet = {
   ],
   programmes: ['P1', 'P3'],
   fillLitres: 200,
+  countTolerance: { percentOfBook: 2, litresPerOpenDrum: litres(10), reference: 'stock manual 4.2' },
   batches: [{ id: 'J27-041', densityAt15KgPerLitre: kilogramsPerLitre(0.804) }],
   densityTolerance: {
     ...{ percent: 1, reference: 'fuel manual 6.3' },

@@ -1,4 +1,4 @@
-import type { DensityTolerance, DipTable, StandingDrum } from '@drumline/stock';
+import type { CountTolerance, DensityTolerance, DipTable, StandingDrum } from '@drumline/stock';
 import type { IsoDate, IsoInstant, KilogramsPerLitre } from '@drumline/units';
 import type { Parted } from './tail.js';
 
@@ -38,6 +38,7 @@ export interface Sheet {
   readonly drums: readonly SheetDrum[];
   readonly programmes: readonly string[];
   readonly fillLitres: number;
+  readonly countTolerance: CountTolerance;
   readonly batches: readonly { readonly id: string; readonly densityAt15KgPerLitre: KilogramsPerLitre }[];
   /** The operator's; null: it has said none, and only what is no jet fuel is asked about. */
   readonly densityTolerance: DensityTolerance | null;

@@ -1,3 +1,5 @@
+import { unlikeItsDrums } from '@drumline/stock';
+import { litres } from '@drumline/units';
 import { readDrawn } from './draw-line.js';
 import { fillDoubts, fillsAreOthers, temperatureIn } from './fill-doubts.js';
 import { drumDoubts, inLitres, millilitresOf, placeIn } from './find.js';
@@ -13,10 +15,10 @@ const readCounted: Reader = (parted, sheet) => {
   const place = placeIn(words[0], sheet);
   const [sealed, open, empty] = ['sealed', 'open', 'empty'].map((word) => numberBefore(words, word));
   const dipped = sticksIn(words, sheet);
-  const litres = dipped === null ? litresOf(words[1]) : sealed! * sheet.fillLitres + dipped.litres;
+  const found = dipped === null ? litresOf(words[1]) : sealed! * sheet.fillLitres + dipped.litres;
   const has = (word: string) => words.some((each) => each.toLowerCase() === word);
   const body = {
-    ...{ kind: 'counted', ...told, place, millilitres: millilitresOf(litres) },
+    ...{ kind: 'counted', ...told, place, millilitres: millilitresOf(found) },
     method: has('seen') ? 'drums seen' : 'dip',
     seenFrom: has('air') ? 'air' : 'ground',
     ...{ sealedDrums: sealed, openDrums: open, emptyDrums: empty },
@@ -24,17 +26,15 @@ const readCounted: Reader = (parted, sheet) => {
   };
   if (dipped !== null && dipped.drums !== open)
     missing(`${dipped.drums} read by stick and ${open} open: write a figure for each open drum.`);
-  const most = (sealed! + open!) * sheet.fillLitres;
+  const rules = { fillLitres: litres(sheet.fillLitres), countTolerance: sheet.countTolerance };
+  const unlike = unlikeItsDrums({ litres: litres(found), sealedDrums: sealed!, openDrums: open! }, rules);
   return {
     kind: 'entry',
     ...told,
-    words: `${place} counted by ${body.method}, from the ${body.seenFrom}: ${inLitres(litres)}${dipped?.by ?? ''}, ${sealed} sealed, ${open} open, ${empty} empty`,
+    words: `${place} counted by ${body.method}, from the ${body.seenFrom}: ${inLitres(found)}${dipped?.by ?? ''}, ${sealed} sealed, ${open} open, ${empty} empty`,
     flight: null,
     wanted: [movement(body)],
-    doubts:
-      litres > most
-        ? [`${inLitres(litres)} is more than ${sealed! + open!} drums hold, ${inLitres(most)}.`]
-        : [],
+    doubts: unlike === null ? [] : [`${place}: ${unlike}.`],
   };
 };
 

@@ -53,13 +53,19 @@ const useFlights = (day: string): Pick<Sheet, 'flights' | 'notGiven'> => {
   };
 };
 
-const usePolicy = (): Pick<Sheet, 'fillLitres' | 'bookDensityKgPerLitre' | 'densityTolerance'> => {
+const usePolicy = (): Pick<
+  Sheet,
+  'fillLitres' | 'countTolerance' | 'bookDensityKgPerLitre' | 'densityTolerance'
+> => {
   const policy = useRead('/api/policy/current', policySchema).value?.data;
   return {
+    countTolerance: policy?.countTolerance ?? noneAllowed,
     fillLitres: policy?.drum?.fillLitres ?? 200,
     densityTolerance: policy?.densityTolerance ?? null,
     bookDensityKgPerLitre: kilogramsPerLitre(policy?.bookDensityKgPerLitre ?? 0.8),
   };
 };
+
+const noneAllowed = { percentOfBook: 0, litresPerOpenDrum: litres(0), reference: '' };
 
 const unsaid = ['offered', 'declined', 'called off', 'closed'];
