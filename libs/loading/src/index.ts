@@ -35,7 +35,13 @@ export type { BalanceFault } from './loading-faults.js';
 export { checkLoad, type LoadReport } from './named-load/check-load.js';
 export { drumInNoBook } from './named-load/drum-in-no-book.js';
 export type { NamedDrum, NamedLoad, StandingDrumAboard } from './named-load/named-load.js';
-export { type BarBlock, type BarLimit, type PayloadBar, payloadBars } from './named-load/payload-bar.js';
+export {
+  type BarBlock,
+  type BarLimit,
+  type PayloadBar,
+  payloadBars,
+  type SurfacesHeard,
+} from './named-load/payload-bar.js';
 export { type CargoToPlace, type PlacedCargo, placeCargo } from './named-load/place-cargo.js';
 export { type PlacedDrums, placeDrums } from './named-load/place-drums.js';
 export {

@@ -8,7 +8,7 @@ import type { Flight, Load } from './flight.table.js';
 import { loadPicture } from './load-picture.js';
 import { type NamedFlight, namedFlight } from './named-flight.js';
 import { plannedPicture } from './planned-picture.js';
-import { type FlightOnPaper, sheetFor } from './sheet-for.js';
+import { type FlightOnPaper, requestFor } from './sheet-for.js';
 
 interface OnBoard {
   readonly board: Board;
@@ -28,7 +28,7 @@ export const loadAnswer = (
     ...headOf(flight),
     asOf: scenario.asOf,
     ...typeAndCabin(board, flight, named),
-    load: named.found ? loadPicture(named.load, sheetFor(board, flight, named.load)) : null,
+    load: named.found ? loadPicture(requestFor(board, flight, named.load)) : null,
     why: named.found ? null : named.why,
     planned: named.found ? null : plannedPicture(board, flight),
     toFill: loads.filter(({ drum }) => drum === null).length,

@@ -3,19 +3,28 @@ import {
   checkLoad,
   type LoadReport,
   type LoadSheet,
+  type LoadSheetRequest,
+  makeLoadSheet,
   type NamedLoad,
+  type PayloadBar,
   payloadBars,
   printedLbOf,
 } from '@drumline/loading';
 import { pounds } from '@drumline/units';
 
 /** The load drawn by leg, without the totals that somebody adds up without sight of them. */
-export const loadPicture = (load: NamedLoad, sheet: LoadSheet): LoadPicture => ({
+export const loadPicture = (request: LoadSheetRequest): LoadPicture => {
+  const { load, surfacesHeard } = request;
+  const sheet = makeLoadSheet(request);
+  return pictureOf(load, sheet, payloadBars(load, surfacesHeard));
+};
+
+const pictureOf = (load: NamedLoad, sheet: LoadSheet, bars: readonly PayloadBar[]): LoadPicture => ({
   ...loadStanding(checkLoad(load)),
   holds: sheet.holds,
   faults: sheet.faults,
   sheet: blind(sheet),
-  bars: payloadBars(load),
+  bars,
   fallbacks: sheet.legs.flatMap((_, leg) => fallbackOf(load, sheet, leg)),
 });
 

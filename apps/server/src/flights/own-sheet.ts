@@ -26,7 +26,8 @@ export const ownSheet = (
   return {
     version: flight.version,
     figures: sheet === null ? null : figuresOf(board, flight, sheet),
-    standing: named.found || !named.cannotStand ? sheet : { holds: false, faults: [named.why.replace(/\.$/, '')] },
+    standing:
+      named.found || !named.cannotStand ? sheet : { holds: false, faults: [named.why.replace(/\.$/, '')] },
     checkCode: body.checkCode === undefined ? null : (sheetOf(board, flight, before)?.checkCode ?? null),
     toleranceLb: board.scenario.policy.twoTotals?.toleranceLb ?? null,
   };

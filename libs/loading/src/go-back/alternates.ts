@@ -48,24 +48,34 @@ export interface Alternate {
 /**
  * Alternates of a leg with everything aboard, those that will do first: the crew may go there on the day, the type may land
  * there at that weight in the state of the surface, final reserve is left, and there is room for the drums. Of those home
- * comes first, then the places from which the flight gets home on its own fuel, then the others; then the nearest. On the
- * way home, bases before strips. Fuel in still air.
+ * comes first, then the places from which the flight gets home on its own fuel; then the nearest. A place from which it
+ * does not get home will do only where no other does. On the way home, bases before strips. Fuel in still air.
  */
 export function alternatesOf(load: NamedLoad, leg: number, strips: readonly AlternateStrip[]): Alternate[] {
   const isLast = leg === load.request.legs.length - 1;
-  const rank = (strip: AlternateStrip, { whyNot, isHome, homeShortLb }: Alternate) => {
-    if (whyNot !== null) return 3;
-    if (isLast) return strip.isBase ? 0 : 1;
-    return isHome ? 0 : homeShortLb === 0 ? 1 : 2;
-  };
-  return strips
-    .map((strip) => {
-      const looked = alternate(load, leg, strip);
-      return { looked, rank: rank(strip, looked) };
-    })
-    .sort((a, b) => a.rank - b.rank || a.looked.distanceNm - b.looked.distanceNm)
-    .map(({ looked }) => looked);
+  const rank = ({ isBase }: AlternateStrip, { whyNot, isHome }: Alternate) =>
+    whyNot !== null ? 2 : isHome || (isLast && isBase) ? 0 : 1;
+  const looked = strips.map((strip) => ({ strip, place: alternate(load, leg, strip) }));
+  const getsHome = looked.some(({ place }) => place.whyNot === null && place.homeShortLb === 0);
+  return looked
+    .map(({ strip, place }) => ({ strip, place: getsHome ? unlessStuck(place) : place }))
+    .sort(
+      (a, b) => rank(a.strip, a.place) - rank(b.strip, b.place) || a.place.distanceNm - b.place.distanceNm,
+    )
+    .map(({ place }) => place);
 }
+
+/** Beside a place from which the flight gets home, one from which it does not is none to go to. */
+function unlessStuck(looked: Alternate): Alternate {
+  if (looked.whyNot !== null || looked.homeShortLb === 0) return looked;
+  const whyNot = noFuelHome(looked);
+  return { ...looked, whyNot, words: notWords({ ...looked, whyNot }) };
+}
+
+const noFuelHome = ({ homeShortLb }: Pick<Looked, 'homeShortLb'>): string =>
+  `no fuel to come home: ${print(homeShortLb, 'lb')} short`;
+
+const notWords = ({ place, whyNot }: Looked): string => `${place} (${whyNot})`;
 
 /** Where to go when the end of a leg closes, and which others will do. */
 export function alternateLines(leg: LandsAt, alternates: readonly Alternate[]): string[] {
@@ -114,7 +124,7 @@ const willDoWords = ({ place, drums, roomDrums, surface, homeShortLb, ...strip }
       ? [`tailwind to ${print(strip.tailwindLimitKt, 'kt')}`]
       : []),
     ...(surface === null ? [] : [surface]),
-    ...(homeShortLb === 0 ? [] : [`no fuel to come home: ${print(homeShortLb, 'lb')} short`]),
+    ...(homeShortLb === 0 ? [] : [noFuelHome({ homeShortLb })]),
   ].join(', ');
 
 function alternate(load: NamedLoad, leg: number, strip: AlternateStrip): Alternate {
@@ -140,7 +150,7 @@ function alternate(load: NamedLoad, leg: number, strip: AlternateStrip): Alterna
     surface: strip.isSurfaceUnknown ? 'as soft' : strip.end.surface === 'soft' ? 'soft' : null,
     whyNot: strip.whyNot ?? whyNotThere(load, strip, { fuel, landing, drums, roomDrums }),
   };
-  const words = looked.whyNot === null ? willDoWords(looked) : `${looked.place} (${looked.whyNot})`;
+  const words = looked.whyNot === null ? willDoWords(looked) : notWords(looked);
   return { ...looked, words };
 }
 

@@ -174,7 +174,7 @@ describe('alternates', () => {
     expect(notToUse(shut)).toBe('Not to use: BASE (no daylight).');
   });
 
-  it('then a strip from which it gets home with final reserve; another says what fuel is wanting', () => {
+  it('then a strip from which it gets home with final reserve; one from which it does not is none to go to', () => {
     // 430 lb on landing. LOST: 10 NM is 40 lb, home 100 NM is 220 lb: 170 lb, 55 lb short of 225 lb final reserve.
     const lost = { ...strip('LOST', 10, 12), homeNm: nauticalMiles(100) };
     const found = alternatesOf(load, 0, [lost, strip('FAR', 20, 12)]);
@@ -183,7 +183,14 @@ describe('alternates', () => {
       ['FAR', 0],
       ['LOST', 55],
     ]);
-    expect(alternateLines(away, found)[1]).toBe('Also: LOST, room 12, no fuel to come home: 55 lb short.');
+    expect(alternateLines(away, found)).toEqual([
+      'If STRIP closes while you are away: 6 drums to FAR, room 12.',
+    ]);
+    expect(notToUse(found)).toBe('Not to use: LOST (no fuel to come home: 55 lb short).');
+    // Where no other will do it is better than none, and says what is wanting.
+    expect(alternateLines(away, alternatesOf(load, 0, [lost]))).toEqual([
+      'If STRIP closes while you are away: 6 drums to LOST, room 12, no fuel to come home: 55 lb short.',
+    ]);
   });
 
   it('on the way home it is home that closes: a base comes before a nearer strip, and no fuel for home is asked', () => {

@@ -1,4 +1,4 @@
-import { pounds } from '@drumline/units';
+import { pounds, print } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { exampleLoad, standing } from '../named-load/example-load.js';
 import { exampleSheetRequest, sheetOf } from './example-sheet.js';
@@ -26,6 +26,19 @@ describe('a load sheet', () => {
     expect(sheet.holds).toBe(false);
     expect(sheet.legs[0]!.rows.every(({ cg }) => cg === null)).toBe(true);
     expect(sheet.legs[1]!.rows.some(({ cg }) => cg !== null)).toBe(true);
+  });
+
+  it('a surface that nobody knows counts as soft: the nearest weight says what is spare by both', () => {
+    const there = exampleLoad(['BASE', 'STRIP', 'BASE'], [standing('0447', 'R1L')]);
+    const request = exampleSheetRequest(there);
+    const bindsOf = (heard: string) =>
+      makeLoadSheet({ ...request, surfacesHeard: { STRIP: heard } }).legs[0]!.binds;
+    const rows = sheetOf(there).legs[0]!.rows;
+    const spareOf = (label: string) => rows.find((row) => row.label === label)!.limit!.spareLb;
+    expect(bindsOf('unknown')).toContain(
+      `STRIP strip landing limit ${print(spareOf('land STRIP, dry'), 'lb')} spare dry, ${print(spareOf('land STRIP, soft'), 'lb')} spare soft.`,
+    );
+    expect(bindsOf('dry 14 June 05:58')).toBe(sheetOf(there).legs[0]!.binds);
   });
 
   it('a new version says which one to throw away', () => {

@@ -16,6 +16,7 @@ import type { AlternateStrip } from '../go-back/alternates.js';
 import type { GoBack } from '../go-back/go-back-lines.js';
 import type { LandingHours } from '../go-back/latest-leave.js';
 import type { NamedLoad } from '../named-load/named-load.js';
+import type { SurfacesHeard } from '../named-load/payload-bar.js';
 import type { TieDown } from '../tie-down/tie-down.js';
 import type { TieDownSetting } from '../tie-down/tie-down-setting.js';
 import type { SheetItem } from '../two-totals/sheet-item.js';
@@ -43,8 +44,8 @@ export interface SheetFlight {
 export interface LoadSheetRequest {
   readonly flight: SheetFlight;
   readonly load: NamedLoad;
-  /** What is heard of the surface of a place, with its time: "dry 14 June 05:58", "unknown"; absent: nothing is said. */
-  readonly surfacesHeard?: Readonly<Record<string, string>>;
+  /** Absent: nothing is said. */
+  readonly surfacesHeard?: SurfacesHeard;
   /** It has left its base: what is told is for what is still aboard. */
   readonly isUnderWay?: true;
   readonly landingHours: Omit<LandingHours, 'date'>;

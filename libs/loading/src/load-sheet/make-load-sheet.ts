@@ -91,7 +91,7 @@ function sheetLeg(request: LoadSheetRequest, index: number, weighed: readonly We
     totals: totalsOf(load, index, weighed[index]!),
     // Every limit leaves its spare under one and the same load: the least of them is what may still be added.
     allowedTakeoffLb: pounds(weighed[index]!.takeoffLb + weighed[index]!.limits[0]!.spareLb),
-    binds: bindsWords(load, index, weighed[index]!),
+    binds: bindsWords(load, index, weighed[index]!, request.surfacesHeard),
     goBack: goBackLines(load, index, day, alternates[index] ?? []),
     particulars: particulars(goods.set ?? usualParticulars, aboard, {
       passengers: leg.passengers,

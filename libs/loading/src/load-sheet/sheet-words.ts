@@ -1,21 +1,27 @@
+import type { SurfaceState } from '@drumline/network';
 import { type Kilograms, type KilogramsPerLitre, knots, type Pounds, pounds, print } from '@drumline/units';
 import { configurationOf } from '../aircraft-type.js';
 import type { NamedLoad } from '../named-load/named-load.js';
+import { type BarLimit, nearerWhenSoft, type SurfacesHeard } from '../named-load/payload-bar.js';
 import type { WeighedLeg } from '../named-load/weigh-load.js';
 
-/** The nearest limit of a leg in words, and the drum positions in use. */
+/** The nearest limit of a leg in words, and the drum positions in use; where nobody knows the surface, soft counts. */
 export function bindsWords(
-  { request, drums }: NamedLoad,
+  load: NamedLoad,
   index: number,
-  { limits, boundByCount, forbiddenBy }: WeighedLeg,
+  weighed: WeighedLeg,
+  heard: SurfacesHeard = {},
 ): string {
+  const { limits, boundByCount, forbiddenBy } = weighed;
+  const { request, drums } = load;
   if (forbiddenBy !== null) return `${forbiddenBy}.`;
-  const nearest = limits[0]!;
+  const softer = nearerWhenSoft(load, index, weighed, heard);
+  const nearest = softer ?? limits[0]!;
   const name = limitWords(nearest);
   const spare =
-    nearest.spareLb < 0
-      ? `${print(pounds(-nearest.spareLb), 'lb')} over`
-      : `${print(nearest.spareLb, 'lb')} spare`;
+    softer === null
+      ? spareWords(nearest)
+      : bothSurfacesWords(softer, limits, request.legs[index]!.to.surface);
   if (boundByCount !== null) {
     const { name: count, aboard, most } = boundByCount;
     return `Nearest limit: ${count}, ${aboard} of ${most}; nearest weight ${name} ${spare}.`;
@@ -24,6 +30,16 @@ export function bindsWords(
   const aboard = drums.filter(({ offAfterLeg }) => index <= offAfterLeg).length;
   const positions = drumPositions.length === 0 ? '' : ` Drum positions ${aboard} of ${drumPositions.length}.`;
   return `Nearest limit: ${name}, ${spare}.${positions}`;
+}
+
+const spareWords = ({ spareLb }: { readonly spareLb: Pounds }): string =>
+  spareLb < 0 ? `${print(pounds(-spareLb), 'lb')} over` : `${print(spareLb, 'lb')} spare`;
+
+/** "169 lb spare dry, 531 lb over soft": what the plan counts on, and what counts while nobody knows. */
+function bothSurfacesWords(softer: BarLimit, limits: WeighedLeg['limits'], plannedOn: SurfaceState): string {
+  const planned = limits.find(({ name, place }) => name === softer.name && place === softer.place);
+  const firm = planned === undefined ? '' : `${spareWords(planned)} ${plannedOn}, `;
+  return `${firm}${spareWords(softer)} soft`;
 }
 
 export const limitWords = ({
@@ -64,7 +80,7 @@ export function fuelWords({ request, route }: NamedLoad, legs: readonly WeighedL
 }
 
 /** What is known of the surfaces, beside what is planned on; in the words of the day pack. */
-export function heardWords(heard: Readonly<Record<string, string>>): string {
+export function heardWords(heard: SurfacesHeard): string {
   const told = Object.entries(heard).map(([place, words]) => `${place} ${words}`);
   const isUnknown = Object.values(heard).includes('unknown');
   return `Heard: ${told.join(', ')}${isUnknown ? '; unknown counts as soft' : ''}. Planned on:`;

@@ -35,6 +35,20 @@ describe('payload bar', () => {
     expect(soft!.limitLb).toBeLessThan(binding[0]!.limitLb);
   });
 
+  it('a surface that nobody knows counts as soft: the soft landing binds where it leaves the least', () => {
+    const load = exampleLoad(there, drums(3));
+    const [unknown] = payloadBars(load, { STRIP: 'unknown' });
+    expect(unknown!.limits.filter(({ binds }) => binds).map(({ name, surface }) => [name, surface])).toEqual([
+      ['strip landing limit', 'soft'],
+    ]);
+    const spares = unknown!.limits
+      .filter(({ name }) => name !== 'unload or stay')
+      .map(({ spareLb }) => spareLb);
+    expect(unknown!.limits.find(({ binds }) => binds)!.spareLb).toBe(Math.min(...spares));
+    const [dry] = payloadBars(load, { STRIP: 'dry 14 June 05:58' });
+    expect(dry).toEqual(payloadBars(load)[0]);
+  });
+
   it('standing places bind where they bind in the plan of the same route; an empty leg is bound by its weights', () => {
     const load = exampleLoad(there, drums(6));
     const [out, home] = payloadBars(load);

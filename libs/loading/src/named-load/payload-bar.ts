@@ -29,7 +29,7 @@ export interface BarLimit {
   /** Of the printed sum; negative: over. */
   readonly spareLb: Pounds;
   readonly holds: boolean;
-  /** The nearest of the weights that this leg is flown under: it binds, unless a count does. */
+  /** The nearest of the weights that this leg is flown under, soft too where nobody knows the surface: it binds, unless a count does. */
   readonly binds: boolean;
 }
 
@@ -54,11 +54,18 @@ export interface PayloadBar {
   readonly relax: string;
 }
 
-/** The payload bar of every leg of a named load, the strip's other surface and unload-or-stay beside its limits. */
-export function payloadBars(load: NamedLoad): PayloadBar[] {
+/** What is heard of the surface of a place, with its time: "dry 14 June 05:58", "unknown". */
+export type SurfacesHeard = Readonly<Record<string, string>>;
+
+/**
+ * The payload bar of every leg of a named load, the strip's other surface and unload-or-stay beside its limits. A surface
+ * that is heard to be unknown counts as soft: its soft limit binds where it is the nearest.
+ */
+export function payloadBars(load: NamedLoad, heard: SurfacesHeard = {}): PayloadBar[] {
   return weighLoad(load).map((weighed, leg) => {
     const drums = load.drums.filter(({ offAfterLeg }) => leg <= offAfterLeg);
     const other = otherSurface(load, leg);
+    const softer = nearerWhenSoft(load, leg, weighed, heard);
     return {
       operatingLb: weighed.operatingLb,
       load: [
@@ -79,7 +86,11 @@ export function payloadBars(load: NamedLoad): PayloadBar[] {
       ],
       fuelOnLandingLb: weighed.fuelAtLandingLb,
       tripLb: weighed.tripLb,
-      limits: [...flownUnder(load, leg, weighed), ...other.limits, ...leavingAgain(load, leg)].sort(byMoment),
+      limits: [
+        ...flownUnder(load, leg, weighed, softer === null),
+        ...(softer === null ? other.limits : [softer]),
+        ...leavingAgain(load, leg),
+      ].sort(byMoment),
       forbiddenBy: weighed.forbiddenBy,
       boundByCount: weighed.boundByCount,
       forbiddenWhenSoft: other.forbiddenBy,
@@ -90,15 +101,36 @@ export function payloadBars(load: NamedLoad): PayloadBar[] {
   });
 }
 
-function flownUnder({ request }: NamedLoad, leg: number, { limits }: WeighedLeg): BarLimit[] {
+function flownUnder(
+  { request }: NamedLoad,
+  leg: number,
+  { limits }: WeighedLeg,
+  oneBinds: boolean,
+): BarLimit[] {
   const { from, to } = request.legs[leg]!;
   const surfaceOf = (place: string | null) =>
     place === null ? null : place === to.place.code ? to.surface : from.surface;
   return limits.map(({ printedLb: _, ...limit }, at) => ({
     ...limit,
     surface: surfaceOf(limit.place),
-    binds: at === 0,
+    binds: oneBinds && at === 0,
   }));
+}
+
+/**
+ * The landing limit when soft, where nobody knows the surface and it leaves less than every limit that the leg is planned
+ * under: unknown counts as soft. Null: it does not.
+ */
+export function nearerWhenSoft(
+  load: NamedLoad,
+  leg: number,
+  { limits }: WeighedLeg,
+  heard: SurfacesHeard,
+): BarLimit | null {
+  const { to } = load.request.legs[leg]!;
+  if (heard[to.place.code] !== 'unknown' || to.surface === 'soft') return null;
+  const [soft] = otherSurface(load, leg).limits;
+  return soft !== undefined && soft.spareLb < limits[0]!.spareLb ? { ...soft, binds: true } : null;
 }
 
 /** The landing limit in the state that the strip is not in: soft, or dry where it is soft. */

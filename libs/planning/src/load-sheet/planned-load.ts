@@ -1,4 +1,10 @@
-import { type NamedLoad, type PayloadBar, payloadBars, printedLbOf } from '@drumline/loading';
+import {
+  type NamedLoad,
+  type PayloadBar,
+  payloadBars,
+  printedLbOf,
+  type SurfacesHeard,
+} from '@drumline/loading';
 import { type Kilograms, kilograms, pounds } from '@drumline/units';
 import { isWithin } from '../problem/standing-flights.js';
 import type { Scenario, StandingFlight } from '../scenario.js';
@@ -29,8 +35,8 @@ export function plannedLoadOfFlight(scenario: Scenario, flight: StandingFlight):
  * The payload bars of a planned load, its drums in one block. They are rounded to whole pounds together and not one by one,
  * so that every spare is that of the plan (conventions, "Printed sums").
  */
-export function plannedBars(load: NamedLoad): PayloadBar[] {
-  return payloadBars(load).map((bar) => inOneBlock(bar, load.request.drum.grossKg));
+export function plannedBars(load: NamedLoad, heard: SurfacesHeard = {}): PayloadBar[] {
+  return payloadBars(load, heard).map((bar) => inOneBlock(bar, load.request.drum.grossKg));
 }
 
 function inOneBlock(bar: PayloadBar, grossKg: Kilograms): PayloadBar {

@@ -35,6 +35,16 @@ describe('payload bar', () => {
       'XLOR strip landing limit, 169 lb spare dry, 531 lb over soft. Drum positions 6 of 6.',
     );
   });
+  it('where nobody knows the surface the soft landing binds, with what it leaves as planned', () => {
+    const [dry, soft] = bar.limits.filter(({ name }) => name === 'strip landing limit');
+    const unknown = [
+      { ...dry!, spareLb: 932, binds: false },
+      { ...soft!, spareLb: 232, holds: true, binds: true },
+    ];
+    expect(bindsWords({ ...bar, limits: unknown })).toBe(
+      'drum positions, 6 of 6; nearest weight XLOR strip landing limit, 932 lb spare dry, 232 lb spare soft.',
+    );
+  });
   it('tells the soft landing beside another limit that binds only where it would be the nearer', () => {
     const takeOff = { name: 'max take-off weight', place: null, moment: 'take-off', surface: null } as const;
     const nearest = { ...takeOff, limitLb: 8550, spareLb: 22, holds: true, binds: true };

@@ -60,7 +60,7 @@ export const BarBlocks = ({ bar, scale, height }: BarBlocksProps) => {
   let at = bar.operatingLb;
   return (
     <svg className="load-blocks" width="100%" height={height} role="img" aria-label={blocksWords(bar)}>
-      <EmptyBlock bar={bar} scale={scale} height={height} below={lb(bar.operatingLb)} />
+      <OperatingBlock bar={bar} scale={scale} height={height} below={lb(bar.operatingLb)} />
       {bar.load.map((block, index) => {
         const from = at;
         at += block.lb;
@@ -97,12 +97,12 @@ export const BarBlocks = ({ bar, scale, height }: BarBlocksProps) => {
   );
 };
 
-interface EmptyBlockProps extends BarBlocksProps {
+interface OperatingBlockProps extends BarBlocksProps {
   readonly below: string | undefined;
 }
 
 /** The aeroplane itself, cut at the left: its figure stands at the right edge and over the cut, which never covers it. */
-const EmptyBlock = ({ bar: { operatingLb }, scale, height, below }: EmptyBlockProps) => (
+const OperatingBlock = ({ bar: { operatingLb }, scale, height, below }: OperatingBlockProps) => (
   <>
     <Block
       {...{ scale, height }}
@@ -118,7 +118,7 @@ const EmptyBlock = ({ bar: { operatingLb }, scale, height, below }: EmptyBlockPr
       dx="-5"
       className="load-on-block at-edge"
     >
-      empty
+      operating
     </text>
     {below !== undefined && (
       <text

@@ -23,7 +23,7 @@ export const edgesOf = ({ operatingLb, load, fuelOnLandingLb, tripLb }: Bar): Ed
 
 /**
  * One scale for all legs, cut short at the left, where nothing but the aeroplane is; wide enough there for the mark of the
- * cut and the whole figure of the empty weight beside each other.
+ * cut and the whole figure of the operating weight beside each other.
  */
 export const scaleOf = (bars: readonly Bar[]): Scale => {
   const lightest = Math.min(...bars.map(({ operatingLb }) => operatingLb));
@@ -87,13 +87,17 @@ export const bindsWords = (bar: Bar): string => {
       same === binding.name && place === binding.place && surface !== binding.surface,
   );
   const state = (limit: Limit) => (limit.surface === null ? '' : ` ${limit.surface}`);
-  const also = other === undefined ? nearerSoft(bar, binding) : `, ${spareWords(other)}${state(other)}`;
+  const both = other === undefined ? [binding] : [binding, other].toSorted(firmFirst);
+  const also = other === undefined ? nearerSoft(bar, binding) : '';
   const soft = bar.forbiddenWhenSoft === null ? '' : ` When soft: ${bar.forbiddenWhenSoft}.`;
-  const weight = `${name}, ${spareWords(binding)}${state(binding)}${also}.`;
+  const weight = `${name}, ${both.map((each) => `${spareWords(each)}${state(each)}`).join(', ')}${also}.`;
   if (bar.boundByCount === null) return `${weight}${positionsWords(bar)}${soft}`;
   const { name: count, aboard, most } = bar.boundByCount;
   return `${count}, ${aboard} of ${most}; nearest weight ${weight}${soft}`;
 };
+
+const firmFirst = (one: Limit, other: Limit): number =>
+  Number(one.surface === 'soft') - Number(other.surface === 'soft');
 
 const nearerSoft = ({ limits }: Bar, binding: Limit): string => {
   const soft = limits.find(
