@@ -1,7 +1,7 @@
 import { gzipSync } from 'node:zlib';
 import { expect, it } from 'vitest';
 import { expectAccessible } from './testing/expect-accessible.js';
-import { nameOf, openOffice, signInAt } from './testing/open-office.js';
+import { openOffice, signInAt } from './testing/open-office.js';
 
 const office = openOffice();
 
@@ -104,12 +104,6 @@ it('signing out leaves nothing of the person on the page', async () => {
   await page.getByRole('button', { name: 'Sign in' }).waitFor();
   expect(await page.getByText('dispatcher').count()).toBe(0);
   expect((await page.request.get('/api/me')).status()).toBe(401);
-});
-
-it("a customer's field leader is told that these pages are not theirs", async () => {
-  const page = await office.stranger();
-  await signInAt(page, nameOf('field leader'));
-  await page.getByText("These pages are for the operator's people.").waitFor();
 });
 
 it('an address of nothing says so in the office, with the ways on', async () => {

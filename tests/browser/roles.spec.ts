@@ -65,7 +65,7 @@ it('a pilot begins at own flights, is led to the phone page, and is told so at M
   await expectAccessible(page);
   await page.getByRole('navigation').getByRole('link', { name: 'Phone page' }).click();
   await page.waitForURL(/\/phone\b/);
-  await page.getByText('Demo pilot').first().waitFor();
+  await page.getByText(/^Sign in once with a signal/).waitFor();
   await page.goto('/phone'); // As it is said by radio.
   await page.waitForURL(/\/phone\/$/);
 });
