@@ -1,7 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import type { Client } from '../../apps/server/src/testing/client.js';
 import { expectAccessible } from './testing/expect-accessible.js';
 import { openOffice, signInAt } from './testing/open-office.js';
 
@@ -41,21 +40,6 @@ const approveAFlightWithTheBatch = async (): Promise<string> => {
 };
 
 /** Fuel quality has one person in the demo, and two are needed. */
-const addSecondOfFuelQuality = async (): Promise<void> => {
-  const manager: Client = await office.api('operations manager');
-  const person = { name: 'q.second', fullName: 'Q. Second', roles: ['fuel quality'] };
-  const { body } = await manager.make<{ oneTimePassword: string }>(`/api/people/${randomUUID()}`, person);
-  const page = await office.stranger();
-  await page.getByLabel('Name').fill('q.second');
-  await page.getByLabel('Password').fill(body.oneTimePassword);
-  await page.keyboard.press('Enter');
-  await page.getByLabel('One-time password').fill(body.oneTimePassword);
-  await page.getByLabel('New password', { exact: true }).fill('a password for tests');
-  await page.getByLabel('New password again').fill('a password for tests');
-  await page.keyboard.press('Enter');
-  await page.getByRole('button', { name: 'Q. Second, fuel quality' }).waitFor();
-};
-
 const row = (page: Page, place: string) =>
   page.getByRole('table', { name: 'Usable by place with the hold' }).getByRole('row', { name: place });
 const cellsOf = (page: Page, place: string) => row(page, place).getByRole('cell').allInnerTexts();
@@ -247,7 +231,6 @@ describe('a batch is recalled', () => {
     await (await office.api('pilot')).onPhone();
     await (await office.api('helicopter crew')).onPhone();
     const flight = await approveAFlightWithTheBatch();
-    await addSecondOfFuelQuality();
 
     // From the first key to the result.
     const page = await office.signIn('dispatcher');
@@ -330,7 +313,7 @@ describe('a batch is recalled', () => {
     await first.getByText('Your name is the first. Somebody else of fuel quality has to agree.').waitFor();
     await drum.getByText('HOLD', { exact: true }).waitFor();
     const second = await office.stranger();
-    await signInAt(second, 'q.second');
+    await signInAt(second, 'fuel-quality-2');
     await openDrums(second);
     await second.getByRole('button', { name: /^Held/ }).click();
     await second.getByRole('button', { name: 'Open batch J27-041' }).click();
@@ -339,7 +322,9 @@ describe('a batch is recalled', () => {
     await second.getByRole('button', { name: 'Agree: release 44 drums' }).click();
     await second.getByRole('heading', { name: /^Hold batch J27-041/ }).waitFor();
     await drum
-      .getByText('Batch J27-041 released: Samples clear, certificate L-2027-041. Second person: Q. Second.')
+      .getByText(
+        'Batch J27-041 released: Samples clear, certificate L-2027-041. Second person: Demo second fuel quality.',
+      )
       .waitFor();
     await drum.getByText(/^fit/).waitFor();
   });

@@ -2,12 +2,11 @@ import { randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { roles } from '@drumline/contract';
 import type { INestApplicationContext } from '@nestjs/common';
 import { theProgram } from './audit/audit.service.js';
 import { DemoService } from './demo/demo.service.js';
 import { chooseDataDir } from './embedded-postgres/open-embedded-database.js';
-import { demoName, makeAdministrator, makeDemoAccounts } from './people/first-accounts.js';
+import { demoPeople, makeAdministrator, makeDemoAccounts } from './people/first-accounts.js';
 import { PeopleService } from './people/people.service.js';
 import type { Platform } from './platform.module.js';
 import { StockService } from './stock/stock.service.js';
@@ -40,7 +39,7 @@ const fill = async (app: INestApplicationContext, platform: Platform): Promise<v
   }
   print(
     `Demo accounts, all with the password ${password}`,
-    ...roles.map((role) => `  ${demoName(role).padEnd(20)} ${role}`),
+    ...demoPeople.map(([name, role]) => `  ${name.padEnd(20)} ${role}`),
   );
 };
 
