@@ -1,6 +1,6 @@
 import { celsius, kilograms, kilogramsPerLitre, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
-import { drawn, filled, leftAt, received, written } from './example-movements.js';
+import { counted, drawn, filled, leftAt, received, written } from './example-movements.js';
 import type { Movement } from './movement.js';
 import { type KnownHere, strangeIn } from './strange-report.js';
 
@@ -75,6 +75,16 @@ describe('names that nobody has set up', () => {
 });
 
 describe('figures that no drum can have', () => {
+  it('a count of more than its drums hold, or of less than its sealed ones; none seen says nothing', () => {
+    const seen = (litres: number, sealedDrums: number) =>
+      told(counted('STRIP', '07:00', litres, { sealedDrums }));
+    expect(seen(2400, 12)).toEqual([]);
+    expect(seen(2150, 0)).toEqual([]);
+    expect(seen(2150, 12)).toEqual([
+      'impossible figures: "counted" by helper, by phone, cannot be so: it found 2,150 L, and 12 sealed drums hold 2,400 L.',
+    ]);
+  });
+
   const weighed = (grossKg: number): Movement => ({
     ...written('weigh', '07:00', byRadio),
     kind: 'weighed',

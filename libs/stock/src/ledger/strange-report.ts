@@ -79,7 +79,8 @@ function oddFigures(movement: Movement, { brimLitres }: KnownHere): readonly Rai
 
 /** A slip of the litres or of the drums: the figure that the projection uses may be the wrong one. */
 function otherDrums(movement: Movement, known: KnownHere): readonly Raised[] {
-  if (movement.kind !== 'counted') return [];
+  // Counts of an opening come without their sealed drums.
+  if (movement.kind !== 'counted' || movement.sealedDrums === 0) return [];
   const words = unlikeItsDrums({ ...movement, litres: litresOf(movement.millilitres) }, known);
   if (words === null) return [];
   return raised('impossible figures', movement, {
