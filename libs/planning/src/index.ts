@@ -19,7 +19,7 @@ export { readPlan } from './flights/read-plan.js';
 export { type DayFlight, type DaySchedule, type ScheduleClash, scheduleDay } from './flights/schedule-day.js';
 export { type CostedFlight, deliveredCosts, foreseenRecharge } from './foreseen-recharge.js';
 export { heardSince } from './heard-since.js';
-export { type Done, leftToDo } from './left-to-do.js';
+export { type Done, type DrawNotReported, drawsNotReported, leftToDo } from './left-to-do.js';
 export { approvalsOnFile } from './load-sheet/approvals.js';
 export { crewOfFlight } from './load-sheet/crew-of-flight.js';
 export { type LoadOfFlight, loadOfFlight, type PickedDrum } from './load-sheet/load-of-flight.js';
@@ -45,6 +45,7 @@ export { type SimulationInput, simulate, type WeatherLanding } from './risk/simu
 export type * from './scenario.js';
 export { type CacheBelowCritical, cachesBelowCritical } from './shortages/caches-below-critical.js';
 export type { Solver } from './shortages/find-blockers.js';
+export { notesOfPart, type PlanNotes } from './shortages/notes-of-part.js';
 export {
   type LowestLevels,
   type SlingMoved,

@@ -47,6 +47,8 @@ describe('a plan taken without some of its lines', () => {
     expect(lowestAt(part, 'XLOR').afterLitres).toBe(1885);
     expect(part.totals.after.drums).toBe(whole.totals.after.drums + 6);
     expect(part.totals.after.cost.total).toBeGreaterThan(whole.totals.after.cost.total);
+    // By the lines that are taken, as the levels beside it.
+    expect(part.cannotKeep.map(({ text }) => text).join(' ')).not.toContain('XLOR');
 
     const accepted = await accept(id, ['F05']);
     expect(accepted.status).toBe(200);

@@ -6,9 +6,11 @@ import {
   describeFlights,
   type FlightPlan,
   lowestLevel,
+  notesOfPart,
   type OpenLine,
   openLines,
   type PlanDifference,
+  type PlanNotes,
   projectScenario,
   riskOfFlights,
   type Scenario,
@@ -63,6 +65,8 @@ export class PlanDifferencesService {
       mayLeaveOut: compared.open.map(({ key }) => key),
       leftOut: left.map(({ key }) => key),
       faultsAfter: after.faults,
+      cannotKeep: after.shortages.map(({ text, blockedBy }) => ({ text, blockedBy })),
+      remarks: after.remarks,
       faults: checkFlights(run.scenario, [...run.scenario.flights, ...compared.ideas]).flatMap((fault) =>
         fault.flights.map((flight) => ({ flight, text: fault.what })),
       ),
@@ -112,17 +116,18 @@ interface Compared {
   readonly open: readonly OpenLine[];
 }
 
-type After = Pick<DescribedFlights, 'flights' | 'caches' | 'bases'> & {
-  readonly faults: PlanDifferencesAnswer['faultsAfter'];
-};
+type After = Pick<DescribedFlights, 'flights' | 'caches' | 'bases'> &
+  PlanNotes & { readonly faults: PlanDifferencesAnswer['faultsAfter'] };
 
 /** The plan as it was found; with lines left out, described and checked anew. */
 const flightsAfter = (scenario: Scenario, { plan }: Compared, left: readonly OpenLine[]): After => {
   if (left.length === 0) return { ...plan, faults: [] };
   const flights = withoutLines(plan.flights, scenario.flights, left);
   const settled = new Set(flights.filter(({ state }) => state !== 'offered').map(({ id }) => id));
+  const described = describeFlights(scenario, flights, plan.endTarget);
   return {
-    ...describeFlights(scenario, flights, plan.endTarget),
+    ...described,
+    ...notesOfPart(scenario, plan, described, weather),
     faults: checkFlights(scenario, flights)
       .filter((fault) => fault.flights.length === 0 || !fault.flights.every((id) => settled.has(id)))
       .map((fault) => ({ flights: fault.flights, text: `${fault.what} ${fault.mend}` })),

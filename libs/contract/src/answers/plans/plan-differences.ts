@@ -44,6 +44,10 @@ export const planDifferencesAnswer = z
       before: z.array(baseUse),
       after: z.array(baseUse),
     }),
+    cannotKeep: z
+      .array(z.strictObject({ text: z.string(), blockedBy: z.string() }))
+      .describe('What is short all the same, with what stands in the way.'),
+    remarks: z.array(z.string()).describe('What it rests on, and what was not used.'),
     expectedDrums: z
       .strictObject({
         before: z.number(),

@@ -91,7 +91,7 @@ const CompareTitle = ({ run, calendar }: TitleProps) => {
           {run.request.note !== undefined && <Field label="Asked because">{run.request.note}</Field>}
           <LeftAlone />
           {run.cost !== null && (
-            <Field label="Could be saved" note={weakProofWords(run)}>
+            <Field label="Could be saved, whole plan" note={weakProofWords(run)}>
               {gapWords(run, currency)}
             </Field>
           )}

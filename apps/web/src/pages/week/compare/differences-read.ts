@@ -85,6 +85,8 @@ export const differencesSchema = partOf<PlanDifferencesAnswer>()(
     faultsAfter: z.array(z.object({ flights: z.array(z.string()), text: z.string() })),
     faults: z.array(z.object({ flight: z.string(), text: z.string() })),
     bases: z.object({ before: basesSchema, after: basesSchema }),
+    cannotKeep: z.array(z.object({ text: z.string(), blockedBy: z.string() })),
+    remarks: z.array(z.string()),
     expectedDrums: z.object({ before: z.number(), after: z.number() }),
     levels: z.array(
       z.object({

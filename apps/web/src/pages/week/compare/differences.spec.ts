@@ -72,6 +72,8 @@ const softTuesday: Differences = {
   moved: [{ before: flight('F06'), after: flight('F06', { aircraft: 'A2' }) }],
   added: [flight('P01'), flight('P02', { date: '2027-06-23' })],
   drumsChanged: [],
+  cannotKeep: [],
+  remarks: [],
   same: [
     { before: flight('F01', { state: 'reported' }), after: flight('F01', { state: 'reported' }) },
     { before: flight('F09'), after: flight('F09') },

@@ -27,16 +27,19 @@ interface PlanNotesProps {
   readonly calendar: Calendar;
 }
 
-/** What the plan could not keep, with the smallest changes that would; what accepting it does not touch. */
+/** What cannot be kept with the lines that are taken, with the smallest changes that would; what accepting it does not touch. */
 export const PlanNotes = ({ found, differences, calendar }: PlanNotesProps) => {
-  const { lastOfferedDay, lastDay } = differences;
+  const { lastOfferedDay, lastDay, cannotKeep, remarks, leftOut } = differences;
   return (
     <div className="compare-notes">
-      {found.shortages.length > 0 && (
+      {cannotKeep.length > 0 && (
         <section className="section">
-          <h2>What it cannot keep, {figure(found.shortages.length)}</h2>
+          <h2>
+            What it cannot keep, {figure(cannotKeep.length)}
+            {leftOut.length > 0 && <small> with the lines that are taken</small>}
+          </h2>
           <ul>
-            {found.shortages.map(({ text, blockedBy }) => (
+            {cannotKeep.map(({ text, blockedBy }) => (
               <li key={text}>
                 {text} <span className="slate">Blocked by: {blockedBy}</span>
               </li>
@@ -54,14 +57,14 @@ export const PlanNotes = ({ found, differences, calendar }: PlanNotesProps) => {
               {calendar.day(lastDay)}.
             </li>
           )}
-          {found.remarks.map((remark) => (
+          {remarks.map((remark) => (
             <li key={remark} className="remark">
               {remark}
             </li>
           ))}
           <li className="on-paper">
-            {inWords(found.remarks.length, 'assumptions and remarks')} of the plan stand on the page, not on
-            this print.
+            {inWords(remarks.length, 'assumptions and remarks')} of the plan stand on the page, not on this
+            print.
           </li>
         </ul>
       </section>

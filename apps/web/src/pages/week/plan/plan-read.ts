@@ -49,7 +49,6 @@ export const isUnderWay = ({ state }: Pick<ListedPlan, 'state'>): boolean =>
 const planSchema = z.object({
   endTarget: z.enum(['hand plan', 'minimum', 'operator']),
   moneyGap: gapSchema.nullable(),
-  shortages: z.array(z.object({ text: z.string(), blockedBy: z.string() })),
   needsDecision: z.array(
     z.object({
       flight: z.string(),
@@ -57,7 +56,6 @@ const planSchema = z.object({
       consequence: z.string(),
     }),
   ),
-  remarks: z.array(z.string()),
 });
 
 /** GET /api/plans/:id, as far as a page needs it. */
