@@ -2,6 +2,7 @@ import { cents, printMoney } from '@drumline/units';
 import type { BlockingLimit, BuiltProblem } from '../problem/problem-map.js';
 import { dayWords } from '../wording.js';
 import type { Shortfall } from './find-shortages.js';
+import { noFlightWords } from './no-flight-words.js';
 
 const limitWords: Readonly<Record<BlockingLimit, string>> = {
   closed: 'closures, no-flying days or soft strips',
@@ -23,8 +24,13 @@ export function blockedWords(
 ): string {
   const { day, level, place } = shortfall;
   const store = built.map.storeOf.get(place)!;
+  const isFlown = built.problem.routes.some(({ stops }) => stops.includes(store));
+  if (day === 0 || !isFlown || by?.length === 0) {
+    const noFlight = isStrip(built, place) ? noFlightWords(built.scenario, place) : null;
+    if (noFlight !== null) return noFlight;
+  }
   if (day === 0) return 'nothing that a plan decides: it is short before the first day.';
-  if (!built.problem.routes.some(({ stops }) => stops.includes(store))) return slingWords(built, shortfall);
+  if (!isFlown) return slingWords(built, shortfall);
   if (level === 'short of the end target') return worthWords(built, store);
   if (by === null) return 'not looked for, the time was up.';
   if (by.length === 0)
@@ -32,6 +38,9 @@ export function blockedWords(
   const limits = by.map((limit) => limitWords[limit]).join('; ');
   return by.length === 1 ? `${limits}.` : `any one of these, lifting it alone would do: ${limits}.`;
 }
+
+const isStrip = ({ scenario }: BuiltProblem, place: string): boolean =>
+  scenario.places.some(({ code, kind }) => code === place && kind === 'strip');
 
 function slingWords({ scenario }: BuiltProblem, { place, date }: Shortfall): string {
   const next = scenario.slings
