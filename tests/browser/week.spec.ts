@@ -178,6 +178,7 @@ describe('the board', () => {
 
   it.each([
     [7, { width: 1440, height: 900 }, 'landing'],
+    [7, { width: 1280, height: 800 }, 'landing'],
     [7, { width: 1024, height: 768 }, 'landing'],
     [14, { width: 1440, height: 900 }, 'ldg'],
     [14, { width: 1024, height: 768 }, 'ldg'],
@@ -255,6 +256,9 @@ describe('the board', () => {
     await page.setViewportSize({ width: 400, height: 800 });
     await expectAccessible(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(400);
+    // The sum in two lines, not a figure a line beside the buttons.
+    const { height } = (await page.locator('.week-cost').boundingBox())!;
+    expect(height).toBeLessThan(100);
   });
 
   it.each([
