@@ -10,7 +10,7 @@ const words = (longest: number, description: string, example: string) =>
     .regex(kept, 'leave out the character that cannot be stored')
     .meta({ description, examples: [example] });
 
-const kinds = ['open decision', 'flight away', 'not heard from', 'dispute', 'from paper', 'said'] as const;
+const kinds = ['open decision', 'flight away', 'not heard from', 'dispute', 'entered late', 'said'] as const;
 
 /** As the outgoing person hands it over: the list as it read then, and what they add. */
 export const handoverSchema = z

@@ -17,7 +17,7 @@ const quiet = {
   cases: [],
   proposals: [],
   raised: [],
-  notHeard: { caches: [], phones: [], crews: [] },
+  notHeard: { draws: [], caches: [], phones: [], crews: [] },
   strips: [],
   away: [],
 } as unknown as Morning;
@@ -40,7 +40,7 @@ const handedOver = (items: readonly Entry[], morning: Partial<Morning> = {}) =>
     calendar,
   ).map(({ words }) => words);
 
-describe('what is handed over of entries from paper', () => {
+describe('what is handed over of entries made late', () => {
   it('says once for a flight how they came, from whom, and who entered them when', () => {
     expect(handedOver([entry('off', '17:20'), entry('down at XESK', '18:05')])).toEqual([
       'F07: off Tue 17:20; down at XESK Tue 18:05 (paper, FW1; entered 14:02 by K. Aske)',
@@ -51,6 +51,14 @@ describe('what is handed over of entries from paper', () => {
     const radio = entry('down at XESK', '18:05', { means: 'radio', by: 'RW1' });
     expect(handedOver([entry('off', '17:20'), radio])).toEqual([
       'F07: off Tue 17:20 (paper, FW1; entered 14:02 by K. Aske); down at XESK Tue 18:05 (radio, RW1; entered 14:02 by K. Aske)',
+    ]);
+  });
+
+  it('is told as entered late, not as from paper: a crew may have said it by radio', () => {
+    const items = [entry('off', '17:20', { means: 'radio' })];
+    const entries = { since: '2027-06-15T17:00:00Z', silence: null, items };
+    expect(handoverLines({ morning: quiet, entries, said: [] }, calendar).map(({ kind }) => kind)).toEqual([
+      'entered late',
     ]);
   });
 

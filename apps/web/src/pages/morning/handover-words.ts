@@ -6,7 +6,7 @@ import type { PaperEntries } from './paper/paper-read.js';
 import { silenceWords } from './paper/silence-words.js';
 
 export interface HandoverLine {
-  readonly kind: 'open decision' | 'flight away' | 'not heard from' | 'dispute' | 'from paper' | 'said';
+  readonly kind: 'open decision' | 'flight away' | 'not heard from' | 'dispute' | 'entered late' | 'said';
   readonly words: string;
 }
 
@@ -53,7 +53,7 @@ const paperLines = (entries: PaperEntries, calendar: Calendar): readonly Handove
   const late = entries.items.filter(isLate);
   const subjects = [...new Set(late.map(({ flight }) => flight))];
   return [
-    ...(silence === null ? [] : [line('from paper', silence)]),
+    ...(silence === null ? [] : [line('entered late', silence)]),
     ...subjects
       .flatMap((flight) =>
         packed(
@@ -61,7 +61,7 @@ const paperLines = (entries: PaperEntries, calendar: Calendar): readonly Handove
           late.filter((entry) => entry.flight === flight).map((entry) => enteredWords(entry, calendar)),
         ),
       )
-      .map((words) => line('from paper', words)),
+      .map((words) => line('entered late', words)),
   ];
 };
 
