@@ -1,4 +1,5 @@
 import { gatherPassengers, type LoadSheet, type SheetCargo, type SheetDrum } from '@drumline/loading';
+import { type PaperSize, papers } from './paper-size.js';
 
 /** What a page lists of a leg: each drum a row, passengers together, each lot of freight. */
 export interface Listed {
@@ -11,10 +12,25 @@ export const listedOn = (sheet: LoadSheet, leg: number): Listed => ({
   cargo: gatherPassengers(sheet.cargo.filter(({ firstLeg, lastLeg }) => firstLeg <= leg && leg <= lastLeg)),
 });
 
-/** More rows than this, and the sentences of the leg go on a page of their own: nothing is set smaller. */
-const mostRows = 8;
+/** Rows for which a page is laid out, on the smaller paper without a point to spare. */
+const fullRows = 6;
 
-export const isCrowded = (sheet: LoadSheet, leg: number): boolean => {
+/** In points: a row of the list, and a line of what is said across the page. */
+const rowHeight = 16;
+const lineHeight = 14;
+
+/** Signs that a line across the page holds. */
+const lineSigns = 100;
+
+/**
+ * Room to write in beside what is signed, in points: what the paper has for it, less what a leg lists and says beyond a usual
+ * full one. Null: more than one page holds, and the sentences of the leg go on a page of their own; nothing is set smaller.
+ */
+export const roomToWriteIn = (sheet: LoadSheet, leg: number, paper: PaperSize): number | null => {
   const { drums, cargo } = listedOn(sheet, leg);
-  return drums.length + cargo.length > mostRows;
+  const said = [sheet.notInBookWords, sheet.legs[leg]!.passengersAndDrums.words];
+  const lines = said.reduce((sum, words) => sum + Math.ceil((words ?? '').length / lineSigns), 0);
+  const more = (drums.length + cargo.length - fullRows) * rowHeight + lines * lineHeight;
+  const room = papers[paper].moreToWriteIn;
+  return more > room ? null : Math.min(room, room - more);
 };

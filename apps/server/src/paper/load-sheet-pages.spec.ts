@@ -33,6 +33,18 @@ const saddle = sheetOf(scenario, {
   stops: [{ place: 'XGAN', drums: 4 }],
 });
 
+/** So many of its drums are in no book, and nobody has told their weight. */
+const sheetWithStrange = (place: string, drums: number, strange: number) => {
+  const flight = { ...fullFlight, stops: [{ place, drums }] };
+  const load = loadOf(scenario, flight);
+  const known = load.drums.slice(strange);
+  const inNoBook = load.drums.slice(0, strange).map((drum, at) => ({
+    ...{ ...drum, number: `${9991 + at}` },
+    ...{ batch: 'NOT IN BOOK', notInBook: 'planning weight' as const },
+  }));
+  return sheetWith(scenario, flight, { ...load, drums: [...inNoBook, ...known] });
+};
+
 type Printed = ReturnType<typeof printedTexts>;
 
 /** What stands there, as it is read. */
@@ -61,6 +73,26 @@ describe('the load sheet of a full flight', { timeout: 60_000 }, () => {
     const oneWay = sheetOf(scenario, { ...fullFlight, stops });
     expect(oneWay.legs[0]!.goBack.lines).toHaveLength(8);
     expect(pageCount(await pdfOf(paper, oneWay))).toBe(1);
+  });
+
+  it.each([
+    ['a4', 'XLOR', 6, 1, 1],
+    ['a4', 'XJUN', 6, 2, 1],
+    ['a4', 'XLOR', 6, 6, 2],
+    ['letter', 'XLOR', 5, 1, 1],
+    ['letter', 'XLOR', 6, 1, 2],
+    ['letter', 'XJUN', 6, 6, 2],
+  ] as const)('on %s to %s of %i drums, %i of them in no book: pages %i, as laid out', async (...of) => {
+    const [paper, place, drums, strange, pages] = of;
+    const noBook = sheetWithStrange(place, drums, strange);
+    const pdf = await pdfOf(paper, noBook);
+    if (process.env.SHOTS) writeFileSync(`${process.env.SHOTS}/no-book-${of.join('-')}.pdf`, pdf);
+    expect(pageCount(pdf)).toBe(pages);
+    const words = said(
+      loadSheetPages(noBook, printOf(scenario, paper)).flatMap((page) => printedTexts(page)),
+    );
+    expect(words).toMatch(/Not in the book: .*9991 is not in the book: no weight was told,/);
+    expect(words).toContain(`page ${pages} of ${pages}`);
   });
 
   it.each(paperSizes)(

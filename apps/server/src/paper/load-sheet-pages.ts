@@ -1,6 +1,6 @@
 import type { LoadSheet, SheetLeg } from '@drumline/loading';
 import { largeFigures } from './large-figures.js';
-import { isCrowded } from './listed.js';
+import { roomToWriteIn } from './listed.js';
 import type { PaperSize } from './paper-size.js';
 import type { Block } from './parts.js';
 import type { PrintStamp } from './print-stamp.js';
@@ -30,12 +30,14 @@ export interface SheetPage {
 
 /**
  * The load sheet as it is printed: one page; a second stop gets a page of its own, with the same head, version and code,
- * and so do the sentences of a leg that has more aboard than a page has rows for. From the top in the order of the work;
+ * and so do the sentences of a leg that has more aboard, or more to say, than a page has room for. From the top in the order of the work;
  * every total of the sheet stands below the fold line.
  */
 export const loadSheetPages = (sheet: LoadSheet, print: SheetPrint): readonly Block[] => {
   const makers = loadedLegs(sheet).flatMap((leg) =>
-    (isCrowded(sheet, leg) ? [weightsPage, sentencesPage] : [wholePage]).map((make) => ({ leg, make })),
+    (roomToWriteIn(sheet, leg, print.paper) === null ? [weightsPage, sentencesPage] : [wholePage]).map(
+      (make) => ({ leg, make }),
+    ),
   );
   return makers.map(({ leg, make }, index) =>
     largeFigures(make({ sheet, print, leg, page: index + 1, pages: makers.length })),

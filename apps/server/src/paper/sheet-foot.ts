@@ -1,9 +1,8 @@
 import type { LoadSheet, SheetLeg } from '@drumline/loading';
 import { print, printNumber } from '@drumline/units';
 import { codeSquare } from './code-square.js';
-import { isCrowded } from './listed.js';
+import { roomToWriteIn } from './listed.js';
 import type { SheetPage } from './load-sheet-pages.js';
-import { papers } from './paper-size.js';
 import { type Block, blank, grid, strong } from './parts.js';
 
 /** In points: 40 mm, so that a module of a full flight is more than a third of a millimetre. */
@@ -93,7 +92,7 @@ const nothingToSign = (): Block => ({
 /** Code square beside totals and signatures. */
 const squareAndTotals = (page: SheetPage): Block => {
   const { sheet, print: by, leg } = page;
-  const room = isCrowded(sheet, leg) ? 0 : papers[by.paper].moreToWriteIn;
+  const room = roomToWriteIn(sheet, leg, by.paper) ?? 0;
   return {
     columns: [
       { ...codeSquare(sheet.square, squareSide), width: squareSide },

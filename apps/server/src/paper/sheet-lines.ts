@@ -17,7 +17,10 @@ export const decided = ({ binds, goBack }: SheetLeg): Block => {
 };
 
 /** What no book knows, how the drums are tied, under which approval passengers fly beside them, and what the loader looks at himself. */
-export const acrossThePage = ({ tieDown, notInBookWords }: LoadSheet, { passengersAndDrums }: SheetLeg): Block => {
+export const acrossThePage = (
+  { tieDown, notInBookWords }: LoadSheet,
+  { passengersAndDrums }: SheetLeg,
+): Block => {
   const lines = [
     ...(notInBookWords === null ? [] : [`Not in the book: ${notInBookWords}`]),
     ...(tieDown === null ? [] : [`${tieDown.brief} ${tieDown.caution}`]),
