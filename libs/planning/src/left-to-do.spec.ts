@@ -2,7 +2,7 @@ import type { Draw, DrumMove } from '@drumline/stock';
 import { litres, nauticalMiles } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { projectScenario } from './flights/project.js';
-import { type Done, leftToDo } from './left-to-do.js';
+import { type Done, drawsNotReported, leftToDo } from './left-to-do.js';
 import { tinyDrums, tinyTask, tinyTerritory } from './tiny-territory.js';
 
 const today = '2031-03-03';
@@ -104,5 +104,28 @@ describe('left to sling', () => {
     const slung = [set(2, yesterday)];
     expect(leftToDo(morning, done({ slung, earlierSlings: [set(2, yesterday)] })).slings).toEqual([planned]);
     expect(leftToDo(morning, done({ slung })).slings).toEqual([]);
+  });
+});
+
+describe('a task whose day is over', () => {
+  const yesterday = [tinyTask('2031-03-02', 'NOR', 795), tinyTask('2031-03-02', 'SOU', 300)];
+  const missing = (draws: readonly Draw[], counted: readonly (readonly [string, string])[] = []) =>
+    drawsNotReported(yesterday, { drawn: draws, countedOn: new Map(counted) }).map(
+      ({ place, litres }) => `${place} ${litres}`,
+    );
+
+  it('and that nobody has reported a draw for is said, with its litres', () => {
+    expect(missing([])).toEqual(['NOR 795', 'SOU 300']);
+  });
+
+  it('is said with what is left where part of it was reported, and not where all of it was', () => {
+    const reported = [drawn(700, { date: '2031-03-02' }), drawn(300, { date: '2031-03-02', place: 'SOU' })];
+    expect(missing(reported)).toEqual(['NOR 95']);
+    expect(missing([drawn(795)])).toEqual(['NOR 795', 'SOU 300']);
+  });
+
+  it('is settled by a count of a later day, not by one of its own', () => {
+    expect(missing([], [['NOR', '2031-03-03']])).toEqual(['SOU 300']);
+    expect(missing([], [['NOR', '2031-03-02']])).toEqual(['NOR 795', 'SOU 300']);
   });
 });

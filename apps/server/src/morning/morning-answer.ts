@@ -1,6 +1,12 @@
 import type { ProjectionsAnswer, Role } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
-import type { CacheBelowCritical, FlightReason, FlightState, WindowFlight } from '@drumline/planning';
+import type {
+  CacheBelowCritical,
+  DrawNotReported,
+  FlightReason,
+  FlightState,
+  WindowFlight,
+} from '@drumline/planning';
 import type { ClockTime, IsoDate, IsoInstant } from '@drumline/units';
 import type { AwayFlight } from '../flights/away-flights.service.js';
 import type { Handover } from '../handover/handovers.service.js';
@@ -103,6 +109,8 @@ export interface Changed {
 }
 
 export interface NotHeard {
+  /** Planned draws of days that are over. */
+  readonly draws: readonly DrawNotReported[];
   readonly caches: readonly {
     readonly place: string;
     readonly countedAt: IsoInstant | null;
@@ -146,6 +154,8 @@ export interface FuelAt {
   /** Of it for a medevac only; and what is to be kept for that. */
   readonly reserveLitres: number;
   readonly reserveSetLitres: number;
+  /** Of the usable litres, planned as drawn by now and not reported. */
+  readonly notReportedLitres: number;
   readonly countedAt: IsoInstant | null;
   readonly confidence: 'high' | 'medium' | 'low';
 }

@@ -132,6 +132,7 @@ const worstOdds = ({ scenario }: Board, strips: readonly StripNow[]): MorningAns
 };
 
 const cachesAndPhones = ({ items, notHeardFrom }: Projections): Omit<NotHeard, 'crews'> => ({
+  draws: items.flatMap(({ notReported }) => notReported),
   caches: items
     .filter(({ stock: { lastCount } }) => lastCount === null || lastCount.ageHours > freshCountHours)
     .toSorted((one, other) => ageOf(other) - ageOf(one))
@@ -145,11 +146,17 @@ const cachesAndPhones = ({ items, notHeardFrom }: Projections): Omit<NotHeard, '
 const ageOf = ({ stock: { lastCount } }: Projections['items'][number]): number =>
   lastCount?.ageHours ?? Number.POSITIVE_INFINITY;
 
-const fuelAt = ({ place, medevacReserveLitres, stock }: Projections['items'][number]): FuelAt => ({
+const fuelAt = ({
+  place,
+  medevacReserveLitres,
+  stock,
+  notReported,
+}: Projections['items'][number]): FuelAt => ({
   place,
   usableLitres: stock.usableLitres,
   reserveLitres: Math.max(0, Math.min(medevacReserveLitres, stock.usableLitres)),
   reserveSetLitres: medevacReserveLitres,
+  notReportedLitres: notReported.reduce((sum, { litres }) => sum + litres, 0),
   countedAt: stock.lastCount?.count.at ?? null,
   confidence: stock.confidence,
 });

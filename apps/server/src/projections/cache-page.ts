@@ -1,5 +1,10 @@
 import type { CacheAnswer, LevelsAnswer } from '@drumline/contract';
-import { type CacheOutlook, lowestLevel, type suggestedMinimums } from '@drumline/planning';
+import {
+  type CacheOutlook,
+  type DrawNotReported,
+  lowestLevel,
+  type suggestedMinimums,
+} from '@drumline/planning';
 import { type Cache, type CacheProjection, stockConfidence } from '@drumline/stock';
 import { hours, type IsoInstant, litres } from '@drumline/units';
 import type { CacheFigures, PlaceFigures } from '../stock/place-figures.js';
@@ -12,11 +17,12 @@ export interface CacheFacts {
   readonly suggested: ReturnType<typeof suggestedMinimums>[number];
   readonly asOf: IsoInstant;
   readonly silentPhones: number;
+  readonly notReported: readonly DrawNotReported[];
 }
 
 /** A cache as its page shows it: levels, stock, what lies ahead. */
 export const cachePage = (facts: CacheFacts): CacheAnswer => {
-  const { cache, outlook, figures, suggested } = facts;
+  const { cache, outlook, figures, suggested, notReported } = facts;
   const { noDeliveries, approved, offered, deliveries, draws, slings } = outlook;
   const { minimum, leadTimeUse, safetyStock, reserve } = suggested;
   return {
@@ -36,6 +42,7 @@ export const cachePage = (facts: CacheFacts): CacheAnswer => {
     deliveries,
     draws,
     slings,
+    notReported,
     remarks: figures.remarks,
   };
 };

@@ -24,6 +24,7 @@ import { KeptAnswers } from '../http/kept-answers.js';
 import { Problem } from '../http/problem.js';
 import { SessionsService } from '../people/sessions.service.js';
 import { StandingPlanService } from '../plans/standing-plan.service.js';
+import { DoneService } from '../stock/done.service.js';
 import { inTheField } from '../stock/holds.service.js';
 import { StockService } from '../stock/stock.service.js';
 import { StockFiguresService } from '../stock/stock-figures.service.js';
@@ -47,6 +48,7 @@ export class ProjectionsService {
     private readonly board: BoardService,
     private readonly stock: StockService,
     private readonly figures: StockFiguresService,
+    private readonly done: DoneService,
     private readonly sessions: SessionsService,
     private readonly changes: ChangesService,
     private readonly clock: ClockService,
@@ -98,6 +100,7 @@ export class ProjectionsService {
     const { figures } = await this.figures.current();
     const notHeardFrom = await this.sessions.notSeenSince(silentSince(), inTheField);
     const { asOf, firstDay, days, policy } = scenario;
+    const notReported = await this.done.notReported(scenario);
     const items = scenario.caches.flatMap((cache, index) => {
       // A cache that was taken out since the board was read has no figures any more.
       const at = figures.get(cache.place);
@@ -109,6 +112,7 @@ export class ProjectionsService {
         suggested: suggestions[index]!,
         asOf,
         silentPhones: notHeardFrom.length,
+        notReported: notReported.filter(({ place }) => place === cache.place),
       });
     });
     return {

@@ -1,4 +1,10 @@
-import type { Done, Scenario } from '@drumline/planning';
+import {
+  type Done,
+  type DrawNotReported,
+  drawsNotReported,
+  type HelicopterTask,
+  type Scenario,
+} from '@drumline/planning';
 import { type Draw, type Drawn, type DrumMove, litresOf, type Slung, slingDaysApart } from '@drumline/stock';
 import { addDays, type IsoDate, instantOf, localDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
@@ -26,7 +32,7 @@ export class DoneService {
     const tasks = helicopterTasks.filter(({ date, place }) => date === firstDay && isAsked(place));
     const pads = slings.filter(({ from, to }) => isAsked(from, to)).map(({ to }) => to);
     const drawn = await this.drawnOn(
-      firstDay,
+      { from: firstDay, until: addDays(firstDay, 1) },
       tasks.map(({ place }) => place),
       timeZone,
     );
@@ -34,14 +40,34 @@ export class DoneService {
     return { drawn, slung, earlierSlings: slung.length === 0 ? [] : await this.slingsBefore(firstDay) };
   }
 
-  /** Routine draws of a local day that stand: one taken back has left no step in the life of its drum. */
+  /** Tasks of the last week, today not among them, that the level of their place still counts on. */
+  async notReported({ firstDay, timeZone, counts }: Scenario): Promise<readonly DrawNotReported[]> {
+    const since = addDays(firstDay, -daysAskedFor);
+    const kept = await this.territory.all('helicopter-tasks');
+    const tasks = kept
+      .map(({ data }) => data as HelicopterTask)
+      .filter(({ date, litres }) => date >= since && date < firstDay && litres > 0);
+    const drawn = await this.drawnOn(
+      { from: since, until: firstDay },
+      tasks.map(({ place }) => place),
+      timeZone,
+    );
+    const countedOn = new Map<string, IsoDate>();
+    for (const { place, at } of counts) {
+      const day = localDate(at, timeZone);
+      if (day > (countedOn.get(place) ?? '')) countedOn.set(place, day);
+    }
+    return drawsNotReported(tasks, { drawn, countedOn });
+  }
+
+  /** Routine draws of some local days that stand: one taken back has left no step in the life of its drum. */
   private async drawnOn(
-    day: IsoDate,
+    days: { readonly from: IsoDate; readonly until: IsoDate },
     places: readonly string[],
     timeZone: string,
   ): Promise<DoneByDrum['drawn']> {
     if (places.length === 0) return [];
-    const [from, until] = [day, addDays(day, 1)].map((date) => instantOf(date, '00:00', timeZone));
+    const [from, until] = [days.from, days.until].map((date) => instantOf(date, '00:00', timeZone));
     const rows: readonly { readonly data: Drawn }[] = await this.database.query(
       `select data from movements
        where place = any($1) and kind = 'drawn' and happened_at >= $2 and happened_at < $3
@@ -49,8 +75,8 @@ export class DoneService {
        order by happened_at, id`,
       [[...new Set(places)], from, until],
     );
-    return rows.map(({ data: { place, drum, programme, millilitres } }) => ({
-      date: day,
+    return rows.map(({ data: { place, drum, programme, millilitres, happenedAt } }) => ({
+      date: localDate(happenedAt, timeZone),
       place,
       drum,
       for: programme,
@@ -85,6 +111,9 @@ export class DoneService {
       .filter(({ date }) => date < day && date >= addDays(day, -2 * slingDaysApart));
   }
 }
+
+/** A draw of a task longer ago is no more asked for. */
+const daysAskedFor = 7;
 
 const leftAStep =
   'exists (select from drum_steps where drum_steps.place = movements.place and movement = movements.id)';

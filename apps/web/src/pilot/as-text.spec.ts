@@ -1,5 +1,5 @@
 import type { MovementBody } from '@drumline/contract';
-import { kilogramsPerLitre } from '@drumline/units';
+import { kilogramsPerLitre, litres } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { readLine } from '../pages/morning/paper/read-line.js';
 import { deliveryAsTexts } from './as-text.js';
@@ -24,7 +24,14 @@ const pasted = (text: string): readonly object[] => {
         ...{ fromPlace: route[0]!, toPlace: route.at(-1)!, legs: route.length - 1 },
       },
     ],
-    ...{ notGiven: [], drums: [], programmes: [], fillLitres: 200, dipTables: [] },
+    ...{
+      notGiven: [],
+      drums: [],
+      programmes: [],
+      fillLitres: 200,
+      countTolerance: { percentOfBook: 0, litresPerOpenDrum: litres(0), reference: '' },
+      dipTables: [],
+    },
     ...{ batches: [], densityTolerance: null, mayFill: false },
     bookDensityKgPerLitre: kilogramsPerLitre(0.8),
   });

@@ -106,8 +106,20 @@ const StandsOn = ({ cache }: { readonly cache: Cache }) => {
       {stock.isOverCapacity && <b className="plum">: more stand here than the site may hold</b>}. Confidence{' '}
       <b>{stock.confidence}</b>
       {stock.why.length > 0 && `: ${stock.why.join(' ')}`}
+      <NotReported cache={cache} />
     </p>
   );
+};
+
+/** What was to be drawn on a day that is over: it may be gone. */
+const NotReported = ({ cache: { notReported } }: { readonly cache: Cache }) => {
+  const { day } = useCalendar();
+  if (notReported.length === 0) return null;
+  const draws = notReported.map(
+    ({ date, helicopter, programme, litres }) =>
+      `${inWords(litres, 'L')} ${day(date)}, ${helicopter} for ${programme}`,
+  );
+  return <> Planned and not reported: {draws.join('; ')}. Usable still has it in it.</>;
 };
 
 const CountWords = ({ cache: { stock } }: { readonly cache: Cache }) => {

@@ -84,6 +84,9 @@ const cacheSchema = z.object({
       load: z.object({ drums: z.number(), litres: z.number() }),
     }),
   ),
+  notReported: z.array(
+    z.object({ date: z.string(), helicopter: z.string(), programme: z.string(), litres: z.number() }),
+  ),
   agedOut: z.array(z.object({ number: z.string() })),
 });
 

@@ -57,6 +57,7 @@ const cacheAt = (place: string, rest: Partial<Cache> = {}): Cache => ({
   deliveries: [],
   draws: [],
   slings: [],
+  notReported: [],
   agedOut: [],
   ...rest,
 });

@@ -17,8 +17,8 @@ export const FuelDialog = ({ morning: { fuel, bases }, onClose }: FuelDialogProp
     <Dialog title="Medevac: fuel now" onClose={onClose}>
       <p className="read">
         Usable now, the most first. The reserve may be drawn for a medevac: no approval is needed, its reason
-        goes into the report of the draw. Figures are by the book and the last count; ask the place where you
-        can.
+        goes into the report of the draw. What was planned as drawn by now and not reported may be gone: it is
+        still in the figure. Figures are by the book and the last count; ask the place where you can.
       </p>
       <Lines
         caption="Where fuel can be drawn now"
@@ -29,6 +29,11 @@ export const FuelDialog = ({ morning: { fuel, bases }, onClose }: FuelDialogProp
           { head: 'Place', heads: true, cell: ({ place }) => <b>{place}</b> },
           { head: 'With the reserve', figures: true, cell: ({ usableLitres }) => inWords(usableLitres, 'L') },
           { head: 'Of it reserve', figures: true, cell: reserveAt },
+          {
+            head: 'Planned, no report',
+            figures: true,
+            cell: ({ notReportedLitres }) => (notReportedLitres > 0 ? inWords(notReportedLitres, 'L') : ''),
+          },
           { head: 'Last count', cell: ({ countedAt }) => counted(countedAt) },
           { head: 'Confidence', cell: ({ confidence }) => confidence },
         ]}

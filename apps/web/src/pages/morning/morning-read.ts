@@ -106,6 +106,7 @@ const fuel = z.object({
   usableLitres: z.number(),
   reserveLitres: z.number(),
   reserveSetLitres: z.number(),
+  notReportedLitres: z.number(),
   countedAt: z.string().nullable(),
   confidence: z.enum(['high', 'medium', 'low']),
 });
@@ -130,6 +131,15 @@ export const morningSchema = partOf<MorningAnswer>()(
       z.object({ at: z.string(), writtenAt: z.string().nullable(), what: z.string(), source: z.string() }),
     ),
     notHeard: z.object({
+      draws: z.array(
+        z.object({
+          date: z.string(),
+          place: z.string(),
+          helicopter: z.string(),
+          programme: z.string(),
+          litres: z.number(),
+        }),
+      ),
       caches: z.array(
         z.object({ place: z.string(), countedAt: z.string().nullable(), why: z.array(z.string()) }),
       ),

@@ -23,6 +23,7 @@ export const notHeardRows = (
   kept: Kept = new Map(),
 ): readonly WordsRow[] => [
   ...morning.notHeard.crews.map((crew) => crewRow(crew, morning, calendar)),
+  ...morning.notHeard.draws.map((draw) => drawRow(draw, calendar)),
   ...morning.strips.flatMap((strip) => stripRow(strip, calendar, kept.get(strip.place)) ?? []),
   ...morning.notHeard.phones.map(({ person, hoursSilent }) => ({
     key: `phone ${person}`,
@@ -69,6 +70,16 @@ const crewRow = (
   time: ageWords(expectedAt, asOf),
   head: `${pilot ?? 'Crew'}, ${flight}`,
   words: `${dueWords[what]}. A word was due ${calendar.when(expectedAt)}.`,
+});
+
+const drawRow = (
+  { date, place, helicopter, programme, litres }: Morning['notHeard']['draws'][number],
+  { day }: Calendar,
+): WordsRow => ({
+  key: `draw ${date} ${place} ${helicopter} ${programme}`,
+  time: day(date),
+  head: `${helicopter}, draw at ${place}`,
+  words: `${inWords(litres, 'L')} planned for ${programme}, no report. The level still counts on them: ask ${helicopter}, or ask for a count.`,
 });
 
 /** A strip whose surface is unknown: what was last said, and what is planned on instead. */

@@ -22,7 +22,7 @@ const bare: Morning = {
   proposals: [],
   raised: [],
   changed: [],
-  notHeard: { caches: [], phones: [], crews: [] },
+  notHeard: { draws: [], caches: [], phones: [], crews: [] },
   oneWindow: [],
   strips: [],
   away: [],
@@ -235,6 +235,15 @@ describe('not heard from', () => {
         words: 'Mon 07:02: damp, survey camp. The plan counts on dry.',
       },
     ]);
+  });
+
+  it('a draw that was planned yesterday and that nobody has reported: its litres are still on the level', () => {
+    const lor = { date: '2027-06-14', place: 'XLOR', helicopter: 'H2', programme: 'P3', litres: 795 };
+    const [row] = notHeardRows({ ...bare, notHeard: { ...bare.notHeard, draws: [lor] } }, calendar);
+    expect([row!.time, row!.head]).toEqual(['Mon 14', 'H2, draw at XLOR']);
+    expect(row!.words).toBe(
+      '795 L planned for P3, no report. The level still counts on them: ask H2, or ask for a count.',
+    );
   });
 
   it('old counts each by themselves, places that were never counted in one line', () => {

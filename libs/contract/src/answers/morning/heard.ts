@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { instant } from '../field.js';
+import { drawNotReportedAnswer } from '../projections/cache.js';
 import { flightState } from '../words.js';
 
 export const changedAnswer = z
@@ -13,6 +14,7 @@ export const changedAnswer = z
 
 export const notHeardAnswer = z
   .strictObject({
+    draws: z.array(drawNotReportedAnswer).describe('Planned draws of days that are over.'),
     caches: z.array(
       z.strictObject({
         place: z.string(),

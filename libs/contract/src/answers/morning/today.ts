@@ -58,6 +58,7 @@ export const fuelAtAnswer = z
     usableLitres: z.number(),
     reserveLitres: z.number().describe('Of the usable litres, for a medevac only.'),
     reserveSetLitres: z.number().describe('What is to be kept for it; more than there is: some is missing.'),
+    notReportedLitres: z.number().describe('Of the usable litres, planned as drawn by now and not reported.'),
     countedAt: instant.nullable(),
     confidence: confidence,
   })

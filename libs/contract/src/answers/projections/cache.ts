@@ -82,6 +82,16 @@ export const plannedDrawAnswer = z
       'Fuel that is planned to leave a cache into an aircraft; `for`: programme, or what an uplift is for.',
   });
 
+export const drawNotReportedAnswer = z
+  .strictObject({
+    date: isoDate,
+    place: z.string(),
+    helicopter: z.string(),
+    programme: z.string(),
+    litres: litres,
+  })
+  .meta({ id: 'DrawNotReported', description: 'Litres of a helicopter task whose day is over.' });
+
 export const cacheAnswer = z
   .strictObject({
     endTargetLitres: litres.nullable(),
@@ -108,6 +118,9 @@ export const cacheAnswer = z
     deliveries: z.array(deliveryAnswer),
     draws: z.array(plannedDrawAnswer),
     slings: z.array(slingToCome),
+    notReported: z
+      .array(drawNotReportedAnswer)
+      .describe('Planned draws of the last week that nobody has reported: usable still counts on them.'),
     remarks: z.array(z.string()),
     place: z.string(),
     ...setLevels,
