@@ -121,3 +121,17 @@ it('what a hold would do is printed on one page, without the list of all drums',
   expect(pages[0]).toContain('Hold batch J27-041');
   expect(pages[0]).not.toContain('All drums');
 });
+
+it('a drum is printed by itself, on one page, in line with the title', async () => {
+  const page = await open('/drums/0514', 'Drums');
+  await page.getByRole('article', { name: 'Drum 0514' }).getByRole('listitem').first().waitFor();
+  const pages = pagesOf(await page.pdf({ format: 'A4' }));
+  expect(pages).toHaveLength(1);
+  expect(pages[0]).toContain('0514');
+  expect(pages[0]).not.toContain('All drums');
+  await page.emulateMedia({ media: 'print' });
+  const lefts = await page.evaluate(() =>
+    ['h1', '.drums-card'].map((part) => document.querySelector(part)!.getBoundingClientRect().left),
+  );
+  expect(lefts[1]).toBe(lefts[0]);
+});
