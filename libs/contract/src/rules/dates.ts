@@ -81,7 +81,7 @@ export const dateRules: readonly Rule[] = [
   }),
 ];
 
-const isTimeZone = (name: string): boolean => {
+export const isTimeZone = (name: string): boolean => {
   try {
     new Intl.DateTimeFormat('en', { timeZone: name });
     return true;

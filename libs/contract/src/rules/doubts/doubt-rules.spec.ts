@@ -7,6 +7,13 @@ type Case = readonly [name: string, spoil: (document: any) => void, doubt: strin
 describe('what looks wrong is said and does not keep the document out', () => {
   it.each<Case>([
     [
+      'a time zone ten hours west of the places',
+      (d) => {
+        d.timeZone = 'Etc/GMT+10';
+      },
+      'timeZone: by Etc/GMT+10 the sun is highest at XHOM about 03:00, not about noon: flights would be planned in the dark. Look at the time zone, and at the longitudes of the places, west of Greenwich with a minus.',
+    ],
+    [
       'kilometres for nautical miles',
       (d) => {
         d.distances[0].distanceNm = 111;

@@ -5,7 +5,7 @@ import { Button, MessageLine, ProblemLine } from '../../../ui/index.js';
 import { KeptList } from '../kept/kept-list.js';
 import { isTheOne, type Section, sectionAt } from '../sections.js';
 import { bringIn } from './bring-in.js';
-import { exampleLines, linesIn, missingIn, scenarioOf } from './draft.js';
+import { doubtsIn, exampleLines, linesIn, missingIn, scenarioOf } from './draft.js';
 import { forgetDraft, useDraft, useDraftKeeper, useUnsaved } from './draft-store.js';
 import { MissingList } from './missing-list.js';
 
@@ -75,6 +75,7 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
       <Step key={section.name} section={section} at={id} currency={currency} />
       <aside className="set-up-missing">
         <MissingList missing={missing} to={(list) => `/set-up/begin/${list}`} currency={currency} />
+        <Doubts doubts={doubtsIn(draft, now)} />
         <p>
           <small>What you type stays in this browser, saved or not, until the territory is brought in.</small>
         </p>
@@ -86,6 +87,18 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
     </div>
   );
 };
+
+const Doubts = ({ doubts }: { readonly doubts: readonly string[] }) =>
+  doubts.length > 0 && (
+    <section className="section" aria-label="Worth a look">
+      <h2>Worth a look</h2>
+      <ul>
+        {doubts.map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
+    </section>
+  );
 
 /** A second territory is never begun; what was begun before the other one came stays to be looked at. */
 const AlreadyThere = ({ isBegun = false }: { readonly isBegun?: boolean }) => (

@@ -1,4 +1,4 @@
-import { type Missing, missingForPlan, scenarioSchema } from '@drumline/contract';
+import { type Missing, missingForPlan, parseScenario, scenarioSchema } from '@drumline/contract';
 import { localDate } from '@drumline/units';
 import { isTheOne, nameIn, type Section } from '../sections.js';
 
@@ -34,6 +34,10 @@ const zoneOf = (zone: unknown): string => {
 
 export const missingIn = (draft: Draft, now: Date): readonly Missing[] =>
   missingForPlan(scenarioOf(draft, now));
+
+/** What looks wrong and keeps nothing out. */
+export const doubtsIn = (draft: Draft, now: Date): readonly string[] =>
+  parseScenario(scenarioOf(draft, now)).doubts.map(({ problem, remedy }) => `${problem} ${remedy}`);
 
 export const linesIn = (draft: Draft, section: Section): readonly unknown[] => {
   const kept = draft[section.list];

@@ -142,6 +142,14 @@ describe('the finding', () => {
     expect(find({ before })).toBe('16 flights land 71 drums for 55,624 cr; no plan stood before.');
     const nothing = { ...softTuesday, removed: [], moved: [], added: [] };
     expect(findingOf(nothing, 'cr')).toBe('Nothing changes: the flights that stand are the plan.');
+    const short = { ...nothing, cannotKeep: [{ text: 'XLOR is below critical.', blockedBy: 'the night.' }] };
+    expect(findingOf(short, 'cr')).toBe(
+      'No better flights were found than those that stand, and what is short stays so: see what it cannot keep, and why.',
+    );
+    const none = { ...short.totals.after, flights: 0 };
+    expect(findingOf({ ...short, totals: { ...short.totals, after: none } }, 'cr')).toBe(
+      'No flight was found, and what is short stays so: see what it cannot keep, and why.',
+    );
   });
 });
 

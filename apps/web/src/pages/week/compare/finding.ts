@@ -8,12 +8,21 @@ import type { Differences, Totals } from './differences-read.js';
  */
 export const findingOf = (differences: Differences, currency: string): string => {
   const { before, after } = differences.totals;
-  if (isNothing(differences)) return 'Nothing changes: the flights that stand are the plan.';
+  if (isNothing(differences)) return nothingWords(differences);
   if (before.drums === 0)
     return `${flightWords(after.flights)} ${after.flights === 1 ? 'lands' : 'land'} ${drumWords(after.drums)} for ${money(after.cost.total, currency)}; no plan stood before.`;
   const rise = printedRise(before.cost, after.cost);
   const cause = causeOf(before, after, rise);
   return `${billWords(rise, currency)}${cause === null ? '' : `, because ${cause}`}.`;
+};
+
+/** Where something is wanting, that nothing changes is no good news: beside it stands what stays short, and why. */
+const nothingWords = ({ cannotKeep, totals }: Differences): string => {
+  if (cannotKeep.length === 0) return 'Nothing changes: the flights that stand are the plan.';
+  const short = 'what is short stays so: see what it cannot keep, and why';
+  return totals.after.flights === 0
+    ? `No flight was found, and ${short}.`
+    : `No better flights were found than those that stand, and ${short}.`;
 };
 
 const isNothing = ({ removed, added, moved, drumsChanged }: Differences): boolean =>
