@@ -89,7 +89,7 @@ const countFields = (): Block[] => [
   cells(['Sealed', 'Open', 'Empty'], ['*', '*', '*'], 1),
   cells(['Open drum no.', 'stick, cm', 'or L'], [110, 70, '*'], 2),
   line(`Held or X, numbers ${blank(33)}`, 14),
-  line(`Damaged, numbers ${blank(34)}`, 14),
+  line(`Damaged, numbers ${blank(30)}`, 14),
   { text: [{ text: 'Write what you see. ', bold: true }, 'Do not copy the book.'], margin: [0, 12, 0, 0] },
   line(`Counted by ${blank(40)}`, 14),
 ];
