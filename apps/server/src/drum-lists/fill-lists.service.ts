@@ -11,21 +11,25 @@ export class FillListsService {
   constructor(private readonly board: BoardService) {}
 
   async all(): Promise<readonly FillListAnswer[]> {
-    const board = await this.board.read();
-    const { bases, policy, firstDay } = board.scenario;
-    const { batches } = board.facts.scenario;
-    const lines = readiedFlights(board.flights).flatMap((flight) => linesOf(board, flight));
-    return bases.map((base) =>
-      fillList({
-        base,
-        lines: lines.filter(({ from }) => from === base.place),
-        batches,
-        fillLitres: policy.drum.fillLitres,
-        today: firstDay,
-      }),
-    );
+    return fillListsOf(await this.board.read());
   }
 }
+
+/** Base by base, as the flights of this board want it. */
+export const fillListsOf = (board: Board): readonly FillListAnswer[] => {
+  const { bases, policy, firstDay } = board.scenario;
+  const { batches } = board.facts.scenario;
+  const lines = readiedFlights(board.flights).flatMap((flight) => linesOf(board, flight));
+  return bases.map((base) =>
+    fillList({
+      base,
+      lines: lines.filter(({ from }) => from === base.place),
+      batches,
+      fillLitres: policy.drum.fillLitres,
+      today: firstDay,
+    }),
+  );
+};
 
 const linesOf = ({ scenario, loads }: Board, { flight, head }: ReadiedFlight): FillListAnswer['lines'] =>
   flight.stops.flatMap(({ place }, stop) => {

@@ -191,7 +191,7 @@ describe('a plan document', () => {
     };
     const { remarks } = documentOf({ counts: [{ ...count, at: '2031-03-03T06:00Z' }] });
     expect(remarks).toContain(
-      'NOR: a count of 2,500 L is entered for Mon 3 Mar 06:00, still to come at Mon 3 Mar 05:00, and was not used.',
+      'NOR: not counted yet; a count of 2,500 L is entered for Mon 3 Mar 06:00, still to come at Mon 3 Mar 05:00, and was not used.',
     );
     const known = { ...count, litres: litres(400), at: '2031-03-03T04:00Z' };
     const both = documentOf({ counts: [known, { ...count, at: '2031-03-03T06:00Z' }] });

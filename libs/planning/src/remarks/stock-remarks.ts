@@ -21,12 +21,12 @@ export function stockRemarks(scenario: Scenario, { caches }: DescribedFlights): 
   ];
 }
 
-/** Beside a count that is used, one that is still to come is told as another. */
+/** Beside a count that is used, one that is still to come is told as another; without one, the place is not counted yet. */
 function notUsedRemarks(
   { countsNotUsed, lastCount }: OpeningStock,
   { asOf, timeZone }: Scenario,
 ): readonly string[] {
-  const one = lastCount === null ? 'a count' : 'another count';
+  const one = lastCount === null ? 'not counted yet; a count' : 'another count';
   return countsNotUsed.map(
     ({ place, litres, at }) =>
       `${place}: ${one} of ${litreWords(litres)} is ${stillToComeWords(at, asOf, timeZone)}.`,

@@ -3,6 +3,7 @@ import { figure, inWords } from '../../ui/index.js';
 import { stillToSignWords } from '../../ui/still-to-sign.js';
 import type { DecideRow } from './decide-row.js';
 import type { Morning } from './morning-read.js';
+import { ageWords } from './not-heard-rows.js';
 import { criticalRows, noPlanRows, slingRows } from './short-rows.js';
 
 type Flight = Morning['flights'][number];
@@ -22,7 +23,7 @@ export const decideRows = (
   const days = [...new Set(later.map(({ date }) => date))];
   const due: readonly (readonly [at: string, row: DecideRow])[] = [
     ...noPlanRows(morning, calendar, isOfBefore),
-    ...soon.map((flight) => [flight.by, flightRow(flight, calendar)] as const),
+    ...soon.map((flight) => [flight.by, flightRow(flight, calendar, morning.asOf)] as const),
     ...morning.cases.map((each) => [each.at, caseRow(each, calendar)] as const),
     ...morning.proposals.map((each) => [each.proposedAt, proposalRow(each, calendar)] as const),
     ...criticalRows(morning, calendar),
@@ -51,7 +52,7 @@ const dueKey = (at: string, { isoDay, time }: Calendar): string =>
 const isSoon = ({ needsDecision, by }: Flight, { asOf }: Morning): boolean =>
   needsDecision !== null || Date.parse(by) - Date.parse(asOf) < 24 * 3_600_000;
 
-const flightRow = (flight: Flight, calendar: Calendar): DecideRow => {
+const flightRow = (flight: Flight, calendar: Calendar, asOf: string): DecideRow => {
   const { id, aircraft, route, date, state, needsDecision, drums, ifDeclined, pilot } = flight;
   const day = date === calendar.today ? '' : `, ${calendar.day(date)}`;
   const load = `${inWords(drums, 'drums')}${pilot === null ? ', no pilot yet' : `, ${pilot}`}.`;
@@ -59,7 +60,7 @@ const flightRow = (flight: Flight, calendar: Calendar): DecideRow => {
     key: id,
     time: calendar.when(flight.by),
     head: `${id}, ${aircraft} ${route.slice(0, -1).join('-')}${day}`,
-    state: capital(state),
+    state: `${capital(state)}${lateWords(flight, asOf)}`,
     needsDecision: needsDecision !== null,
     words: `${withoutName(needsDecision, id) ?? load} If declined: ${inShort(ifDeclined)}`,
     act: { kind: 'open', label: 'Open flight', path: `/week/${id}` },
@@ -90,6 +91,10 @@ const unheardRow = (
 };
 
 const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+
+/** ", late by 23 min": the latest time to decide it is past; empty: it is not. */
+const lateWords = ({ by }: Flight, asOf: string): string =>
+  Date.parse(by) < Date.parse(asOf) ? `, late by ${ageWords(by, asOf)}` : '';
 
 /** The worst cache; the card of the flight has them all. */
 const inShort = (ifDeclined: string): string => {
