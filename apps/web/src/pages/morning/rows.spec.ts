@@ -81,6 +81,14 @@ describe('decide now', () => {
     );
   });
 
+  it('a flight whose latest time is past says by how much', () => {
+    const rows = decideRows(
+      { ...bare, flights: [flight('F14', '2027-06-15', '2027-06-15T06:30:00Z')] },
+      calendar,
+    );
+    expect(rows.map(({ state }) => state)).toEqual(['Offered, late by 25 min']);
+  });
+
   it('a flight whose day is over stands before all else: did it fly; and one that was never approved says so', () => {
     const { by: _, ifDeclined: __, ...f01 } = { ...flight('F01', '2027-06-14', asOf), state: 'approved' };
     const didTheyFly = [f01, { ...f01, id: 'F03', state: 'offered' }];
