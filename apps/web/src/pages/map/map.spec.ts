@@ -129,6 +129,16 @@ describe('labels', () => {
     expect(chosen.get('marked')).toBe(1);
   });
 
+  it('stand on a line rather than on each other: words over words cannot be read', () => {
+    const labels = [
+      { key: 'a', spots: [box(10, 10)] },
+      { key: 'b', spots: [box(10, 14), box(10, 60)] },
+    ];
+    const { width, height } = box(10, 60);
+    const line = { x: 10, y: 60, width, height: height / 2, weight: 2.5 };
+    expect(labelSpots(labels, { frame, obstacles: [line] }).get('b')).toBe(1);
+  });
+
   it('come out the same every time', () => {
     const rows = placeRows(
       ['XA', 'XB', 'XC', 'XD'].map((code, index) =>
