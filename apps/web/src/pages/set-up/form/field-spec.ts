@@ -112,9 +112,12 @@ const wordsOf = (key: string, schema: Schema, currency: string): Omit<Common, 'w
   const note = rest
     .filter((part) => !part.startsWith('listed in'))
     .join('; ')
-    .replace(/\b(null|absent):/, 'empty:');
+    .replace(/\b(null|absent)(?=:| at )/, 'empty');
   const unit = isChance(schema) ? '%' : String(schema.unit ?? '').replace(/^cent/, currency);
-  return { key, label: label.split(' (')[0]!, note, unit: unit.startsWith('local') ? '' : unit };
+  return { key, label: label.split(' (')[0]!, note, unit: isInWords(unit) ? '' : unit };
 };
+
+/** What is typed says its own zone: a day is local, an instant ends in Z. */
+const isInWords = (unit: string): boolean => unit.startsWith('local') || unit === 'UTC';
 
 const nameWords = (key: string): string => `${key[0]?.toUpperCase() ?? ''}${key.slice(1)}`;

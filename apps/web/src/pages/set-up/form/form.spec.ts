@@ -68,6 +68,14 @@ describe('a form read from the schema', () => {
       unit: 'L',
     });
   });
+
+  it('speaks of what is empty on the form, not of null', () => {
+    expect(fieldOf('places', 'runway').note).toBe('empty at a pad');
+  });
+
+  it('names no zone beside an instant that ends in its own', () => {
+    expect(fieldOf('settings', 'clockStartsAt').unit).toBe('');
+  });
 });
 
 describe('what was typed', () => {

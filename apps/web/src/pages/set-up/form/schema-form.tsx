@@ -62,7 +62,7 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
   const list = inner.kind === 'text' && inner.offered !== null ? offered(inner.offered) : [];
   const isDay = inner.kind === 'text' && inner.holds === 'day';
   const notes = [
-    spec.whenEmpty === 'missing' || spec.note.includes('empty:') ? '' : 'may be empty',
+    spec.whenEmpty === 'missing' || spec.note.includes('empty') ? '' : 'may be empty',
     spec.note,
     isDay ? 'like 2027-06-14' : '',
     spec.kind === 'words' ? 'with commas between' : '',
