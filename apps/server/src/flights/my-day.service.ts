@@ -1,5 +1,5 @@
 import type { MyDay, PhoneDrum, PhoneFlight, PhonePlace } from '@drumline/contract';
-import { checkLoad, makeLoadSheet } from '@drumline/loading';
+import { makeLoadSheet } from '@drumline/loading';
 import type { FlightState, Scenario } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import type { Account } from '../people/account.table.js';
@@ -104,7 +104,6 @@ const flightOf = (board: Board, flight: Flight, loads: readonly Load[]): PhoneFl
     sheet: request === null ? null : makeLoadSheet(request),
     request,
     why: named.found ? null : named.why,
-    balance: named.found ? checkLoad(named.load).balance.moments : [],
   };
 };
 

@@ -1,4 +1,4 @@
-import { asLoaded, checkLoad, type DrumAsLoaded, makeLoadSheet } from '@drumline/loading';
+import { asLoaded, type DrumAsLoaded, makeLoadSheet } from '@drumline/loading';
 import type { OpenedFlight } from './opened-flight.js';
 import type { ReportedDrum } from './own-reports.js';
 
@@ -16,7 +16,6 @@ export const flightAsLoaded = (flight: OpenedFlight, aboard: readonly DrumAsLoad
     ...flight,
     request,
     sheet: makeLoadSheet(request),
-    balance: checkLoad(request.load).balance.moments,
     stops: flight.stops.map((stop) => ({
       ...stop,
       drums: stop.drums.flatMap((number) => numbers.get(number) ?? []),

@@ -1,5 +1,5 @@
 import type { MyDay, PhoneFlight } from '@drumline/contract';
-import { checkLoad, type LoadSheetRequest, makeLoadSheet, type RouteRequest } from '@drumline/loading';
+import { type LoadSheetRequest, makeLoadSheet, type RouteRequest } from '@drumline/loading';
 import {
   exampleLoad,
   examplePlace,
@@ -77,7 +77,6 @@ export const exampleFlight: PhoneFlight = {
   sheet: makeLoadSheet(request),
   request,
   why: null,
-  balance: checkLoad(request.load).balance.moments,
 };
 
 const { latitudeDeg: _latitude, longitudeDeg: _longitude, ...phonePlace } = xgan;

@@ -10,26 +10,20 @@ export const balanceFaultAnswer = z
   })
   .meta({ id: 'BalanceFault', description: 'What is wrong with a loading, and where.' });
 
-export const balanceMomentAnswer = z
+export const blindMomentAnswer = z
   .strictObject({
     leg: z.string(),
     moment: balanceMomentName,
     forwardIn: inches.nullable(),
     aftIn: inches.nullable(),
     inside: z.boolean(),
-    weightLb: lb,
     armIn: inches,
   })
   .meta({
-    id: 'BalanceMoment',
+    id: 'BlindMoment',
     description:
-      'Where the centre of gravity lies at one moment of one leg, against the envelope; limits null: weight outside it.',
+      'Where the centre of gravity lies at one moment of one leg, against the envelope; limits null: weight outside it. Without its weight, which is a total that somebody may be adding up.',
   });
-
-export const blindMomentAnswer = balanceMomentAnswer.omit({ weightLb: true }).meta({
-  id: 'BlindMoment',
-  description: 'Without its weight, which is a total that somebody may be adding up.',
-});
 export type BlindMoment = Answer<typeof blindMomentAnswer>;
 
 export const rowBalanceAnswer = z

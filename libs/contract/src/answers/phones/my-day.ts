@@ -3,7 +3,6 @@ import { z } from 'zod';
 import { placeSchema } from '../../scenario/place-schema.js';
 import { type Answer, clockTime, feet, instant, lb } from '../field.js';
 import { flightInShort, flightLastDone } from '../flights/flight-in-short.js';
-import { balanceMomentAnswer } from '../loads/balance.js';
 import { loadSheetAnswer } from '../loads/load-sheet.js';
 import { surfaceReport } from '../planned.js';
 import { phoneClock, phoneFormat } from './phone-clock.js';
@@ -93,7 +92,6 @@ export const phoneFlightAnswer = z
         'What the sheet is made from: with another drum aboard the phone makes it anew. Null: there is no sheet.',
       ),
     why: z.string().nullable(),
-    balance: z.array(balanceMomentAnswer).describe('Where the weight lies on each leg.'),
   })
   .meta({ id: 'PhoneFlight' });
 export type PhoneFlight = Answer<typeof phoneFlightAnswer>;
