@@ -1,3 +1,5 @@
+import { printNumber } from '@drumline/units';
+
 export type Unit =
   | 'L'
   | 'kg'
@@ -23,14 +25,10 @@ interface QtyProps {
   readonly also?: { readonly value: number; readonly unit: Unit };
 }
 
-/** 8,528 and −1.5: thousands with a comma, the true minus sign. */
+/** 8,528 and −1.5, as on paper; where wanted with a + before what is above zero. */
 export const figure = (value: number, digits = 0, sign = false): string => {
-  const size = Math.abs(value).toLocaleString('en-GB', {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
-  });
-  const isZero = Number(size.replaceAll(',', '')) === 0;
-  return `${value < 0 && !isZero ? '−' : sign && !isZero ? '+' : ''}${size}`;
+  const printed = printNumber(value, digits);
+  return sign && value > 0 && /[1-9]/.test(printed) ? `+${printed}` : printed;
 };
 
 /** What is counted, one of it: whatever is not in the table is the same for one and for more. */
