@@ -58,16 +58,17 @@ const LoadedActs = ({
   const { signatures } = typed;
   const totals = totalsIn(typed);
   const mayLoad = useMay()('load', 'enter');
-  const ids = useIds();
+  const { idOf, renew } = useIds();
   const [isKept, setKept] = useState(false);
   const { run, isSending, problem } = useAct((allTheSame: boolean) => {
     const at = calendar.now.toISOString();
-    const report = loadReport({ flight, totals, signatures, bySoftFigures, allTheSame, at, idOf: ids });
-    return put(`/api/flight-reports/${ids('report')}`, report, { schema: enteredSchema });
+    const report = loadReport({ flight, totals, signatures, bySoftFigures, allTheSame, at, idOf });
+    return put(`/api/flight-reports/${idOf('report')}`, report, { schema: enteredSchema });
   });
   const record = async (allTheSame: boolean) => {
     const answer = await run(allTheSame);
     if (answer === undefined) return;
+    renew();
     setKept(!answer.body.entered);
     typed.discard();
   };
@@ -105,12 +106,13 @@ const LoadedActs = ({
 
 const totalsIn = ({ load, takeOff }: TypedTotals) => ({ load: load.answer, takeOff: takeOff.answer });
 
-/** One id for each name, made once: what is sent again is the same thing. */
-const useIds = (): ((name: string) => string) => {
+/** One id for each name, made once: what is sent again is the same thing; renewed for another loading. */
+const useIds = () => {
   const ids = useRef(new Map<string, string>());
-  return (name) => {
+  const idOf = (name: string): string => {
     const id = ids.current.get(name) ?? newId();
     ids.current.set(name, id);
     return id;
   };
+  return { idOf, renew: () => ids.current.clear() };
 };
