@@ -103,15 +103,18 @@ const StopEntries = ({ draft, setDraft, caches }: PartProps & { readonly caches:
 const FlightChoices = ({
   draft,
   setDraft,
+  flight,
   card,
   week,
   calendar,
   mayAssign,
-}: PartProps & Pick<AmendFormProps, 'card' | 'week' | 'calendar' | 'mayAssign'>) => {
+}: PartProps & Pick<AmendFormProps, 'flight' | 'card' | 'week' | 'calendar' | 'mayAssign'>) => {
   const days = [
     ...new Set([draft.date, ...week.days.map(({ date }) => date).filter((date) => date >= week.today)]),
   ];
   const crew = card.today?.crew ?? [];
+  // Who is fit was asked of the flight as it stands: of another day or aircraft the check says it.
+  const isAsStands = draft.date === flight.date && draft.aircraft === flight.aircraft;
   return (
     <>
       <div className="amend-stop">
@@ -134,11 +137,20 @@ const FlightChoices = ({
           input={{ placeholder: 'first free' }}
         />
       </div>
+      {!mayAssign && (
+        <p>
+          {draft.pilot === '' ? 'No pilot is named' : `Pilot: ${draft.pilot}`}. The dispatcher names another:
+          what only another pilot may fly, the dispatcher amends.
+        </p>
+      )}
       {mayAssign && (
         <Choice
           label="Pilot"
           value={draft.pilot}
-          options={[['', 'Nobody named'], ...crew.map(({ id, whyNot }) => [id, whyNot ?? id] as const)]}
+          options={[
+            ['', 'Nobody named'],
+            ...crew.map(({ id, whyNot }) => [id, (isAsStands && whyNot) || id] as const),
+          ]}
           onChange={(pilot) => setDraft((now) => ({ ...now, pilot }))}
         />
       )}

@@ -47,6 +47,11 @@ export const approveOff = (
   return `Approve is off: it needs a decision first. ${needsDecision} Amend it, keep it as it is, or decline it.`;
 };
 
+/** Why Keep cannot be pressed: what the server would refuse it for; undefined: it can. */
+export const keepOff = (
+  fault: { readonly problem: string; readonly remedy: string } | undefined,
+): string | undefined => fault && `Keep is off: ${fault.problem} ${fault.remedy}`;
+
 /** The act that a form sends, by its button. */
 export const actOfForm: Readonly<Record<FormName, ActName>> = {
   decline: 'Decline',

@@ -3,7 +3,7 @@ import { Button, type Key } from '../../ui/index.js';
 import { boardFocus } from './board-focus.js';
 import type { Card } from './card-read.js';
 import { DidItFly } from './did-it-fly.js';
-import { approveOff, type FormName, openActs } from './flight-acts.js';
+import { approveOff, type FormName, keepOff, openActs } from './flight-acts.js';
 import type { ActName } from './undo/opposing-act.js';
 import type { FlightActs } from './use-flight-acts.js';
 import type { WeekFlight } from './week-read.js';
@@ -73,7 +73,7 @@ export const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => 
         </Button>
       )}
       {can.keep && (
-        <Button press={key('k')} onPress={() => open('keep')}>
+        <Button press={key('k')} offBecause={keepOff(fault)} onPress={() => open('keep')}>
           Keep as it is
         </Button>
       )}

@@ -23,7 +23,7 @@ import {
   roomWords,
   weighedWords,
 } from './card-words.js';
-import { approveOff, isFormOpen, openActs, reasonText } from './flight-acts.js';
+import { approveOff, isFormOpen, keepOff, openActs, reasonText } from './flight-acts.js';
 import { gapScale } from './gap-scale.js';
 import { exampleBooked, exampleFlight } from './week-example.js';
 
@@ -99,6 +99,12 @@ describe('Approve', () => {
   it('is off where a limit of today does not hold, and open for a flight with neither', () => {
     expect(approveOff({ needsDecision: null }, { problem: short })).toBe(`Approve is off: ${short}`);
     expect(approveOff({ needsDecision: null }, undefined)).toBeUndefined();
+  });
+
+  it('keep is off for what the server would refuse, before a reason is asked for', () => {
+    const held = { problem: 'Drum 0514 is held.', remedy: 'Take another drum.' };
+    expect(keepOff(held)).toBe('Keep is off: Drum 0514 is held. Take another drum.');
+    expect(keepOff(undefined)).toBeUndefined();
   });
 });
 

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { useList, useRead } from '../../../api/index.js';
+import { useList, useMay, useRead } from '../../../api/index.js';
 import { Choice, Entry } from '../../../ui/index.js';
-import { baseSchema, batchSchema, checkedBy, policySchema } from '../drums-read.js';
+import { baseSchema, batchSchema, checkedBy, policySchema, standingHoldSchema } from '../drums-read.js';
 import { CheckLines } from './check-lines.js';
 import { EntryForm } from './entry-form.js';
 import { checkFill } from './fill-check.js';
@@ -13,16 +13,24 @@ interface FillFormProps {
   readonly onClose: () => void;
 }
 
+/** Batches that nobody may use now, and so nobody fills from. */
+const useHeldBatches = (): ReadonlySet<string> => {
+  const mayView = useMay()('hold', 'view');
+  const holds = useList(mayView ? '/api/holds' : null, standingHoldSchema).value ?? [];
+  return new Set(holds.flatMap(({ of }) => ('batch' in of ? [of.batch] : [])));
+};
+
 /** Fill one drum: what the scale says is compared with what it should say while it is typed. */
 export const FillForm = ({ place, onClose }: FillFormProps) => {
   const bases = useList('/api/bases', baseSchema).value?.map(({ data }) => data.place) ?? [];
   const batches = useList('/api/batches', batchSchema).value?.map(({ data }) => data) ?? [];
+  const held = useHeldBatches();
   const policy = useRead('/api/policy/current', policySchema).value?.data;
   const [fields, setFields] = useState<FillFields>(emptyFields);
   const set = (changed: Partial<FillFields>) => setFields({ ...fields, ...changed });
   const base = fields.place || place || bases[0] || '';
   const of = batches.filter(({ filledAt }) => filledAt.includes(base)).toReversed();
-  const batch = of.find(({ id }) => id === fields.batch) ?? of[0];
+  const batch = of.find(({ id }) => id === fields.batch) ?? of.find(({ id }) => !held.has(id)) ?? of[0];
   const measured = measuredIn(fields, batch?.densityAt15KgPerLitre, checkedBy(policy));
   const check = measured === null ? null : checkFill(measured);
   return (
@@ -43,10 +51,16 @@ export const FillForm = ({ place, onClose }: FillFormProps) => {
         <Choice
           label="Batch"
           value={batch?.id ?? ''}
-          options={of.map(({ id }) => [id, id] as const)}
+          options={of.map(({ id }) => [id, held.has(id) ? `${id}, HOLD` : id] as const)}
           onChange={(chosen) => set({ batch: chosen })}
         />
       </div>
+      {batch !== undefined && held.has(batch.id) && (
+        <p className="plum" role="status">
+          HOLD: batch {batch.id} is held. A drum filled from it is held as soon as it is entered, and no
+          flight takes it.
+        </p>
+      )}
       <div className="drums-row">
         <Choice
           label="Measured by"
