@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { LoadAnswer, MyDay } from '@drumline/contract';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { pageCount } from '../paper/testing/read-pdf.js';
 import type { Client } from '../testing/client.js';
 import { type FlightDesk, openFlightDesk, type ShownFlight } from '../testing/flight-desk.js';
 
@@ -50,7 +51,6 @@ describe('a drum that is aboard and in no book', () => {
     // 190 kg is 419 lb.
     expect(by9999(answer)).toMatchObject({ grossKg: 190, lb: 419, batch: 'NOT IN BOOK' });
     expect(answer.load!.sheet.notInBookWords).toBe('9999 is not in the book: 190.0 kg by the crew.');
-    expect((await desk.dispatcher.get('/api/flights/F05/sheet.pdf')).status).toBe(200);
     const { flights } = (await crew.get<MyDay>('/api/my-day')).body;
     expect(flights.find(({ id }) => id === 'F05')!.sheet!.checkCode).toBe(answer.load!.sheet.checkCode);
 
@@ -62,6 +62,24 @@ describe('a drum that is aboard and in no book', () => {
     };
     expect((await crew.put(`/api/movements/${randomUUID()}`, left)).status).toBe(200);
     expect(by9999(await sheet())).toMatchObject({ grossKg: 190 });
+  });
+
+  it('of a full flight has its sheet on one page of A4, on two of Letter; the cover of its day stays one page', async () => {
+    await loadsWith9999(190);
+    const pagesOf = async (path: string) => {
+      const { status, body } = await desk.dispatcher.get<string>(path);
+      expect(status).toBe(200);
+      return pageCount(Buffer.from(body, 'latin1'));
+    };
+    for (const [paper, sheetPages] of [
+      ['a4', 1],
+      ['letter', 2],
+    ] as const) {
+      expect(await pagesOf(`/api/flights/F05/sheet.pdf?paper=${paper}`)).toBe(sheetPages);
+      const pack = await pagesOf(`/api/day-pack.pdf?date=${f05.date}&paper=${paper}`);
+      // Cover, the sheet, radio script, slips of counts and of draws, a blank sheet.
+      expect([paper, pack]).toEqual([paper, 1 + sheetPages + 1 + 2 + 1]);
+    }
   });
 
   it('weighs as planned where its crew has told nothing, and that is said', async () => {
