@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import type { MorningAnswer, ProjectionsAnswer } from '@drumline/contract';
+import type { ProjectionsAnswer } from '@drumline/contract';
+import type { MorningAnswer } from '@drumline/contract/answers';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { counted, drawn } from '../stock/testing/movement-bodies.js';
 import { type FlightDesk, openFlightDesk, setClock } from '../testing/flight-desk.js';

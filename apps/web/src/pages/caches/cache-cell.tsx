@@ -1,9 +1,8 @@
 import { memo, useRef } from 'react';
-import { inWords, LevelMark } from '../../ui/index.js';
+import { LevelMark } from '../../ui/index.js';
 import { CacheGraph } from './cache-graph.js';
 import type { NamedCache } from './cache-list.js';
-import { dayNames, finding, levelAhead, lowestWords } from './cache-words.js';
-import type { Cache } from './caches-read.js';
+import { coverInShort, dayNames, finding, levelAhead, lowestWords } from './cache-words.js';
 import type { GridSize } from './grid-size.js';
 import { useWasNear } from './near.js';
 
@@ -33,7 +32,7 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
   const isDrawn = useWasNear(cell);
   const dayName = dayNames(dates, shared.day);
   const ahead = levelAhead(cache, dayName);
-  const cover = coverOf(cache);
+  const cover = coverInShort(cache);
   return (
     <li ref={cell} className="cache-cell">
       <button
@@ -74,6 +73,3 @@ export const CacheCell = memo(({ named, shared, isSelected, isTabStop, onSelect 
     </li>
   );
 });
-
-const coverOf = ({ daysOfCover }: Cache): string =>
-  daysOfCover === null ? 'no draws' : `${inWords(daysOfCover, 'days', 1)} of cover`;

@@ -67,9 +67,17 @@ export const coverWords = (cache: Cache, dayName: DayName): string => {
     daysOfCover > 0
       ? `: ${inWords(now!, 'L')} now at the mean draw of ${inWords(days, 'days')}, ${inWords(now! / daysOfCover, 'L')} a day`
       : '';
-  const isEarly = noDeliveries.runOutDay !== null && noDeliveries.runOutDay < daysOfCover;
-  const early = isEarly ? '; the draws come early, so it runs out before' : '';
+  const early = drawsComeEarly(cache) ? '; the draws come early, so it runs out before' : '';
   return `${without} ${inWords(daysOfCover, 'days', 1)} of cover${mean}${early}.`;
+};
+
+const drawsComeEarly = ({ daysOfCover, projections: { noDeliveries } }: Cache): boolean =>
+  daysOfCover !== null && noDeliveries.runOutDay !== null && noDeliveries.runOutDay < daysOfCover;
+
+/** "68.1 days of cover"; a mean that the draws do not keep to is called one, as the cache runs out long before. */
+export const coverInShort = (cache: Cache): string => {
+  if (cache.daysOfCover === null) return 'no draws';
+  return `${inWords(cache.daysOfCover, 'days', 1)}${drawsComeEarly(cache) ? ', mean draw' : ' of cover'}`;
 };
 
 /** What a graph shows, for whoever hears it. */

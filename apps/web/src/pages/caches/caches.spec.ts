@@ -3,7 +3,7 @@ import { countAgainstBook } from '../../counting/count-words.js';
 import { instantOfTime, litresTyped } from '../../counting/typed.js';
 import { levelScale, litreLines, stepped } from '../../ui/index.js';
 import { type Choices, chosen, named } from './cache-list.js';
-import { coverWords, dayNames, finding, levelAhead, lowestWords } from './cache-words.js';
+import { coverInShort, coverWords, dayNames, finding, levelAhead, lowestWords } from './cache-words.js';
 import type { Cache } from './caches-read.js';
 import { touchedRows } from './consequence-rows.js';
 import { dayRows, sumOf } from './day-rows.js';
@@ -144,6 +144,9 @@ describe('what is said of a cache', () => {
       'Without deliveries it stays above its minimum. 12.0 days of cover: 600 L now at the mean draw of 3 days, 50 L a day.',
     );
     expect(coverWords(cacheAt('XBIR', { daysOfCover: null }), dayName)).toContain('Nothing is drawn.');
+    // Beside "Critical, Tue 15" a mean is not called cover.
+    const inShort = [lorn, cacheAt('XBIR', { daysOfCover: 12 }), cacheAt('XBIR', { daysOfCover: null })];
+    expect(inShort.map(coverInShort)).toEqual(['10.6 days, mean draw', '12.0 days of cover', 'no draws']);
   });
 
   it('the finding of a graph names the lowest level, its day and what happens without deliveries', () => {

@@ -11,7 +11,10 @@ export const HowToRead = () => (
           {words}
         </li>
       ))}
-      <li>Days of cover: usable now at the mean draw, no deliveries. Early draws empty it sooner.</li>
+      <li>
+        Days of cover: usable now at the mean draw, no deliveries. Where early draws empty it sooner: mean
+        draw.
+      </li>
     </ul>
   </li>
 );

@@ -2,7 +2,8 @@ import { useState } from 'react';
 import { z } from 'zod';
 import { put, useAct, useRead } from '../../api/index.js';
 import { litresTyped } from '../../counting/typed.js';
-import { ActForm, Button, Entry, inWords, ProblemLine } from '../../ui/index.js';
+import { useCountRules } from '../../counting/use-book.js';
+import { ActForm, Button, Entry, inWords, ProblemLine, useAskedFirst } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
 import { TouchedCaches } from './touched-caches.js';
 import { useConsequence } from './use-consequence.js';
@@ -37,12 +38,13 @@ export const MinimumForm = ({ cache, onClose }: MinimumFormProps) => {
   const asked = useConsequence(
     data === undefined || off !== undefined ? null : { kind: 'caches', id: cache.place, data },
   );
+  const doubted = useAskedFirst(roomDoubts(cache, minimumLitres, useCountRules()?.fillLitres), 'kept');
   const forTwo = off === undefined && isForTwo(cache, minimumLitres!, criticalLitres!);
   const send = useAct(() =>
     put(`/api/caches/${cache.place}`, data, { version: first!.version, schema: answerSchema }),
   );
   const submit = async () => {
-    if (off !== undefined || first === undefined || send.isSending) return;
+    if (off !== undefined || first === undefined || send.isSending || !doubted.keeps()) return;
     const done = await send.run();
     if (done === undefined) return;
     onClose(
@@ -58,6 +60,7 @@ export const MinimumForm = ({ cache, onClose }: MinimumFormProps) => {
       onSubmit={() => void submit()}
       acts={
         <Button kind="main" type="submit" busy={send.isSending} offBecause={off}>
+          {doubted.isAsked ? 'It is so, ' : ''}
           {forTwo ? 'Propose minimum' : 'Change minimum'}
         </Button>
       }
@@ -85,10 +88,23 @@ export const MinimumForm = ({ cache, onClose }: MinimumFormProps) => {
           proposes it.
         </p>
       )}
+      {doubted.said}
       <TouchedCaches asked={asked} />
       <ProblemLine problem={send.problem} />
     </ActForm>
   );
+};
+
+/** A level that no flight can reach keeps every plan short. */
+export const roomDoubts = (
+  { place, capacityDrums }: Pick<Cache, 'place' | 'capacityDrums'>,
+  minimum: number | undefined,
+  fillLitres: number | undefined,
+): readonly string[] => {
+  if (minimum === undefined || fillLitres === undefined || minimum <= capacityDrums * fillLitres) return [];
+  return [
+    `${place} has room for ${inWords(capacityDrums, 'drums')}, ${inWords(capacityDrums * fillLitres, 'L')}: a minimum of ${inWords(minimum, 'L')} is never reached.`,
+  ];
 };
 
 /** As the server asks it. */
