@@ -63,7 +63,7 @@ const sql = `
 
     union all
     select 'territory', at + ${ahead}, null, coalesce(full_name, person), null,
-      jsonb_build_object('did', did, 'subject', subject)
+      jsonb_build_object('did', did, 'subject', subject, 'changed', detail -> 'changed')
     from audit_entries left join accounts on accounts.id = account_id
     where at + ${ahead} >= $1 and account_id is not null
       and at >= coalesce((select loaded_at from demo_territory), '-infinity')

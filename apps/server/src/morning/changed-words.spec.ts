@@ -46,3 +46,8 @@ it('a day in the name of what changed is read as a day', () => {
   const facts = { did: 'changed', subject: 'sling move H1, XESK-XMAR, 2027-06-15' };
   expect(news('territory', facts)).toBe('sling move H1, XESK-XMAR, Tue 15 changed');
 });
+
+it('of what was changed says which figures, from what to what', () => {
+  const facts = { did: 'changed', subject: 'settings', changed: ['offered days 7 to 5', 'no flying days'] };
+  expect(news('territory', facts)).toBe('settings changed: offered days 7 to 5, no flying days');
+});

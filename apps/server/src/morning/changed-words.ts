@@ -111,8 +111,10 @@ const whatOf: Readonly<Record<ChangedRow['kind'], (facts: Facts, latest: Latest)
   flight: flightWords,
   plan: () => 'A plan was accepted',
   // Of settings and rules there is one of each: nobody calls it "current".
-  territory: ({ did, subject }) =>
-    `${text(subject)
+  territory: ({ did, subject, changed }) => {
+    const what = Array.isArray(changed) && changed.length > 0 ? `: ${changed.join(', ')}` : '';
+    return `${text(subject)
       .replace(/ current$/, '')
-      .replace(/\b\d{4}-\d\d-\d\d\b/g, dayWords)} ${text(did)}`,
+      .replace(/\b\d{4}-\d\d-\d\d\b/g, dayWords)} ${text(did)}${what}`;
+  },
 };

@@ -170,6 +170,17 @@ describe('the morning', () => {
     expect([after.handover, after.handedOverAt === null]).toEqual([null, false]);
   });
 
+  it('says of settings that were changed which, from what to what', async () => {
+    const setUp = await desk.server.as('operations manager');
+    const path = '/api/settings/current';
+    const { version, data } = (await setUp.get<{ version: number; data: { offeredDays: number } }>(path))
+      .body;
+    const fewer = { ...data, offeredDays: data.offeredDays - 1 };
+    expect((await setUp.change(path, version, fewer)).status).toBeLessThan(300);
+    const said = (await morning()).changed.map(({ what }) => what);
+    expect(said).toContain(`settings changed: offered days ${data.offeredDays} to ${fewer.offeredDays}`);
+  });
+
   it("is the office's, and a moment that is none is refused", async () => {
     const pilot = await desk.server.as('pilot');
     expect((await pilot.get('/api/morning')).status).toBe(403);

@@ -6,6 +6,7 @@ import { type Actor, AuditService } from '../audit/audit.service.js';
 import { type Expected, staleVersion } from '../http/etag.js';
 import { Problem } from '../http/problem.js';
 import type { Thing } from './assemble.js';
+import { changedFields } from './changed-fields.js';
 import { type Entry, entryTable } from './entry.table.js';
 import { notThere, oneAtATime, thingsIn, writeEntry } from './kept-entries.js';
 import { type Kind, kindNamed } from './kinds.js';
@@ -63,8 +64,17 @@ export class TerritoryWritesService {
       { kind: kind.name, id, data, removed: false },
       { before: there, by },
     );
-    const did = there === null || there.removed ? 'added' : 'changed';
-    await this.audit.record(transaction, by, did, subjectOf(kind, id, data), { id, version: entry.version });
+    const before = there === null || there.removed ? null : there.data;
+    await this.audit.record(
+      transaction,
+      by,
+      before === null ? 'added' : 'changed',
+      subjectOf(kind, id, data),
+      {
+        ...{ id, version: entry.version },
+        ...(before === null ? {} : { changed: changedFields(before, data) }),
+      },
+    );
     return entry;
   }
 
