@@ -18,7 +18,13 @@ const targets: readonly (readonly [EndTarget, string])[] = [
   ['minimum', 'minimums only'],
 ];
 
-const figuresOnly = { inputMode: 'numeric', maxLength: 8 } as const;
+const figures = (currency: string) =>
+  [
+    { field: 'days', label: 'Look ahead', unit: 'days' },
+    { field: 'offeredDays', label: 'Offer the flights of', unit: 'days' },
+    { field: 'changePrice', label: 'Price of each change', unit: currency },
+    { field: 'seconds', label: 'Search for', unit: 's' },
+  ] as const;
 
 export const PlanFields = ({ form, set, faults, hasHandPlan, currency, calendar }: PlanFieldsProps) => {
   const week = daysFrom(calendar.today, 7);
@@ -40,38 +46,16 @@ export const PlanFields = ({ form, set, faults, hasHandPlan, currency, calendar 
           options={targets.filter(([target]) => hasHandPlan || target !== 'hand plan')}
           onChange={(endTarget) => set({ endTarget })}
         />
-        <Entry
-          label="Look ahead"
-          unit="days"
-          value={form.days}
-          fault={faults.days}
-          onChange={(days) => set({ days })}
-          input={figuresOnly}
-        />
-        <Entry
-          label="Offer the flights of"
-          unit="days"
-          value={form.offeredDays}
-          fault={faults.offeredDays}
-          onChange={(offeredDays) => set({ offeredDays })}
-          input={figuresOnly}
-        />
-        <Entry
-          label="Price of each change"
-          unit={currency}
-          value={form.changePrice}
-          fault={faults.changePrice}
-          onChange={(changePrice) => set({ changePrice })}
-          input={figuresOnly}
-        />
-        <Entry
-          label="Search for"
-          unit="s"
-          value={form.seconds}
-          fault={faults.seconds}
-          onChange={(seconds) => set({ seconds })}
-          input={figuresOnly}
-        />
+        {figures(currency).map(({ field, label, unit }) => (
+          <Entry
+            key={field}
+            {...{ label, unit }}
+            value={form[field]}
+            fault={faults[field]}
+            onChange={(typed) => set({ [field]: typed })}
+            input={{ inputMode: 'numeric', maxLength: 8 }}
+          />
+        ))}
       </div>
       {form.from !== calendar.today && (
         <p>
