@@ -24,6 +24,13 @@ export interface MorningAnswer {
   readonly flights: readonly DecideFlight[];
   /** Of days that are over: nobody has said whether they flew. */
   readonly didTheyFly: readonly UnheardFlight[];
+  /** Bases that cannot fill in time what approved and given flights want; `by`: the first of them leaves. */
+  readonly fillsShort: readonly {
+    readonly place: string;
+    readonly short: readonly string[];
+    readonly flights: readonly string[];
+    readonly by: IsoInstant;
+  }[];
   /** Flights of any state that stand from today on; 0: no plan stands. */
   readonly flightsStanding: number;
   /** Although every approved and offered flight flies. */

@@ -21,7 +21,7 @@ import { crewsNotHeard } from './crews-not-heard.js';
 import { packTime } from './decide-by.js';
 import type { FuelAt, MorningAnswer, NotHeard, StripNow } from './morning-answer.js';
 import { stripsNow } from './strips-now.js';
-import { decideCase, decideProposal, didTheyFly, toDecide } from './to-decide.js';
+import { decideCase, decideProposal, didTheyFly, fillsShort, toDecide } from './to-decide.js';
 
 type Projections = Awaited<ReturnType<ProjectionsService['all']>>;
 
@@ -86,6 +86,7 @@ export class MorningService {
       since: from,
       flights: toDecide(board),
       didTheyFly: didTheyFly(unfinished, scenario),
+      fillsShort: fillsShort(board),
       flightsStanding: scenario.flights.length,
       belowCritical: cachesBelowCritical(projections.items.map(levelsOffered), {
         dates: projections.dates,

@@ -1,5 +1,6 @@
 import { ifDeclinedByFlight, isUnheardOf, markableStates } from '@drumline/planning';
-import { epochMinutes } from '@drumline/units';
+import { epochMinutes, instantOf } from '@drumline/units';
+import { fillListsOf } from '../drum-lists/fill-lists.service.js';
 import type { Board } from '../flights/board.service.js';
 import type { Flight } from '../flights/flight.table.js';
 import type { Account } from '../people/account.table.js';
@@ -7,7 +8,13 @@ import { mayBeOneOfTwo } from '../people/permission.js';
 import type { ProposalsService } from '../proposals/proposals.service.js';
 import type { CasePagesService } from '../stock/case-pages.service.js';
 import { decideBy } from './decide-by.js';
-import type { DecideCase, DecideFlight, DecideProposal, UnheardFlight } from './morning-answer.js';
+import type {
+  DecideCase,
+  DecideFlight,
+  DecideProposal,
+  MorningAnswer,
+  UnheardFlight,
+} from './morning-answer.js';
 
 /** Marked flights, and those that are offered; first due first. */
 export const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] => {
@@ -44,6 +51,16 @@ const inShort = ({ id, date, departs, aircraft, pilot, fromPlace, stops, toPlace
   route: [fromPlace, ...stops.map(({ place }) => place), toPlace],
   drums: stops.reduce((sum, { drums }) => sum + drums, 0),
 });
+
+/** Bases that cannot fill in time what approved and given flights want, with those flights. */
+export const fillsShort = (board: Board): MorningAnswer['fillsShort'] =>
+  fillListsOf(board).flatMap(({ place, lines, short }) => {
+    const [first] = lines;
+    if (short.length === 0 || first === undefined) return [];
+    const flights = [...new Set(lines.map(({ flight }) => flight))];
+    const by = instantOf(first.date, first.departs, board.scenario.timeZone);
+    return [{ place, short, flights, by }];
+  });
 
 export const decideCase = (open: Awaited<ReturnType<CasePagesService['open']>>[number]): DecideCase => ({
   count: open.count,

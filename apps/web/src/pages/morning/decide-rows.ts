@@ -4,7 +4,7 @@ import { stillToSignWords } from '../../ui/still-to-sign.js';
 import type { DecideRow } from './decide-row.js';
 import type { Morning } from './morning-read.js';
 import { ageWords } from './not-heard-rows.js';
-import { criticalRows, noPlanRows, slingRows } from './short-rows.js';
+import { criticalRows, fillRows, noPlanRows, slingRows } from './short-rows.js';
 
 type Flight = Morning['flights'][number];
 type Unheard = Morning['didTheyFly'][number];
@@ -26,6 +26,7 @@ export const decideRows = (
     ...soon.map((flight) => [flight.by, flightRow(flight, calendar, morning.asOf)] as const),
     ...morning.cases.map((each) => [each.at, caseRow(each, calendar)] as const),
     ...morning.proposals.map((each) => [each.proposedAt, proposalRow(each, calendar)] as const),
+    ...fillRows(morning, calendar),
     ...criticalRows(morning, calendar),
     ...slingRows(morning, calendar),
     ...days.map((day) => {

@@ -12,6 +12,7 @@ const quiet = {
   flightsStanding: 1,
   flights: [],
   didTheyFly: [],
+  fillsShort: [],
   belowCritical: [],
   slingRemedies: [],
   cases: [],

@@ -121,6 +121,14 @@ export const morningSchema = partOf<MorningAnswer>()(
     handover: handoverSchema.nullable(),
     flights: z.array(flight),
     didTheyFly: z.array(unheard),
+    fillsShort: z.array(
+      z.object({
+        place: z.string(),
+        short: z.array(z.string()),
+        flights: z.array(z.string()),
+        by: z.string(),
+      }),
+    ),
     flightsStanding: z.number(),
     belowCritical: z.array(belowCritical),
     slingRemedies: z.array(slingRemedySchema),

@@ -15,6 +15,7 @@ const bare: Morning = {
   handover: null,
   flights: [],
   didTheyFly: [],
+  fillsShort: [],
   flightsStanding: 1,
   belowCritical: [],
   slingRemedies: [],
@@ -79,6 +80,17 @@ describe('decide now', () => {
     expect(rows[0]!.words).toBe(
       'XLOR is soft. If declined: XLOR falls below minimum today. And one cache more.',
     );
+  });
+
+  it('a base that cannot fill in time for a flight that is given is a line of its own, by its off time', () => {
+    const short = ['3 drums to fill by 2027-06-14, and 0 can be filled by then, at 12 a day.'];
+    const fillsShort = [{ place: 'XMER', short, flights: ['F015'], by: '2027-06-15T09:04:00Z' }];
+    const [row] = decideRows({ ...bare, fillsShort }, calendar);
+    expect(row).toMatchObject({
+      time: '09:04',
+      head: 'XMER cannot fill in time for F015',
+      words: `${short[0]} Fill them, amend the flight, or call it off.`,
+    });
   });
 
   it('a flight whose latest time is past says by how much', () => {

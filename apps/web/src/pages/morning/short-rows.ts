@@ -75,3 +75,19 @@ const dayOf = (date: string | null, calendar: Calendar): string =>
 /** No cache holds less than nothing. */
 const usableWords = (litres: number): string =>
   litres < 0 ? `Run out, ${figure(-litres)} L short` : `${figure(litres)} L usable`;
+
+/** A base that cannot fill in time what approved flights want: they would leave without their drums. */
+export const fillRows = ({ fillsShort }: Morning, calendar: Calendar) =>
+  fillsShort.map(({ place, short, flights, by }) => {
+    const row: DecideRow = {
+      key: `fill ${place}`,
+      time: calendar.when(by),
+      head: `${place} cannot fill in time for ${flights.join(', ')}`,
+      state: '',
+      needsDecision: false,
+      words: `${short.join(' ')} Fill them, amend the flight, or call it off.`,
+      act: { kind: 'open', label: 'Open Drums, To fill', path: '/drums?view=fill' },
+      canReplan: false,
+    };
+    return [by, row] as const;
+  });

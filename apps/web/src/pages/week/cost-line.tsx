@@ -9,7 +9,7 @@ interface CostLineProps {
   readonly currency: string;
 }
 
-/** Reads as a sum: flight + fuel + handling = the flights that stand. The total is that of the figures as they stand here. */
+/** Reads as a sum: flight + fuel + handling = the flights that stand. The total is that of the figures as they stand here. The gap is of the whole plan, later ideas too: what that costs stands beside it. */
 export const CostLine = ({ cost, flights, plan, currency }: CostLineProps) => {
   const parts = [cost.flight, cost.fuel, cost.handling].map((cents) => Math.round(cents / 100));
   const [flight, fuel, handling] = parts.map((amount) => `${figure(amount)} ${currency}`);
@@ -27,6 +27,13 @@ export const CostLine = ({ cost, flights, plan, currency }: CostLineProps) => {
         <Part label={`Standing, ${inWords(flights, flights === 1 ? 'flight' : 'flights')}`} sign="=">
           {figure(whole)} {currency}
         </Part>
+        {plan?.isAsAccepted === true && plan.laterIdeas > 0 && (
+          <Part
+            label={`With ${inWords(plan.laterIdeas, plan.laterIdeas === 1 ? 'idea' : 'ideas')}, as the gap`}
+          >
+            {figure(Math.round(plan.cost.total / 100))} {currency}
+          </Part>
+        )}
         <Part label="Delivered">
           {cost.perLitre === null ? 'nothing' : `${figure(cost.perLitre / 100, 2)} ${currency}/L`}
         </Part>

@@ -28,6 +28,16 @@ export const morningAnswer = z
     didTheyFly: z
       .array(unheardFlightAnswer)
       .describe('Of days that are over: nobody has said whether they flew.'),
+    fillsShort: z
+      .array(
+        z.strictObject({
+          place: z.string(),
+          short: z.array(z.string()).describe('What falls short, each a sentence.'),
+          flights: z.array(z.string()),
+          by: instant.describe('When the first of them leaves.'),
+        }),
+      )
+      .describe('Bases that cannot fill in time what approved and given flights want.'),
     flightsStanding: z.number().describe('Flights of any state that stand from today on; 0: no plan stands.'),
     belowCritical: z
       .array(cacheBelowCriticalAnswer)
