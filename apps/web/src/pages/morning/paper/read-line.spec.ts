@@ -386,6 +386,7 @@ describe('what is wrong with a line, and what to write', () => {
     ],
     ['drawn ESK 0447 120 L left 99 cm into H1 P1 at 0915 by RW1', 'No upright drum is deeper than 84.1 cm.'],
     ['counted LOR 2150 L 10 sealed 1 open 09:00 by RW1', 'How many empty drums? Write 0 empty for none.'],
+    ['F001 off 0705', expect.stringMatching(/^F001 is no flight that base has told this machine of/)],
     ['hello', expect.stringMatching(/^"hello" begins no line/)],
     ['LOR soft dry 0640 helper', expect.stringMatching(/^XLOR: two surfaces/)],
     ['LOR soft 0640 by helper 10 kt', expect.stringMatching(/^"10 kt" is not understood/)],

@@ -34,6 +34,10 @@ const readText = (text: string, sheet: Sheet): LineEntry => {
     );
   const stockLine = stockLines[first.toLowerCase()];
   if (stockLine !== undefined) return stockLine(parted, sheet);
+  if (/^[A-Z]{1,2}\d+$/i.test(first))
+    throw new LineFault(
+      `${first.toUpperCase()} is no flight that base has told this machine of, from two days before the sheet to a day after it. Look at the day of the sheet; if base is silent, keep the paper and write this line when it answers.`,
+    );
   throw new LineFault(
     `"${first}" begins no line: a flight (F06), drawn, counted, slung, dropped, held, rejected, filled, or a place with its surface.`,
   );
