@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { print, printMoney, printNumber, printPrice } from './print.js';
+import { decimalsOf, print, printMoney, printNumber, printPrice } from './print.js';
 import { celsius, cents, centsPerLitre, kilogramsPerLitre, knots, litres, pounds } from './quantity.js';
 
 describe('printing', () => {
@@ -34,6 +34,10 @@ describe('printing', () => {
   it('rounding: once, from the exact figure, halves away from zero', () => {
     expect([0.5, 1.5, 2.5, -2.5].map((value) => printNumber(value))).toEqual(['1', '2', '3', '\u22123']);
     expect(printNumber(999.5)).toBe('1,000');
+  });
+
+  it('a limit is printed as it was given: a tailwind of 5.5 kt is not let be 6', () => {
+    expect([5.5, 3].map((limit) => print(knots(limit), 'kt', decimalsOf(limit)))).toEqual(['5.5 kt', '3 kt']);
   });
 
   it('a printed figure reads back as the figure', () => {

@@ -50,3 +50,6 @@ export const printNumber = (value: number, decimals = 0): string => {
   const figure = whole.replace(/\B(?=(\d{3})+$)/g, ',') + (fraction === undefined ? '' : `.${fraction}`);
   return value < 0 && /[1-9]/.test(figure) ? `\u2212${figure}` : figure;
 };
+
+/** Decimals of a figure that people gave, from none: a limit is printed as it was given, as rounding would move it. */
+export const decimalsOf = (given: number): number => String(given).split('.')[1]?.length ?? 0;

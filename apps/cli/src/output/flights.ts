@@ -1,5 +1,5 @@
 import type { FlightPlan, PlannedFlight, PlannedLeg, PlannedStop } from '@drumline/planning';
-import { print } from '@drumline/units';
+import { decimalsOf, print } from '@drumline/units';
 import { indent } from './table.js';
 import { countOf, overWords, price, printDay, wholeMoney } from './words.js';
 
@@ -88,7 +88,7 @@ function stopText(stop: PlannedStop): string[] {
     : `${overWords(arrival)} over, unload or stay`;
   const committal = stop.committalPoint === null ? '' : `, decide by ${stop.committalPoint}`;
   return [
-    `${weights}; ${leave}. Tailwind limit ${print(stop.tailwindLimitKt, 'kt')}${committal}.`,
+    `${weights}; ${leave}. Tailwind limit ${print(stop.tailwindLimitKt, 'kt', decimalsOf(stop.tailwindLimitKt))}${committal}.`,
     `  ${stop.ifSoft}`,
   ];
 }

@@ -6,6 +6,7 @@ import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { StockFiguresService } from '../stock/stock-figures.service.js';
 import { type CacheBoard, cacheBoardPage } from './cache-board.js';
+import { levelWord } from './level-word.js';
 import type { PaperSize } from './paper-size.js';
 import { dayOfYear } from './print-stamp.js';
 import { type Print, PrintsService } from './prints.service.js';
@@ -67,7 +68,7 @@ export class CacheBoardsService {
         cache === null
           ? null
           : {
-              word: cache.level === 'enough' ? 'above minimum' : cache.level,
+              word: levelWord(at),
               minimumLitres: cache.minimumLitres,
               criticalLitres: cache.criticalLitres,
               reserveLitres: cache.medevacReserveLitres,

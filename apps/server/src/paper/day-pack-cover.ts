@@ -1,4 +1,4 @@
-import { printNumber } from '@drumline/units';
+import { decimalsOf, printNumber } from '@drumline/units';
 import type { DayPack, PackFlight, PackPlace } from './day-pack.js';
 import { notHeardLines } from './not-heard-lines.js';
 import { papers } from './paper-size.js';
@@ -135,7 +135,8 @@ const placeRow = (place: PackPlace, landing: readonly string[]): Cell[] => [
   '',
 ];
 
-const numberOrNone = (value: number | null): Cell => figure(value === null ? '−' : printNumber(value));
+const numberOrNone = (value: number | null): Cell =>
+  figure(value === null ? '−' : printNumber(value, decimalsOf(value)));
 
 const placesFoot = (): Block => ({
   text: 'Usable is as known at the print. Surface unknown: the plan counts on the expected one, loading and alternates on soft.',

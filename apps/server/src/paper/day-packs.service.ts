@@ -14,6 +14,7 @@ import type { PlaceFigures } from '../stock/place-figures.js';
 import { type StandingHold, StandingHoldsService } from '../stock/standing-holds.service.js';
 import { type FiguresNow, StockFiguresService } from '../stock/stock-figures.service.js';
 import { type DayPack, dayPackPages, type PackFlight, type PackPlace, packTitle } from './day-pack.js';
+import { levelWord } from './level-word.js';
 import type { PaperSize } from './paper-size.js';
 import { type Print, PrintsService } from './prints.service.js';
 import { SlipNumbersService } from './slip-numbers.service.js';
@@ -129,7 +130,7 @@ const placesOf = ({ scenario }: Board, { figures }: FiguresNow): readonly PackPl
       usableLitres: at?.usableLitres ?? (0 as PackPlace['usableLitres']),
       minimumLitres: cache?.minimumLitres ?? null,
       needsCount: cache !== null && isOldCount(at?.lastCount ?? null, scenario.asOf),
-      level: cache === null ? 'no levels' : cache.level === 'enough' ? 'above minimum' : cache.level,
+      level: at === undefined ? 'no levels' : levelWord(at),
     };
   });
 };

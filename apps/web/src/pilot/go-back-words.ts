@@ -1,4 +1,4 @@
-import { print } from '@drumline/units';
+import { decimalsOf, print } from '@drumline/units';
 import type { Leg } from './leg-words.js';
 
 /** When not to land at the end of a leg, and where to go then. */
@@ -23,7 +23,7 @@ const outward = ({ to, goBack: { tailwindLimitKt, committalPoint, ifSoft } }: Le
     main:
       tailwindLimitKt === null
         ? 'No tailwind limit given'
-        : `Tailwind more than ${print(tailwindLimitKt, 'kt')}`,
+        : `Tailwind more than ${print(tailwindLimitKt, 'kt', decimalsOf(tailwindLimitKt))}`,
     rest: [
       ifSoft !== null && ifSoft.take === null ? 'Soft or closed' : closed,
       committalPoint === null ? `No committal point at ${to}` : `Decide by ${committalPoint}`,
@@ -45,7 +45,9 @@ const homeward = ({ from, to, goBack: { tailwindLimitKt, alternates } }: Leg): G
       ...others,
       ...(tailwindLimitKt === null
         ? []
-        : [`No landing with tailwind more than ${print(tailwindLimitKt, 'kt')}`]),
+        : [
+            `No landing with tailwind more than ${print(tailwindLimitKt, 'kt', decimalsOf(tailwindLimitKt))}`,
+          ]),
     ],
   };
 };

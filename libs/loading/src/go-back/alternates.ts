@@ -1,4 +1,4 @@
-import { type Knots, type NauticalMiles, type Pounds, pounds, print } from '@drumline/units';
+import { decimalsOf, type Knots, type NauticalMiles, type Pounds, pounds, print } from '@drumline/units';
 import type { NamedLoad } from '../named-load/named-load.js';
 import { exactDryLb } from '../named-load/weigh-load.js';
 import type { LegEnd } from '../route-load.js';
@@ -121,7 +121,7 @@ const willDoWords = ({ place, drums, roomDrums, surface, homeShortLb, ...strip }
     ...(drums === 0 || roomDrums === null ? [] : [`room ${roomDrums}`]),
     ...(strip.isOneWay ? ['one-way'] : []),
     ...(strip.isOneWay && strip.tailwindLimitKt !== null
-      ? [`tailwind to ${print(strip.tailwindLimitKt, 'kt')}`]
+      ? [`tailwind to ${print(strip.tailwindLimitKt, 'kt', decimalsOf(strip.tailwindLimitKt))}`]
       : []),
     ...(surface === null ? [] : [surface]),
     ...(homeShortLb === 0 ? [] : [noFuelHome({ homeShortLb })]),

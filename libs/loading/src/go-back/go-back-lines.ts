@@ -1,4 +1,4 @@
-import { type Knots, print } from '@drumline/units';
+import { decimalsOf, type Knots, print } from '@drumline/units';
 import type { NamedLoad } from '../named-load/named-load.js';
 import { type Alternate, type AlternateStrip, alternateLines, alternatesOf, notToUse } from './alternates.js';
 import { type IfSoft, ifSoft, ifSoftOnTheWay } from './fallbacks.js';
@@ -78,7 +78,7 @@ function tailwindLine({ tailwindLimitKt, committalPoint, leaveAgain: again }: La
   const tailwind =
     tailwindLimitKt === null
       ? 'No tailwind limit is given.'
-      : `${act} if tailwind more than ${print(tailwindLimitKt, 'kt')}.`;
+      : `${act} if tailwind more than ${print(tailwindLimitKt, 'kt', decimalsOf(tailwindLimitKt))}.`;
   return `${tailwind} ${decide}`;
 }
 
@@ -99,7 +99,7 @@ const landWords = ({ setBy: { place, landBy } }: LatestLeave): string => `land $
 
 /** What a tailwind that is met means at a place, in words: "Tailwind 5 kt: outside the limit of 3 kt, go back." */
 export function tailwindWords(limitKt: Knots, tailwindKt: Knots): string {
-  const met = `Tailwind ${print(tailwindKt, 'kt')}`;
+  const met = `Tailwind ${print(tailwindKt, 'kt', decimalsOf(tailwindKt))}`;
   return tailwindKt > limitKt
     ? `${met}: outside the limit of ${print(limitKt, 'kt')}, go back.`
     : `${met}: within the limit of ${print(limitKt, 'kt')}.`;

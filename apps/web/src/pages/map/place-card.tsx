@@ -1,3 +1,4 @@
+import { decimalsOf } from '@drumline/units';
 import { Link } from 'wouter';
 import { type Calendar, useMay } from '../../api/index.js';
 import { openRadioLine } from '../../radio/radio-open.js';
@@ -96,7 +97,11 @@ const StripRows = ({ row: { place } }: Pick<PlaceCardProps, 'row'>) => {
         {inWords(place.elevationFt, 'ft')} up
       </Row>
       {approach !== null && <Row label="Approach">{approach}</Row>}
-      {runway !== null && <Row label="Tailwind, most">{inWords(runway.tailwindLimitKt, 'kt')}</Row>}
+      {runway !== null && (
+        <Row label="Tailwind, most">
+          {inWords(runway.tailwindLimitKt, 'kt', decimalsOf(runway.tailwindLimitKt))}
+        </Row>
+      )}
       {runway?.committalPoint != null && <Row label="Decide by">{runway.committalPoint}</Row>}
       {landingCapacityDrumsPerDay !== null && (
         <Row label="Can unload">{inWords(landingCapacityDrumsPerDay, 'drums')} a day</Row>

@@ -73,7 +73,7 @@ const levelOf = (cache: Cache, litres: number): readonly [Level, words: string, 
   if (litres < cache.minimumLitres) return ['below', 'below minimum', 'below'];
   if (lastCount !== null && isOldCount(lastCount.ageHours))
     return ['unknown', `count ${ageInWords(lastCount.ageHours)} old`, 'old count'];
-  return ['above', 'above minimum', ''];
+  return ['above', litres > cache.minimumLitres ? 'above minimum' : 'at minimum', ''];
 };
 
 /** "strip, class 2". */

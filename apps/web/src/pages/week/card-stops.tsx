@@ -1,3 +1,4 @@
+import { decimalsOf } from '@drumline/units';
 import { inWords } from '../../ui/index.js';
 import type { Planned } from './card-read.js';
 
@@ -24,7 +25,7 @@ export const Stay = ({ stop }: StopProps) => {
 
 export const GoBack = ({ stop: { place, tailwindLimitKt, committalPoint, ifSoft } }: StopProps) => (
   <p>
-    {place}: tailwind more than <b>{inWords(tailwindLimitKt, 'kt')}</b>
+    {place}: tailwind more than <b>{inWords(tailwindLimitKt, 'kt', decimalsOf(tailwindLimitKt))}</b>
     {committalPoint === null ? (
       '. Committal point: none. '
     ) : (
