@@ -1,9 +1,11 @@
 import { hours, type IsoInstant } from '@drumline/units';
 import { expect, it } from 'vitest';
 import { heardSince } from './heard-since.js';
+import type { Scenario } from './scenario.js';
+import { tinyTerritory } from './tiny-territory.js';
 
-type Surfaces = Parameters<typeof heardSince>[0];
-type Reports = Surfaces['surfaceReports'];
+type Reports = Parameters<typeof heardSince>[1];
+const tiny = tinyTerritory();
 
 const report = (state: 'dry' | 'soft', at: IsoInstant): Reports[number] => ({
   place: 'XLOR',
@@ -13,16 +15,21 @@ const report = (state: 'dry' | 'soft', at: IsoInstant): Reports[number] => ({
 });
 
 const since = (ofThePlan: Reports, now: Reports) => {
-  const place = { code: 'XLOR', surface: { expected: 'dry', staleAfterHours: hours(24) } };
-  const scenario = {
+  const place = {
+    ...tiny.places[0]!,
+    code: 'XLOR',
+    surface: { expected: 'dry' as const, staleAfterHours: hours(24) },
+  };
+  const scenario: Scenario = {
+    ...tiny,
     surfaceReports: now,
     places: [place],
     asOf: '2027-06-14T08:00Z',
     timeZone: 'Etc/GMT',
-    policy: { flyingDay: { firstDeparture: '06:00' } },
+    policy: { ...tiny.policy, flyingDay: { ...tiny.policy.flyingDay, firstDeparture: '06:00' } },
     firstDay: '2027-06-14',
     days: 14,
-  } as unknown as Surfaces;
+  };
   return heardSince(scenario, ofThePlan).map(({ state, at }) => `${state} ${at}`);
 };
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Bar } from './bar-read.js';
 import { exchanged, moveWords } from './cabin/standing.js';
 import { bindsWords, edgesOf, scaleOf, ticksOf } from './legs/bar-scale.js';
-import type { LoadedFlight, Totals } from './load-read.js';
+import type { Totals } from './load-read.js';
 import { loadedOff, loadReport, poundsTyped, unsigned } from './totals/loaded.js';
 
 const limit = { name: 'strip landing limit', place: 'XLOR', moment: 'landing', binds: false } as const;
@@ -102,7 +102,7 @@ describe('Loaded', () => {
     const load = { sheet: { drums: [{ number: '0447', leaveAt: 'XLOR' }] } };
     const report = (allTheSame: boolean) =>
       loadReport({
-        ...{ flight: { id: 'F05', version: 2, load } as unknown as LoadedFlight, signatures: named },
+        ...{ flight: { id: 'F05', version: 2, load }, signatures: named },
         ...{ totals: { load: total, takeOff: total }, bySoftFigures: false, allTheSame },
         ...{ at: '2027-06-14T06:00Z', idOf: (drum) => drum },
       });

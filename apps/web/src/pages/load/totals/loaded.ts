@@ -51,8 +51,14 @@ export const loadedOff = (
   return undefined;
 };
 
+type LoadedDrum = NonNullable<LoadedFlight['load']>['sheet']['drums'][number];
+
 interface Loading {
-  readonly flight: LoadedFlight;
+  readonly flight: Pick<LoadedFlight, 'id' | 'version'> & {
+    readonly load: {
+      readonly sheet: { readonly drums: readonly Pick<LoadedDrum, 'number' | 'leaveAt'>[] };
+    } | null;
+  };
   readonly totals: TwoTotals;
   readonly signatures: Signatures;
   readonly bySoftFigures: boolean;
