@@ -12,10 +12,27 @@ const sizes = [
   { width: 1024, height: 768 },
 ];
 
+const openDialog = async (page, name) => {
+  await page.getByRole('button', { name }).click();
+  await page.getByRole('dialog').getByText('Checking...').waitFor({ state: 'detached' });
+};
+
 // A page: its path; who looks; whether it is printed too, and how; what is done before the picture is taken.
 const pages = [
   { name: 'sign-in', path: '/' },
   { name: 'morning', path: '/morning', as: 'dispatcher', print: 'landscape' },
+  {
+    name: 'handover',
+    path: '/morning',
+    as: 'dispatcher',
+    before: (page) => openDialog(page, 'Handover'),
+  },
+  {
+    name: 'medevac',
+    path: '/morning',
+    as: 'dispatcher',
+    before: (page) => openDialog(page, 'Medevac'),
+  },
   { name: 'paper', path: '/morning/paper', as: 'dispatcher' },
   { name: 'week', path: '/week', as: 'operations manager', print: 'landscape' },
   { name: 'plans', path: '/week/plans', as: 'operations manager' },
