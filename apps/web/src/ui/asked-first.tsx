@@ -9,7 +9,7 @@ interface AskedFirst {
 }
 
 /** What can hardly be so is said while it is typed and asked at the first press; the second keeps it, to be looked at. */
-export const useAskedFirst = (doubts: readonly string[], then: 'raised' | 'kept' = 'raised'): AskedFirst => {
+export const useAskedFirst = (doubts: readonly string[]): AskedFirst => {
   const words = doubts.join(' ');
   const [asked, setAsked] = useState('');
   const isAsked = words !== '' && asked === words;
@@ -29,8 +29,7 @@ export const useAskedFirst = (doubts: readonly string[], then: 'raised' | 'kept'
         ))}
         {isAsked && (
           <p>
-            <b>Is it so?</b> Press again: it is kept as it is written
-            {then === 'raised' && ', and raised to be looked at'}.
+            <b>Is it so?</b> Press again: it is kept as it is written, and raised to be looked at.
           </p>
         )}
       </div>

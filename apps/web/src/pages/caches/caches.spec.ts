@@ -9,6 +9,7 @@ import { touchedRows } from './consequence-rows.js';
 import { dayRows, sumOf } from './day-rows.js';
 import { entryLines, entryWords } from './entry-words.js';
 import { deliveryMarks, drawDays, topOf } from './graph-scale.js';
+import { overRoom } from './minimum-form.js';
 import { litresAfter } from './programme-read.js';
 
 const dates = ['2027-06-14', '2027-06-15', '2027-06-16'];
@@ -252,6 +253,13 @@ describe('the counts of deliveries', () => {
 });
 
 describe('a change before it is made', () => {
+  it('a minimum above the room of its place is refused before the press, with the room', () => {
+    expect(overRoom(30, 99_999, 200)).toBe(
+      '99,999 L does not fit on a site for 30 drums, 6,000 L: lower it, or correct the capacity at Set-up.',
+    );
+    expect([overRoom(30, 6000, 200), overRoom(30, undefined, 200)]).toEqual([undefined, undefined]);
+  });
+
   it('3 h more at MAR: 39 L for 375 L on day 3, and that it was short before', () => {
     const course = { minimumLitres: 400, criticalLitres: 200 };
     const [row] = touchedRows(

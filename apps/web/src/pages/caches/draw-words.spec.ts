@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { timeSaid } from '../../counting/typed.js';
 import type { Cache } from './caches-read.js';
 import { drawSaid, drumWords } from './draw-words.js';
-import { roomDoubts } from './minimum-form.js';
 
 const batch: Batch = {
   ...{ id: 'J27-041', grade: 'Jet A-1', filledOn: '2027-05-01', retestDue: '2028-04-30' },
@@ -96,15 +95,5 @@ describe('a time that is still to come today', () => {
       doubts: ['09:30 is still to come today: read as Mon 14, 09:30.'],
     });
     expect(timeSaid('2027-06-15T06:00Z', at('2027-06-15T06:08Z')).words).toBeUndefined();
-  });
-});
-
-describe('a minimum', () => {
-  it('above what the place has room for is asked: no flight ever reaches it', () => {
-    const lor = { place: 'XLOR', capacityDrums: 30 };
-    expect(roomDoubts(lor, 99_999, 200)).toEqual([
-      'XLOR has room for 30 drums, 6,000 L: a minimum of 99,999 L is never reached.',
-    ]);
-    expect([roomDoubts(lor, 6000, 200), roomDoubts(lor, undefined, 200)]).toEqual([[], []]);
   });
 });

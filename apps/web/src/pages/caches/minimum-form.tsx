@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { put, useAct, useRead } from '../../api/index.js';
 import { litresTyped } from '../../counting/typed.js';
 import { useCountRules } from '../../counting/use-book.js';
-import { ActForm, Button, Entry, inWords, ProblemLine, useAskedFirst } from '../../ui/index.js';
+import { ActForm, Button, Entry, inWords, ProblemLine } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
 import { TouchedCaches } from './touched-caches.js';
 import { useConsequence } from './use-consequence.js';
@@ -34,17 +34,19 @@ export const MinimumForm = ({ cache, onClose }: MinimumFormProps) => {
   const [minimumLitres, criticalLitres] = [minimum, critical].map(litresTyped);
   const data = first && { ...first.data, minimumLitres, criticalLitres };
   const isSame = minimumLitres === cache.minimumLitres && criticalLitres === cache.criticalLitres;
-  const off = offWords(minimumLitres, criticalLitres, isSame);
+  const fillLitres = useCountRules()?.fillLitres;
+  const off =
+    offWords(minimumLitres, criticalLitres, isSame) ??
+    overRoom(cache.capacityDrums, minimumLitres, fillLitres);
   const asked = useConsequence(
     data === undefined || off !== undefined ? null : { kind: 'caches', id: cache.place, data },
   );
-  const doubted = useAskedFirst(roomDoubts(cache, minimumLitres, useCountRules()?.fillLitres), 'kept');
   const forTwo = off === undefined && isForTwo(cache, minimumLitres!, criticalLitres!);
   const send = useAct(() =>
     put(`/api/caches/${cache.place}`, data, { version: first!.version, schema: answerSchema }),
   );
   const submit = async () => {
-    if (off !== undefined || first === undefined || send.isSending || !doubted.keeps()) return;
+    if (off !== undefined || first === undefined || send.isSending) return;
     const done = await send.run();
     if (done === undefined) return;
     onClose(
@@ -60,7 +62,6 @@ export const MinimumForm = ({ cache, onClose }: MinimumFormProps) => {
       onSubmit={() => void submit()}
       acts={
         <Button kind="main" type="submit" busy={send.isSending} offBecause={off}>
-          {doubted.isAsked ? 'It is so, ' : ''}
           {forTwo ? 'Propose minimum' : 'Change minimum'}
         </Button>
       }
@@ -88,24 +89,21 @@ export const MinimumForm = ({ cache, onClose }: MinimumFormProps) => {
           proposes it.
         </p>
       )}
-      {doubted.said}
       <TouchedCaches asked={asked} />
       <ProblemLine problem={send.problem} />
     </ActForm>
   );
 };
 
-/** A level that no flight can reach keeps every plan short. */
-export const roomDoubts = (
-  { place, capacityDrums }: Pick<Cache, 'place' | 'capacityDrums'>,
+/** As the territory has it: a level that no flight can reach would keep every plan short. */
+export const overRoom = (
+  capacityDrums: number,
   minimum: number | undefined,
   fillLitres: number | undefined,
-): readonly string[] => {
-  if (minimum === undefined || fillLitres === undefined || minimum <= capacityDrums * fillLitres) return [];
-  return [
-    `${place} has room for ${inWords(capacityDrums, 'drums')}, ${inWords(capacityDrums * fillLitres, 'L')}: a minimum of ${inWords(minimum, 'L')} is never reached.`,
-  ];
-};
+): string | undefined =>
+  minimum === undefined || fillLitres === undefined || minimum <= capacityDrums * fillLitres
+    ? undefined
+    : `${inWords(minimum, 'L')} does not fit on a site for ${inWords(capacityDrums, 'drums')}, ${inWords(capacityDrums * fillLitres, 'L')}: lower it, or correct the capacity at Set-up.`;
 
 /** As the server asks it. */
 const isForTwo = (cache: Cache, minimum: number, critical: number): boolean =>
