@@ -74,7 +74,7 @@ const LoadedActs = ({
   };
   const waits = loadedOff(flight, totals, signatures);
   const doesNotHold = flight.load?.holds === false;
-  const isAskedAbout = doesNotHold || (problem?.faults.length ?? 0) > 0;
+  const isRefused = problem !== undefined && !problem.isSilence;
   return (
     <>
       <ProblemLine problem={problem} />
@@ -82,7 +82,7 @@ const LoadedActs = ({
         <MessageLine
           kind="note"
           what="Kept and raised, not entered as loaded"
-          why="With the take-off it flies so. What is against it stands on Morning, Raised."
+          why="With the take-off it flies so. What is against it stands on Morning, Decide now, and on Drums, Raised."
         />
       )}
       {mayLoad && (
@@ -95,7 +95,7 @@ const LoadedActs = ({
           Loaded
         </Button>
       )}
-      {mayLoad && isAskedAbout && waits === undefined && (
+      {mayLoad && (doesNotHold || isRefused) && waits === undefined && (
         <Button busy={isSending} onPress={() => void record(true)}>
           It stands so in the aeroplane: keep and raise it
         </Button>
