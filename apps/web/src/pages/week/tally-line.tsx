@@ -22,7 +22,7 @@ export const TallyLine = ({ week, calendar, currency }: TallyLineProps) => {
       <Short name="Below critical" by={tally.belowCritical} day={calendar.day} />
       <Short name="Below minimum" by={tally.belowMinimum} day={calendar.day} />
       <span>
-        Ahead <b>{inWords(tally.drums, 'drums')}</b>, {figure(tally.expectedDrums, 1)} expected
+        Ahead <b>{inWords(tally.drums, 'drums')}</b>, {expectedWords(tally)}
       </span>
       <span className="slate">
         to {calendar.day(lastDay)}, {levelsWith(plan?.laterIdeas ?? 0)}
@@ -46,6 +46,10 @@ export const TallyLine = ({ week, calendar, currency }: TallyLineProps) => {
     </p>
   );
 };
+
+/** Without odds of weather every flight counts as flown: that is no forecast. */
+const expectedWords = ({ drums, expectedDrums }: Week['tally']): string =>
+  drums > 0 && expectedDrums === drums ? 'no weather odds entered' : `${figure(expectedDrums, 1)} expected`;
 
 interface ShortProps {
   readonly name: string;
