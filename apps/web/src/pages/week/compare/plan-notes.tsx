@@ -1,7 +1,7 @@
 import type { Calendar } from '../../../api/index.js';
 import { figure, inWords, MessageLine } from '../../../ui/index.js';
 import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
-import { targetWords } from '../plan/plan-words.js';
+import { offeredWords, targetWords } from '../plan/plan-words.js';
 import type { Differences } from './differences-read.js';
 
 /** That it is in force, and what became of its flights. */
@@ -10,10 +10,7 @@ export const AcceptedLine = ({ plan: { accepted } }: { readonly plan: EndedPlan 
   const { acceptedByName, flights, calledOff, leftOut, changed } = accepted;
   const gone = calledOff.length === 0 ? '' : ` Called off: ${calledOff.join(', ')}.`;
   const left = leftOut.length === 0 ? '' : ` Lines left out: ${leftOut.length}.`;
-  const numbers =
-    flights.length === 0
-      ? 'No flight is new.'
-      : `Offered: ${flights.map(({ flight }) => flight).join(', ')}.`;
+  const numbers = flights.length === 0 ? 'No flight is new.' : offeredWords(flights);
   return (
     <MessageLine kind="note" what={`Accepted by ${acceptedByName}`} why={`${numbers}${gone}${left}`}>
       {changed.length > 0 && <small>Changed between the plan and its acceptance: {changed.join(' ')}</small>}

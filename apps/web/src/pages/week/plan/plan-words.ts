@@ -11,6 +11,13 @@ const stateWords: Readonly<Record<ListedPlan['state'], string>> = {
   cancelled: 'stopped, best so far kept',
 };
 
+/** "Offered: F08, F010." in the order of their numbers, not of their aircraft. */
+export const offeredWords = (flights: readonly { readonly flight: string }[]): string =>
+  `Offered: ${flights
+    .map(({ flight }) => flight)
+    .toSorted((one, other) => one.localeCompare(other, 'en', { numeric: true }))
+    .join(', ')}.`;
+
 /** "made", "being made": what has become of a run. */
 export const stateOf = ({ state, cost, acceptedByName }: ListedPlan): string => {
   if (acceptedByName !== null) return 'accepted';
