@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { expectAccessible } from './testing/expect-accessible.js';
+import { expectInSight } from './testing/expect-in-sight.js';
 import { openOffice, signInAt } from './testing/open-office.js';
 
 const office = openOffice({ own: true });
@@ -287,6 +288,8 @@ describe('a batch is recalled', () => {
     // Of the 44, at the bases and at the caches.
     await page.getByText(/, 24 of them held$/).waitFor();
     await page.getByText(/, 20 of them held$/).waitFor();
+    await page.getByRole('button', { name: 'XALD has been called' }).waitFor();
+    await expectInSight(page.getByRole('region', { name: 'Radio script' }));
 
     // The result: who has not heard, the flight that needs a decision, the book as before, drums that say HOLD.
     const notHeard = page.getByRole('region', { name: 'Who has not heard' });
@@ -308,6 +311,10 @@ describe('a batch is recalled', () => {
     await openDrums(first);
     await first.getByRole('button', { name: /^Held/ }).click();
     await first.getByRole('button', { name: 'Open batch J27-041' }).click();
+    // Held: the calls come before a release, which nobody is asked for unless they want it.
+    await expectInSight(first.getByRole('region', { name: 'Radio script' }));
+    expect(await first.getByLabel('What was found').count()).toBe(0);
+    await first.getByRole('button', { name: 'Release batch J27-041' }).click();
     await first.getByLabel('What was found').fill('Samples clear, certificate L-2027-041');
     await first.getByRole('button', { name: 'Propose to release 44 drums' }).click();
     await first.getByText('Your name is the first. Somebody else of fuel quality has to agree.').waitFor();

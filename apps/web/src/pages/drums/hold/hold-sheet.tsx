@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import { useCalendar, useList, useMay, useRead } from '../../../api/index.js';
+import { useCalendar, useList, useRead } from '../../../api/index.js';
 import { Button, bothOf, EmptyLine, Picture, useFocusBack } from '../../../ui/index.js';
 import { PickOne } from '../../../ui/pick-one.js';
 import type { Go } from '../address.js';
@@ -11,6 +11,7 @@ import {
   standingHoldSchema,
 } from '../drums-read.js';
 import { FlightsTouched } from './flights-touched.js';
+import { HeldFoot } from './held-foot.js';
 import { HoldForm } from './hold-form.js';
 import {
   cachesWords,
@@ -22,7 +23,6 @@ import {
 } from './hold-words.js';
 import { NotHeard, ToHear } from './not-heard.js';
 import { PlacesTable } from './places-table.js';
-import { ReleaseForm } from './release-form.js';
 import { Scripts } from './scripts.js';
 
 interface HoldSheetProps {
@@ -90,13 +90,14 @@ interface SheetProps {
 }
 
 const Sheet = ({ of, effect, standing, go }: SheetProps) => {
-  const may = useMay();
   const close = () => go({ act: null, batch: null });
   const places = effect.places.map(({ place }) => place);
   if (effect.drums === 0 && standing === undefined)
     return (
       <EmptyLine>No drum with fuel of {subjectWords(of)} stands anywhere. Nothing would be held.</EmptyLine>
     );
+  const isHeld = standing !== undefined;
+  const scripts = <Scripts effect={effect} of={of} hold={standing?.id ?? null} />;
   return (
     <>
       <div className="drums-follows">
@@ -104,22 +105,20 @@ const Sheet = ({ of, effect, standing, go }: SheetProps) => {
         <p className="drums-finding">
           <b className="plum">{sizeWords(effect)}</b> {cachesWords(effect)} The book does not change.
         </p>
-        <PlacesTable effect={effect} isHeld={standing !== undefined} />
+        {/* Once it is held, the calls are what is to be done. */}
+        {isHeld && scripts}
+        <PlacesTable effect={effect} isHeld={isHeld} />
         <div className="drums-two">
-          <FlightsTouched flights={effect.flights} isHeld={standing !== undefined} />
+          <FlightsTouched flights={effect.flights} isHeld={isHeld} />
           {standing?.id ? <NotHeard hold={standing.id} /> : <ToHear people={effect.toHear} places={places} />}
         </div>
-        <Scripts effect={effect} of={of} hold={standing?.id ?? null} />
+        {!isHeld && scripts}
       </div>
-      {standing !== undefined && (
-        <div className="drums-acts">
-          <Button small onPress={close}>
-            Close
-          </Button>
-        </div>
+      {isHeld ? (
+        <HeldFoot of={of} drums={effect.drums} onClose={close} />
+      ) : (
+        <HoldForm of={of} effect={effect} onClose={close} />
       )}
-      {standing === undefined && <HoldForm of={of} effect={effect} onClose={close} />}
-      {standing !== undefined && may('hold', 'view') && <ReleaseForm of={of} drums={effect.drums} />}
     </>
   );
 };

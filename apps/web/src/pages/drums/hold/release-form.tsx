@@ -1,21 +1,19 @@
 import { useState } from 'react';
-import { useList, useMay, useMe } from '../../../api/index.js';
+import { useMe } from '../../../api/index.js';
 import { Entry, inWords } from '../../../ui/index.js';
 import { EntryForm } from '../acts/entry-form.js';
-import { proposalSchema } from '../drums-read.js';
-import { Agreement } from './agreement.js';
-import { releaseOf, type Subject, subjectWords } from './hold-words.js';
+import { type Subject, subjectWords } from './hold-words.js';
 
-/** A hold is released by two of fuel quality: the first proposes with the reason, the second agrees. */
-export const ReleaseForm = ({ of, drums }: { readonly of: Subject; readonly drums: number }) => {
-  const may = useMay();
+interface ReleaseFormProps {
+  readonly of: Subject;
+  readonly drums: number;
+  readonly onClose: () => void;
+}
+
+/** The first of two: proposes the release, with what was found. */
+export const ReleaseForm = ({ of, drums, onClose }: ReleaseFormProps) => {
   const { fullName } = useMe();
   const [reason, setReason] = useState('');
-  const proposals = useList('/api/proposals', proposalSchema).value;
-  const open = proposals && releaseOf(proposals, of);
-  if (open !== undefined) return <Agreement proposal={open} drums={drums} />;
-  if (!may('release hold', 'decide'))
-    return <p className="drums-note">Two people of fuel quality release it. Nobody has proposed that yet.</p>;
   const entry =
     reason.trim() === '' ? 'Write what was found.' : { kind: 'released', of, reason: reason.trim() };
   return (
@@ -23,7 +21,7 @@ export const ReleaseForm = ({ of, drums }: { readonly of: Subject; readonly drum
       title={`Release ${subjectWords(of)}`}
       press={`Propose to release ${inWords(drums, 'drums')}`}
       entry={entry}
-      onClose={() => setReason('')}
+      onClose={onClose}
     >
       <div className="drums-two">
         <p>

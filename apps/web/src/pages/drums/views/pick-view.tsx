@@ -102,14 +102,16 @@ const pickColumns = (go: Go) => [
   },
   {
     head: 'Take it',
-    cell: ({ against }: PickedDrum) =>
-      against.length === 0 ? (
-        'yes'
-      ) : (
-        <>
-          {against.some((words) => words.startsWith('HOLD')) && <LevelMark level="held" />}{' '}
-          <span className="plum">{against.join(' ')}</span>
-        </>
-      ),
+    cell: ({ against }: PickedDrum) => (against.length === 0 ? 'yes' : against.map(speaks)),
   },
 ];
+
+/** The mark says HOLD in place of the word. */
+const speaks = (words: string) => {
+  const rest = words.replace(/^HOLD /, '');
+  return (
+    <span key={words} className="plum">
+      {rest !== words && <LevelMark level="held" />} {rest}{' '}
+    </span>
+  );
+};
