@@ -92,7 +92,17 @@ it('a dip of 2,385 L at ESK against 2,400 L is accepted silently', async () => {
   await side(page).getByLabel('Fuel found').fill('2385');
   await side(page).getByText('15 L under the book of 2,400 L, 48 L allowed: agrees.').waitFor();
   await page.keyboard.press('Enter');
-  await side(page).getByText('XESK: count of 2,385 L is in the ledger.').waitFor();
+  const done = side(page).getByText('XESK: count of 2,385 L is in the ledger.');
+  await done.waitFor();
+  // The last line of a form that has gone is read where the eye and the focus go back to.
+  await expect
+    .poll(() =>
+      done.evaluate((line) => {
+        const [said, side] = [line.getBoundingClientRect(), line.closest('aside')!.getBoundingClientRect()];
+        return said.top >= side.top && said.bottom <= Math.min(side.bottom, innerHeight);
+      }),
+    )
+    .toBe(true);
   await expect.poll(() => said(figureOf(page, 'Count'))).toBe('2,385 L');
   expect(await said(figureOf(page, 'Usable'))).toBe('2,400 L');
   expect(

@@ -41,6 +41,10 @@ export const CacheSide = ({ named, caches, onService }: CacheSideProps) => {
         <b className="key">{named.name}</b>
         <span className="slate">{kindWords(named)}</span>
       </div>
+      {/* At the top: the focus comes back here when a form goes. */}
+      <p role="status" className="cache-done">
+        {done}
+      </p>
       <ThreeFigures cache={cache} />
       <StandsOn cache={cache} />
       {remedy !== undefined && open === undefined && (
@@ -52,9 +56,6 @@ export const CacheSide = ({ named, caches, onService }: CacheSideProps) => {
       {difference !== undefined && <CasePanel difference={difference} />}
       <DayTable cache={cache} caches={caches} />
       <Ahead cache={cache} caches={caches} />
-      <p role="status" className="cache-done">
-        {done}
-      </p>
       {open === 'count' && <CountForm place={cache.place} drums={drumsOf(cache)} onClose={close} />}
       {open === 'draw' && <DrawForm cache={cache} onClose={close} />}
       {open === 'minimum' && <MinimumForm cache={cache} onClose={close} />}
