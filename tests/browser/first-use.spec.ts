@@ -96,6 +96,23 @@ it('what was typed in a step stays when another step is opened without Save, aft
   await page.getByText('one not saved').waitFor({ state: 'detached' });
 });
 
+it('a word that is wrong in a list of them is told at its field, as with a single one', async () => {
+  const page = await office.stranger();
+  await signIn(page);
+  await page.goto('/set-up/begin');
+  await step(page, 'Pilots');
+  await page.getByRole('button', { name: 'New pilot' }).click();
+  const form = page.getByRole('form', { name: 'New pilot' });
+  await form.getByLabel('Pilot').fill('FW1');
+  await form.getByLabel('Types flown').fill('A');
+  await form.getByLabel('Strip classes cleared for').fill('1, many');
+  await form.getByRole('button', { name: 'Save' }).click();
+  await form.getByText('Fault: "many" does not fit: a strip class is 1, 2, 3 or 4.').waitFor();
+  const wrong = form.getByLabel('Strip classes cleared for');
+  expect(await wrong.getAttribute('aria-invalid')).toBe('true');
+  await page.getByRole('button', { name: 'Forget what was typed' }).click();
+});
+
 it('from an empty installation to a first plan: a base, a strip with its cache, an aeroplane, a pilot, the rules', async () => {
   const page = await office.stranger();
   await signIn(page);

@@ -55,6 +55,17 @@ export const SchemaField = ({ spec, typed, path, onChange }: FieldProps) => {
   }
 };
 
+/** Of words with commas between, all of them in one field. */
+const firstFault = (
+  typed: string,
+  path: string,
+  faultAt: (path: string) => string | undefined,
+): string | undefined =>
+  typed
+    .split(',')
+    .map((_, at) => faultAt(`${path}[${at}]`))
+    .find((fault) => fault !== undefined);
+
 const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
   const { faultAt, offered } = useContext(FormAround);
   const names = useId();
@@ -75,7 +86,9 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
         label={spec.label}
         value={typed as string}
         onChange={onChange}
-        fault={faultAt(path)}
+        fault={
+          faultAt(path) ?? (spec.kind === 'words' ? firstFault(typed as string, path, faultAt) : undefined)
+        }
         {...(spec.unit === '' ? {} : { unit: spec.unit })}
         {...(notes === '' ? {} : { note: notes })}
         input={{
