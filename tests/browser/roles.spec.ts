@@ -63,6 +63,10 @@ it('a pilot begins at own flights, is led to the phone page, and is told so at M
   await page.getByText('Morning is not open to pilot. It shows every flight; you see your own.').waitFor();
   expect(await page.getByRole('link', { name: 'Print day pack' }).count()).toBe(0);
   await expectAccessible(page);
+  await page
+    .getByRole('navigation')
+    .getByText(/It has a sign-in of its own/)
+    .waitFor();
   await page.getByRole('navigation').getByRole('link', { name: 'Phone page' }).click();
   await page.waitForURL(/\/phone\b/);
   await page.getByText(/^Sign in once with a signal/).waitFor();

@@ -31,6 +31,12 @@ it('every page of Set-up can be read and reached without a mouse, in light and d
   }
 }, 180_000);
 
+it('a wrong address says that Set-up has no such page, not that a thing is missing', async () => {
+  const page = await office.signIn('operations manager');
+  await page.goto('/set-up/territory');
+  await page.getByText('Set-up has no page "territory".').waitFor();
+});
+
 it('a remark of a base can be read whole in its field', async () => {
   const page = await office.signIn('operations manager', { width: 1440, height: 900 });
   await open(page, '/set-up/bases/XMER');

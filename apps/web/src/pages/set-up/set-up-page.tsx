@@ -33,7 +33,7 @@ export const SetUpPage = ({ at }: PageProps) => {
         ? 'A first territory, step by step'
         : ([...sections.map((section) => [section.name, section.title] as const), ...others].find(
             ([known]) => known === name,
-          )?.[1] ?? name);
+          )?.[1] ?? 'No such page');
   return (
     <>
       <TitleBlock title="Set-up" sub={title} />
@@ -61,7 +61,7 @@ const Work = ({ name, rest }: { readonly name: string | undefined; readonly rest
   if (name === 'files') return <FilesPage />;
   const section = sections.find((each) => each.name === name);
   if (section === undefined)
-    return <MessageLine what={`There is no ${name} here`} next="Choose from the list." />;
+    return <MessageLine what={`Set-up has no page "${name}"`} next="Choose one from the list at the left." />;
   return (
     <>
       <KeptPage key={name} section={section} at={rest[0]} />
