@@ -10,12 +10,9 @@ import type { Changed } from './morning-answer.js';
 export class ChangedSinceService {
   constructor(private readonly database: DataSource) {}
 
-  /**
-   * The newest first. `aheadMs`: the territory's clock less that of the wall, by which plans and the audit are kept.
-   * `known`: every surface report, to say which one a later one outranks.
-   */
-  async list(since: Date, aheadMs: number, known: KnownReports): Promise<readonly Changed[]> {
-    const rows: readonly ChangedRow[] = await this.database.query(sql, [since, String(aheadMs), most]);
+  /** The newest first. `known`: every surface report, to say which one a later one outranks. */
+  async list(since: Date, known: KnownReports): Promise<readonly Changed[]> {
+    const rows: readonly ChangedRow[] = await this.database.query(sql, [since, most]);
     const latest = latestReports(known.surfaceReports, known.asOf);
     return rows.map((row) => changedWords(row, latest));
   }
@@ -26,10 +23,9 @@ type KnownReports = Pick<Scenario, 'surfaceReports' | 'asOf'>;
 /** More than these nobody reads in the morning; the ledger and the audit have them all. */
 const most = 60;
 
-const ahead = "($2::text || ' milliseconds')::interval";
-
-// What the opening of the ledger wrote, of no account, is no news, nor what was done before a demo was loaded. Drums of one
-// flight left at one place are one line, each counted once, whoever has reported them.
+// Plans and the audit are kept by the clock on the wall. What the opening of the ledger wrote, of no account, is no news, nor
+// what was done before a demo was loaded. Drums of one flight left at one place are one line, each counted once, whoever has
+// reported them.
 const sql = `
   with news as (
     select 'surface' as kind, received_at as at, null::timestamptz as written_at, person, null as means,
@@ -58,17 +54,17 @@ const sql = `
     where at >= $1 and act not in ('offer', 'replan')
 
     union all
-    select 'plan', accepted_at + ${ahead}, null, accepted_by_name, null, '{}'::jsonb
-    from plan_acceptances where accepted_at + ${ahead} >= $1
+    select 'plan', said, null, accepted_by_name, null, '{}'::jsonb
+    from plan_acceptances, territory_time(accepted_at) said where said >= $1
 
     union all
-    select 'territory', at + ${ahead}, null, coalesce(full_name, person), null,
+    select 'territory', said, null, coalesce(full_name, person), null,
       jsonb_build_object('did', did, 'subject', subject, 'changed', detail -> 'changed')
-    from audit_entries left join accounts on accounts.id = account_id
-    where at + ${ahead} >= $1 and account_id is not null
+    from audit_entries cross join territory_time(at) said left join accounts on accounts.id = account_id
+    where said >= $1 and account_id is not null
       and at >= coalesce((select loaded_at from demo_territory), '-infinity')
       and did in ('added', 'changed', 'removed', 'brought in', 'proposed', 'agreed to')
   )
   select kind, to_char(at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI"Z"') as at,
     to_char(written_at at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI"Z"') as "writtenAt", person, means, facts
-  from news order by news.at desc limit $3`;
+  from news order by news.at desc limit $2`;

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { CardAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { BoardService } from '../flights/board.service.js';
-import { type FlightDesk, openFlightDesk } from '../testing/flight-desk.js';
+import { type FlightDesk, openFlightDesk, setClock } from '../testing/flight-desk.js';
 import type { MorningAnswer } from './morning-answer.js';
 
 let desk: FlightDesk;
@@ -201,4 +201,30 @@ describe('if declined', () => {
     const f05 = cards.find(({ id }) => id === 'F05')!;
     expect(f05.ifDeclined?.ifDeclined).not.toBe(f05.planned.reason.ifDeclined);
   });
+});
+
+it('the clock of a drill is set to another hour: what was done before it keeps its own', async () => {
+  const lines = async () => {
+    const { changed, proposals } = await morning();
+    return [
+      ...changed.map(({ at, what }) => `${at} ${what}`),
+      ...proposals.map(({ subject, proposedAt }) => `${proposedAt} ${subject}`),
+    ];
+  };
+  const before = await lines();
+  for (const kind of [
+    /A plan was accepted$/,
+    /settings changed: offered days/,
+    /^2027-06-14T06:\d\d:.*limit/,
+  ])
+    expect(before).toContainEqual(expect.stringMatching(kind));
+  await setClock(desk, '2027-06-14T16:50Z');
+  expect((await lines()).filter((line) => !line.includes('clock starts')).toSorted()).toEqual(
+    before.toSorted(),
+  );
+  const { asOf, changed } = await morning();
+  expect(asOf).toMatch(/^2027-06-14T16:5/);
+  expect(changed).toContainEqual(
+    expect.objectContaining({ what: expect.stringContaining('settings changed: clock starts') }),
+  );
 });

@@ -57,7 +57,6 @@ export class MorningService {
    */
   async read(me: Account, since?: IsoInstant): Promise<MorningAnswer> {
     const now = await this.clock.now();
-    const aheadMs = now.getTime() - Date.now();
     const { handovers: _, ...versions } = await this.changes.versions();
     const madeFrom = JSON.stringify([versions, now.toISOString().slice(0, 16)]);
     const { answer } = await this.kept.read(since ?? '', madeFrom, () => this.make(me, since));
@@ -65,8 +64,14 @@ export class MorningService {
       ...answer,
       handedOverAt: await this.handovers.lastClosedAt(),
       handover: await this.handovers.waiting(),
-      proposals: (await this.proposals.listOpen()).map(decideProposal(me, aheadMs)),
+      proposals: await this.openProposals(me),
     };
+  }
+
+  private async openProposals(me: Account): Promise<MorningAnswer['proposals']> {
+    const open = await this.proposals.listOpen();
+    const proposedAt = await this.clock.saidAt(open.map((each) => each.proposedAt));
+    return open.map((each, at) => decideProposal(me, { ...each, proposedAt: proposedAt[at]! }));
   }
 
   /** Whoever may read the morning sees every flight. */
@@ -78,7 +83,6 @@ export class MorningService {
     const unfinished = await this.store.unfinishedBefore(this.database.manager, today);
     const away = await this.away.list(me);
     const projections = await this.projections.all(95);
-    const aheadMs = (await this.clock.now()).getTime() - Date.now();
     const strips = stripsNow(scenario);
     return {
       asOf,
@@ -99,7 +103,7 @@ export class MorningService {
         what,
         whatNext,
       })),
-      changed: await this.changedSince.list(new Date(from), aheadMs, scenario),
+      changed: await this.changedSince.list(new Date(from), scenario),
       notHeard: {
         ...cachesAndPhones(projections),
         crews: crewsNotHeard([...unfinished, ...board.flights], away, { asOf, timeZone }),

@@ -73,15 +73,16 @@ export const decideCase = (open: Awaited<ReturnType<CasePagesService['open']>>[n
   proposed: open.proposals.length,
 });
 
-/** `aheadMs`: of the territory's clock before the one on the wall, by which proposals are stamped. */
-export const decideProposal =
-  (me: Account, aheadMs: number) =>
-  (open: Awaited<ReturnType<ProposalsService['listOpen']>>[number]): DecideProposal => ({
-    id: open.id,
-    subject: open.subject,
-    act: open.act,
-    proposedAt: new Date(open.proposedAt.getTime() + aheadMs).toISOString(),
-    signedBy: open.signedBy,
-    stillToSign: open.stillToSign,
-    mayAgree: mayBeOneOfTwo(me, open.act) && !open.agreed.includes(me.id),
-  });
+/** `proposedAt`: by the clock of the territory. */
+export const decideProposal = (
+  me: Account,
+  open: Awaited<ReturnType<ProposalsService['listOpen']>>[number],
+): DecideProposal => ({
+  id: open.id,
+  subject: open.subject,
+  act: open.act,
+  proposedAt: open.proposedAt.toISOString(),
+  signedBy: open.signedBy,
+  stillToSign: open.stillToSign,
+  mayAgree: mayBeOneOfTwo(me, open.act) && !open.agreed.includes(me.id),
+});

@@ -14,6 +14,12 @@ export class ClockService {
     if (settings === undefined || start === undefined) return new Date();
     return new Date(Date.parse(start) + Date.now() - settings.changedAt.getTime());
   }
+
+  /** What this clock said at each of these moments on the wall, however it has been set since. */
+  async saidAt(walls: readonly Date[]): Promise<readonly Date[]> {
+    const rows = await ask<{ readonly said: Date }>(this.database.manager, saidSql, [walls]);
+    return rows.map(({ said }) => said);
+  }
 }
 
 interface SettingsRow {
@@ -24,3 +30,7 @@ interface SettingsRow {
 const settingsSql = prepared(`
   select data, changed_at as "changedAt" from territory_entries
   where kind = 'settings' and id = 'current' and not removed`);
+
+const saidSql = prepared(`
+  select territory_time(wall) as said from unnest($1::timestamptz[]) with ordinality as each (wall, place)
+  order by place`);

@@ -22,6 +22,7 @@ import { LeftOutLines1700000000021 } from './0021-left-out-lines.js';
 import { ToldWeights1700000000022 } from './0022-told-weights.js';
 import { FilledDrums1700000000023 } from './0023-filled-drums.js';
 import { FieldPhones1700000000024 } from './0024-field-phones.js';
+import { TerritoryTime1700000000025 } from './0025-territory-time.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -49,4 +50,5 @@ export const migrations = [
   ToldWeights1700000000022,
   FilledDrums1700000000023,
   FieldPhones1700000000024,
+  TerritoryTime1700000000025,
 ] as const;
