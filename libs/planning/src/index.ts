@@ -65,3 +65,4 @@ export {
 export type { LegLimitLine, LegWithLimits } from './week/leg-limits.js';
 export { legsToday } from './week/legs-today.js';
 export { type ShortBy, type WeekTally, weekTally } from './week/week-tally.js';
+export { dayWords, momentWords } from './wording.js';

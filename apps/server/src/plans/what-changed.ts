@@ -1,5 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
-import type { Scenario } from '@drumline/planning';
+import { dayWords, momentWords, type Scenario } from '@drumline/planning';
 
 type Named = readonly (readonly [name: string, line: unknown])[];
 
@@ -7,10 +7,15 @@ type Named = readonly (readonly [name: string, line: unknown])[];
 const lists: readonly (readonly [what: string, linesOf: (scenario: Scenario) => Named])[] = [
   [
     'surface report',
-    ({ surfaceReports }) => surfaceReports.map((line) => [`${line.place} ${line.state}, ${line.at}`, line]),
+    ({ surfaceReports, timeZone }) =>
+      surfaceReports.map((line) => [`${line.place} ${line.state}, ${momentWords(line.at, timeZone)}`, line]),
   ],
   ['hazard notice', ({ notices }) => notices.map((line) => [line.id, line])],
-  ['count', ({ counts }) => counts.map((line) => [`${line.place}, ${line.at}`, line])],
+  [
+    'count',
+    ({ counts, timeZone }) =>
+      counts.map((line) => [`${line.place}, ${momentWords(line.at, timeZone)}`, line]),
+  ],
   ['drum', ({ drums }) => drums.map((line) => [line.number, line])],
   ['batch', ({ batches }) => batches.map((line) => [line.id, line])],
   ['aircraft', ({ aircraft }) => aircraft.map((line) => [line.tail, line])],
@@ -22,14 +27,14 @@ const lists: readonly (readonly [what: string, linesOf: (scenario: Scenario) => 
     'helicopter task',
     ({ helicopterTasks }) =>
       helicopterTasks.map((line) => [
-        `${line.helicopter} at ${line.place}, ${line.date}, ${line.programme}`,
+        `${line.helicopter} at ${line.place}, ${dayWords(line.date)}, ${line.programme}`,
         line,
       ]),
   ],
-  ['sling', ({ slings }) => slings.map((line) => [`${line.from}-${line.to}, ${line.date}`, line])],
+  ['sling', ({ slings }) => slings.map((line) => [`${line.from}-${line.to}, ${dayWords(line.date)}`, line])],
   [
     'planned uplift',
-    ({ plannedUplifts }) => plannedUplifts.map((line) => [`${line.place}, ${line.date}`, line]),
+    ({ plannedUplifts }) => plannedUplifts.map((line) => [`${line.place}, ${dayWords(line.date)}`, line]),
   ],
   ['booked flight', ({ bookedFlights }) => bookedFlights.map((line) => [line.id, line])],
   ['flight', ({ flights }) => flights.map((line) => [line.id, line])],
