@@ -43,8 +43,8 @@ export const PageList = () => {
       </ol>
       {seesOwnFlightsOnly(me) && (
         <p className="foot">
-          <a href="/phone/">Phone page</a>: your flights and your reports, with no signal too. It has a
-          sign-in of its own: by it, base knows a device that is in the field.
+          <a href="/phone/">Phone page</a> Your flights and your reports, with no signal too. It has a sign-in
+          of its own: by it, base knows a device that is in the field.
         </p>
       )}
       <p className="foot">
