@@ -286,6 +286,14 @@ describe('totals', () => {
     expect(rows.find(({ name }) => name === 'Left at XMER')).toMatchObject({ rise: -2000, unit: 'L' });
   });
 
+  it('hours rise in the totals as under the list, to the hundredth, and add up across', () => {
+    const { before, after } = softTuesday.totals;
+    const hours = { before: { ...before, blockHours: 18.886 }, after: { ...after, blockHours: 19.048 } };
+    const block = totalRows({ ...softTuesday, totals: hours }, 'cr').find(({ name }) => name === 'Block');
+    // 18.89 to 19.05 h, and under the list 19.048 - 18.886 = 0.16 h.
+    expect(block).toMatchObject({ before: 18.89, rise: 0.16, after: 19.05, digits: 2 });
+  });
+
   it('three parts of 33.4 are 33, 34 and 33: together the 100 that are printed', () => {
     expect(wholeMoney([3340, 3340, 3340])).toEqual([33, 34, 33]);
   });

@@ -1,4 +1,4 @@
-import { type PrintedCost, printedCost, printedRise } from './add-up.js';
+import { type PrintedCost, printedCost, printedHours, printedRise } from './add-up.js';
 import type { Differences } from './differences-read.js';
 
 export interface TotalRow {
@@ -65,9 +65,16 @@ const flownRows = ({ totals, expectedDrums }: Differences, currency: string): re
     row('Cost per litre', [perLitre[0]!, perLitre[1]!], `${currency}/L`, 2),
     row('Drums', [before.drums, after.drums], 'drums'),
     row('Flights', [before.flights, after.flights], ''),
-    row('Block', [before.blockHours, after.blockHours], 'h', 1),
+    blockRow(before.blockHours, after.blockHours),
     row('Expected, weather', [expectedDrums.before, expectedDrums.after], 'drums', 1),
   ];
+};
+
+/** The rise is that under the list of differences, to the hundredth; across it adds up as printed. */
+const blockRow = (before: number, after: number): TotalRow => {
+  const [rise] = printedHours([after - before]);
+  const printed = rounded(before, 2);
+  return { ...row('Block', [printed, rounded(printed + rise!, 2)], 'h', 2), rise: rise! };
 };
 
 /** Drums taken from each base, and what it has left at the last of the days. */
