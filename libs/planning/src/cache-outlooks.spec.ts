@@ -48,6 +48,13 @@ describe('the outlook of a cache', () => {
     },
   );
 
+  it('drums on hold count in no level until others go in their place, and their litres are no delivery', () => {
+    const { nor } = outlook(flight('F1', 'given', { stops: [{ place: 'NOR', drums: 2, heldDrums: 1 }] }));
+    expect(nor.approved.usable[5]).toBe(500);
+    expect(nor.approved.book[5]).toBe(700);
+    expect(nor.deliveries).toMatchObject([{ drums: 2, heldDrums: 1, litres: 200 }]);
+  });
+
   it('lists deliveries by date with drums, litres, state and what has to be decided', () => {
     const late = flight('F1', 'offered', {
       date: '2031-03-06',
@@ -61,6 +68,7 @@ describe('the outlook of a cache', () => {
         date: '2031-03-04',
         half: 'morning',
         drums: 2,
+        heldDrums: 0,
         litres: 400,
         needsDecision: null,
       },
@@ -70,6 +78,7 @@ describe('the outlook of a cache', () => {
         date: '2031-03-06',
         half: 'afternoon',
         drums: 2,
+        heldDrums: 0,
         litres: 400,
         needsDecision: 'Strip soft.',
       },

@@ -1,6 +1,7 @@
 import { type CacheProjection, type Draw, type SlingLoad, stockCourse } from '@drumline/stock';
 import { type IsoDate, litres } from '@drumline/units';
 import { projectScenario, withLandings } from './flights/project.js';
+import { usableDrums } from './problem/standing-flights.js';
 import { stockOutlook } from './problem/stock-outlook.js';
 import type { Scenario, SlingMove, StandingFlight, StandingState } from './scenario.js';
 
@@ -15,6 +16,9 @@ export interface FlightToCome extends Pick<StandingFlight, 'id' | 'state' | 'dat
 export interface Delivery extends Omit<FlightToCome, 'id' | 'stops'> {
   readonly flight: string;
   readonly drums: number;
+  /** Of them, on hold: they count nothing until others go in their place. */
+  readonly heldDrums: number;
+  /** Of those that may be used. */
   readonly litres: number;
 }
 
@@ -85,7 +89,13 @@ function deliveriesTo(
     .flatMap(({ id, stops, ...flight }) =>
       stops
         .filter((stop) => stop.place === place && stop.drums > 0)
-        .map(({ drums }) => ({ ...flight, flight: id, drums, litres: drums * fillLitres })),
+        .map(({ place: _, drums, heldDrums = 0 }) => ({
+          ...flight,
+          flight: id,
+          drums,
+          heldDrums,
+          litres: usableDrums({ drums, heldDrums }) * fillLitres,
+        })),
     )
     .sort(byDate);
 }

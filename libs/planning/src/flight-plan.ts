@@ -3,7 +3,7 @@ import type { SurfaceState } from '@drumline/network';
 import type { PlanCost, Proof } from '@drumline/routing';
 import type { CacheProjection } from '@drumline/stock';
 import type { Cents, ClockTime, Hours, IsoDate, Knots, Litres, NauticalMiles, Pounds } from '@drumline/units';
-import type { StandingState } from './scenario.js';
+import type { StandingState, StandingStop } from './scenario.js';
 
 /** A plan as people read it: flights by day and aircraft, with reasons, cost and the stock that results. */
 export interface FlightPlan {
@@ -77,9 +77,7 @@ export interface PlannedLeg {
   readonly positions: readonly string[];
 }
 
-export interface PlannedStop {
-  readonly place: string;
-  readonly drums: number;
+export interface PlannedStop extends StandingStop {
   readonly unloadOrStay: UnloadOrStay;
   /** What to do when the strip is soft on arrival day: the drums that may still go, or null when closed when soft. */
   readonly drumsIfSoft: number | null;

@@ -263,13 +263,21 @@ export type FlightState =
   | 'turned back'
   | 'ended elsewhere';
 
+/** Drums for one stop of a flight. */
+export interface StandingStop {
+  readonly place: string;
+  readonly drums: number;
+  /** Of them, on hold: they would stand there, and nobody may draw from them; absent: none. */
+  readonly heldDrums?: number;
+}
+
 export interface StandingFlight {
   readonly id: string;
   readonly state: StandingState;
   readonly date: IsoDate;
   readonly aircraft: string;
   readonly from: string;
-  readonly stops: readonly { readonly place: string; readonly drums: number }[];
+  readonly stops: readonly StandingStop[];
   readonly to: string;
   readonly pilot?: string;
   readonly departs?: ClockTime;

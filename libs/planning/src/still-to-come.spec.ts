@@ -14,7 +14,7 @@ const flight = (state: FlightState) => ({
 });
 const loads = ['0431', '0432', '0433'].map((drum) => ({ flightId: 'F05', stop: 0, drum }));
 const seen = (drums: Record<string, readonly [Where, MovementKind]>) =>
-  new Map(Object.entries(drums).map(([number, [where, since]]) => [number, { where, since }]));
+  new Map(Object.entries(drums).map(([number, [where, since]]) => [number, { where, since, isHeld: false }]));
 const drumsToCome = (state: FlightState, drums: ReturnType<typeof seen> = new Map()) =>
   stillToCome([flight(state)], loads, drums).flatMap(({ stops }) => stops.map((stop) => stop.drums));
 
@@ -36,6 +36,12 @@ describe('the drums that a flight has still to set down', () => {
     ]);
   });
 
+  it('a drum on hold is told apart: it counts nothing until another goes in its place', () => {
+    const atBase = { where: { kind: 'at', place: 'XALD' }, since: 'filled', isHeld: true } as const;
+    const [toCome] = stillToCome([flight('given')], loads, new Map([['0432', atBase]]));
+    expect(toCome?.stops).toEqual([{ place: 'XLOR', drums: 3, heldDrums: 1 }]);
+  });
+
   it.each(['reported', 'closed', 'turned back', 'ended elsewhere', 'declined', 'called off'] as const)(
     'a flight that is %s has none',
     (state) => {
@@ -44,6 +50,8 @@ describe('the drums that a flight has still to set down', () => {
   );
 
   it('a flight without named drums has what was planned', () => {
-    expect(stillToCome([flight('offered')], [], new Map())[0]?.stops).toEqual([{ place: 'XLOR', drums: 3 }]);
+    expect(stillToCome([flight('offered')], [], new Map())[0]?.stops).toEqual([
+      { place: 'XLOR', drums: 3, heldDrums: 0 },
+    ]);
   });
 });

@@ -22,13 +22,15 @@ interface SeenDrum {
   readonly where: Where;
   /** The movement by which it is there. */
   readonly since: MovementKind | null;
+  /** By itself or with its batch. */
+  readonly isHeld: boolean;
 }
 
 const accountedFor: readonly FlightState[] = ['reported', 'closed', 'turned back', 'ended elsewhere'];
 
 /**
  * The flights with the drums that they have still to set down: of a flight under way, the drums that the ledger has
- * seen set down, brought home or lost on the way are no longer among them. `drums`: where the ledger has each, by number.
+ * seen set down, brought home or lost on the way are no longer among them. `drums`: what the ledger has of each, by number.
  */
 export function stillToCome(
   flights: readonly KeptFlight[],
@@ -41,11 +43,15 @@ export function stillToCome(
     const own = loads.filter(({ flightId }) => flightId === flight.id);
     const isToCome = ({ drum }: KeptLoad) => drum === null || isUnderWay(drums.get(drum), flight.fromPlace);
     const { id, date, needsDecision, planned } = flight;
-    const stops = flight.stops.map((stop, index) => ({
-      place: stop.place,
-      drums:
-        own.length === 0 ? stop.drums : own.filter((load) => load.stop === index && isToCome(load)).length,
-    }));
+    const isHeld = ({ drum }: KeptLoad) => drum !== null && drums.get(drum)?.isHeld === true;
+    const stops = flight.stops.map(({ place, drums: planned }, index) => {
+      const coming = own.filter((load) => load.stop === index && isToCome(load));
+      return {
+        place,
+        drums: own.length === 0 ? planned : coming.length,
+        heldDrums: coming.filter(isHeld).length,
+      };
+    });
     return [{ id, state, date, half: planned.half, needsDecision, stops }];
   });
 }

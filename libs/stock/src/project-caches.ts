@@ -26,6 +26,8 @@ export interface Landing {
   readonly litres: Litres;
   /** Null: filled fresh, fit throughout the plan. */
   readonly retestDue: IsoDate | null;
+  /** On hold: they stand there and may not be used; absent: fit. */
+  readonly held?: true;
 }
 
 /** Sealed drums carried from one place to another on a day. */
@@ -108,9 +110,11 @@ function movementsByDay({ dates, draws, landings, slings }: StockOutlook): Reado
 }
 
 function land(sites: Sites, landing: Landing, fill: Litres): void {
-  const site = sites.get(landing.place);
-  if (site)
-    putDown(site, fullDrums(landing.litres, fill, landing.retestDue, `landed ${landing.date}`), 'landed');
+  const { date, place, litres, retestDue, held = false } = landing;
+  const site = sites.get(place);
+  if (site === undefined) return;
+  const drums = fullDrums(litres, fill, { retestDue, name: `landed ${date}` });
+  putDown(site, held ? drums.map((drum) => ({ ...drum, held })) : drums, 'landed');
 }
 
 function sling(sites: Sites, { date, from, to, drums }: DrumMove, fill: Litres): SlingLoad {
@@ -118,7 +122,7 @@ function sling(sites: Sites, { date, from, to, drums }: DrumMove, fill: Litres):
   const target = sites.get(to);
   const moved = source
     ? slingOut(source, drums, date)
-    : fullDrums(litres(drums * fill), fill, null, `slung ${date}`);
+    : fullDrums(litres(drums * fill), fill, { retestDue: null, name: `slung ${date}` });
   if (target) putDown(target, moved, 'slungIn');
   return { drums: moved.length, litres: litresIn(moved) };
 }

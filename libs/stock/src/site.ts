@@ -99,8 +99,7 @@ export function drawAndClose(site: Site, asked: Litres, day: IsoDate): void {
 export function fullDrums(
   amount: Litres,
   fill: Litres,
-  retestDue: IsoDate | null,
-  name: string,
+  { retestDue, name }: { readonly retestDue: IsoDate | null; readonly name: string },
 ): readonly StandingDrum[] {
   return Array.from({ length: Math.ceil(amount / fill) }, (_, index) => ({
     number: `${name} ${index + 1}`,

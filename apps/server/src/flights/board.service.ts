@@ -11,6 +11,7 @@ import { FlightDrumsService } from './flight-drums.service.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { takeFlightTurn } from './flight-turn.js';
 import { type Flown, flownBy, isUnderWay } from './flown.js';
+import { stopsLanded } from './held-drums.js';
 import { asTaken, takenFromBase, withOpeningDrums } from './opening-drums.js';
 
 export { plannedUse } from './planned-use.js';
@@ -66,8 +67,14 @@ export class BoardService {
     const loads = await this.store.loads(transaction);
     refuseUnknownNames(now, flights);
     const flown = await this.flownOn(transaction, flights, loads);
-    const standingOf = (flight: Flight) =>
-      asStanding({ ...flight, stops: flown.get(flight.id)?.stops ?? flight.stops });
+    const held = await this.heldOf(transaction, loads, flown);
+    const standingOf = (flight: Flight) => {
+      const own = loads.filter(({ flightId }) => flightId === flight.id);
+      return asStanding({
+        ...flight,
+        stops: stopsLanded(flight.stops, { loads: own, flown: flown.get(flight.id) }, held),
+      });
+    };
     const standing = flights.flatMap((flight) => standingOf(flight) ?? []);
     const aboard = await this.stock.aboard(transaction, setAsideElsewhere(now, loads));
     const taken = new Map([...takenFromBase(flown), ...fromPlaces(flights, loads, aboard)]);
@@ -80,6 +87,18 @@ export class BoardService {
     const takenBy = spokenFor(loads, taken);
     const ridingHome = asTaken(now, riding, drums);
     return { scenario, facts, flights, loads, takenBy, ridingHome, standingOf, now: new Date(now.asOf) };
+  }
+
+  /** Of the drums that flights have set aside, carry or have set down: those on hold. */
+  private async heldOf(
+    transaction: EntityManager,
+    loads: readonly Load[],
+    flown: ReadonlyMap<string, Flown>,
+  ): Promise<ReadonlySet<string>> {
+    const named = [...loads, ...[...flown.values()].flatMap(({ drums }) => drums)].flatMap(
+      ({ drum }) => drum ?? [],
+    );
+    return new Set((await this.stock.held(transaction, named)).map(({ number }) => number));
   }
 
   /** Of every flight that is under way: by its state, or as the ledger has drums of it off before anybody reported it off. */
@@ -164,7 +183,8 @@ const refuseUnknownNames = (facts: Scenario, flights: readonly Flight[]): void =
 
 /** A flight as a scenario lists it; null: it is no part of a plan. */
 export const asStanding = (
-  flight: Omit<Flight, 'departs'> & { readonly departs: Flight['departs'] | null },
+  flight: Omit<Flight, 'departs' | 'stops'> &
+    Pick<StandingFlight, 'stops'> & { readonly departs: Flight['departs'] | null },
 ): StandingFlight | null => {
   const state = standingState(flight.state);
   if (state === null) return null;

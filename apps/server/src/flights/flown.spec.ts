@@ -24,7 +24,7 @@ const off = (drum: string, kind: 'left at' | 'brought home', place: string): Dru
 });
 const landed = (state: FlightState, ...moved: readonly DrumOfFlight[]) => {
   const { stops, drums } = flownBy(flight(state), loads, moved);
-  return [stops[0]!.drums, drums];
+  return [stops[0]!.drums, drums.map(({ drum }) => drum)];
 };
 
 it('a flight that is away lands what it carries, until a report says otherwise', () => {

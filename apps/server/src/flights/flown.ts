@@ -6,8 +6,13 @@ export interface Flown {
   readonly fromPlace: string;
   /** Its stops, with the drums that are left there. */
   readonly stops: readonly Stop[];
-  /** The drums among them that have a number. */
-  readonly drums: readonly string[];
+  /** The drums among them that have a number, with the place where they are left. */
+  readonly drums: readonly LandedDrum[];
+}
+
+export interface LandedDrum {
+  readonly drum: string;
+  readonly place: string;
 }
 
 /** Also one that is loaded the evening before. */
@@ -46,6 +51,6 @@ export const flownBy = (
           ? there.filter((each) => each.place === place).length
           : 0,
     })),
-    drums: there.flatMap(({ drum }) => drum ?? []),
+    drums: there.flatMap(({ drum, place }) => (drum === null ? [] : [{ drum, place }])),
   };
 };

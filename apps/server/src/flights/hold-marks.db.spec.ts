@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { CardAnswer, ProjectionAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { signInNew } from '../stock/testing/sign-in-new.js';
 import type { Client } from '../testing/client.js';
@@ -65,6 +66,25 @@ describe('a hold of a batch', () => {
     const [audit] = (await desk.manager.get<{ items: { did: string; person: string }[] }>('/api/audit')).body
       .items;
     expect(audit).toMatchObject({ did: 'marked', person: 'operations-manager' });
+  });
+
+  it('litres of held drums are in no level: delivery and card say so alike', async () => {
+    const [id] = await marked();
+    const { stops, loads } = await desk.flight(id!);
+    const { place, drums } = stops[0]!;
+    const batches = await Promise.all(
+      loads.map(({ drum }) => (drum === null ? 'not filled yet' : batchOf(drum))),
+    );
+    const heldDrums = batches.filter((batch) => batch === 'J27-041').length;
+    const { body } = await desk.manager.get<ProjectionAnswer>(`/api/projections/${place}`);
+    expect(body.deliveries.find(({ flight }) => flight === id)).toMatchObject({
+      drums,
+      heldDrums,
+      litres: (drums - heldDrums) * body.fillLitres,
+    });
+    const { body: card } = await desk.manager.get<CardAnswer>(`/api/flights/${id}/card`);
+    expect(card.today!.planned.stops[0]).toMatchObject({ drums, heldDrums });
+    expect(card.today!.planned.reason.text).toContain('on HOLD');
   });
 
   it('keeps such a flight from being given, and from being kept as it is', async () => {

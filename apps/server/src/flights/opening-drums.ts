@@ -11,7 +11,9 @@ import type { Flown } from './flown.js';
  */
 export const takenFromBase = (flown: ReadonlyMap<string, Flown>): ReadonlyMap<string, string> =>
   new Map(
-    [...flown.values()].flatMap(({ fromPlace, drums }) => drums.map((drum) => [drum, fromPlace] as const)),
+    [...flown.values()].flatMap(({ fromPlace, drums }) =>
+      drums.map(({ drum }) => [drum, fromPlace] as const),
+    ),
   );
 
 /** The scenario with these drums back where they stood that morning. */

@@ -1,5 +1,15 @@
 import type { FlightState, Scenario } from '@drumline/planning';
-import type { Batch, Count, Drum, Movement, MovementKind, Where } from '@drumline/stock';
+import {
+  type Batch,
+  type BatchState,
+  type Count,
+  type Drum,
+  type DrumState,
+  type Movement,
+  type MovementKind,
+  standingHold,
+  type Where,
+} from '@drumline/stock';
 import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
@@ -22,10 +32,17 @@ export type KnownDrum = Pick<Drum, 'number' | 'batch'> & {
   readonly [Weight in 'tareKg' | 'grossKg']: Drum[Weight] | null;
 };
 
-/** Where a drum is, and by what it came to be there. */
+/** Where a drum is, by what it came to be there, and whether it is held, by itself or with its batch. */
 export interface Whereabouts {
   readonly where: Where;
   readonly since: MovementKind | null;
+  readonly isHeld: boolean;
+}
+
+/** A drum that may not be used, and what holds it: "Batch J27-041 is held: water in the sample." */
+export interface HeldDrum {
+  readonly number: string;
+  readonly held: string;
 }
 
 type KeptTerritory = Pick<Scenario, 'places' | 'batches' | 'bases' | 'policy' | 'timeZone'>;
@@ -93,13 +110,35 @@ export class StockService {
 
   async whereabouts(numbers: readonly string[]): Promise<ReadonlyMap<string, Whereabouts>> {
     if (numbers.length === 0) return new Map();
-    const rows: readonly (Whereabouts & { readonly number: string })[] = await this.database.query(
-      `select number, data -> 'where' as where, (select kind from movements where id =
+    const rows: readonly (Omit<Whereabouts, 'isHeld'> & { readonly number: string })[] =
+      await this.database.query(
+        `select number, data -> 'where' as where, (select kind from movements where id =
          (select movement from drum_steps where drum = number order by step desc limit 1)) as since
        from drums where number = any($1)`,
-      [numbers],
+        [numbers],
+      );
+    const held = new Set((await this.held(this.database.manager, numbers)).map(({ number }) => number));
+    return new Map(
+      rows.map(({ number, where, since }) => [number, { where, since, isHeld: held.has(number) }]),
     );
-    return new Map(rows.map(({ number, where, since }) => [number, { where, since }]));
+  }
+
+  /** Of these drums, those on hold, rejected ones with them. */
+  async held(transaction: EntityManager, numbers: readonly string[]): Promise<readonly HeldDrum[]> {
+    if (numbers.length === 0) return [];
+    const rows: readonly { readonly drum: DrumState; readonly batch: BatchState | null }[] =
+      await transaction.query(
+        `select drums.data as drum, batch_states.data as batch from drums
+         left join batch_states on batch_states.batch = drums.data ->> 'batch'
+         where number = any($1) order by number`,
+        [numbers],
+      );
+    return rows.flatMap(({ drum: { number, batch: of, fitness }, batch }) => {
+      const ofBatch = standingHold(batch ?? undefined);
+      if (ofBatch !== null) return [{ number, held: `Batch ${of} is held: ${ofBatch.reason}.` }];
+      const hold = fitness.condemned ?? fitness.held;
+      return hold === null ? [] : [{ number, held: `Drum ${number} is held: ${hold.reason}.` }];
+    });
   }
 
   /** Of these drums, those that are aboard, also on the way home. */

@@ -66,6 +66,7 @@ const unloadOrStay = z.strictObject({
 export const plannedStop = z.strictObject({
   place,
   drums: count,
+  heldDrums: count.exactOptional(),
   unloadOrStay,
   drumsIfSoft: count.nullable(),
   ifSoft: z.string(),

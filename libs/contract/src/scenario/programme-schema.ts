@@ -133,7 +133,11 @@ export const standingState = z
   .meta({ description: 'How far it is; from approved on it does not move', examples: ['approved'] });
 
 const stopSchema = z
-  .strictObject({ place: placeCode('Strip; listed in `caches`', 'XLOR'), drums: drums('Drums unloaded', 6) })
+  .strictObject({
+    place: placeCode('Strip; listed in `caches`', 'XLOR'),
+    drums: drums('Drums unloaded', 6),
+    heldDrums: drums('Of them, on hold: they count in no level', 2).exactOptional(),
+  })
   .meta({ id: 'Stop', description: 'Drums left at a strip' });
 
 export const standingFlightSchema = z

@@ -116,7 +116,7 @@ describe('the book of the checker and the projection of stock', () => {
     fc.assert(
       fc.property(
         changes,
-        fc.array(fc.tuple(day, place, fc.integer({ min: 1, max: 4 })), { maxLength: 4 }),
+        fc.array(fc.tuple(day, place, fc.integer({ min: 1, max: 4 }), fc.boolean()), { maxLength: 4 }),
         (drawn, landings) => {
           const { retestDue, counted, reserve, ...direct } = drawn;
           const scenario = tinyTerritory({
@@ -137,9 +137,10 @@ describe('the book of the checker and the projection of stock', () => {
                     },
                   ],
           });
-          const flights = landings.map(([on, at, drums], index) => ({
+          const flights = landings.map(([on, at, drums, held], index) => ({
             ...flight(on, at, drums),
             id: `F${index}`,
+            stops: [{ place: at, drums, ...(held && { heldDrums: Math.ceil(drums / 2) }) }],
           }));
           const ledger = cacheLedger(scenario, survey(scenario, flights).flights);
           for (const cache of projectScenario(scenario, flights)) {

@@ -94,10 +94,11 @@ function landAll(
   lots: Map<string, Lot[]>,
 ): void {
   for (const { flight } of flights.filter((flown) => flown.day === day)) {
-    for (const { place, drums } of flight.stops) {
-      const landed = Array.from({ length: drums }, (_, index) =>
-        freshDrum(scenario, `${flight.id} ${index}`),
-      );
+    for (const { place, drums, heldDrums = 0 } of flight.stops) {
+      const landed = Array.from({ length: drums }, (_, index) => ({
+        ...freshDrum(scenario, `${flight.id} ${index}`),
+        held: index < heldDrums,
+      }));
       lots.set(place, [...(lots.get(place) ?? []), ...landed]);
     }
   }

@@ -13,9 +13,11 @@ export function flightStops(picture: ReasonPicture, sketch: FlightSketch): reado
   const arrivals = unloadOrStay(request, load.legs, aboard);
   return request.legs.slice(0, -1).map(({ to }, leg) => {
     const soft = drumsIfSoft(sketch, leg);
+    const held = flight.stops[stopByLeg[leg]!]?.heldDrums;
     return {
       place: to.place.code,
       drums: dropsByLeg[leg]!,
+      ...(held !== undefined && { heldDrums: held }),
       unloadOrStay: arrivals[leg]!,
       drumsIfSoft: soft,
       ifSoft: ifSoftWords(picture, {

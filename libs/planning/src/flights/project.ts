@@ -1,7 +1,8 @@
-import { type CacheProjection, projectCaches, type StockOutlook } from '@drumline/stock';
-import { litres } from '@drumline/units';
+import { type CacheProjection, type Landing, projectCaches, type StockOutlook } from '@drumline/stock';
+import { type IsoDate, litres } from '@drumline/units';
+import { usableDrums } from '../problem/standing-flights.js';
 import { stockOutlook } from '../problem/stock-outlook.js';
-import type { Scenario, StandingFlight } from '../scenario.js';
+import type { Scenario, StandingFlight, StandingStop } from '../scenario.js';
 
 /** Levels of every cache in litres with the drums of these flights landed; without flights: with no deliveries. */
 export function projectScenario(
@@ -11,19 +12,25 @@ export function projectScenario(
   return projectCaches(withLandings(scenario, stockOutlook(scenario), flights));
 }
 
-/** An outlook with the drums of these flights landed, all filled fresh. */
+/** An outlook with the drums of these flights landed, all filled fresh; those on hold stand there and may not be used. */
 export function withLandings(
   scenario: Scenario,
   outlook: StockOutlook,
   flights: readonly Pick<StandingFlight, 'date' | 'stops'>[],
 ): StockOutlook {
   const { fillLitres } = scenario.policy.drum;
-  const landings = flights.flatMap(({ date, stops }) =>
-    stops
-      .filter(({ drums }) => drums > 0)
-      .map(({ place, drums }) => ({ date, place, litres: litres(drums * fillLitres), retestDue: null })),
-  );
-  return { ...outlook, landings };
+  const landing = (date: IsoDate, place: string, drums: number): Landing => ({
+    date,
+    place,
+    litres: litres(drums * fillLitres),
+    retestDue: null,
+  });
+  const landed = (date: IsoDate, { place, ...stop }: StandingStop): readonly Landing[] => [
+    landing(date, place, usableDrums(stop)),
+    { ...landing(date, place, stop.heldDrums ?? 0), held: true },
+  ];
+  const landings = flights.flatMap(({ date, stops }) => stops.flatMap((stop) => landed(date, stop)));
+  return { ...outlook, landings: landings.filter((each) => each.litres > 0) };
 }
 
 /** The outlook of some caches and of all that slings tie to them, which is all that a landing there can change. */

@@ -57,6 +57,15 @@ describe('a cache as a store', () => {
     expect(store('NOR', {}, [flight]).packsPerDay).toEqual([8, 5, 8, 8, 8]);
   });
 
+  it('frozen flights: drums on hold arrive as no litre, take their room, and use up the hands of the day', () => {
+    const flight = tinyFlight('2031-03-04', 'NOR', 3);
+    const held = { ...flight, stops: flight.stops.map((stop) => ({ ...stop, heldDrums: 2 })) };
+    const nor = store('NOR', {}, [held]);
+    expect(nor.arrivals).toEqual([0, 200, 0, 0, 0]);
+    expect(nor.capacity).toEqual([2400, 2000, 2000, 2000, 2000]);
+    expect(nor.packsPerDay).toEqual([8, 5, 8, 8, 8]);
+  });
+
   it('takes drums to the last day of its permit, and none after', () => {
     const caches = [tinyCache('NOR', { permitUntil: '2031-03-05' })];
     expect(store('NOR', { caches }).packsPerDay).toEqual([8, 8, 8, 0, 0]);

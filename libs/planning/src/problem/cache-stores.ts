@@ -1,7 +1,8 @@
 import type { Store } from '@drumline/routing';
 import { type Cache, expiryLosses, openingStock } from '@drumline/stock';
 import type { IsoDate } from '@drumline/units';
-import type { Scenario, StandingFlight } from '../scenario.js';
+import type { Scenario, StandingFlight, StandingStop } from '../scenario.js';
+import { usableDrums } from './standing-flights.js';
 import { stockOutlook } from './stock-outlook.js';
 
 /** A store whose end target and prices are still to be set. */
@@ -18,17 +19,20 @@ export function cacheStores(scenario: Scenario, frozen: readonly StandingFlight[
   const demand = sum(outlook.draws);
   const slungOut = sum(scenario.slings.map(({ date, from, drums }) => by(date, from, drums * fillLitres)));
   const slungIn = sum(scenario.slings.map(({ date, to, drums }) => by(date, to, drums * fillLitres)));
-  const landedDrums = sum(frozenLandings(frozen));
+  const landedDrums = sum(landingsOf(frozen, ({ drums }) => drums));
+  const landedUsable = sum(landingsOf(frozen, (stop) => usableDrums(stop) * fillLitres));
 
   return scenario.caches.map((cache, i) => {
     const { bookLitres, usableLitres } = stocks.get(cache.place)!;
     const expired = expiry[i]!.litresByDay;
     const landed = landedDrums[i]!;
+    const usable = landedUsable[i]!;
+    const held = landed.map((drums, day) => drums * fillLitres - usable[day]!);
     return {
       id: cache.place,
       opening: usableLitres,
-      capacity: capacityByDay(cache.capacityDrums * fillLitres, bookLitres - usableLitres, expired),
-      arrivals: slungIn[i]!.map((amount, day) => amount + landed[day]! * fillLitres),
+      capacity: capacityByDay(cache.capacityDrums * fillLitres, bookLitres - usableLitres, { expired, held }),
+      arrivals: slungIn[i]!.map((amount, day) => amount + usable[day]!),
       losses: slungOut[i]!.map((amount, day) => amount + expired[day]!),
       demand: demand[i]!,
       floor: cache.medevacReserveLitres,
@@ -40,18 +44,27 @@ export function cacheStores(scenario: Scenario, frozen: readonly StandingFlight[
   });
 }
 
-/** Drums that frozen flights set down, by date and place. */
-export function frozenLandings(frozen: readonly StandingFlight[]): readonly Amount[] {
-  return frozen.flatMap(({ date, stops }) => stops.map(({ place, drums }) => by(date, place, drums)));
+/** What frozen flights set down, by date and place. */
+function landingsOf(
+  frozen: readonly StandingFlight[],
+  amountOf: (stop: StandingStop) => number,
+): readonly Amount[] {
+  return frozen.flatMap(({ date, stops }) => stops.map((stop) => by(date, stop.place, amountOf(stop))));
 }
 
 /**
  * Room for usable litres after the day's landings: fuel that is held, past retest or not found by the count stands in
- * drums that take their room. What passes its retest date on a day is still usable when that day's drums land.
+ * drums that take their room. What passes its retest date on a day is still usable when that day's drums land; what
+ * lands on hold takes room from the day on.
  */
-function capacityByDay(capacity: number, unusable: number, expired: readonly number[]): number[] {
+function capacityByDay(
+  capacity: number,
+  unusable: number,
+  { expired, held }: { readonly expired: readonly number[]; readonly held: readonly number[] },
+): number[] {
   let takenUp = unusable;
-  return expired.map((amount) => {
+  return expired.map((amount, day) => {
+    takenUp += held[day]!;
     const room = capacity - takenUp;
     takenUp += amount;
     return Math.max(0, room);

@@ -1,5 +1,5 @@
 import { dayIndex, localDate } from '@drumline/units';
-import type { Scenario, StandingFlight } from '../scenario.js';
+import type { Scenario, StandingFlight, StandingStop } from '../scenario.js';
 
 /** The standing flights of the horizon, by what a re-plan may do with them (conventions, "Frozen flights"). */
 export interface StandingFlights {
@@ -31,6 +31,15 @@ export function isWithin({ firstDay, days }: Scenario, date: string): boolean {
 /** Places of a flight, from base to base. */
 export function placesOf(flight: Pick<StandingFlight, 'from' | 'stops' | 'to'>): string[] {
   return [flight.from, ...flight.stops.map(({ place }) => place), flight.to];
+}
+
+/** Drums for a stop that may be used there: those on hold count in no level until others go in their place. */
+export function usableDrums({ drums, heldDrums = 0 }: Pick<StandingStop, 'drums' | 'heldDrums'>): number {
+  return drums - heldDrums;
+}
+
+export function heldDrumsOf(flight: Pick<StandingFlight, 'stops'>): number {
+  return flight.stops.reduce((sum, { heldDrums = 0 }) => sum + heldDrums, 0);
 }
 
 export function drumsOf(flight: Pick<StandingFlight, 'stops'>): number {

@@ -28,6 +28,18 @@ describe('why a flight flies', () => {
     });
   });
 
+  it('drums on hold keep no cache above anything until fit ones go in their place', () => {
+    const allHeld = reasonOf({}, toNor({ stops: [{ place: 'NOR', drums: 2, heldDrums: 2 }] }));
+    expect(allHeld.protects).toBeNull();
+    expect(allHeld.text).toBe(
+      'Its drums are all on HOLD: they count in no level until fit ones go in their place.',
+    );
+    const oneHeld = reasonOf({}, toNor({ stops: [{ place: 'NOR', drums: 2, heldDrums: 1 }] }));
+    expect(oneHeld.text).toBe(
+      'Keeps NOR above minimum on Tue 4 Mar: 500 L with it, 300 L without, minimum 400 L; 1 day in hand. Without the 1 drum of it on HOLD.',
+    );
+  });
+
   it('tells the worse fall that follows', () => {
     const helicopterTasks = [tinyTask('2031-03-04', 'NOR', 500), tinyTask('2031-03-06', 'NOR', 150)];
     expect(reasonOf({ helicopterTasks }, toNor()).ifDeclined).toBe(

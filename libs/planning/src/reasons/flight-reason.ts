@@ -1,5 +1,5 @@
 import type { FlightReason } from '../flight-plan.js';
-import { drumsOf } from '../problem/standing-flights.js';
+import { drumsOf, heldDrumsOf } from '../problem/standing-flights.js';
 import type { StandingFlight } from '../scenario.js';
 import { countWords, dayWords, drumWords, litreWords, stockWords, unmetWords } from '../wording.js';
 import { type Compared, comparedLevels, type ReasonPicture } from './compared-levels.js';
@@ -13,6 +13,21 @@ import { byDayThenHarm, type Fall, fallsOf } from './falls.js';
 export function flightReason(picture: ReasonPicture, flight: StandingFlight, day: number): FlightReason {
   if (drumsOf(flight) === 0)
     return { protects: null, daysInHand: null, ifDeclined: 'It carries no drums.', text: 'It flies anyway.' };
+  const held = heldDrumsOf(flight);
+  if (held === 0) return reasonByLevels(picture, flight, day);
+  if (held < drumsOf(flight)) {
+    const reason = reasonByLevels(picture, flight, day);
+    return { ...reason, text: `${reason.text} Without the ${drumWords(held)} of it on HOLD.` };
+  }
+  return {
+    protects: null,
+    daysInHand: null,
+    ifDeclined: 'Without it no level changes: its drums are all on HOLD.',
+    text: 'Its drums are all on HOLD: they count in no level until fit ones go in their place.',
+  };
+}
+
+function reasonByLevels(picture: ReasonPicture, flight: StandingFlight, day: number): FlightReason {
   const compared = comparedLevels(picture, flight, null);
   const falls = compared.flatMap((cache) => fallsOf(picture.endTargets.get(cache.without.place) ?? 0, cache));
   const first = (falls.find(({ already }) => !already) ? falls.filter(({ already }) => !already) : falls)

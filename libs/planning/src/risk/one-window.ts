@@ -3,7 +3,7 @@ import { type Hours, type IsoDate, minutesOfDay } from '@drumline/units';
 import { describeOneFlight } from '../flights/describe-flights.js';
 import { hasLeft } from '../flights/flight-state.js';
 import { projectScenario } from '../flights/project.js';
-import type { Scenario, StandingFlight } from '../scenario.js';
+import type { Scenario, StandingFlight, StandingStop } from '../scenario.js';
 import { flightCard } from '../week/flight-card.js';
 
 /** A flight of today that has not left, and what it would be worth if it were the only one that gets away. */
@@ -48,7 +48,8 @@ function windowFlight(
   flight: StandingFlight,
   { others, nothing }: WithoutToday,
 ): WindowFlight {
-  const stops = flightCard(scenario, flight.id)?.fewer?.stops ?? flight.stops;
+  const fewer = flightCard(scenario, flight.id)?.fewer?.stops;
+  const stops = fewer === undefined ? flight.stops : fewerHeld(flight.stops, fewer);
   const flown = projectScenario(scenario, [...others, { ...flight, stops }]);
   const blockHours = describeOneFlight(scenario, scenario.flights, flight.id)?.blockHours ?? (0 as Hours);
   const chance = chanceOf(scenario, { ...flight, stops });
@@ -63,6 +64,15 @@ function windowFlight(
     harmPerHour: blockHours > 0 ? (harmAvoided * chance) / blockHours : 0,
     protects: firstHelped(nothing, flown),
   };
+}
+
+/** Where fewer drums may go, those on hold stay behind first. */
+function fewerHeld(planned: readonly StandingStop[], fewer: readonly StandingStop[]) {
+  return fewer.map(({ place, drums }) => {
+    const before = planned.find((stop) => stop.place === place);
+    const left = (before?.drums ?? drums) - drums;
+    return { place, drums, heldDrums: Math.max(0, (before?.heldDrums ?? 0) - left) };
+  });
 }
 
 function harmOf(caches: readonly CacheProjection[]): number {

@@ -2,6 +2,7 @@ import { randomFrom } from '@drumline/routing';
 import type { CacheProjection } from '@drumline/stock';
 import type { PlannedFlight, Risk } from '../flight-plan.js';
 import { isFlown } from '../flights/flight-state.js';
+import { usableDrums } from '../problem/standing-flights.js';
 import type { Scenario } from '../scenario.js';
 import { simulate, type WeatherLanding } from './simulate.js';
 
@@ -20,7 +21,13 @@ export function riskOfFlights(
     of.flatMap(({ day, half, stops }) =>
       stops
         .filter(({ drums }) => drums > 0)
-        .map(({ place, drums }) => ({ place, day, half, drums, litres: drums * fillLitres })),
+        .map(({ place, ...stop }) => ({
+          place,
+          day,
+          half,
+          drums: stop.drums,
+          litres: usableDrums(stop) * fillLitres,
+        })),
     );
   const flown = landings(flights.filter(({ state }) => isFlown(state)));
   const flownDrums = flown.reduce((sum, { drums }) => sum + drums, 0);

@@ -8,6 +8,7 @@ import { plannedTrips } from '../flights/planned-trips.js';
 import { projectScenario } from '../flights/project.js';
 import { flightLoads } from '../problem/flight-loads.js';
 import type { BuiltProblem } from '../problem/problem-map.js';
+import { usableDrums } from '../problem/standing-flights.js';
 import { territoryOf } from '../problem/territory.js';
 import { chanceOfCritical } from '../risk/chance-of-critical.js';
 
@@ -27,12 +28,12 @@ export function fragilityOf(built: BuiltProblem): (plan: Plan) => number {
       .flatMap(({ flight, day }) => {
         const isMorning = minutesOfDay(times.get(flight.id)!) < noon;
         const half = isMorning ? ('morning' as const) : ('afternoon' as const);
-        return flight.stops.map(({ place, drums }) => ({
-          place,
+        return flight.stops.map((stop) => ({
+          place: stop.place,
           day,
           half,
-          drums,
-          litres: litres(drums * fill),
+          drums: stop.drums,
+          litres: litres(usableDrums(stop) * fill),
         }));
       });
     return chanceOfCritical(caches, landings, scenario.weather);

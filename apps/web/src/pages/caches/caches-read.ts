@@ -62,6 +62,7 @@ const cacheSchema = z.object({
       state: z.string(),
       date: z.string(),
       drums: z.number(),
+      heldDrums: z.number(),
       litres: z.number(),
       needsDecision: z.string().nullable(),
     }),

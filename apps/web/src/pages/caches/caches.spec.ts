@@ -197,6 +197,7 @@ describe('a graph', () => {
       flight: 'F1',
       date: dates[0]!,
       drums: 4,
+      heldDrums: 0,
       litres: 800,
       state: 'approved',
       needsDecision: null,
@@ -223,6 +224,15 @@ describe('a graph', () => {
     expect([second!.landed[0]!.isAsked, second!.drawn[0]!.by]).toEqual([true, 'sling XNED']);
   });
 
+  it('drums on hold are no litre of a delivery and no drum of its mark, and the row says so', () => {
+    const held = { flight: 'F1', date: dates[0]!, drums: 5, heldDrums: 5, litres: 0, state: 'given' };
+    const cache = cacheAt('XLOR', { deliveries: [{ ...held, needsDecision: 'J27-041 is held.' }] });
+    expect(dayRows(cache, dates)[0]!.landed).toEqual([
+      { litres: 0, by: 'F1, 5 of 5 drums HOLD', isAsked: true },
+    ]);
+    expect(deliveryMarks(cache, dates, 20)).toMatchObject([{ drums: 0, look: 'asked' }]);
+  });
+
   it('a sling whose place has too little: the row and the mark say what it takes along', () => {
     const planned = { date: dates[0]!, helicopter: 'H1', from: 'XESK', to: 'XMAR', drums: 6 };
     const short = { ...planned, load: { drums: 2, litres: 400 } };
@@ -239,7 +249,8 @@ describe('a graph', () => {
 describe('the counts of deliveries', () => {
   const landsDaily = cacheAt('XLOR', {
     deliveries: [2, 6, 6].map((drums, index) => ({
-      ...{ flight: `F${index}`, date: dates[index]!, drums, litres: drums * 200, state: 'approved' },
+      ...{ flight: `F${index}`, date: dates[index]!, drums, heldDrums: 0, litres: drums * 200 },
+      state: 'approved',
       needsDecision: index === 0 ? null : 'strip soft',
     })),
   });

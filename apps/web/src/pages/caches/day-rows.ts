@@ -31,7 +31,11 @@ export const dayRows = (cache: Cache, dates: readonly string[]): readonly DayRow
 const landedOn = ({ deliveries, slings, place }: Cache, date: string): readonly Part[] => [
   ...deliveries
     .filter((delivery) => delivery.date === date)
-    .map(({ litres, flight, needsDecision }) => ({ litres, by: flight, isAsked: needsDecision !== null })),
+    .map(({ litres, flight, drums, heldDrums, needsDecision }) => ({
+      litres,
+      by: heldDrums === 0 ? flight : `${flight}, ${heldDrums} of ${drums} drums HOLD`,
+      isAsked: needsDecision !== null,
+    })),
   ...slings
     .filter((sling) => sling.date === date && sling.to === place)
     .map((sling) => slungPart(sling, sling.from)),

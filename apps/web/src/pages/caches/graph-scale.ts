@@ -27,9 +27,9 @@ export const deliveryMarks = (
   dayWidth: number,
 ): readonly DeliveryMark[] => {
   const landings = [
-    ...cache.deliveries.map(({ date, drums, state, needsDecision }) => ({
+    ...cache.deliveries.map(({ date, drums, heldDrums, state, needsDecision }) => ({
       date,
-      drums,
+      drums: drums - heldDrums,
       look:
         needsDecision !== null
           ? ('asked' as const)

@@ -57,6 +57,9 @@ export const ChartKey = ({ pixelsPerNm }: { readonly pixelsPerNm: number }) => (
         {words}
       </li>
     ))}
+    <li>
+      <b>L ?</b> counts a flight that needs a decision
+    </li>
   </ul>
 );
 

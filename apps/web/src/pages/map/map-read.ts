@@ -65,6 +65,9 @@ const cacheSchema = z.object({
     lastCount: z.object({ countedLitres: z.number(), ageHours: z.number() }).nullable(),
   }),
   projections: z.object({ offered: z.object({ usableLitres: z.array(z.number()) }) }),
+  deliveries: z.array(
+    z.object({ date: z.string(), litres: z.number(), needsDecision: z.string().nullable() }),
+  ),
   slings: z.array(slingSchema),
 });
 

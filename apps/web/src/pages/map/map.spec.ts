@@ -36,6 +36,7 @@ const cache = (code: string, usable: readonly number[], ageHours = 5): Cache => 
   capacityDrums: 30,
   stock: { usableLitres: usable[0]!, lastCount: { countedLitres: usable[0]!, ageHours } },
   projections: { offered: { usableLitres: [...usable] } },
+  deliveries: [],
   slings: [],
 });
 
@@ -325,6 +326,18 @@ describe('places', () => {
       'XKNA: 1,520 L, count 12 days old',
     ]);
     expect(at('2027-06-15')[0]).toMatchObject({ level: 'critical', short: '500 L, critical' });
+  });
+
+  it('litres of a flight that needs a decision are marked from its day on, where it lands any', () => {
+    const levelWith = (litres: number, day: string) => {
+      const deliveries = [{ date: '2027-06-15', litres, needsDecision: 'strip soft' }];
+      const items = outlook.items.map((each) => ({ ...each, deliveries }));
+      const index = indexOf(outlook, day);
+      return placeRows(places, { outlook: { ...outlook, items }, filled: new Map(), index })[0]!.words;
+    };
+    expect(levelWith(400, '2027-06-14')).toBe('1,000 L, below minimum');
+    expect(levelWith(400, '2027-06-15')).toBe('500 L ?, below critical');
+    expect(levelWith(0, '2027-06-15')).toBe('500 L, below critical');
   });
 
   it('where more is asked for than there is, the level says how much is short, never a negative stock', () => {

@@ -16,7 +16,7 @@ export interface PlaceRow {
   readonly level: Level | null;
   /** Usable at the end of the day, or now; undefined without a cache. */
   readonly litres: number | undefined;
-  /** "2,145 L, above minimum", "14 drums filled, 10 held". */
+  /** "2,145 L, above minimum", "14 drums filled, 10 held"; "2,145 L ?": litres of a flight that needs a decision are in it. */
   readonly words: string;
   /** The same where there is little room. */
   readonly short: string;
@@ -38,7 +38,7 @@ export const placeRows = (places: readonly Place[], { outlook, filled, index }: 
     .map((place) => {
       const cache = caches.get(place.code) ?? null;
       if (cache === null) return withoutCache(place, filled.get(place.code));
-      return { place, cache, ...levelAt(cache, index) };
+      return { place, cache, ...levelAt(cache, { index, until: outlook.dates[index - 1] }) };
     });
 };
 
@@ -60,12 +60,23 @@ export const filledInWords = ({ usable, held, pastRetest }: FilledDrums): string
 /** Index of the figures at the end of a day; 0, now, for a day that they do not reach. */
 export const indexOf = ({ dates }: Pick<Outlook, 'dates'>, day: string): number => dates.indexOf(day) + 1;
 
-const levelAt = (cache: Cache, index: number): Omit<PlaceRow, 'place' | 'cache'> => {
+interface Day {
+  readonly index: number;
+  /** Undefined: now. */
+  readonly until: string | undefined;
+}
+
+const levelAt = (cache: Cache, { index, until }: Day): Omit<PlaceRow, 'place' | 'cache'> => {
   const litres = cache.projections.offered.usableLitres[index] ?? cache.stock.usableLitres;
   const [level, said, short] = levelOf(cache, litres);
-  const amount = stockInWords(litres);
+  const amount = `${stockInWords(litres)}${isAsked(cache, until) ? ' ?' : ''}`;
   return { level, litres, words: `${amount}, ${said}`, short: short === '' ? amount : `${amount}, ${short}` };
 };
+
+/** It has litres of a flight that somebody has still to decide on. */
+const isAsked = ({ deliveries }: Cache, until: string | undefined): boolean =>
+  until !== undefined &&
+  deliveries.some(({ date, litres, needsDecision }) => needsDecision !== null && litres > 0 && date <= until);
 
 const levelOf = (cache: Cache, litres: number): readonly [Level, words: string, short: string] => {
   const { lastCount } = cache.stock;

@@ -31,7 +31,9 @@ export const changedRows = ({ changed }: Morning, when: (at: string) => string):
   }));
 
 /** Flights of today by what they are worth when only one gets away. */
-export const OneWindow = ({ flights }: { readonly flights: Morning['oneWindow'] }) => {
+export const OneWindow = ({ morning }: { readonly morning: Morning }) => {
+  const { oneWindow: flights } = morning;
+  const asked = new Set(morning.flights.flatMap(({ id, needsDecision }) => (needsDecision ? [id] : [])));
   const { day, today } = useCalendar();
   const [showsAll, setShowsAll] = useState(false);
   if (flights.length === 0) return <EmptyLine>No flight of today is still to go.</EmptyLine>;
@@ -50,14 +52,17 @@ export const OneWindow = ({ flights }: { readonly flights: Morning['oneWindow'] 
             cell: ({ flight, drums }) => (
               <>
                 <b>{flight}</b>, {inWords(drums, 'drums')}
+                {asked.has(flight) && <span className="band"> Needs a decision</span>}
               </>
             ),
           },
           {
             head: 'Helps',
-            cell: ({ protects }) =>
+            cell: ({ flight, protects }) =>
               protects === null
-                ? 'nothing falls short'
+                ? asked.has(flight)
+                  ? 'no level as it stands'
+                  : 'nothing falls short'
                 : `${protects.place}, short ${protects.date === today ? 'today' : day(protects.date)}`,
           },
           {

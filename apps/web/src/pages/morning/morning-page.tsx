@@ -60,7 +60,7 @@ export const MorningPage = () => {
                 <h2>
                   If only one window opens today <small>most harm avoided per hour first</small>
                 </h2>
-                <OneWindow flights={morning.oneWindow} />
+                <OneWindow morning={morning} />
               </Column>
               <Column name="Changed">
                 <h2>

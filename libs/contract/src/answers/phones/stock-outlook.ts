@@ -33,6 +33,7 @@ export const landingAnswer = z
     place: z.string(),
     litres: litres,
     retestDue: isoDate.nullable().describe('Null: filled fresh, fit throughout the plan.'),
+    held: z.literal(true).exactOptional().describe('On hold: they stand there and may not be used.'),
   })
   .meta({ id: 'Landing', description: 'Full drums set down at a place by an aeroplane.' });
 

@@ -57,7 +57,8 @@ export const deliveryAnswer = z
   .strictObject({
     flight: z.string(),
     drums: z.number(),
-    litres: z.number(),
+    heldDrums: z.number().describe('Of them, on hold: they count nothing until others go in their place.'),
+    litres: z.number().describe('Of those that may be used.'),
     date: isoDate,
     state: standingState,
     half: z.enum(['morning', 'afternoon']),
