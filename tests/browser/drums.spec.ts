@@ -168,6 +168,20 @@ describe('a drum', () => {
 });
 
 describe('lists', () => {
+  it('a drum that is lost stands at no place, and is one of all', async () => {
+    const lost = { kind: 'lost', drum: '0415', place: 'XBIR', means: 'radio', by: 'strip helper' };
+    const at = { happenedAt: '2027-06-14T05:58Z', writtenAt: '2027-06-14T05:58Z' };
+    const desk = await office.api('dispatcher');
+    expect((await desk.put(`/api/movements/${randomUUID()}`, { ...lost, ...at })).status).toBe(200);
+    const page = await office.signIn('storekeeper');
+    await openDrums(page);
+    const rows = page.getByRole('table', { name: 'All drums' }).locator('tbody tr');
+    await rows.first().waitFor();
+    await page.getByRole('button', { name: `All drums ${await rows.count()}` }).waitFor();
+    await page.getByRole('button', { name: /^Aboard, or not found/ }).click();
+    await page.getByRole('table', { name: 'Aboard, or not found' }).getByText('0415').waitFor();
+  });
+
   it('retest coming: J26-118 is not burned by then, 12 drums at four caches', async () => {
     const page = await office.signIn('storekeeper');
     await openDrums(page);

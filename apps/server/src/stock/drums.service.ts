@@ -111,6 +111,8 @@ const viewSql = {
     or batch_states.data @? '$.holds[*] ? (@.until == null)')`,
   open: `drums.data ->> 'content' = 'part used'`,
   empties: `drums.data ->> 'content' in ('clean empty', 'empty with residue', 'drained')`,
+  /** At no place: aboard a flight, or nobody knows where. */
+  elsewhere: '(place is null or riding.where is not null)',
 } as const;
 
 const reversed = (text: string): string => [...text].reverse().join('');

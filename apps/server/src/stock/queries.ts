@@ -31,7 +31,7 @@ export const drumsQuery = pageQuery.extend({
   after: text.optional(),
   last: text.optional(),
   place: text.optional(),
-  view: z.enum(['held', 'open', 'empties']).optional(),
+  view: z.enum(['held', 'open', 'empties', 'elsewhere']).optional(),
 });
 export type DrumsQuery = z.output<typeof drumsQuery>;
 

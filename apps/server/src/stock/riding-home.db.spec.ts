@@ -67,6 +67,7 @@ it('a drum brought back is aboard the flight until it is down, then home; held a
   expect((await listed(`last=${drum}`)).find(({ number }) => number === drum)!.where).toMatchObject(away);
   expect((await listed(`place=${toPlace}`)).map(({ number }) => number)).not.toContain(drum);
   expect(await base(toPlace)).toEqual(stood);
+  await expectEachCountedOnce(drums.map((each) => each.drum));
 
   const landed = await report('land', { place: toPlace, happenedAt: '2027-06-14T06:02Z' });
   expect(landed.status).toBe(200);
@@ -110,6 +111,21 @@ const base = async (place: string) => {
     readonly drums: readonly { readonly number: string }[];
   }>(`/api/stock/${place}`);
   return { bookLitres: body.bookLitres, drums: body.drums.map(({ number }) => number).sort() };
+};
+
+/** What stands at places and what is at none are all the drums there are. */
+const expectEachCountedOnce = async (aboard: readonly (string | null)[]) => {
+  type Standing = {
+    readonly items: readonly Record<'sealedDrums' | 'partUsedDrums' | 'emptyDrums', number>[];
+  };
+  const { items } = (await desk.manager.get<Standing>('/api/stock')).body;
+  const standing = items.reduce(
+    (sum, { sealedDrums, partUsedDrums, emptyDrums }) => sum + sealedDrums + partUsedDrums + emptyDrums,
+    0,
+  );
+  const elsewhere = await listed('view=elsewhere');
+  expect(elsewhere.map(({ number }) => number)).toEqual(expect.arrayContaining([...aboard]));
+  expect(standing + elsewhere.length).toBe((await listed('')).length);
 };
 
 const listed = async (query: string): Promise<readonly Shown[]> =>

@@ -1,6 +1,6 @@
 import './styles/drums.css';
 import { useState } from 'react';
-import { useCalendar, useMay, useRead } from '../../api/index.js';
+import { useCalendar, useList, useMay, useRead } from '../../api/index.js';
 import { CountForm } from '../../counting/count-form.js';
 import type { PageProps } from '../../pages.js';
 import {
@@ -17,7 +17,7 @@ import { FillForm } from './acts/fill-form.js';
 import { JoinForm } from './acts/join-form.js';
 import { type Address, useAddress } from './address.js';
 import { DrumCard } from './drum-card.js';
-import { type Stock, stockSchema } from './drums-read.js';
+import { drumSchema, elsewherePath, type Stock, stockSchema } from './drums-read.js';
 import { Finder } from './finder.js';
 import { HoldSheet } from './hold/hold-sheet.js';
 import { ShownView } from './views/shown-view.js';
@@ -76,6 +76,8 @@ const DrumsTitle = ({ stock, address }: { readonly stock: Stock | undefined; rea
 };
 
 const StockFields = ({ stock: { items } }: { readonly stock: Stock }) => {
+  const elsewhere = useList(elsewherePath, drumSchema).value ?? [];
+  const aboard = elsewhere.flatMap(({ where }) => (where.kind === 'aboard' ? [where.flight] : []));
   const caches = items.filter(({ cache }) => cache !== null);
   const others = items.filter(({ cache }) => cache === null);
   return (
@@ -86,6 +88,11 @@ const StockFields = ({ stock: { items } }: { readonly stock: Stock }) => {
       <Field label="At caches" note={litresAndHeld(caches)}>
         {inWords(drumsOf(caches), 'drums')}, {figure(sum(caches, (row) => row.partUsedDrums))} of them open
       </Field>
+      {aboard.length > 0 && (
+        <Field label="Aboard" wide note={[...new Set(aboard)].join(', ')}>
+          {inWords(aboard.length, 'drums')}
+        </Field>
+      )}
     </>
   );
 };

@@ -31,6 +31,9 @@ export const drumSchema = z.object({
 });
 export type Drum = z.output<typeof drumSchema>;
 
+/** Drums at no place: they stand in the book, and in the stock of nowhere. */
+export const elsewherePath = '/api/drums?limit=200&view=elsewhere';
+
 export const drumLifeSchema = drumSchema.extend({
   timeline: z.array(as<HistoryEntry>()),
   batchTimeline: z.array(as<HistoryEntry>()),

@@ -4,6 +4,7 @@ import { inWords, useKeys } from '../../ui/index.js';
 import { type Address, openDrum } from './address.js';
 import {
   drumSchema,
+  elsewherePath,
   fillListSchema,
   pageOf,
   pickListSchema,
@@ -118,10 +119,15 @@ const useCounts = (stock: Stock | undefined): Partial<Record<View, number | stri
   const picks = useList(may('fill', 'view') ? '/api/pick-lists' : null, pickListSchema).value;
   const holds = useList(may('hold', 'view') ? '/api/holds' : null, standingHoldSchema).value;
   const retests = useList('/api/retest-coming', retestSchema).value;
+  const elsewhere = useList(elsewherePath, drumSchema).value;
   const raised = useRead('/api/raised?limit=100', pageOf(raisedSchema)).value;
   const rows = stock?.items ?? [];
   const counts = {
-    all: stock && sum(rows.map((row) => row.sealedDrums + row.partUsedDrums + row.emptyDrums)),
+    all:
+      stock &&
+      elsewhere &&
+      elsewhere.length + sum(rows.map((row) => row.sealedDrums + row.partUsedDrums + row.emptyDrums)),
+    elsewhere: elsewhere?.length,
     fill: fills && sum(fills.map(({ drums }) => drums)),
     pick: picks && sum(picks.flatMap(({ stops }) => stops.map(({ drums }) => drums.length))),
     held: holds && sum(holds.map(({ drums }) => drums)),

@@ -7,6 +7,7 @@ export const views = [
   ['retest', 'Retest coming'],
   ['open', 'Open drums'],
   ['empties', 'Empties'],
+  ['elsewhere', 'Aboard, or not found'],
   ['raised', 'Raised'],
   ['ledger', 'Ledger'],
 ] as const;

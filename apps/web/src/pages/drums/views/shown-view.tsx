@@ -1,5 +1,6 @@
 import { NotSetUp } from '../../../ui/index.js';
 import type { Address } from '../address.js';
+import { elsewherePath } from '../drums-read.js';
 import { DrumList } from './drum-list.js';
 import { FillView } from './fill-view.js';
 import { HeldView } from './held-view.js';
@@ -55,6 +56,15 @@ export const ShownView = ({ address }: { readonly address: Address }) => {
           title="Empties"
           path="/api/drums?limit=200&view=empties"
           empty="No empty drum is in the book by number."
+        />
+      );
+    case 'elsewhere':
+      return (
+        <DrumList
+          {...list}
+          title="Aboard, or not found"
+          path={elsewherePath}
+          empty="Every drum stands at a place by the book."
         />
       );
     case 'fill':
