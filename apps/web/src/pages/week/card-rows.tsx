@@ -6,7 +6,7 @@ import { CardLimits } from './card-limits.js';
 import { CardLoad } from './card-load.js';
 import type { Card, Heard, Today } from './card-read.js';
 import { GoBack, Stay } from './card-stops.js';
-import { crewWords, heardWords, planningWords } from './card-words.js';
+import { crewWords, forWords, heardWords, planningWords } from './card-words.js';
 import { IfDeclined } from './if-declined.js';
 import { Instead } from './instead.js';
 import type { WeekFlight } from './week-read.js';
@@ -28,7 +28,7 @@ export const CardRows = ({ flight, card, standing, calendar }: CardRowsProps) =>
   const reckoned = today === null ? null : planningWords(today);
   return (
     <dl className="form-rows card-rows">
-      <Row label="For">{planned.reason.text}</Row>
+      <Row label="For">{forWords(card)}</Row>
       {today !== null && (
         <Row label="Heard">
           {today.heard.map((heard) => (

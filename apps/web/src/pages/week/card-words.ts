@@ -103,3 +103,15 @@ export const perLitre = (cents: number, litres: number, currency: string): strin
 /** "F06 was approved by K. Aske at 07:02." */
 export const lastActWords = ({ id, lastAct, changedByName, changedAt }: WeekFlight, when: When): string =>
   `${id} was ${actDone(lastAct)} by ${changedByName} at ${when(changedAt)}`;
+
+/**
+ * What it flies for by the facts of today. What a cache is to hold at the end is a target of the plan: today's levels do not
+ * have it, so a flight that was planned for that says so as it was planned.
+ */
+export const forWords = ({ planned, today }: Pick<Card, 'planned' | 'today'>): string => {
+  if (today === null) return planned.reason.text;
+  const isForTheEnd = planned.reason.protects?.level === 'short of the end target';
+  return isForTheEnd && today.planned.reason.protects === null
+    ? `As planned: ${planned.reason.text}`
+    : today.planned.reason.text;
+};
