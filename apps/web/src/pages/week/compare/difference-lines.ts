@@ -7,6 +7,7 @@ import {
   type DayWords,
   drumsWords,
   flightWords,
+  movedWords,
   purposeWords,
   routeWords,
   type Words,
@@ -127,7 +128,9 @@ const telling = (differences: Differences, day: DayWords, numbers: Numbers) => {
       flight: stoodAs(before) ?? numberOf(after),
       was: flightWords(before, day),
       wouldBe: changeWords({ before, after }, day),
-      why: faultOf(before) ?? `${purposeWords(after, day)}${bindsWords(after)}`,
+      why:
+        faultOf(before) ??
+        `${movedWords({ before, after }, differences, day)}${purposeWords(after, day)}${bindsWords(after)}`,
       litres: after.litres - before.litres,
       blockHours: blockHoursOf(after) - blockHoursOf(before),
       cents: after.cost.flight - before.cost.flight,

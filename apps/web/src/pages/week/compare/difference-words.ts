@@ -59,6 +59,25 @@ export const purposeWords = ({ reason }: ComparedFlight, day: DayWords): string 
     : `Keeps ${place} ${level.replace('below', 'above')}, ${day(date)}.`;
 };
 
+/** What flies on the day that a moved flight leaves, with its aircraft; empty: it stays there. */
+export const movedWords = (
+  { before, after }: FlightChange,
+  { added, moved }: Pick<Differences, 'added' | 'moved'>,
+  day: DayWords,
+): string => {
+  if (isThere(after, before)) return '';
+  const came = [
+    ...added,
+    ...moved.filter((other) => !isThere(other.before, before)).map((other) => other.after),
+  ].filter((flight) => isThere(flight, before));
+  if (came.length === 0) return 'No limit asked for it: the plan as a whole came out so. ';
+  const routes = came.map(routeWords).join(' and ');
+  return `${before.aircraft} flies ${routes} on ${day(before.date)} instead. `;
+};
+
+const isThere = (flight: ComparedFlight, { date, aircraft }: ComparedFlight): boolean =>
+  flight.date === date && flight.aircraft === aircraft;
+
 /** Why a removed flight is not needed: who brings its place drums instead, and how low its stock gets then: the figure of the table. */
 export const withoutWords = (removed: ComparedFlight, differences: Differences): string => {
   const { added, moved, drumsChanged, lowest } = differences;

@@ -7,6 +7,7 @@ import type { ComparedFlight, Differences, Totals } from './differences-read.js'
 import { findingOf } from './finding.js';
 import { acceptWords, leftOutOff } from './left-out.js';
 import { lineRanges } from './line-ranges.js';
+import { keptByIdeasWords } from './lowest-words.js';
 import { newerPlan } from './newer-plan.js';
 import { openToLetGo } from './open-to-let-go.js';
 import { totalRows } from './total-rows.js';
@@ -203,8 +204,35 @@ describe('the list of differences', () => {
     expect(wouldBe.map(({ text }) => text).join('')).toContain('at 11:41 (was 07:00)');
   });
 
+  it('says of a moved flight what flies there instead; or that no limit asked for it', () => {
+    const whyOf = (change: Partial<Differences>) =>
+      differenceGroups({ ...softTuesday, ...change }, day)[1]!.lines[0]!.why;
+    const before = flight('F07', { stops: [{ place: 'XESK', drums: 5 }] });
+    const moved = [{ before, after: { ...before, date: '2027-06-17' } }];
+    expect(whyOf({ moved })).toMatch(/^A1 flies XMER-XLOR on 15 instead\. Keeps XLOR above minimum/);
+    expect(whyOf({ moved, added: [] })).toMatch(/^No limit asked for it: the plan as a whole came out so\. /);
+    expect(whyOf({ moved: [{ before, after: { ...before, departs: '11:41' } }] })).toMatch(/^Keeps XLOR/);
+  });
+
   it('shows only what a moved flight has new', () => {
     expect(groups[1]!.lines[0]!.wouldBe.filter(({ isNew }) => isNew)).toEqual([{ text: 'A2', isNew: true }]);
+  });
+});
+
+describe('the lowest levels', () => {
+  // a-diff: the first plan of the demo.
+  const lowest = (place: string, afterLitres: number, withIdeas: number) => ({
+    ...{ place, minimumLitres: 1000, criticalLitres: 600, beforeLitres: -1, afterLitres },
+    withIdeas: { beforeLitres: -1, afterLitres: withIdeas },
+  });
+
+  it('name the caches that only ideas keep, which no line of what it cannot keep has', () => {
+    expect(
+      keptByIdeasWords([lowest('XFAL', 5, 1005), lowest('XKNA', -20, 1400), lowest('XMAR', 375, 375)]),
+    ).toBe(
+      'Kept by ideas only, flights that accepting does not offer yet: without them XFAL is lowest at 5 L, XKNA runs out.',
+    );
+    expect(keptByIdeasWords([lowest('XMAR', 375, 375), lowest('XGAN', 1480, 1480)])).toBeNull();
   });
 });
 

@@ -1,5 +1,6 @@
-import { figure, type Level, LevelMark, levelsWith } from '../../../ui/index.js';
+import { figure, LevelMark, levelsWith } from '../../../ui/index.js';
 import type { Differences, Lowest } from './differences-read.js';
+import { levelOf, lowestWords } from './lowest-words.js';
 
 interface LowestLevelsProps {
   readonly lowest: readonly Lowest[];
@@ -32,22 +33,24 @@ export const LowestLevels = ({ lowest, lastDay, laterIdeas }: LowestLevelsProps)
         {lowest.map((each) => (
           <tr key={each.place}>
             <th scope="row">
-              <LevelMark level={levelOf(each)} words={each.place} />
-              {levelOf(each) !== 'above' && <span className="unseen">, {wordsOf[levelOf(each)]}</span>}
+              <LevelMark level={levelOf(each, each.afterLitres)} words={each.place} />
+              {levelOf(each, each.afterLitres) !== 'above' && (
+                <span className="unseen">, {wordsOf[levelOf(each, each.afterLitres)]}</span>
+              )}
             </th>
             <td>
               <Rule of={each} most={most} />
             </td>
             <td className="n">
               {each.beforeLitres === each.afterLitres ? (
-                levelWords(each.afterLitres)
+                lowestWords(each.afterLitres)
               ) : (
                 <b>
-                  {levelWords(each.beforeLitres)} &gt; {levelWords(each.afterLitres)}
+                  {lowestWords(each.beforeLitres)} &gt; {lowestWords(each.afterLitres)}
                 </b>
               )}
               {each.withIdeas.afterLitres !== each.afterLitres && (
-                <small>with ideas {levelWords(each.withIdeas.afterLitres)}</small>
+                <small>with ideas {lowestWords(each.withIdeas.afterLitres)}</small>
               )}
             </td>
           </tr>
@@ -72,17 +75,9 @@ const withWords = ({ before, after }: Differences['laterIdeas']): string => {
   return `${levelsWith(0)}; flights not offered yet are left out: ${before} in the plan that stands, ${after} in the one proposed`;
 };
 
-/** Below nothing is what could not be drawn. */
-const levelWords = (litres: number): string => (litres < 0 ? 'runs out' : `${figure(litres)} L`);
-
 const wordsOf: Readonly<Record<string, string>> = {
   below: 'proposed below minimum',
   critical: 'proposed below critical',
-};
-
-const levelOf = ({ afterLitres, minimumLitres, criticalLitres }: Lowest): Level => {
-  if (afterLitres < criticalLitres) return 'critical';
-  return afterLitres < minimumLitres ? 'below' : 'above';
 };
 
 const [width, height, edge] = [200, 20, 6];

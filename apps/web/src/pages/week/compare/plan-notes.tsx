@@ -3,6 +3,7 @@ import { figure, inWords, MessageLine } from '../../../ui/index.js';
 import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
 import { offeredWords, targetWords } from '../plan/plan-words.js';
 import type { Differences } from './differences-read.js';
+import { keptByIdeasWords } from './lowest-words.js';
 
 /** That it is in force, and what became of its flights. */
 export const AcceptedLine = ({ plan: { accepted } }: { readonly plan: EndedPlan }) => {
@@ -27,9 +28,10 @@ interface PlanNotesProps {
 /** What cannot be kept with the lines that are taken, with the smallest changes that would; what accepting it does not touch. */
 export const PlanNotes = ({ found, differences, calendar }: PlanNotesProps) => {
   const { lastOfferedDay, lastDay, cannotKeep, remarks, leftOut } = differences;
+  const keptByIdeas = keptByIdeasWords(differences.lowest);
   return (
     <div className="compare-notes">
-      {cannotKeep.length > 0 && (
+      {(cannotKeep.length > 0 || keptByIdeas !== null) && (
         <section className="section">
           <h2>
             What it cannot keep, {figure(cannotKeep.length)}
@@ -41,6 +43,7 @@ export const PlanNotes = ({ found, differences, calendar }: PlanNotesProps) => {
                 {text} <span className="slate">Blocked by: {blockedBy}</span>
               </li>
             ))}
+            {keptByIdeas !== null && <li>{keptByIdeas}</li>}
           </ul>
         </section>
       )}
