@@ -13,6 +13,9 @@ export function costOf(problem: Problem, plan: Plan): PlanCost {
   return { ...tiers, total: sum(Object.values(tiers), (cents) => cents) };
 }
 
+/** Of a plan's cost, what is paid; the rest counts what is short or changed. */
+export const moneyOf = ({ travel, packs }: PlanCost): number => travel + packs;
+
 /** Stock units delivered to each store on each day, booked routes included. */
 export function deliveriesOf(problem: Problem, plan: Plan): number[][] {
   const deliveries = problem.stores.map(() => new Array<number>(problem.days).fill(0));

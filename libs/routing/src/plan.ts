@@ -46,6 +46,8 @@ export interface Progress {
   readonly stage: string;
   readonly seconds: number;
   readonly best: number;
+  /** Of `best`, what is paid: travel and packs. The rest is what is short or changed, at its price. */
+  readonly bestMoney: number;
   readonly bound: number | null;
   readonly gap: number | null;
 }

@@ -1,5 +1,5 @@
 import { checkPlan } from './check-plan.js';
-import { costOf } from './cost.js';
+import { costOf, moneyOf } from './cost.js';
 import type { MethodLimits } from './methods.js';
 import type { Outcome, Plan, Progress } from './plan.js';
 import type { Problem } from './problem.js';
@@ -21,11 +21,13 @@ const TELL_AFTER = 700;
 
 export type Run = ReturnType<typeof startRun>;
 
+const nothingYet = { cost: Number.POSITIVE_INFINITY, money: Number.POSITIVE_INFINITY };
+
 /** The best plan and bound of a solve so far, and the time used. */
 export function startRun(problem: Problem, { budget, clock, seed, shouldStop, onProgress }: RunOptions) {
   const began = clock();
   const elapsed = () => (clock() - began) / 1000;
-  let best: { plan: Plan; cost: number; solver: string } | null = null;
+  let best: { plan: Plan; cost: number; money: number; solver: string } | null = null;
   let proved: number | null = null;
   let iterations = 0;
   let told = began;
@@ -33,8 +35,15 @@ export function startRun(problem: Problem, { budget, clock, seed, shouldStop, on
   const gapOf = (cost: number) => (proved === null || cost <= 0 ? null : Math.max(0, (cost - proved) / cost));
   const tell = (stage: string) => {
     told = clock();
-    const cost = best?.cost ?? Number.POSITIVE_INFINITY;
-    onProgress?.({ stage, seconds: elapsed(), best: cost, bound: proved, gap: gapOf(cost) });
+    const { cost, money } = best ?? nothingYet;
+    onProgress?.({
+      stage,
+      seconds: elapsed(),
+      best: cost,
+      bestMoney: money,
+      bound: proved,
+      gap: gapOf(cost),
+    });
   };
   // No plan costs less than nothing: until it is above that, a bound says nothing.
   const raise = (found: number | null) => {
@@ -42,8 +51,9 @@ export function startRun(problem: Problem, { budget, clock, seed, shouldStop, on
   };
   const take = (plan: Plan, solver: string) => {
     if (plan === best?.plan) return;
-    const cost = costOf(problem, plan).total;
-    if (!best || cost < best.cost - 1e-6) best = { plan, cost, solver };
+    const tiers = costOf(problem, plan);
+    const cost = tiers.total;
+    if (!best || cost < best.cost - 1e-6) best = { plan, cost, money: moneyOf(tiers), solver };
   };
 
   return {

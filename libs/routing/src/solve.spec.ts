@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from './check-plan.js';
+import type { Progress } from './plan.js';
 import { solve } from './solve.js';
 import { handRule } from './solvers/hand-rule.js';
 import { plain } from './testing/plain-problem.js';
@@ -17,6 +18,16 @@ describe('solve', () => {
       gap: null,
       iterations: 50,
     });
+  });
+
+  it('tells what the best plan costs in money apart from what is counted for shortages', async () => {
+    const told: Progress[] = [];
+    const stores = plain.stores.map((store) => ({ ...store, minimum: store.minimum + 1_000 }));
+    const outcome = await solve({ ...plain, stores }, { ...options, onProgress: (each) => told.push(each) });
+    if (outcome.status !== 'solved') throw new Error('expected a plan');
+    const { total, travel, packs } = outcome.cost;
+    expect(told.at(-1)).toMatchObject({ best: total, bestMoney: travel + packs });
+    expect(total).toBeGreaterThan(travel + packs);
   });
 
   it('says why there is no plan', async () => {

@@ -2,7 +2,14 @@ import { Worker } from 'node:worker_threads';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { keepTelling, type ToldProgress } from './keep-telling.js';
 
-const found = (best: number) => ({ stage: 'search', seconds: 9, best, bound: 90, gap: (best - 90) / best });
+const found = (best: number) => ({
+  stage: 'search',
+  seconds: 9,
+  best,
+  bestMoney: 80,
+  bound: 90,
+  gap: (best - 90) / best,
+});
 
 describe('a solver that is silent', () => {
   beforeEach(() => void vi.useFakeTimers());

@@ -9,7 +9,13 @@ export interface ToldProgress extends Progress {
 /** Milliseconds of silence after which the last figures are told again. */
 const SILENCE = 500;
 
-const nothingYet = { stage: 'first plan', best: Number.POSITIVE_INFINITY, bound: null, gap: null } as const;
+const nothingYet = {
+  stage: 'first plan',
+  best: Number.POSITIVE_INFINITY,
+  bestMoney: Number.POSITIVE_INFINITY,
+  bound: null,
+  gap: null,
+} as const;
 
 /**
  * Tells what a solver in another thread says, and its last figures again whenever it is silent: its own work may block

@@ -16,6 +16,11 @@ export const planProgressAnswer = z
         'When the solver gave these figures; earlier than `seconds` where it has been at work in silence since.',
       ),
     best: z.number().nullable(),
+    bestMoney: z
+      .number()
+      .nullable()
+      .exactOptional()
+      .describe('Of `best`, flight, fuel and handling: what is paid; absent: of a run before it was told.'),
     bound: z.number().nullable(),
     gap: z.number().nullable(),
   })

@@ -28,7 +28,7 @@ export const CourseGraph = ({ course: heard, seconds, gone, currency }: CourseGr
   const money = (amount: number) => inWords(Math.round(amount / 100), currency);
   const [best, bound] = [last.best, last.bound !== null && last.bound > 0 ? last.bound : null];
   const finding = `After ${inWords(Math.round(Math.max(gone, last.seconds)), 's')}: best ${best === null ? 'none yet' : money(best)}, ${
-    bound === null ? 'nothing proved yet' : `no plan costs less than ${money(bound)}`
+    bound === null ? 'nothing proved yet' : `no plan comes to less than ${money(bound)}`
   }.`;
   const first = course.find((point) => point.best !== null);
   const end = x(1) + 6;

@@ -14,6 +14,7 @@ const progressSchema = z.object({
   stage: z.string(),
   seconds: z.number(),
   best: z.number().nullable(),
+  bestMoney: z.number().nullable().exactOptional(),
   bound: z.number().nullable(),
   gap: z.number().nullable(),
 });

@@ -44,14 +44,17 @@ export const PlanUnderWay = ({ run }: { readonly run: ListedPlan }) => {
         <Field label="Seconds gone" note={`of ${figure(seconds)} s`}>
           {figure(run.secondsGone)} s
         </Field>
-        <Field label="Best cost, all told">{words.best}</Field>
-        <Field label="No plan costs less">{words.bound}</Field>
+        <Field label="Best plan so far, cost">{words.cost}</Field>
+        <Field label="Counted for what falls short">{words.counted}</Field>
+        <Field label="Both together">{words.best}</Field>
+        <Field label="No plan comes to less">{words.bound}</Field>
         <Field label="Gap">{words.gap}</Field>
       </Fields>
       <CourseGraph course={course} seconds={seconds} gone={run.secondsGone} currency={currency} />
       <p className="slate">
-        All told: flight, fuel and handling, and what is short or changed at its price. After the search the
-        plan is made steadier and checked, which takes a few seconds more.
+        Cost: flight, fuel and handling. What is short or changed is counted at its price, so that the search
+        shuns it; nobody pays that. The graph, its floor and the gap are of both together. After the search
+        the plan is made steadier and checked, which takes a few seconds more.
       </p>
       {may('run plan', 'decide') && (
         <>

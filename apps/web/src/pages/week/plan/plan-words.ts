@@ -54,16 +54,30 @@ export const weakProofWords = ({ moneyGap }: Pick<ListedPlan, 'moneyGap'>): stri
     : undefined;
 
 interface ProgressWords {
+  /** Flight, fuel and handling of the best plan so far: what is paid. */
+  readonly cost: string;
+  /** What is short or changed in it, at its price: counted, not paid. */
+  readonly counted: string;
   readonly best: string;
   readonly bound: string;
   readonly gap: string;
 }
 
-/** Where a search stands. Shortages and changes count at their prices in it, so it is more than the bill. */
+/** Where a search stands: what is paid, and what is counted for shortages and changes so that plans can be compared. */
 export const progressWords = (progress: PlanProgress | null, currency: string): ProgressWords => {
   const best = progress?.best ?? null;
   const bound = progress !== null && progress.bound !== null && progress.bound > 0 ? progress.bound : null;
+  const paid = best === null ? null : (progress?.bestMoney ?? null);
   return {
+    cost: best === null ? 'none yet' : paid === null ? 'not told' : money(paid, currency),
+    counted:
+      best === null
+        ? 'none yet'
+        : paid === null
+          ? 'not told'
+          : best - paid < 1
+            ? 'nothing'
+            : `${money(best - paid, currency)}, not paid`,
     best: best === null ? 'none yet' : money(best, currency),
     bound: bound === null ? 'nothing proved yet' : money(bound, currency),
     gap:
