@@ -16,10 +16,22 @@ export const packTime = '17:00';
 interface ToDecide {
   readonly date: IsoDate;
   readonly departs: string;
+  /** When it was offered, or marked: before that there was nothing to decide. */
+  readonly askedAt: IsoInstant;
 }
 
-/** The latest moment to decide a flight: half an hour before it leaves, or for a later day when its day pack is printed. */
-export const decideBy = ({ date, departs }: ToDecide, today: IsoDate, timeZone: string): IsoInstant =>
-  date <= today
-    ? instantAt(minutes(epochMinutes(instantOf(date, departs, timeZone)) - minutesBeforeDeparture))
-    : instantOf(addDays(date, -1), packTime, timeZone);
+/**
+ * The latest moment to decide a flight: for a later day when its day pack is printed, for today half an hour before it leaves.
+ * Offered or marked after that: the next of these moments, at last when it leaves.
+ */
+export const decideBy = (
+  { date, departs, askedAt }: ToDecide,
+  today: IsoDate,
+  timeZone: string,
+): IsoInstant => {
+  const off = epochMinutes(instantOf(date, departs, timeZone));
+  const compared = instantAt(minutes(off - minutesBeforeDeparture));
+  const printed = date > today ? [instantOf(addDays(date, -1), packTime, timeZone)] : [];
+  const inTime = (at: IsoInstant) => epochMinutes(at) >= epochMinutes(askedAt);
+  return [...printed, compared].find(inTime) ?? instantAt(minutes(off));
+};

@@ -6,7 +6,6 @@ import { DataSource } from 'typeorm';
 import { ChangesService } from '../changes/changes.service.js';
 import { AwayFlightsService } from '../flights/away-flights.service.js';
 import { type Board, BoardService } from '../flights/board.service.js';
-import type { Flight } from '../flights/flight.table.js';
 import { FlightStoreService } from '../flights/flight-store.service.js';
 import { HandoversService } from '../handover/handovers.service.js';
 import { KeptAnswers } from '../http/kept-answers.js';
@@ -14,11 +13,13 @@ import type { Account } from '../people/account.table.js';
 import { ProjectionsService } from '../projections/projections.service.js';
 import { ProposalsService } from '../proposals/proposals.service.js';
 import { CasePagesService } from '../stock/case-pages.service.js';
+import { OpenCallsService } from '../stock/open-calls.service.js';
 import { RaisedService } from '../stock/raised.service.js';
 import { ClockService } from '../territory/clock.service.js';
 import { ChangedSinceService } from './changed-since.service.js';
 import { crewsNotHeard } from './crews-not-heard.js';
 import { packTime } from './decide-by.js';
+import { firstTakeOff } from './first-take-off.js';
 import type { FuelAt, MorningAnswer, NotHeard, StripNow } from './morning-answer.js';
 import { stripsNow } from './strips-now.js';
 import { decideCase, decideProposal, didTheyFly, fillsShort, toDecide } from './to-decide.js';
@@ -45,6 +46,7 @@ export class MorningService {
     private readonly cases: CasePagesService,
     private readonly proposals: ProposalsService,
     private readonly raised: RaisedService,
+    private readonly openCalls: OpenCallsService,
     private readonly changedSince: ChangedSinceService,
     private readonly handovers: HandoversService,
     private readonly changes: ChangesService,
@@ -97,6 +99,7 @@ export class MorningService {
         offeredDays: scenario.offeredDays,
       }),
       slingRemedies: projections.slingRemedies,
+      openCalls: await this.openCalls.all(),
       cases: (await this.cases.open()).map(decideCase),
       raised: (await this.raised.list({ limit: 20, state: 'open' })).items.map(({ id, what, whatNext }) => ({
         id,
@@ -165,12 +168,3 @@ const fuelAt = ({
   countedAt: stock.lastCount?.count.at ?? null,
   confidence: stock.confidence,
 });
-
-const yetToLeave: readonly Flight['state'][] = ['offered', 'approved', 'given', 'loaded'];
-
-const firstTakeOff = ({ flights, scenario }: Board): MorningAnswer['firstTakeOff'] => {
-  const first = flights
-    .filter(({ date, state }) => date === scenario.firstDay && yetToLeave.includes(state))
-    .toSorted((one, other) => (one.departs < other.departs ? -1 : 1))[0];
-  return first === undefined ? null : { at: first.departs, flight: first.id, aircraft: first.aircraft };
-};

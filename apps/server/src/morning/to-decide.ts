@@ -1,5 +1,5 @@
 import { ifDeclinedByFlight, isUnheardOf, markableStates } from '@drumline/planning';
-import { epochMinutes, instantOf } from '@drumline/units';
+import { epochMinutes, instantAt, instantOf, minutes } from '@drumline/units';
 import { fillListsOf } from '../drum-lists/fill-lists.service.js';
 import type { Board } from '../flights/board.service.js';
 import type { Flight } from '../flights/flight.table.js';
@@ -28,13 +28,20 @@ export const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] 
       ...inShort(flight),
       state: flight.state,
       needsDecision: flight.needsDecision,
-      by: decideBy(flight, scenario.firstDay, scenario.timeZone),
+      by: decideBy(asked(flight), scenario.firstDay, scenario.timeZone),
       ...reasonOf(flight.id),
     }))
     .toSorted(
       (one, other) => epochMinutes(one.by) - epochMinutes(other.by) || (one.departs < other.departs ? -1 : 1),
     );
 };
+
+/** What was done last offered the flight or marked it. */
+const asked = ({ date, departs, changedAt }: Flight) => ({
+  date,
+  departs,
+  askedAt: instantAt(minutes(Math.floor(changedAt.getTime() / 60_000))),
+});
 
 /** Of days that are over: nobody has said whether they flew; the first day first. */
 export const didTheyFly = (

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Flight } from '../flights/flight.table.js';
 import { crewsNotHeard } from './crews-not-heard.js';
 import { decideBy } from './decide-by.js';
+import { firstTakeOff } from './first-take-off.js';
 
 const moment = { asOf: '2027-06-14T08:30:00Z', timeZone: 'Etc/GMT' };
 const flight = (id: string, state: Flight['state'], departs: string) =>
@@ -23,9 +24,33 @@ describe('whose word is due', () => {
 });
 
 describe('the latest moment to decide', () => {
+  const by = (date: string, askedAt: string) =>
+    decideBy({ date, departs: '08:00', askedAt }, '2027-06-14', 'Etc/GMT');
+
   it('half an hour before it leaves today, and 17:00 the day before for a later day', () => {
-    const by = (date: string) => decideBy({ date, departs: '08:00' }, '2027-06-14', 'Etc/GMT');
-    expect(by('2027-06-14')).toBe('2027-06-14T07:30:00Z');
-    expect(by('2027-06-16')).toBe('2027-06-15T17:00:00Z');
+    expect(by('2027-06-14', '2027-06-14T06:00:00Z')).toBe('2027-06-14T07:30:00Z');
+    expect(by('2027-06-16', '2027-06-14T06:00:00Z')).toBe('2027-06-15T17:00:00Z');
+  });
+
+  it('never before it was offered: the next of these moments, at last when it leaves', () => {
+    expect(by('2027-06-15', '2027-06-14T18:00:00Z')).toBe('2027-06-15T07:30:00Z');
+    expect(by('2027-06-14', '2027-06-14T07:53:00Z')).toBe('2027-06-14T08:00:00Z');
+  });
+});
+
+describe('the first take-off', () => {
+  const scenario = { asOf: '2027-06-14T07:03:00Z', firstDay: '2027-06-14', timeZone: 'Etc/GMT' } as const;
+  const flights = [
+    { ...flight('F03', 'approved', '09:00'), aircraft: 'A2' },
+    { ...flight('F01', 'given', '07:00'), aircraft: 'A1' },
+    { ...flight('F02', 'declined', '08:00'), aircraft: 'A1' },
+  ];
+
+  it('is the first that is still to come: not one that should be off, not one that was declined', () => {
+    expect(firstTakeOff({ flights, scenario })).toEqual({ at: '09:00', flight: 'F03', aircraft: 'A2' });
+    const before = { ...scenario, asOf: '2027-06-14T07:00:00Z' } as const;
+    expect(firstTakeOff({ flights, scenario: before })).toMatchObject({ flight: 'F01' });
+    const evening = { ...scenario, asOf: '2027-06-14T16:50:00Z' } as const;
+    expect(firstTakeOff({ flights, scenario: evening })).toBeNull();
   });
 });

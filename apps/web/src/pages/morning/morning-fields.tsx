@@ -14,6 +14,8 @@ interface MorningFieldsProps {
 export const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) => {
   const { firstTakeOff, flights, fuel, worstOdds, away } = morning;
   const reserve = reserveSaid(fuel);
+  const [first] = flights;
+  const isLate = first !== undefined && Date.parse(first.by) < Date.parse(morning.asOf);
   const out = away.filter(({ word }) => word !== 'down and well');
   const overdue = out.filter(({ word }) => word === 'overdue').length;
   return (
@@ -22,11 +24,11 @@ export const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) =
         label="First take-off"
         note={firstTakeOff === null ? undefined : `${firstTakeOff.flight}, ${firstTakeOff.aircraft}`}
       >
-        {firstTakeOff?.at ?? 'none today'}
+        {firstTakeOff?.at ?? 'none still to come'}
       </Field>
       <Field
         label="To decide"
-        note={flights[0] === undefined ? undefined : `first flight by ${calendar.when(flights[0].by)}`}
+        note={first && `first flight by ${calendar.when(first.by)}${isLate ? ', late' : ''}`}
       >
         {inWords(rows.length, 'lines')}
       </Field>
