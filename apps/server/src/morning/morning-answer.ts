@@ -10,6 +10,7 @@ import type {
 import type { ClockTime, IsoDate, IsoInstant } from '@drumline/units';
 import type { AwayFlight } from '../flights/away-flights.service.js';
 import type { Handover } from '../handover/handovers.service.js';
+import type { OpenCalls } from '../stock/open-calls.service.js';
 
 /** The dispatcher's picture at one moment: what to decide, what has changed, who has not been heard from. */
 export interface MorningAnswer {
@@ -37,6 +38,8 @@ export interface MorningAnswer {
   readonly belowCritical: readonly CacheBelowCritical[];
   /** Caches that fall short before a sling that feeds them. */
   readonly slingRemedies: ProjectionsAnswer['slingRemedies'];
+  /** Holds of which somebody has still to be told by radio, the oldest first. */
+  readonly openCalls: readonly OpenCalls[];
   readonly cases: readonly DecideCase[];
   readonly proposals: readonly DecideProposal[];
   readonly raised: readonly { readonly id: string; readonly what: string; readonly whatNext: string }[];

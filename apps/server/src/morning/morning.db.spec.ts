@@ -228,3 +228,23 @@ it('the clock of a drill is set to another hour: what was done before it keeps i
     expect.objectContaining({ what: expect.stringContaining('settings changed: clock starts') }),
   );
 });
+
+it('a hold stays to be decided on until every place and crew has been called', async () => {
+  const id = randomUUID();
+  const minute = { happenedAt: '2027-06-14T06:00:00Z', writtenAt: '2027-06-14T06:00:00Z', means: 'screen' };
+  const of = { batch: 'J27-041' };
+  expect((await desk.manager.put(`/api/holds/${id}`, { ...minute, of, reason: 'water found' })).status).toBe(
+    200,
+  );
+  const [open] = (await morning()).openCalls;
+  expect(open).toMatchObject({ hold: id, of, drums: 44, called: 0 });
+  expect(open!.toCall).toEqual(
+    expect.arrayContaining(['XALD', 'XMER', 'XESK', 'XLOR', 'XKNA', 'XMAR', 'XFAL']),
+  );
+  await desk.manager.put(`/api/holds/${id}/calls/XALD`, {});
+  expect((await morning()).openCalls).toMatchObject([
+    { called: 1, toCall: open!.toCall.filter((each) => each !== 'XALD') },
+  ]);
+  for (const each of open!.toCall) await desk.manager.put(`/api/holds/${id}/calls/${each}`, {});
+  expect((await morning()).openCalls).toEqual([]);
+});

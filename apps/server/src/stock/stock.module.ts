@@ -18,6 +18,7 @@ import { LedgerService } from './ledger.service.js';
 import { LedgerPagesService } from './ledger-pages.service.js';
 import { MovementsController } from './movements.controller.js';
 import { MovementsService } from './movements.service.js';
+import { OpenCallsService } from './open-calls.service.js';
 import { RaisedService } from './raised.service.js';
 import { RaisedActsService } from './raised-acts.service.js';
 import { SameReportsService } from './same-reports.service.js';
@@ -45,6 +46,7 @@ import { StrangeReportsService } from './strange-reports.service.js';
     LedgerPagesService,
     LedgerService,
     MovementsService,
+    OpenCallsService,
     RaisedActsService,
     RaisedService,
     SameReportsService,
@@ -61,6 +63,7 @@ import { StrangeReportsService } from './strange-reports.service.js';
     DrumsService,
     HoldsService,
     LedgerService,
+    OpenCallsService,
     RaisedService,
     SameReportsService,
     StandingHoldsService,

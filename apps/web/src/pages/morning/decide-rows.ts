@@ -10,7 +10,7 @@ type Flight = Morning['flights'][number];
 type Unheard = Morning['didTheyFly'][number];
 
 /**
- * First the flights of days that are over: where an aeroplane is comes before all else. Then by the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen.
+ * First the calls that a hold asks for, as somebody may draw from its drums; then the flights of days that are over: where an aeroplane is comes before all else. Then by the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen.
  * `isOfBefore`: base is silent, and the picture is the last one that came.
  */
 export const decideRows = (
@@ -39,6 +39,7 @@ export const decideRows = (
     key(one) < key(other) ? -1 : key(one) > key(other) ? 1 : 0,
   );
   return [
+    ...morning.openCalls.map((each) => callsRow(each, calendar)),
     ...morning.didTheyFly.map((flight) => unheardRow(flight, calendar)),
     ...inOrder.map(([, row]) => row),
     ...morning.raised.map(raisedRow),
@@ -66,6 +67,27 @@ const flightRow = (flight: Flight, calendar: Calendar, asOf: string): DecideRow 
     words: `${withoutName(needsDecision, id) ?? load} If declined: ${inShort(ifDeclined)}`,
     act: { kind: 'open', label: 'Open flight', path: `/week/${id}` },
     canReplan: needsDecision !== null,
+  };
+};
+
+/** "J27-041: 9 to call, 0 called". */
+const callsRow = (
+  { hold, of, reason, by, at, drums, toCall, called }: Morning['openCalls'][number],
+  calendar: Calendar,
+): DecideRow => {
+  const [name, path] =
+    'batch' in of
+      ? [of.batch, `?act=hold&batch=${encodeURIComponent(of.batch)}`]
+      : [`Drum ${of.drum}`, `/${encodeURIComponent(of.drum)}?act=hold`];
+  return {
+    key: `calls ${hold}`,
+    time: calendar.when(at),
+    head: `${name}: ${toCall.length} to call, ${called} called`,
+    state: 'HOLD',
+    needsDecision: false,
+    words: `${inWords(drums, 'drums')} held by ${by}: ${reason}. To call by radio: ${toCall.join(', ')}.`,
+    act: { kind: 'open', label: 'Open hold', path: `/drums${path}` },
+    canReplan: false,
   };
 };
 

@@ -15,6 +15,7 @@ const quiet = {
   fillsShort: [],
   belowCritical: [],
   slingRemedies: [],
+  openCalls: [],
   cases: [],
   proposals: [],
   raised: [],

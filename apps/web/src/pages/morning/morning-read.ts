@@ -30,6 +30,17 @@ const belowCritical = z.object({
   criticalLitres: z.number(),
 });
 
+const openCalls = z.object({
+  hold: z.string(),
+  of: z.union([z.object({ batch: z.string() }), z.object({ drum: z.string() })]),
+  reason: z.string(),
+  by: z.string(),
+  at: z.string(),
+  drums: z.number(),
+  toCall: z.array(z.string()),
+  called: z.number(),
+});
+
 const openCase = z.object({
   count: z.string(),
   place: z.string(),
@@ -132,6 +143,7 @@ export const morningSchema = partOf<MorningAnswer>()(
     flightsStanding: z.number(),
     belowCritical: z.array(belowCritical),
     slingRemedies: z.array(slingRemedySchema),
+    openCalls: z.array(openCalls),
     cases: z.array(openCase),
     proposals: z.array(proposal),
     raised: z.array(z.object({ id: z.string(), what: z.string(), whatNext: z.string() })),

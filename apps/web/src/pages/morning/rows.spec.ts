@@ -19,6 +19,7 @@ const bare: Morning = {
   flightsStanding: 1,
   belowCritical: [],
   slingRemedies: [],
+  openCalls: [],
   cases: [],
   proposals: [],
   raised: [],
@@ -80,6 +81,24 @@ describe('decide now', () => {
     expect(rows[0]!.words).toBe(
       'XLOR is soft. If declined: XLOR falls below minimum today. And one cache more.',
     );
+  });
+
+  it('a hold comes first until everybody is called: who is left, with the way to its scripts; Handover has it too', () => {
+    const hold = { hold: 'h1', reason: 'water found', by: 'K. Aske', at: asOf, drums: 44, called: 2 };
+    const openCalls = [{ ...hold, of: { batch: 'J27-041' }, toCall: ['XALD', 'XLOR', 'F001'] }];
+    const flights = [flight('F05', '2027-06-15', '2027-06-15T06:00:00Z')];
+    const morning = { ...bare, flights, openCalls };
+    const [row, next] = decideRows(morning, calendar);
+    expect(row).toMatchObject({
+      head: 'J27-041: 3 to call, 2 called',
+      state: 'HOLD',
+      words: '44 drums held by K. Aske: water found. To call by radio: XALD, XLOR, F001.',
+      act: { path: '/drums?act=hold&batch=J27-041' },
+    });
+    expect(next!.key).toBe('F05');
+    const entries = { since: bare.since, silence: null, items: [] };
+    const [line] = handoverLines({ morning, entries, said: [] }, calendar);
+    expect(line!.words).toMatch(/^J27-041: 3 to call, 2 called, .*HOLD\. 44 drums held/);
   });
 
   it('a base that cannot fill in time for a flight that is given is a line of its own, by its off time', () => {

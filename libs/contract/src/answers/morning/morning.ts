@@ -9,6 +9,7 @@ import {
   decideCaseAnswer,
   decideFlightAnswer,
   decideProposalAnswer,
+  openCallsAnswer,
   unheardFlightAnswer,
 } from './to-decide.js';
 import { fuelAtAnswer, stripNowAnswer, windowFlightAnswer } from './today.js';
@@ -45,6 +46,9 @@ export const morningAnswer = z
     slingRemedies: z
       .array(slingRemedyAnswer)
       .describe('Caches that fall short before a sling that feeds them.'),
+    openCalls: z
+      .array(openCallsAnswer)
+      .describe('Holds of which somebody has still to be told by radio, the oldest first.'),
     cases: z.array(decideCaseAnswer),
     proposals: z.array(decideProposalAnswer),
     raised: z.array(

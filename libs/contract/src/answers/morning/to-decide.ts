@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { standingHoldAnswer } from '../drums/holds.js';
 import { clockTime, instant, isoDate, litres } from '../field.js';
 import { protectedCache } from '../flights/flight-in-short.js';
 import { shownProposalAnswer } from '../people/proposals.js';
@@ -33,6 +34,19 @@ export const cacheBelowCriticalAnswer = z
     criticalLitres: litres,
   })
   .meta({ id: 'CacheBelowCritical' });
+
+export const openCallsAnswer = z
+  .strictObject({
+    hold: z.string(),
+    of: standingHoldAnswer.shape.of,
+    reason: z.string(),
+    by: z.string(),
+    at: instant,
+    drums: z.number(),
+    toCall: z.array(z.string()).describe('Codes of places and numbers of flights.'),
+    called: z.number(),
+  })
+  .meta({ id: 'OpenCalls', description: 'A hold of which some have still to be told by radio.' });
 
 export const decideCaseAnswer = z
   .strictObject({
