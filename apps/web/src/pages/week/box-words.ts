@@ -63,9 +63,11 @@ export const bindingLong = (flight: Binding): readonly [lead: string, words: str
 
 export const bindingWords = (flight: Binding): string => bindingLong(flight).join('');
 
-/** The same where there is little room: the strip stands in the route, and "binds: " may be left to the key. */
-export const bindingShort = (flight: Binding): readonly [lead: string, words: string] =>
-  bindsAt(flight, () => 'strip');
+/** The same where there is little room: the strip stands in the route, and "binds: strip " may be left to the key. */
+export const bindingShort = (flight: Binding): readonly [lead: string, words: string] => {
+  const [lead, words] = bindsAt(flight, () => 'strip');
+  return words.startsWith('strip ') ? [`${lead}strip `, words.slice('strip '.length)] : [lead, words];
+};
 
 const bindsAt = (
   { binding, drums, drumsPossible }: Binding,

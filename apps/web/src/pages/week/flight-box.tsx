@@ -53,39 +53,26 @@ const Flight = ({ flight, stops }: Of<WeekFlight>) => {
   const band = bandWords(flight);
   return (
     <>
-      {band !== null && <span className="band">{band}</span>}
+      {band !== null && <span className="band">{band} </span>}
       <span className="ends">
-        <b>{id}</b>
-        <OffAt departs={departs} pilot={pilot} />
-        <span>
-          <Frozen flight={flight} className="lock-wide" />
-          {kind === 'booked' && state === 'offered' ? 'Booked, offered' : stateWord(state)}
-        </span>
-      </span>
-      <Route route={route} stops={stops} />
-      <span className="drums">
-        <b>
+        <b>{id}</b> <span className="off-at">{departs}</span> {isFrozen(flight) && <Lock />}
+      </span>{' '}
+      <span className="stands">
+        <span>{kind === 'booked' && state === 'offered' ? 'Booked, offered' : stateWord(state)}</span>{' '}
+        <b className="drums">
           {drums}
           <span className="of"> of </span>
           {drumsPossible}
-        </b>{' '}
-        <span className="drums-word">drums </span>
-        <Frozen flight={flight} className="lock-narrow" />
+        </b>
+      </span>{' '}
+      <Route route={route} stops={stops} /> <Binds flight={flight} />{' '}
+      <span className="pilot" aria-hidden="true">
+        {pilot}
       </span>
-      <Binds flight={flight} />
-      <span className="unseen">
-        {isFrozen(flight) && 'frozen, '}off {departs}
-      </span>
+      <span className="unseen">{isFrozen(flight) && 'frozen'}</span>
     </>
   );
 };
-
-/** On paper, where no card tells it. */
-const OffAt = ({ departs, pilot }: Pick<WeekFlight, 'departs' | 'pilot'>) => (
-  <span className="off-at" aria-hidden="true">
-    {departs} {pilot}
-  </span>
-);
 
 /** The limit with its strip, where there is little room without, and in two weeks at once its mark. */
 const Binds = ({ flight }: { readonly flight: WeekFlight }) => {
@@ -100,7 +87,7 @@ const Binds = ({ flight }: { readonly flight: WeekFlight }) => {
   );
 };
 
-/** "binds: " leaves first where there is little room: the key says that the last line is what binds. */
+/** "binds: strip " leaves first where there is little room: the key says that what binds comes last. */
 const LedWords = ({
   className,
   words: [lead, rest],
@@ -114,39 +101,33 @@ const LedWords = ({
   </span>
 );
 
-/** Beside the state word where there is room, otherwise beside the drums. */
-const Frozen = ({ flight, className }: { readonly flight: WeekFlight; readonly className: string }) =>
-  isFrozen(flight) && (
-    <span className={className}>
-      <Lock />
-    </span>
-  );
-
 const Booked = ({ flight, stops }: Of<WeekBooked>) => {
   const [aboard, spare] = bookedWords(flight);
   return (
     <>
       <span className="ends">
-        <b>{flight.id}</b>
+        <b>{flight.id}</b>{' '}
         <span aria-hidden="true" title={bookedTime(flight)}>
           {flight.departs ?? inWords(flight.heldHours, 'h', 1)}
-        </span>
+        </span>{' '}
         <span>Booked</span>
-      </span>
-      <Route route={flight.route} stops={stops} />
-      <span className="aboard">{aboard}</span>
+      </span>{' '}
+      <Route route={flight.route} stops={stops} /> <span className="aboard">{aboard}</span>{' '}
       <span className="spare">{spare}</span>
       <span className="unseen">{bookedTime(flight)}</span>
     </>
   );
 };
 
-/** The whole way, and where there is little room its stops alone. */
-const Route = ({ route, stops }: { readonly route: readonly string[]; readonly stops: Box['stops'] }) => (
-  <>
-    <span className="route whole">{route.join('-')}</span>
-    {stops !== null && <span className="route short">{stops.join('-')}</span>}
-  </>
-);
+/** The whole way, and where there is little room its stops alone: the bases at both ends stand at the head of the row. */
+const Route = ({ route, stops }: { readonly route: readonly string[]; readonly stops: Box['stops'] }) =>
+  stops === null ? (
+    <span className="route">{route.join('-')}</span>
+  ) : (
+    <>
+      <span className="route whole">{route.join('-')}</span>
+      <span className="route short">{stops.join('-')}</span>
+    </>
+  );
 
 const stateWord = (state: string): string => state.charAt(0).toUpperCase() + state.slice(1);

@@ -8,7 +8,7 @@ const lines = [
   ['given', 'Given'],
   ['away', 'Loaded, Away'],
   ['flown', 'Flown'],
-  ['booked', 'Booked, not fuel: off or hours'],
+  ['booked', 'Booked, not fuel'],
 ] as const;
 
 export const Legend = ({ flights }: { readonly flights: readonly WeekFlight[] }) => (
@@ -22,11 +22,8 @@ export const Legend = ({ flights }: { readonly flights: readonly WeekFlight[] })
       <Lock />
       Frozen<span className="roomy">: a re-plan leaves it alone</span>
     </span>
-    <span className="of-a-box">
-      4 of 5 drums<span className="possible">: 5 are possible</span>
-      <span className="below">, what binds</span>
-    </span>
+    <span>4 of 5 drums, what binds</span>
     <span className="of-marks">{markKey(flights).join(', ')}</span>
-    <span className="roomy">Morning above the dotted line</span>
+    <span className="roomy">Dotted line: noon</span>
   </p>
 );

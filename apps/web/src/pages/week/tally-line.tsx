@@ -30,11 +30,8 @@ export const TallyLine = ({ week, calendar, currency }: TallyLineProps) => {
       {tally.bases
         .filter(({ drumsTaken }) => drumsTaken > 0)
         .map(({ place, drumsTaken, drumsReady }) => (
-          <span key={place} className={drumsTaken > drumsReady ? undefined : 'wide'}>
-            From {place}{' '}
-            <b>
-              {drumsTaken} of {inWords(drumsReady, 'drums')}
-            </b>
+          <span key={place}>
+            From {place} <b>{inWords(drumsTaken, 'drums')}</b>, {drumsReady} can be ready
             {drumsTaken > drumsReady && (
               <b className="plum">
                 {' '}

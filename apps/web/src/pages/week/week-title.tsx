@@ -38,7 +38,7 @@ const PlanFields = ({
     {stripLimitsFrom.length > 0 && (
       <Field
         label="Strip limits"
-        wide
+        wide={heardSince.length > 0}
         note={stripLimitsFrom.length > 1 ? `and ${stripLimitsFrom.length - 1} more` : undefined}
       >
         {stripLimitsFrom[0]}

@@ -58,7 +58,9 @@ describe('a box', () => {
     expect(bindingWords(fewer)).toBe('1 more would go');
     expect(bindingShort(fewer)).toEqual(['', '1 more would go']);
     expect(bindingMark(fewer)).toBe('');
-    expect(bindingShort(exampleFlight())).toEqual(['binds: ', 'strip landing']);
+    expect(bindingShort(exampleFlight())).toEqual(['binds: strip ', 'landing']);
+    const weight = { name: 'max landing weight', place: null };
+    expect(bindingShort(exampleFlight({ binding: weight }))).toEqual(['binds: ', 'landing weight']);
     expect(bindingWords(exampleFlight({ binding: null, drums: 0 }))).toBe('no drums');
   });
 
