@@ -43,7 +43,12 @@ export { oneWindow, type WindowFlight } from './risk/one-window.js';
 export { riskOfFlights } from './risk/risk-of-flights.js';
 export { type SimulationInput, simulate, type WeatherLanding } from './risk/simulate.js';
 export type * from './scenario.js';
-export { type CacheBelowCritical, cachesBelowCritical } from './shortages/caches-below-critical.js';
+export {
+  type CacheBelowCritical,
+  type CacheBelowMinimum,
+  cachesBelowCritical,
+  cachesBelowMinimum,
+} from './shortages/caches-below.js';
 export type { Solver } from './shortages/find-blockers.js';
 export { notesOfPart, type PlanNotes } from './shortages/notes-of-part.js';
 export {

@@ -2,6 +2,7 @@ import type { ProjectionsAnswer, Role } from '@drumline/contract';
 import type { SurfaceState } from '@drumline/network';
 import type {
   CacheBelowCritical,
+  CacheBelowMinimum,
   DrawNotReported,
   FlightReason,
   FlightState,
@@ -36,6 +37,8 @@ export interface MorningAnswer {
   readonly flightsStanding: number;
   /** Although every approved and offered flight flies. */
   readonly belowCritical: readonly CacheBelowCritical[];
+  /** Of the others. */
+  readonly belowMinimum: readonly CacheBelowMinimum[];
   /** Caches that fall short before a sling that feeds them. */
   readonly slingRemedies: ProjectionsAnswer['slingRemedies'];
   /** Holds of which somebody has still to be told by radio, the oldest first. */

@@ -1,4 +1,4 @@
-import { cachesBelowCritical, oneWindow } from '@drumline/planning';
+import { cachesBelowCritical, cachesBelowMinimum, oneWindow } from '@drumline/planning';
 import { freshCountHours } from '@drumline/stock';
 import { addDays, type IsoInstant, instantOf } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
@@ -86,6 +86,8 @@ export class MorningService {
     const away = await this.away.list(me);
     const projections = await this.projections.all(95);
     const strips = stripsNow(scenario);
+    const levels = projections.items.map(levelsOffered);
+    const ahead = { dates: projections.dates, offeredDays: scenario.offeredDays };
     return {
       asOf,
       today,
@@ -94,10 +96,8 @@ export class MorningService {
       didTheyFly: didTheyFly(unfinished, scenario),
       fillsShort: fillsShort(board),
       flightsStanding: scenario.flights.length,
-      belowCritical: cachesBelowCritical(projections.items.map(levelsOffered), {
-        dates: projections.dates,
-        offeredDays: scenario.offeredDays,
-      }),
+      belowCritical: cachesBelowCritical(levels, ahead),
+      belowMinimum: cachesBelowMinimum(levels, ahead),
       slingRemedies: projections.slingRemedies,
       openCalls: await this.openCalls.all(),
       cases: (await this.cases.open()).map(decideCase),
@@ -125,10 +125,12 @@ export class MorningService {
 
 const levelsOffered = ({
   place,
+  minimumLitres,
   criticalLitres,
   projections: { offered },
 }: Projections['items'][number]) => ({
   place,
+  minimumLitres,
   criticalLitres,
   ...offered,
 });

@@ -29,7 +29,8 @@ export const RemedyPanel = ({ remedy, isAfterChange = false, onMoved }: RemedyPa
         <b>{shortWords(remedy, day)}</b>{' '}
         {move === null ? (
           <>
-            No earlier day is better for the {moveWords(remedy, day)}. {notOnWords(remedy, day)}
+            No earlier day is offered for the {moveWords(remedy, day)}: each has something against it, and
+            whether it weighs more is for people to decide. {notOnWords(remedy, day)}
           </>
         ) : (
           <>

@@ -4,7 +4,7 @@ import { stillToSignWords } from '../../ui/still-to-sign.js';
 import type { DecideRow } from './decide-row.js';
 import type { Morning } from './morning-read.js';
 import { ageWords } from './not-heard-rows.js';
-import { criticalRows, fillRows, noPlanRows, slingRows } from './short-rows.js';
+import { belowRows, fillRows, noPlanRows, slingRows } from './short-rows.js';
 
 type Flight = Morning['flights'][number];
 type Unheard = Morning['didTheyFly'][number];
@@ -27,7 +27,7 @@ export const decideRows = (
     ...morning.cases.map((each) => [each.at, caseRow(each, calendar)] as const),
     ...morning.proposals.map((each) => [each.proposedAt, proposalRow(each, calendar)] as const),
     ...fillRows(morning, calendar),
-    ...criticalRows(morning, calendar),
+    ...belowRows(morning, calendar),
     ...slingRows(morning, calendar),
     ...days.map((day) => {
       const ofDay = later.filter(({ date }) => date === day);

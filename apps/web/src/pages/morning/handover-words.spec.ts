@@ -14,6 +14,7 @@ const quiet = {
   didTheyFly: [],
   fillsShort: [],
   belowCritical: [],
+  belowMinimum: [],
   slingRemedies: [],
   openCalls: [],
   cases: [],

@@ -30,6 +30,10 @@ const belowCritical = z.object({
   criticalLitres: z.number(),
 });
 
+const belowMinimum = belowCritical
+  .omit({ criticalLitres: true })
+  .extend({ minimumLitres: z.number(), backOn: z.string().nullable() });
+
 const openCalls = z.object({
   hold: z.string(),
   of: z.union([z.object({ batch: z.string() }), z.object({ drum: z.string() })]),
@@ -142,6 +146,7 @@ export const morningSchema = partOf<MorningAnswer>()(
     ),
     flightsStanding: z.number(),
     belowCritical: z.array(belowCritical),
+    belowMinimum: z.array(belowMinimum),
     slingRemedies: z.array(slingRemedySchema),
     openCalls: z.array(openCalls),
     cases: z.array(openCase),

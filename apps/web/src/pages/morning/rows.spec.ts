@@ -18,6 +18,7 @@ const bare: Morning = {
   fillsShort: [],
   flightsStanding: 1,
   belowCritical: [],
+  belowMinimum: [],
   slingRemedies: [],
   openCalls: [],
   cases: [],
@@ -34,6 +35,11 @@ const bare: Morning = {
   fuel: [],
   bases: [],
 };
+const strip = (place: string): Morning['strips'][number] => ({
+  ...{ place, name: place, surface: null, counts: 'dry', reportedAt: null, by: null, reported: null },
+  ...{ staleAt: null, untilDate: null, radioTime: null, tailwindLimitKt: null, stripClass: 2 },
+  ...{ drumsToday: 0, drumsADay: null },
+});
 const flight = (id: string, date: string, by: string, needsDecision: string | null = null) => ({
   id,
   state: 'offered',
@@ -182,6 +188,38 @@ describe('decide now, where fuel runs short', () => {
     expect(rows[0]!.words).toContain('180 L usable, critical 200 L');
     expect(rows[2]!.words).toContain('Run out, 1,515 L short');
     expect(rows[2]!.act).toEqual({ kind: 'open', label: 'Open cache', path: '/caches/XLOR' });
+  });
+
+  it('a cache below its minimum, now or later, is a line too: no flight lifts it, or when it is back', () => {
+    const low = { minimumLitres: 1200, date: null, litres: 1000 };
+    const belowMinimum = [
+      { ...low, place: 'XLOR', backOn: null },
+      { ...low, place: 'XFAL', date: '2027-06-16', backOn: '2027-06-17' },
+    ];
+    const strips = [strip('XLOR'), strip('XFAL')];
+    const rows = decideRows({ ...bare, strips, belowMinimum }, calendar);
+    expect(rows.map(({ time, head, words }) => [time, head, words])).toEqual([
+      [
+        'now',
+        'XLOR below minimum',
+        '1,000 L usable, minimum 1,200 L, with every approved and offered flight. Re-plan, or let less be drawn.',
+      ],
+      [
+        'Wed 16',
+        'XFAL below minimum',
+        '1,000 L usable, minimum 1,200 L, with every approved and offered flight. At its minimum again Thu 17. Re-plan, or let less be drawn.',
+      ],
+    ]);
+  });
+
+  it('at a pad a re-plan changes nothing: a sling is what helps', () => {
+    const [pad] = decideRows({ ...bare, strips: [strip('XLOR')], belowCritical: [below[0]!] }, calendar);
+    expect(pad!.canReplan).toBe(false);
+    expect(pad!.words).toBe(
+      '180 L usable, critical 200 L, with every approved and offered flight. Only slings bring drums there. Plan a sling, or bring one forward, or let less be drawn.',
+    );
+    const [there] = decideRows({ ...bare, strips: [strip('XKNA')], belowCritical: [below[0]!] }, calendar);
+    expect(there!.canReplan).toBe(true);
   });
 
   it('west of Greenwich Tue 17:00 is due before Wed 16, though it is the same moment as Wed in Greenwich', () => {

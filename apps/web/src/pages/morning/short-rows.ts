@@ -27,24 +27,53 @@ export const noPlanRows = (morning: Morning, calendar: Calendar, isOfBefore: boo
   return [[asOf, row]] as const;
 };
 
-/** A line a cache that no approved or offered flight keeps above critical. */
-export const criticalRows = ({ flightsStanding, belowCritical, asOf }: Morning, calendar: Calendar) =>
-  flightsStanding === 0
-    ? []
-    : belowCritical.map((cache) => {
-        const { place, date, litres, criticalLitres } = cache;
-        const row: DecideRow = {
-          key: `critical ${place}`,
-          time: dayOf(date, calendar),
-          head: `${place} below critical`,
-          state: '',
-          needsDecision: false,
-          words: `${usableWords(litres)}, critical ${figure(criticalLitres)} L, with every approved and offered flight. Re-plan, or let less be drawn.`,
-          act: { kind: 'open', label: 'Open cache', path: `/caches/${place}` },
-          canReplan: true,
-        };
-        return [date ?? asOf, row] as const;
-      });
+/** A line a cache that no approved or offered flight keeps above critical, or above its minimum. */
+export const belowRows = (morning: Morning, calendar: Calendar) => {
+  if (morning.flightsStanding === 0) return [];
+  const { belowCritical, belowMinimum, asOf } = morning;
+  const critical = belowCritical.map((cache) => {
+    const words = `${usableWords(cache.litres)}, critical ${figure(cache.criticalLitres)} L`;
+    return { ...cache, level: 'critical', words, backOn: null };
+  });
+  const minimum = belowMinimum
+    .filter(({ place }) => !hasSlingRow(morning, place))
+    .map((cache) => {
+      const words = `${usableWords(cache.litres)}, minimum ${figure(cache.minimumLitres)} L`;
+      return { ...cache, level: 'minimum', words };
+    });
+  return [...critical, ...minimum].map(({ place, date, level, words, backOn }) => {
+    const remedy = remedyOf(morning, place, backOn === null ? null : calendar.day(backOn));
+    const row: DecideRow = {
+      key: `${level} ${place}`,
+      time: dayOf(date, calendar),
+      head: `${place} below ${level}`,
+      state: '',
+      needsDecision: false,
+      words: `${words}, with every approved and offered flight. ${remedy.words}`,
+      act: { kind: 'open', label: 'Open cache', path: `/caches/${place}` },
+      canReplan: remedy.canReplan,
+    };
+    return [date ?? asOf, row] as const;
+  });
+};
+
+/** What may help: at a pad no flight does, so that a re-plan changes nothing there. */
+const remedyOf = (
+  morning: Morning,
+  place: string,
+  backOn: string | null,
+): { readonly words: string; readonly canReplan: boolean } => {
+  const isStrip = morning.strips.some((strip) => strip.place === place);
+  const back = backOn === null ? '' : `At its minimum again ${backOn}. `;
+  if (isStrip) return { words: `${back}Re-plan, or let less be drawn.`, canReplan: true };
+  const sling = hasSlingRow(morning, place)
+    ? 'Bring its sling forward: see its line'
+    : 'Plan a sling, or bring one forward';
+  return { words: `${back}Only slings bring drums there. ${sling}, or let less be drawn.`, canReplan: false };
+};
+
+const hasSlingRow = ({ slingRemedies }: Morning, place: string): boolean =>
+  slingRemedies.some((remedy) => remedy.place === place && remedy.move !== null);
 
 /** A line a cache that a sling would feed in time on an earlier day. */
 export const slingRows = ({ slingRemedies }: Morning, calendar: Calendar) =>

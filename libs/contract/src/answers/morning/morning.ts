@@ -6,6 +6,7 @@ import { handoverAnswer } from './handover.js';
 import { changedAnswer, notHeardAnswer } from './heard.js';
 import {
   cacheBelowCriticalAnswer,
+  cacheBelowMinimumAnswer,
   decideCaseAnswer,
   decideFlightAnswer,
   decideProposalAnswer,
@@ -43,6 +44,9 @@ export const morningAnswer = z
     belowCritical: z
       .array(cacheBelowCriticalAnswer)
       .describe('Although every approved and offered flight flies.'),
+    belowMinimum: z
+      .array(cacheBelowMinimumAnswer)
+      .describe('Below minimum and not below critical, although every approved and offered flight flies.'),
     slingRemedies: z
       .array(slingRemedyAnswer)
       .describe('Caches that fall short before a sling that feeds them.'),

@@ -35,6 +35,19 @@ export const cacheBelowCriticalAnswer = z
   })
   .meta({ id: 'CacheBelowCritical' });
 
+export const cacheBelowMinimumAnswer = cacheBelowCriticalAnswer
+  .omit({ criticalLitres: true })
+  .extend({
+    minimumLitres: litres,
+    backOn: isoDate
+      .nullable()
+      .describe('The first day after it that ends at the minimum or above; null: none looked ahead does.'),
+  })
+  .meta({
+    id: 'CacheBelowMinimum',
+    description: '`date`: the first day that ends below minimum; null: it is below now.',
+  });
+
 export const openCallsAnswer = z
   .strictObject({
     hold: z.string(),
