@@ -36,3 +36,30 @@ describe.each(['/morning', '/week', '/caches', '/drums', '/map'])('an empty data
     await page.getByRole('heading', { level: 1, name: 'Set-up' }).waitFor();
   });
 });
+
+it('what leads nowhere yet is off, and says why beside it', async () => {
+  const page = await office.stranger();
+  await signIn(page);
+  const isOff = async (name: string, why: string) => {
+    const button = page.getByRole('button', { name, exact: true });
+    await page.locator('.button-and-reason').filter({ has: button, hasText: why }).waitFor();
+    expect(await button.getAttribute('aria-disabled')).toBe('true');
+  };
+  for (const path of ['/morning', '/week']) {
+    await page.goto(path);
+    await isOff('Print day pack', 'Set-up has no title, days and time zone yet.');
+    expect(await page.getByRole('link', { name: 'Print day pack' }).count()).toBe(0);
+  }
+  await page.goto('/drums');
+  await isOff('Count', 'Set-up has no places yet.');
+  await isOff('Hold a batch', 'Set-up has no batches yet.');
+  await page.keyboard.press('h');
+  await page.keyboard.press('c');
+  expect(await page.getByText(/No such batch|Choose the place/).count()).toBe(0);
+  await page.keyboard.press('r');
+  const radio = page.getByRole('dialog', { name: 'Radio report' });
+  await radio.getByRole('textbox').first().fill('LOR soft 0652 helper');
+  await isOff('Keep the report', 'Set-up has no places yet.');
+  expect(await radio.getByText(/is no strip/).count()).toBe(0);
+  await expectAccessible(page);
+});

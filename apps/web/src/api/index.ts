@@ -13,6 +13,7 @@ export { useDraft } from './draft.js';
 export { keepProgram } from './keep-program.js';
 export { type KeptBack, keptBack } from './kept-back.js';
 export { forgetOldPictures, forgetWho, keepWho } from './kept-pictures.js';
+export { useNotSetUpYet } from './not-set-up-yet.js';
 export { partOf } from './part-of.js';
 export { ApiProblem, type FieldFault, outOfReach } from './problem.js';
 export { type Read, readOnce, useLast, useList, useRead, useReads } from './read.js';

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { z } from 'zod';
-import { useCalendar, useList, useMay, useSettings } from '../api/index.js';
+import { useCalendar, useList, useMay, useNotSetUpYet, useSettings } from '../api/index.js';
 import { Button, Dialog, EmptyLine, Entry, ProblemLine, useKeys } from '../ui/index.js';
 import { type KeptSurface, useKeepReports } from './keep-reports.js';
 import './radio.css';
@@ -29,7 +29,8 @@ const RadioDialog = () => {
   const keep = useKeepReports();
   const reports = (said ?? []).flatMap((each) => (each.kind === 'surface' ? [each] : []));
   const asksWho = reports.some(({ who }) => who === null);
-  const offBecause = whyNotYet(said) ?? (asksWho && speaker.trim() === '' ? whoWords : undefined);
+  const notSetUp = useNotSetUpYet('places');
+  const offBecause = notSetUp ?? whyNotYet(said) ?? (asksWho && speaker.trim() === '' ? whoWords : undefined);
   const send = async (): Promise<void> => {
     if (offBecause === whoWords) form.current?.querySelector<HTMLInputElement>('[name=speaker]')?.focus();
     if (offBecause !== undefined || keep.isSending) return;
@@ -78,7 +79,7 @@ const RadioDialog = () => {
         {/* A browser sends a form of two fields by Enter only where it has a button. */}
         <input type="submit" hidden />
       </form>
-      <SaidReports said={said ?? []} />
+      {notSetUp === undefined && <SaidReports said={said ?? []} />}
       <ProblemLine problem={keep.problem} />
       <Kept reports={kept} />
     </Dialog>

@@ -1,6 +1,6 @@
 import './styles/drums.css';
 import { useState } from 'react';
-import { useCalendar, useList, useMay, useRead } from '../../api/index.js';
+import { useCalendar, useList, useMay, useNotSetUpYet, useRead } from '../../api/index.js';
 import { CountForm } from '../../counting/count-form.js';
 import type { PageProps } from '../../pages.js';
 import {
@@ -44,6 +44,8 @@ export const DrumsPage = ({ at }: PageProps) => {
 const DrumsTitle = ({ stock, address }: { readonly stock: Stock | undefined; readonly address: Address }) => {
   const may = useMay();
   const { date, today } = useCalendar();
+  const noPlace = useNotSetUpYet('places');
+  const noBatch = useNotSetUpYet('batches');
   const start = (act: string) => address.go({ act, drum: null, batch: null });
   return (
     <TitleBlock
@@ -53,17 +55,17 @@ const DrumsTitle = ({ stock, address }: { readonly stock: Stock | undefined; rea
         <>
           <SlipLinks />
           {may('count', 'enter') && (
-            <Button press="c" onPress={() => start('count')}>
+            <Button press="c" offBecause={noPlace} onPress={() => start('count')}>
               Count
             </Button>
           )}
           {may('fill', 'enter') && (
-            <Button press="f" onPress={() => start('fill')}>
+            <Button press="f" offBecause={noBatch} onPress={() => start('fill')}>
               Fill drums
             </Button>
           )}
           {may('hold', 'enter') && (
-            <Button kind="grave" press="h" onPress={() => start('hold')}>
+            <Button kind="grave" press="h" offBecause={noBatch} onPress={() => start('hold')}>
               Hold a batch
             </Button>
           )}
