@@ -34,6 +34,7 @@ export type { RowBalance, WeightRow } from './load-sheet/weight-rows.js';
 export type { BalanceFault } from './loading-faults.js';
 export { checkLoad, type LoadReport } from './named-load/check-load.js';
 export { drumInNoBook } from './named-load/drum-in-no-book.js';
+export { heldAboardWords } from './named-load/held-aboard.js';
 export type { NamedDrum, NamedLoad, StandingDrumAboard } from './named-load/named-load.js';
 export {
   type BarBlock,

@@ -1,6 +1,6 @@
 import type { IsoDate, Litres } from '@drumline/units';
 import { byPlace } from './by-place.js';
-import type { Cache, Drum, Hold } from './drum.js';
+import type { Batch, Cache, Drum, Hold } from './drum.js';
 import { openingStock, type StockPicture } from './opening-stock.js';
 import { litresIn } from './standing-drum.js';
 
@@ -53,6 +53,16 @@ export function withoutHold(picture: StockPicture, hold: Hold): StockPicture {
 
 const isSameHold = (one: Hold, other: Hold): boolean =>
   one.reason === other.reason && one.by === other.by && one.at === other.at;
+
+/** The hold on a drum, of its batch or of itself, and what is held: "Batch J27-041". Undefined: neither is held. */
+export function holdOn(
+  { number, batch: id, held }: Pick<Drum, 'number' | 'batch' | 'held'>,
+  batches: readonly Pick<Batch, 'id' | 'held'>[],
+): { readonly what: string; readonly hold: Hold } | undefined {
+  const ofBatch = batches.find((batch) => batch.id === id)?.held;
+  if (ofBatch !== undefined) return { what: `Batch ${id}`, hold: ofBatch };
+  return held === undefined ? undefined : { what: `Drum ${number}`, hold: held };
+}
 
 /** What follows from a hold, with usable stock read on `day`. Places in the order in which their drums are listed. */
 export function consequenceOfHold(

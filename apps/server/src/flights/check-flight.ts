@@ -6,6 +6,7 @@ import {
   type Scenario,
   type StandingFlight,
 } from '@drumline/planning';
+import { holdOn } from '@drumline/stock';
 import { localDate } from '@drumline/units';
 import { asStanding, type Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
@@ -113,8 +114,8 @@ export const drumFaults = (
       return fault(`It stands at ${drum.place}, not at ${flight.fromPlace}.`, takeOther);
     if (drum.content !== 'filled sealed') return fault(`It is ${drum.content}.`, takeOther);
     const batch = batches.get(drum.batch);
-    const hold = drum.held ?? batch?.held;
-    if (hold !== undefined) return fault(`It is held: ${hold.reason}.`, takeOther);
+    const held = holdOn(drum, scenario.batches);
+    if (held !== undefined) return fault(`It is held: ${held.hold.reason}.`, takeOther);
     const use = plannedUse(scenario, place, flight.date);
     if (batch !== undefined && batch.retestDue < use)
       return fault(`It is in date until ${batch.retestDue}; its fuel is used by ${use}.`, takeOther);

@@ -1,10 +1,11 @@
+import { heldAboardWords, type NamedDrum } from '@drumline/loading';
 import { markableStates, nextState } from '@drumline/planning';
 import { type BatchState, type DrumState, type Movement, standingHold } from '@drumline/stock';
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { type EntityManager, In } from 'typeorm';
 import type { Actor } from '../audit/audit.service.js';
 import { LedgerService } from '../stock/ledger.service.js';
-import { type Flight, flightTable, type Load } from './flight.table.js';
+import { type Flight, flightTable } from './flight.table.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { takeFlightTurn } from './flight-turn.js';
 
@@ -37,7 +38,7 @@ export class HoldMarksService implements OnModuleInit {
     );
     for (const flight of flights) {
       const own = loads.filter(({ flightId }) => flightId === flight.id);
-      const why = heldWords(own, held);
+      const why = heldAboardWords(held.filter(({ number }) => own.some(({ drum }) => drum === number)));
       if (why === (flight.holdMark?.why ?? null)) continue;
       const marked = why === null ? unmarked(flight, by) : markedBy(flight, why, by);
       await this.store.write(transaction, marked, own, {
@@ -56,11 +57,7 @@ const holding: ReadonlySet<Movement['kind']> = new Set(['held', 'released', 'con
 const mayHoldOrRelease = (movement: Movement): boolean =>
   holding.has(movement.kind) || ('condition' in movement && movement.condition !== 'sound');
 
-interface HeldDrum {
-  readonly number: string;
-  /** "Batch J27-041 is held: water in the sample." */
-  readonly words: string;
-}
+type HeldDrum = Required<Pick<NamedDrum, 'number' | 'held'>>;
 
 const heldDrums = async (
   transaction: EntityManager,
@@ -75,22 +72,10 @@ const heldDrums = async (
     );
   return rows.flatMap(({ drum: { number, batch: of, fitness }, batch }) => {
     const ofBatch = standingHold(batch ?? undefined);
-    if (ofBatch !== null) return [{ number, words: `Batch ${of} is held: ${ofBatch.reason}.` }];
+    if (ofBatch !== null) return [{ number, held: `Batch ${of} is held: ${ofBatch.reason}.` }];
     const hold = fitness.condemned ?? fitness.held;
-    return hold === null ? [] : [{ number, words: `Drum ${number} is held: ${hold.reason}.` }];
+    return hold === null ? [] : [{ number, held: `Drum ${number} is held: ${hold.reason}.` }];
   });
-};
-
-/** Each hold with the drums of the flight that it is about; null: none of them is held. */
-const heldWords = (loads: readonly Load[], held: readonly HeldDrum[]): string | null => {
-  const own = held.filter(({ number }) => loads.some(({ drum }) => drum === number));
-  if (own.length === 0) return null;
-  return [...new Set(own.map(({ words }) => words))]
-    .map((words) => {
-      const numbers = own.filter((each) => each.words === words).map(({ number }) => number);
-      return words.startsWith('Batch') ? `${words} Aboard: ${numbers.join(', ')}.` : words;
-    })
-    .join(' ');
 };
 
 const markedBy = (flight: Flight, why: string, { name }: Actor): Flight => {

@@ -2,6 +2,7 @@ import type { Fault as FieldFault } from '@drumline/contract';
 import { areTwoPeople, type OwnSheet, totalsApart } from '@drumline/loading';
 import { knownSurface } from '@drumline/network';
 import type { Scenario } from '@drumline/planning';
+import { holdOn } from '@drumline/stock';
 import type { Board } from './board.service.js';
 import type { Flight } from './flight.table.js';
 import type { LoadBody } from './loads-aboard.js';
@@ -140,7 +141,7 @@ const drumFaultsAt = (
   if (drums.findIndex(({ drum }) => drum === number) < at)
     return fault('drum', `drum ${number} is named twice.`, 'Read the numbers again.');
   const drum = scenario.drums.find((each) => each.number === number);
-  const hold = drum?.held ?? scenario.batches.find(({ id }) => id === drum?.batch)?.held;
+  const hold = drum === undefined ? undefined : holdOn(drum, scenario.batches)?.hold;
   if (hold !== undefined && Date.parse(hold.at) <= Date.parse(happenedAt))
     return fault('drum', `drum ${number} is held: ${hold.reason}.`, 'Leave it behind; take another.');
   const other = flights.find(

@@ -1,6 +1,7 @@
 import type { MyDay, PhoneDrum, PhoneFlight, PhonePlace } from '@drumline/contract';
 import { makeLoadSheet } from '@drumline/loading';
 import type { FlightState, Scenario } from '@drumline/planning';
+import { holdOn } from '@drumline/stock';
 import { Injectable } from '@nestjs/common';
 import type { Account } from '../people/account.table.js';
 import { SameReportsService } from '../stock/same-reports.service.js';
@@ -75,15 +76,10 @@ const newestByPlace = ({ surfaceReports }: Scenario): MyDay['surfaceReports'] =>
 
 const drumOf =
   ({ batches }: Scenario) =>
-  ({ number, place, batch, grossKg, tareKg, litres, held }: Scenario['drums'][number]): PhoneDrum => ({
-    number,
-    place,
-    batch,
-    kg: grossKg,
-    tareKg,
-    litres,
-    held: (held ?? batches.find(({ id }) => id === batch)?.held)?.reason ?? null,
-  });
+  (drum: Scenario['drums'][number]): PhoneDrum => {
+    const { number, place, batch, grossKg: kg, tareKg, litres } = drum;
+    return { number, place, batch, kg, tareKg, litres, held: holdOn(drum, batches)?.hold.reason ?? null };
+  };
 
 const flightOf = (board: Board, flight: Flight, loads: readonly Load[]): PhoneFlight => {
   const { id, state, version, needsDecision, date, departs, aircraft, lastAct, changedByName, reason } =

@@ -1,4 +1,6 @@
 import type { LoadSheet, OwnSheet, ToldSheet } from '@drumline/loading';
+import type { Hold } from '@drumline/stock';
+import type { IsoInstant } from '@drumline/units';
 import type { Board } from './board.service.js';
 import type { Flight, Load } from './flight.table.js';
 import { type LoadBody, loadsAboard } from './loads-aboard.js';
@@ -19,7 +21,7 @@ export const ownSheet = (
   flight: Flight,
   { body, before }: { readonly body: LoadBody; readonly before: readonly Load[] },
 ): OwnSheet => {
-  const then = ofItsDay({ ...board, scenario: { ...board.scenario, asOf: body.happenedAt } }, flight);
+  const then = ofItsDay(knownAt(board, body.happenedAt), flight);
   const loaded: Flight = { ...flight, state: 'loaded' };
   const named = namedFlight(then, loaded, loadsAboard(flight, body, { settled: false, before }));
   const sheet = named.found ? sheetFor(then, loaded, named.load) : null;
@@ -28,9 +30,18 @@ export const ownSheet = (
     figures: sheet === null ? null : figuresOf(board, flight, sheet),
     standing:
       named.found || !named.cannotStand ? sheet : { holds: false, faults: [named.why.replace(/\.$/, '')] },
-    checkCode: body.checkCode === undefined ? null : (sheetOf(board, flight, before)?.checkCode ?? null),
+    checkCode: body.checkCode === undefined ? null : (sheetOf(then, flight, before)?.checkCode ?? null),
     toleranceLb: board.scenario.policy.twoTotals?.toleranceLb ?? null,
   };
+};
+
+/** A hold that was set later was on no sheet then. */
+const knownAt = (board: Board, at: IsoInstant): Board => {
+  const { drums, batches } = board.scenario;
+  const asThen = <Row extends { readonly held?: Hold }>({ held, ...row }: Row) =>
+    held !== undefined && Date.parse(held.at) <= Date.parse(at) ? { ...row, held } : row;
+  const scenario = { ...board.scenario, asOf: at, drums: drums.map(asThen), batches: batches.map(asThen) };
+  return { ...board, scenario };
 };
 
 /** What its crew says of its sheet. */

@@ -19,6 +19,7 @@ const flight = (at: number): PackFlight => ({
   departs: '07:10',
   pilot: 'FW3',
   state: 'approved',
+  needsDecision: null,
   stops: [{ place: strips[at % 3]!.code, drums: 6, numbers: [] }],
   sheet: {
     why: 'no drum of the base is in date on that day, and nobody has said which are to be taken in their place',

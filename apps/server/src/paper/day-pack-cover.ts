@@ -1,6 +1,7 @@
 import { decimalsOf, printNumber } from '@drumline/units';
 import type { DayPack, PackFlight, PackPlace } from './day-pack.js';
 import { notHeardLines } from './not-heard-lines.js';
+import { notToLoad } from './not-to-load.js';
 import { papers } from './paper-size.js';
 import { type Block, blank, box, type Cell, figure, ruled, strong } from './parts.js';
 import { longDay } from './print-stamp.js';
@@ -88,7 +89,7 @@ const flightTable = ({ flights }: DayPack): Block => ({
         figure(printNumber(flight.stops.reduce((sum, { drums }) => sum + drums, 0))),
         { text: flight.departs, fontSize: 12, bold: true },
         flight.pilot ?? blank(6),
-        bindsWords(flight),
+        bindsCell(flight),
         blank(7),
       ]),
     ],
@@ -96,8 +97,19 @@ const flightTable = ({ flights }: DayPack): Block => ({
   layout: rowsOnly(),
 });
 
-const bindsWords = ({ sheet, state }: PackFlight): string =>
-  'why' in sheet ? `${state}; no sheet: ${sheet.why}` : sheet.legs[0]!.binds.replace(/^Nearest limit: /, '');
+const bindsCell = (flight: PackFlight): Cell =>
+  notToLoad(flight) === null ? bindsWords(flight) : strong(bindsWords(flight));
+
+const bindsWords = (flight: PackFlight): string => {
+  const [not, { sheet, state }] = [notToLoad(flight), flight];
+  if (not !== null) return `${not.what}, do not load: ${firstSentence(not.why)}`;
+  return 'why' in sheet
+    ? `${state}; no sheet: ${sheet.why}`
+    : sheet.legs[0]!.binds.replace(/^Nearest limit: /, '');
+};
+
+/** The rest of it stands on the sheet of the flight and on its page: a cover is one page. */
+const firstSentence = (words: string): string => /^.*?\.(?= |$)/.exec(words)?.[0] ?? words;
 
 /** As known at the print, and at the right the room in which today's surface is written. */
 const placeTable = ({ places, flights }: DayPack): Block => ({

@@ -34,6 +34,7 @@ export interface PackFlight {
   readonly departs: string;
   readonly pilot: string | null;
   readonly state: string;
+  readonly needsDecision: string | null;
   readonly stops: readonly {
     readonly place: string;
     readonly drums: number;

@@ -98,9 +98,9 @@ const standingOn = ({ flights }: Board, date: IsoDate): readonly Flight[] =>
     .toSorted((one, other) => (one.departs < other.departs ? -1 : 1));
 
 const packFlight = ({ loads }: Board, flight: Flight): Omit<PackFlight, 'sheet'> => {
-  const { id, aircraft, departs, pilot, state, fromPlace, toPlace, stops } = flight;
+  const { id, aircraft, departs, pilot, state, needsDecision, fromPlace, toPlace, stops } = flight;
   return {
-    ...{ id, aircraft, departs, pilot, state },
+    ...{ id, aircraft, departs, pilot, state, needsDecision },
     route: [fromPlace, ...stops.map(({ place }) => place), toPlace],
     stops: stops.map(({ place, drums }, stop) => ({
       place,

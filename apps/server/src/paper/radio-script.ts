@@ -1,4 +1,5 @@
-import type { DayPack, PackPlace } from './day-pack.js';
+import type { DayPack, PackFlight, PackPlace } from './day-pack.js';
+import { notToLoad } from './not-to-load.js';
 import { type Block, blank, type Cell, ruled, strong, tickWith } from './parts.js';
 import { longDay } from './print-stamp.js';
 import { topOfPage } from './sheet-head.js';
@@ -76,17 +77,25 @@ const callTable = (called: readonly PackPlace[], pack: DayPack): Block => ({
   }),
 });
 
-/** "Foxtrot zero five, aircraft Bravo one, six drums: zero four four seven to ...; off zero seven one zero." */
 const lineFor = ({ code }: PackPlace, { flights }: DayPack): string => {
-  const lines = flights.flatMap(({ id, aircraft, departs, stops }) =>
-    stops
-      .filter(({ place }) => place === code)
-      .map(({ drums, numbers }) => {
-        const named = numbers.length === 0 ? '' : `: ${spokenNumbers(numbers)}`;
-        return `${spoken(id)}, aircraft ${spoken(aircraft)}, ${spoken(`${drums}`)} ${drums === 1 ? 'drum' : 'drums'}${named}; off ${spoken(departs)}.`;
-      }),
+  const lines = flights.flatMap((flight) =>
+    flight.stops.filter(({ place }) => place === code).map((stop) => stopScript(flight, stop)),
   );
   return lines.length === 0 ? 'Nothing for you today.' : lines.join(' ');
+};
+
+/**
+ * "Foxtrot zero five, aircraft Bravo one, six drums: zero four four seven to ...; off zero seven one zero."; of a flight that is
+ * not to be loaded, no number that somebody would make ready for.
+ */
+const stopScript = (flight: PackFlight, { drums, numbers }: PackFlight['stops'][number]): string => {
+  const { id, aircraft, departs } = flight;
+  const head = `${spoken(id)}, aircraft ${spoken(aircraft)}`;
+  const not = notToLoad(flight);
+  if (not !== null)
+    return `${head}: ${not.what === 'HOLD' ? 'hold' : 'waits for a decision'}. Not to be loaded. Base decides and calls again.`;
+  const named = numbers.length === 0 ? '' : `: ${spokenNumbers(numbers)}`;
+  return `${head}, ${spoken(`${drums}`)} ${drums === 1 ? 'drum' : 'drums'}${named}; off ${spoken(departs)}.`;
 };
 
 const holdScript = ({ what, where }: DayPack['held'][number]): Block => ({

@@ -53,16 +53,22 @@ export const drumTable = ({ sheet, leg }: SheetPage): Block => {
   };
 };
 
-const drumRow = ({ position, armIn, number, batch, grossKg, lb, leaveAt }: SheetDrum): Cell[] => [
+const drumRow = ({ position, armIn, number, batch, grossKg, lb, leaveAt, onHold }: SheetDrum): Cell[] => [
   { text: position, fontSize: 12, bold: true },
   figure(printNumber(armIn)),
-  { text: number, fontSize: 13, bold: true, margin: [5, -1, 0, 0] },
-  { text: batch, fontSize: 12 },
+  { text: number, fontSize: 13, bold: true, margin: [5, -1, 0, 0], ...(onHold ? struckThrough : {}) },
+  { text: batch, fontSize: 12, ...(onHold ? struckThrough : {}) },
   figure(printNumber(grossKg, 1)),
   figure(printNumber(lb)),
-  ...ticks(1),
-  { text: leaveAt, fontSize: 12 },
-  ...ticks(3),
+  ...(onHold ? holdCells() : [...ticks(1), { text: leaveAt, fontSize: 12 }, ...ticks(3)]),
+];
+
+const struckThrough = { decoration: 'lineThrough' } as const;
+
+/** In the place of every box to tick: nobody ties or leaves such a drum. */
+const holdCells = (): Cell[] => [
+  { text: 'HOLD: do not load, do not use', bold: true, fontSize: 12, colSpan: 5 },
+  ...Array.from({ length: 4 }, () => ''),
 ];
 
 /** Seats of many passengers need more than the column of places. */

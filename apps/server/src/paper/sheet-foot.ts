@@ -81,7 +81,8 @@ export const sheetFoot = (page: SheetPage): Block => {
 };
 
 /** Who signs a sheet has loaded by it: one that says not to has no boxes for it, and no square to load a phone with. */
-const mayBeLoadedBy = ({ holds, flight }: LoadSheet): boolean => holds && flight.notApproved !== true;
+const mayBeLoadedBy = ({ holds, flight, heldWords }: LoadSheet): boolean =>
+  holds && heldWords === null && flight.notApproved !== true;
 
 const nothingToSign = (): Block => ({
   text: 'Nothing to sign: nobody loads by this sheet. Ask base for one that may be loaded by.',

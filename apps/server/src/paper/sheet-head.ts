@@ -20,7 +20,10 @@ export const sheetHead = (page: SheetPage): Block => {
         code: sheet.checkCode,
       }),
       versionLine(page),
-      ...(sheet.holds ? [] : [doesNotHold(sheet.faults)]),
+      ...(sheet.heldWords === null ? [] : [notToLoad('HOLD. Do not load by this sheet.', [sheet.heldWords])]),
+      ...(sheet.holds
+        ? []
+        : [notToLoad('This load does not hold. Do not load by this sheet.', sheet.faults)]),
     ],
   };
 };
@@ -88,16 +91,8 @@ const versionWords = ({ flight, replacesWords }: LoadSheet): string =>
     ? `NOT APPROVED. Offered, version ${flight.version}. Do not load by this sheet.`
     : (replacesWords ?? `Version ${flight.version}.`);
 
-const doesNotHold = (faults: readonly string[]): Block =>
-  box(
-    {
-      text: [
-        { text: 'This load does not hold. Do not load by this sheet. ', bold: true, fontSize: 12 },
-        faults.join(' '),
-      ],
-    },
-    2.4,
-  );
+const notToLoad = (what: string, why: readonly string[]): Block =>
+  box({ text: [{ text: `${what} `, bold: true, fontSize: 12 }, why.join(' ')] }, 2.4);
 
 /** A dashed line to fold or cut on, with what it is for. */
 export const foldLine = (words: string): Block => ({

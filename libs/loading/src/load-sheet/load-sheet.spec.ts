@@ -1,6 +1,7 @@
 import { pounds, print } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { exampleLoad, standing } from '../named-load/example-load.js';
+import { payloadBars } from '../named-load/payload-bar.js';
 import { exampleSheetRequest, sheetOf } from './example-sheet.js';
 import { makeLoadSheet } from './make-load-sheet.js';
 
@@ -62,6 +63,29 @@ describe('a load sheet', () => {
     expect(of(1, null, [printed.checkCode]).replacesWords).toBeNull();
     // Prints are no part of what a sheet says: its code stays.
     expect(of(3, 2, ['CN3V']).checkCode).toBe(checkCode);
+  });
+
+  it('a drum that is held stands on it as held, with why; the code is another than before the hold', () => {
+    const drums = [standing('0523', 'R1L'), standing('0524', 'R1R'), standing('0447', 'R2L')];
+    const held = drums.map((drum) =>
+      drum.number === '0447' ? drum : { ...drum, held: 'Batch J27-041 is held: water found.' },
+    );
+    const [before, now] = [drums, held].map((each) => sheetOf({ ...load, drums: each }));
+    expect([before!.heldWords, before!.holds, now!.holds]).toEqual([null, true, true]);
+    expect(now!.heldWords).toBe('Batch J27-041 is held: water found. Aboard: 0523, 0524.');
+    expect(now!.drums.map(({ number, onHold }) => [number, onHold])).toEqual([
+      ['0523', true],
+      ['0524', true],
+      ['0447', false],
+    ]);
+    expect(now!.square).toContain('\nHOLD. DO NOT LOAD BY IT: 0523 0524\n');
+    expect(now!.checkCode).not.toBe(before!.checkCode);
+    const [bar] = payloadBars({ ...load, drums: held });
+    expect(bar!.load.map(({ name, onHold }) => [name, onHold])).toEqual([
+      ['0523', true],
+      ['0524', true],
+      ['0447', undefined],
+    ]);
   });
 
   it('counts straps by the heaviest drum, and says where the figures are entered when there are none', () => {

@@ -78,6 +78,8 @@ export interface LoadSheet {
   readonly legs: readonly SheetLeg[];
   /** "0913 is not in the book: 190.0 kg by the crew."; null: every drum is in the book. */
   readonly notInBookWords: string | null;
+  /** "Batch J27-041 is held: water found. Aboard: 0523, 0524.": nobody loads by the sheet; null: no drum on it is held. */
+  readonly heldWords: string | null;
   readonly fuelWords: string;
   /** Null: no drum is aboard. */
   readonly tieDown: SheetTieDown | null;
@@ -115,6 +117,8 @@ export interface SheetDrum {
   /** Where it is to be left. */
   readonly leaveAt: string;
   readonly offAfterLeg: number;
+  /** It is held: neither to be loaded nor to be used. */
+  readonly onHold: boolean;
 }
 
 export interface SheetCargo {

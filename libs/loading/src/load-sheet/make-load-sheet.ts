@@ -6,6 +6,7 @@ import { passengersAndDrums } from '../dangerous-goods/passengers-and-drums.js';
 import { goBackLines } from '../go-back/go-back-lines.js';
 import { checkLoad } from '../named-load/check-load.js';
 import { notInBookWords } from '../named-load/drum-in-no-book.js';
+import { heldAboardWords } from '../named-load/held-aboard.js';
 import { isAboard, type NamedLoad, type StandingDrumAboard } from '../named-load/named-load.js';
 import type { WeighedLeg } from '../named-load/weigh-load.js';
 import { printedLb, printedLbOf } from '../printed-weights.js';
@@ -43,6 +44,7 @@ export function makeLoadSheet(request: LoadSheetRequest): LoadSheet {
     cargo: load.cargo.map(sheetCargo),
     legs,
     notInBookWords: notInBookWords(standing),
+    heldWords: heldAboardWords(standing),
     fuelWords: fuelWords(load, report.legs),
     tieDown: sheetTieDown(request),
     particularsMissing: request.goods.set === null ? particularsMissing : null,
@@ -132,7 +134,7 @@ function totalsOf(load: NamedLoad, index: number, weighed: WeighedLeg): SheetTot
 }
 
 function sheetDrum({ request }: NamedLoad, drum: StandingDrumAboard): SheetDrum {
-  const { number, batch, position, grossKg, litres, offAfterLeg } = drum;
+  const { number, batch, position, grossKg, litres, offAfterLeg, held } = drum;
   const { drumPositions } = configurationOf(request.type, request.configuration);
   const place = drumPositions.find(({ id }) => id === position);
   if (!place) throw new Error(`type ${request.type.id} has no drum position ${position}`);
@@ -147,6 +149,7 @@ function sheetDrum({ request }: NamedLoad, drum: StandingDrumAboard): SheetDrum 
     litres,
     leaveAt,
     offAfterLeg,
+    onHold: held !== undefined,
   };
 }
 

@@ -48,10 +48,12 @@ export function readSquareCode(
 function coveredLines(sheet: SquareOf): string[] {
   const { flight, drums, cargo, legs, holds } = sheet;
   const { id, version, aircraft, date, departs, pilot } = flight;
+  const held = drums.filter(({ onHold }) => onHold).map(({ number }) => number);
   const stops = new Set(drums.map(({ leaveAt }) => leaveAt)).size;
   return [
     `${id} V${version} ${aircraft} ${date} OFF ${departs}${pilot === null ? '' : ` PILOT ${pilot}`}`,
     ...(holds ? [] : ['THIS LOAD DOES NOT HOLD. DO NOT LOAD BY IT.']),
+    ...(held.length === 0 ? [] : [`HOLD. DO NOT LOAD BY IT: ${held.join(' ')}`]),
     ...drums.map(
       ({ number, position, grossKg, lb, leaveAt }) =>
         `${position} ${number} ${print(grossKg, 'kg', 1)} ${print(lb, 'lb')}${stops > 1 ? ` ${leaveAt}` : ''}`,

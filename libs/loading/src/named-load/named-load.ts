@@ -14,6 +14,8 @@ export interface NamedDrum {
   readonly litres: Litres;
   /** Aboard and in no book: what its weight is by. Absent: by the book. */
   readonly notInBook?: 'weight by the crew' | 'planning weight';
+  /** Why it may not be loaded nor used: "Batch J27-041 is held: water found." Absent: it is not held. */
+  readonly held?: string;
   /** Taken out at the end of this leg (0 is the first); aboard from the first leg on. */
   readonly offAfterLeg: number;
 }

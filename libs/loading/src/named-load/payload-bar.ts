@@ -15,6 +15,8 @@ export interface BarBlock {
   /** Whole, as printed. */
   readonly lb: Pounds;
   readonly isDrum: boolean;
+  /** A drum that is held; absent: it is none. */
+  readonly onHold?: true;
 }
 
 /** One limit, measured from the weight it concerns. */
@@ -69,11 +71,12 @@ export function payloadBars(load: NamedLoad, heard: SurfacesHeard = {}): Payload
     return {
       operatingLb: weighed.operatingLb,
       load: [
-        ...drums.map(({ number, grossKg }) => ({
+        ...drums.map(({ number, grossKg, held }) => ({
           name: number,
           kg: grossKg,
           lb: printedLbOf(grossKg),
           isDrum: true,
+          ...(held === undefined ? {} : { onHold: true as const }),
         })),
         ...load.cargo
           .filter((one) => isAboard(one, leg))

@@ -8,7 +8,7 @@ import {
   placeDrums,
   type RouteRequest,
 } from '@drumline/loading';
-import type { Drum } from '@drumline/stock';
+import { type Drum, holdOn } from '@drumline/stock';
 import { type Kilograms, poundsFromKilograms } from '@drumline/units';
 import { sketchFlight } from '../flights/flight-sketch.js';
 import { flightLoads } from '../problem/flight-loads.js';
@@ -88,21 +88,22 @@ function withDrums(
 
 /** Null: it is in no book, and nobody has said that it is aboard. */
 function drumByNumber(
-  { drums, policy }: Scenario,
+  { drums, batches, policy }: Scenario,
   { number, toldKg }: PickedDrum,
 ): Omit<NamedDrum, 'offAfterLeg'> | null {
   const drum = drums.find((one) => one.number === number);
-  if (drum) return asNamed(drum);
+  if (drum) return asNamed(drum, batches);
   return toldKg === undefined ? null : drumInNoBook(number, toldKg, policy);
 }
 
-const asNamed = ({ number, batch, grossKg, tareKg, litres }: Drum): Omit<NamedDrum, 'offAfterLeg'> => ({
-  number,
-  batch,
-  grossKg,
-  tareKg,
-  litres,
-});
+const asNamed = (drum: Drum, batches: Scenario['batches']): Omit<NamedDrum, 'offAfterLeg'> => {
+  const { number, batch, grossKg, tareKg, litres } = drum;
+  const held = holdOn(drum, batches);
+  return {
+    ...{ number, batch, grossKg, tareKg, litres },
+    ...(held === undefined ? {} : { held: `${held.what} is held: ${held.hold.reason}.` }),
+  };
+};
 
 /** Passengers one by one and freight as a lot that may be spread, leg by leg. */
 function cargoOf({ legs }: RouteRequest): CargoToPlace[] {

@@ -17,7 +17,15 @@ export type Limit = z.output<typeof limitSchema>;
 /** One leg as a bar: what it weighs, and every limit on it. */
 export const barSchema = z.object({
   operatingLb: z.number(),
-  load: z.array(z.object({ name: z.string(), kg: z.number(), lb: z.number(), isDrum: z.boolean() })),
+  load: z.array(
+    z.object({
+      name: z.string(),
+      kg: z.number(),
+      lb: z.number(),
+      isDrum: z.boolean(),
+      onHold: z.literal(true).exactOptional(),
+    }),
+  ),
   fuelOnLandingLb: z.number(),
   tripLb: z.number(),
   limits: z.array(limitSchema),

@@ -44,7 +44,7 @@ export const LoadFlight = ({ flight, acts, calendar }: LoadFlightProps) => {
 };
 
 const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly load: Load }) => {
-  const { legs, assumptions, fuelWords, cautions, replacesWords, notInBookWords } = load.sheet;
+  const { legs, assumptions, fuelWords, cautions, replacesWords, notInBookWords, heldWords } = load.sheet;
   const [leg, setLeg] = useState(firstLaden(load.bars));
   const typed = useTypedTotals(flight);
   const { goBack } = legs[leg]!;
@@ -63,6 +63,9 @@ const OpenLoad = ({ flight, load, acts, calendar }: LoadFlightProps & { readonly
         </p>
       )}
       {notInBookWords !== null && <MessageLine kind="note" what="Not in the book" why={notInBookWords} />}
+      {heldWords !== null && flight.needsDecision === null && (
+        <MessageLine what="HOLD: not to be loaded, not to be used" why={heldWords} />
+      )}
       {!load.holds && (
         <MessageLine
           what="The load does not hold"

@@ -32,6 +32,7 @@ const sheetDrumSchema = z.object({
   grossKg: z.number(),
   lb: z.number(),
   leaveAt: z.string(),
+  onHold: z.boolean(),
 });
 
 export type SheetDrum = z.output<typeof sheetDrumSchema>;
@@ -69,6 +70,7 @@ export const sheetSchema = z.object({
     .nullable(),
   particularsMissing: z.string().nullable(),
   notInBookWords: z.string().nullable(),
+  heldWords: z.string().nullable(),
   fuelWords: z.string(),
   assumptions: z.string(),
   cautions: z.array(z.string()),

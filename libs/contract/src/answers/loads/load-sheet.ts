@@ -14,6 +14,7 @@ export const sheetDrumAnswer = z
     litres: litres,
     leaveAt: z.string().describe('Where it is to be left.'),
     offAfterLeg: z.number(),
+    onHold: z.boolean().describe('It is held: neither to be loaded nor to be used.'),
   })
   .meta({ id: 'SheetDrum' });
 
@@ -61,6 +62,10 @@ export const loadSheetAnswer = z
       .string()
       .nullable()
       .describe('"0913 is not in the book: 190.0 kg by the crew."; null: every drum is in the book.'),
+    heldWords: z
+      .string()
+      .nullable()
+      .describe('"Batch J27-041 is held: water found. Aboard: 0523."; null: no drum on it is held.'),
     fuelWords: z.string(),
     tieDown: sheetTieDownAnswer.nullable().describe('Null: no drum is aboard.'),
     particularsMissing: z

@@ -8,6 +8,7 @@ export const barBlockAnswer = z
     kg: kg,
     lb: lb.describe('Whole, as printed.'),
     isDrum: z.boolean(),
+    onHold: z.literal(true).describe('A drum that is held; absent: it is none.').exactOptional(),
   })
   .meta({ id: 'BarBlock', description: 'One thing aboard, as a block of the bar.' });
 

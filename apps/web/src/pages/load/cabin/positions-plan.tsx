@@ -1,5 +1,5 @@
 import './cabin.css';
-import { figure } from '../../../ui/index.js';
+import { figure, LevelMark } from '../../../ui/index.js';
 import type { Cabin, Load, Placed } from '../load-read.js';
 import type { SheetDrum } from '../sheet-read.js';
 import { rowsOf, sideOf } from './standing.js';
@@ -71,6 +71,7 @@ const PlaceBox = ({ id, drum, cargo, leave, chosen, onChoose, tied, onTied }: Pl
       {drum !== undefined && <span className="batch">{drum.batch}</span>}
       {cargo.length > 0 && <span>{cargo.join(', ')}</span>}
       {drum === undefined && cargo.length === 0 && <span className="slate">empty</span>}
+      {drum?.onHold && <LevelMark level="held" />}
       {stays && <span className="leave">leave if soft</span>}
     </>
   );
@@ -89,7 +90,7 @@ const PlaceBox = ({ id, drum, cargo, leave, chosen, onChoose, tied, onTied }: Pl
           {what}
         </button>
       )}
-      {drum !== undefined && (
+      {drum !== undefined && !drum.onHold && (
         <label className="tied">
           tied
           <input

@@ -71,9 +71,9 @@ export const BarBlocks = ({ bar, scale, height }: BarBlocksProps) => {
             {...{ scale, height }}
             fromLb={from}
             lb={block.lb}
-            fill="var(--paper)"
+            fill={block.onHold ? 'url(#load-over)' : 'var(--paper)'}
             name={block.name}
-            below={lb(block.lb)}
+            below={block.onHold && tall ? 'HOLD' : lb(block.lb)}
           />
         );
       })}
@@ -151,7 +151,7 @@ const BreakLine = ({ height }: { readonly height: number }) => {
 const blocksWords = ({ operatingLb, load, fuelOnLandingLb, tripLb }: Bar): string =>
   [
     `operating ${figure(operatingLb)} lb`,
-    ...load.map(({ name, lb }) => `${name} ${figure(lb)} lb`),
+    ...load.map(({ name, lb, onHold }) => `${name} ${figure(lb)} lb${onHold ? ' HOLD' : ''}`),
     `fuel on landing ${figure(fuelOnLandingLb)} lb`,
     `trip ${figure(tripLb)} lb`,
   ].join(', ');
