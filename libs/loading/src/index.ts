@@ -70,7 +70,7 @@ export * from './tie-down/tie-down.js';
 export * from './tie-down/tie-down-setting.js';
 export { compareTotals, type TotalsComparison } from './two-totals/compare-totals.js';
 export { nearNumbers } from './two-totals/near-numbers.js';
-export { questionFill, questionWeight } from './two-totals/question-weight.js';
+export { questionFill, questionLimit, questionWeight } from './two-totals/question-weight.js';
 export { type ItemTotals, itemTotals, type SheetItem } from './two-totals/sheet-item.js';
 export type { Slip, SlipKind } from './two-totals/slip.js';
 export {

@@ -41,7 +41,7 @@ describe('faults of form say what stands there and what belongs there', () => {
       'counts',
       'at',
       '2031-03-02 18:00',
-      '"2031-03-02 18:00" does not fit: an instant is written YYYY-MM-DDTHH:MMZ in UTC, like 2027-06-14T06:00Z.',
+      '"2031-03-02 18:00" does not fit: give the day and the time in UTC, with T between and Z behind, like 2027-06-14T06:00Z.',
     ],
     [
       'flights',

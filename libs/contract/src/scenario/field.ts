@@ -90,7 +90,10 @@ const instantPattern = new RegExp(
 export const instant = (description: string, example: string) =>
   z
     .string()
-    .regex(instantPattern, 'an instant is written YYYY-MM-DDTHH:MMZ in UTC, like 2027-06-14T06:00Z')
+    .regex(
+      instantPattern,
+      'give the day and the time in UTC, with T between and Z behind, like 2027-06-14T06:00Z',
+    )
     .meta({ description, unit: 'UTC', examples: [example] });
 
 export const clockTime = (description: string, example: string) =>

@@ -1,6 +1,6 @@
-import { kilograms, litres } from '@drumline/units';
+import { kilograms, litres, pounds } from '@drumline/units';
 import { expect, it } from 'vitest';
-import { questionFill, questionWeight } from './question-weight.js';
+import { questionFill, questionLimit, questionWeight } from './question-weight.js';
 
 const six = { count: 6, grossKg: kilograms(180) };
 
@@ -33,4 +33,12 @@ it('a drum that would hold more than to the brim is asked about, one that is ful
     '250 kg would be 288 L of fuel, and a drum holds 216 L. Weighed with its pallet, or in lb?',
   );
   expect(questionFill(kilograms(193), { litres: litres(216), brimLitres })).toBeNull();
+});
+
+it('a strip limit typed in kg is asked about, beside what the type may weigh; a short strip is not', () => {
+  const typeA = pounds(7150);
+  expect(questionLimit(pounds(3130), typeA)).toBe('Is it kg?');
+  expect(questionLimit(pounds(6550), typeA)).toBeNull();
+  expect(questionLimit(pounds(5100), typeA)).toBeNull();
+  expect(questionLimit(pounds(71), typeA)).toBeNull();
 });

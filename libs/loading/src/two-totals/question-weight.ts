@@ -3,6 +3,7 @@ import {
   kilograms,
   kilogramsFromPounds,
   type Litres,
+  type Pounds,
   pounds,
   poundsFromKilograms,
   print,
@@ -10,7 +11,7 @@ import {
 } from '@drumline/units';
 import { countWords } from '../wording.js';
 
-/** Share of the planned weight under and over which a typed figure is asked about. */
+/** Share of the expected weight under and over which a typed figure is asked about. */
 const least = 0.7;
 const most = 1.4;
 
@@ -33,6 +34,16 @@ export function questionWeight(
     ? `Is it ${unit === 'kg' ? 'lb' : 'kg'}?`
     : `They weigh about ${about}.`;
   return `${printNumber(typed)} in a ${unit} field is ${asTyped < 1 ? 'light' : 'heavy'} for ${countWords(drums.count, 'drum')}. ${question}`;
+}
+
+/**
+ * A question about a limit typed in lb for a strip, beside what the type may weigh anywhere: "Is it kg?" where it is far from
+ * that in lb and near it in kg. Null: plausible. Nothing is refused; the person answers.
+ */
+export function questionLimit(typedLb: Pounds, ofTheType: Pounds): string | null {
+  const isKilograms =
+    !isNear(typedLb / ofTheType) && isNear(poundsFromKilograms(kilograms(typedLb)) / ofTheType);
+  return isKilograms ? 'Is it kg?' : null;
 }
 
 /**

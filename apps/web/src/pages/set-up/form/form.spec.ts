@@ -57,6 +57,11 @@ describe('a form read from the schema', () => {
     expect(fault('bases', 'pricePerLitre', '-245 is too small.', 'Give at least 0.')).toBe(
       '-2.45 cr/L is too small. Give at least 0 cr/L.',
     );
+    const [missing, add] = ['this field is missing.', 'Add it (a number).'];
+    expect(fault('bases', 'pricePerLitre', missing, add)).toBe(
+      'Nothing is given here. Type a figure, in cr/L.',
+    );
+    expect(fault('weather', 'place', missing, 'Add it (text).')).toBe('Nothing is given here. Fill it in.');
     const name = '"free" does not fit.';
     expect(fault('weather', 'place', name, 'Use 1 of 2.')).toBe(`${name} Use 1 of 2.`);
   });

@@ -6,12 +6,20 @@ import { asTyped } from './typed.js';
 /** What is wrong, in the figures that were typed: 120 %, not the 1.2 that is kept. The same words at the field and in the list. */
 export const typedFault = (spec: FieldSpec, fault: FieldFault): FieldFault => {
   const field = fieldAt(spec, fault.path);
+  if (field !== undefined && fault.problem === 'this field is missing.')
+    return { ...fault, problem: 'Nothing is given here.', remedy: whatToGive(field) };
   if (field?.kind !== 'number' || field.perUnit === 1) return fault;
   const typed = (words: string) =>
     words.replace(/-?\d+(\.\d+)?(?!\w)/g, (kept) => `${asTyped(field, Number(kept))} ${field.unit}`.trim());
   return /^-?\d/.test(fault.problem)
     ? { ...fault, problem: typed(fault.problem), remedy: typed(fault.remedy) }
     : fault;
+};
+
+const whatToGive = (field: FieldSpec): string => {
+  if (field.kind === 'choice') return `Choose ${field.values.join(' or ')}.`;
+  if (field.kind === 'number') return `Type a figure${field.unit === '' ? '' : `, in ${field.unit}`}.`;
+  return 'Fill it in.';
 };
 
 /** "Absences 2, From": the labels of the form on the way to a field. A field that the form has not keeps its own name. */

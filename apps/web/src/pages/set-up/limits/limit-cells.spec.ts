@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cellsOf, columnOf, faultWhere, limitOf, limitRows, references } from './limit-cells.js';
+import { cellDoubt, cellsOf, columnOf, faultWhere, limitOf, limitRows, references } from './limit-cells.js';
 
 const limit = (type: string, whenSoft: unknown) => ({
   id: `XLOR-${type}`,
@@ -12,7 +12,8 @@ const limit = (type: string, whenSoft: unknown) => ({
     reference: 'strip table, revision 12',
   },
 });
-const row = { id: 'XLOR-B', place: 'XLOR', type: 'B', line: null };
+const most = { takeoffLb: 7150, landingLb: 7000 };
+const row = { id: 'XLOR-B', most, place: 'XLOR', type: 'B', line: null };
 
 describe('the table of strip limits', () => {
   it('says where a fault is by the heads of its columns, and not by the names of a file', () => {
@@ -38,6 +39,14 @@ describe('the table of strip limits', () => {
       ['XLOR-A', false],
       ['XLOR-B', true],
     ]);
+  });
+
+  it('asks whether a figure is kg where the type would be near to it in kg only; what comes off when soft is not asked about', () => {
+    expect(cellDoubt(row, 'takeoffLb', '3,130')).toBe('Is it kg?');
+    expect(cellDoubt(row, 'landingLb', '6,650')).toBeNull();
+    expect(cellDoubt(row, 'softTakeoffLessLb', '313')).toBeNull();
+    expect(cellDoubt(row, 'takeoffLb', '')).toBeNull();
+    expect(cellDoubt(row, 'takeoffLb', 'six')).toBeNull();
   });
 
   it('reads a limit and gives it back, soft figures or closed', () => {

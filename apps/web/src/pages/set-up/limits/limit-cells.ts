@@ -1,3 +1,5 @@
+import { questionLimit } from '@drumline/loading';
+import { pounds } from '@drumline/units';
 import { figure } from '../../../ui/index.js';
 import type { KeptLine } from '../kept/kept.js';
 
@@ -17,6 +19,8 @@ export type LimitCells = Readonly<Record<LimitColumn, string>>;
 export interface LimitRow {
   /** As the server names it: XLOR-B. */
   readonly id: string;
+  /** What the type may weigh anywhere. */
+  readonly most: { readonly takeoffLb: number; readonly landingLb: number };
   readonly place: string;
   readonly type: string;
   readonly line: KeptLine | null;
@@ -54,7 +58,14 @@ export const limitRows = (
     .flatMap((place) =>
       types.map((type) => {
         const id = `${place.id}-${type.id}`;
-        return { id, place: place.id, type: type.id, line: limits.find((limit) => limit.id === id) ?? null };
+        const most = { takeoffLb: Number(type.data.maxTakeoffLb), landingLb: Number(type.data.maxLandingLb) };
+        return {
+          id,
+          most,
+          place: place.id,
+          type: type.id,
+          line: limits.find((limit) => limit.id === id) ?? null,
+        };
       }),
     );
 
@@ -62,8 +73,8 @@ export const limitRows = (
 export const limitOf = ({ place, type }: LimitRow, cells: LimitCells, reference: string): object | null => {
   if (columns.every((column) => cells[column].trim() === '')) return null;
   const figure = (column: LimitColumn) => {
-    const text = cells[column].trim().replaceAll(',', '');
-    return text === '' ? undefined : Number.isNaN(Number(text)) ? cells[column] : Number(text);
+    const typed = typedFigure(cells[column]);
+    return Number.isNaN(typed) ? cells[column] : typed;
   };
   const isClosed = [cells.softTakeoffLessLb, cells.softLandingLessLb].some(
     (text) => text.trim() === 'closed',
@@ -77,6 +88,19 @@ export const limitOf = ({ place, type }: LimitRow, cells: LimitCells, reference:
     whenSoft: isClosed ? 'closed' : withoutGaps(whenSoft),
     reference,
   };
+};
+
+/** Undefined: empty; NaN: no figure. */
+const typedFigure = (cell: string): number | undefined => {
+  const text = cell.trim().replaceAll(',', '');
+  return text === '' ? undefined : Number(text);
+};
+
+/** "Is it kg?" of a figure that the type would be near to in kg only. */
+export const cellDoubt = ({ most }: LimitRow, column: LimitColumn, cell: string): string | null => {
+  const typed = typedFigure(cell) ?? Number.NaN;
+  if ((column !== 'takeoffLb' && column !== 'landingLb') || Number.isNaN(typed)) return null;
+  return questionLimit(pounds(typed), pounds(most[column]));
 };
 
 const withoutGaps = (given: Readonly<Record<string, unknown>>) =>

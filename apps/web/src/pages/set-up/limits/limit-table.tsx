@@ -1,5 +1,6 @@
-import type { KeyboardEvent } from 'react';
+import { type KeyboardEvent, useId } from 'react';
 import {
+  cellDoubt,
   cellsOf,
   columnOf,
   columns,
@@ -71,6 +72,7 @@ const Row = ({
           kept={kept[column]}
           typed={typed[column]}
           proposed={proposed[row.id]?.[column]}
+          doubt={cellDoubt(row, column, typed[column])}
           isWrong={wrong.some(({ path }) => (columnOf(path) ?? column) === column)}
           mayDraft={mayDraft}
           onType={(text) => onType(row, column, text)}
@@ -88,23 +90,30 @@ interface CellProps {
   readonly kept: string;
   readonly typed: string;
   readonly proposed: string | undefined;
+  /** What is asked about the figure; it is kept. */
+  readonly doubt: string | null;
   readonly isWrong: boolean;
   readonly mayDraft: boolean;
   readonly onType: (text: string) => void;
 }
 
-const Cell = ({ label, kept, typed, proposed, isWrong, mayDraft, onType }: CellProps) => {
+const Cell = ({ label, kept, typed, proposed, doubt, isWrong, mayDraft, onType }: CellProps) => {
+  const said = useId();
   const isChanged = typed !== kept;
   const waits = proposed !== undefined && proposed !== kept && !isChanged;
   return (
     <td className={`n ${isWrong ? 'wrong' : isChanged || waits ? 'changed' : ''}`}>
       {isWrong && <small className="plum">fault</small>}
       {isChanged && kept !== '' && <span className="was">{kept}</span>}
+      <span id={said} aria-live="polite">
+        {isChanged && doubt !== null && <b className="doubt">{doubt} </b>}
+      </span>
       {waits && <b>{proposed === '' ? 'none' : proposed}, waits </b>}
       {mayDraft ? (
         <input
           aria-label={label}
           aria-invalid={isWrong || undefined}
+          aria-describedby={isChanged && doubt !== null ? said : undefined}
           value={typed}
           onChange={(event) => onType(event.target.value)}
           onKeyDown={(event) => moveOrRestore(event, () => onType(kept))}
