@@ -1,7 +1,7 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { Suspense, useEffect, useRef } from 'react';
 import { Redirect, Route, Switch, useLocation } from 'wouter';
-import { type Me, useChanges, useLink, useMe, useSettings } from '../api/index.js';
+import { type Me, useChanges, useLink, useMay, useMe, useSettings } from '../api/index.js';
 import { fetchPages, firstPageOf, isOfTheOperator, type Page, pages, pagesOf } from '../pages.js';
 import { useSendLines } from '../paper/send-lines.js';
 import { RadioLine } from '../radio/radio-line.js';
@@ -10,6 +10,7 @@ import { NoSuchPage } from './no-such-page.js';
 import { NotOpen } from './not-open.js';
 import { PageList } from './page-list.js';
 import { PageMistake } from './page-mistake.js';
+import { ReadAhead } from './read-ahead.js';
 import { TopLine } from './top-line.js';
 
 /** Top line, list of pages, and the page. */
@@ -22,6 +23,7 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
   useSendLines(me.id);
   useChanges(reads, isOfTheOperator(me));
   useFetchedPages(me);
+  const mayEnter = useMay()('count', 'enter');
   return (
     <div className="frame">
       <a className="skip" href="#page">
@@ -35,6 +37,7 @@ export const AppFrame = ({ reads }: { readonly reads: QueryClient }) => {
         </PageMistake>
       </main>
       {isOfTheOperator(me) && <RadioLine />}
+      {isOfTheOperator(me) && mayEnter && <ReadAhead />}
     </div>
   );
 };

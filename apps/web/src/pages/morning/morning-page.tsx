@@ -13,7 +13,6 @@ import { changedRows, OneWindow, WordsList } from './lists.js';
 import { MorningFields } from './morning-fields.js';
 import { type Morning, morningSchema } from './morning-read.js';
 import { awayRows, notHeardRows } from './not-heard-rows.js';
-import { ReadAhead } from './read-ahead.js';
 import { StripTable } from './strip-table.js';
 import { WaitingHandover } from './waiting-handover.js';
 
@@ -29,7 +28,6 @@ export const MorningPage = () => {
   const keptSurfaces = useKeptSurfaces();
   const isOfBefore = useWhyOfBefore(read) !== undefined;
   const rows = read.value === undefined ? [] : decideRows(read.value, calendar, isOfBefore);
-  const mayEnter = useMay()('count', 'enter');
   const choose = (next: Since) => {
     setSince(next);
     setFrom(next === 'handover' ? (read.value?.handedOverAt ?? null) : null);
@@ -100,7 +98,6 @@ export const MorningPage = () => {
           </div>
         )}
       </Picture>
-      {mayEnter && <ReadAhead />}
       {read.value !== undefined && open !== undefined && (
         <OpenDialog open={open} morning={read.value} onClose={() => setOpen(undefined)} />
       )}
