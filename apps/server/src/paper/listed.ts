@@ -22,6 +22,9 @@ const lineHeight = 14;
 /** Signs that a line across the page holds. */
 const lineSigns = 100;
 
+/** Lines of assumptions of a usual flight: a second stop and a surface that nobody knows make more. */
+const usualAssumed = 3;
+
 /**
  * Room to write in beside what is signed, in points: what the paper has for it, less what a leg lists and says beyond a usual
  * full one. Null: more than one page holds, and the sentences of the leg go on a page of their own; nothing is set smaller.
@@ -29,7 +32,8 @@ const lineSigns = 100;
 export const roomToWriteIn = (sheet: LoadSheet, leg: number, paper: PaperSize): number | null => {
   const { drums, cargo } = listedOn(sheet, leg);
   const said = [sheet.notInBookWords, sheet.legs[leg]!.passengersAndDrums.words];
-  const lines = said.reduce((sum, words) => sum + Math.ceil((words ?? '').length / lineSigns), 0);
+  const assumed = Math.max(0, Math.ceil(sheet.assumptions.length / lineSigns) - usualAssumed);
+  const lines = said.reduce((sum, words) => sum + Math.ceil((words ?? '').length / lineSigns), assumed);
   const more = (drums.length + cargo.length - fullRows) * rowHeight + lines * lineHeight;
   const room = papers[paper].moreToWriteIn;
   return more > room ? null : Math.min(room, room - more);

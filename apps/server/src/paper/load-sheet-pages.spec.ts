@@ -223,6 +223,31 @@ it('a second stop gets a page of its own, with the same version and check code',
   }
 });
 
+it.each(paperSizes.flatMap((paper) => ['approved', 'held'].map((as) => [paper, as] as const)))(
+  'a flight of two stops, of which one surface is unknown, is a page of %s for each, %s',
+  { timeout: 60_000 },
+  async (paper, as) => {
+    const held = { reason: 'water found', by: 'fuel quality', at: scenario.asOf };
+    const of =
+      as === 'held'
+        ? { ...scenario, batches: scenario.batches.map((batch) => ({ ...batch, held })) }
+        : scenario;
+    const twoStops = sheetOf(of, {
+      ...fullFlight,
+      ...{ id: 'F001', aircraft: 'A1', from: 'XMER', to: 'XMER' },
+      stops: [
+        { place: 'XLOR', drums: 3 },
+        { place: 'XGAN', drums: 2 },
+      ],
+    });
+    expect(twoStops.assumptions).toContain('unknown counts as soft');
+    const pages = loadSheetPages(twoStops, printOf(scenario, paper));
+    const pdf = await pdfOf(paper, twoStops);
+    if (process.env.SHOTS) writeFileSync(`${process.env.SHOTS}/two-stops-${paper}-${as}.pdf`, pdf);
+    expect([pages.length, pageCount(pdf)]).toEqual([2, 2]);
+  },
+);
+
 it('no part of a page is used in another: the maker of the PDF would print it once', () => {
   const partsOf = (part: unknown): object[] =>
     typeof part !== 'object' || part === null ? [] : [part, ...Object.values(part).flatMap(partsOf)];

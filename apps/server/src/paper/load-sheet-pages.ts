@@ -7,7 +7,7 @@ import type { PrintStamp } from './print-stamp.js';
 import { drumTable } from './sheet-drums.js';
 import { sheetFoot } from './sheet-foot.js';
 import { foldLine, sheetHead } from './sheet-head.js';
-import { acrossThePage, dangerousGoods, decided } from './sheet-lines.js';
+import { acrossThePage, dangerousGoods, decided, waysOut } from './sheet-lines.js';
 import { homeTables, weightsTable } from './sheet-weights.js';
 
 /** What a print adds to a load sheet. */
@@ -47,14 +47,20 @@ export const loadSheetPages = (sheet: LoadSheet, print: SheetPrint): readonly Bl
 const wholePage = (page: SheetPage): Block => ({
   stack: [
     ...untilTheFold(page),
-    sideBySide(
-      [weightsTable(legOf(page)), decided(legOf(page))],
-      [...homeAndFuel(page), dangerousGoods(page.sheet, legOf(page))],
-    ),
+    besideTheWeights(page),
     acrossThePage(page.sheet, legOf(page)),
     sheetFoot(page),
   ],
 });
+
+/** Where the next leg is loaded too, no way home stands at the right, and the ways out have its room. */
+const besideTheWeights = (page: SheetPage): Block => {
+  const leg = legOf(page);
+  const right = [...homeAndFuel(page), dangerousGoods(page.sheet, leg)];
+  return homeTables(page.sheet, page.leg).length > 0
+    ? sideBySide([weightsTable(leg), decided(leg)], right)
+    : sideBySide([weightsTable(leg), decided(leg, 'without')], [...right, waysOut(leg)]);
+};
 
 const weightsPage = (page: SheetPage): Block => ({
   stack: [

@@ -3,18 +3,29 @@ import { isValidDate } from '@drumline/units';
 import { type Block, blank, box, type Cell, grid, tickWith } from './parts.js';
 import { dayOfYear } from './print-stamp.js';
 
-/** What was decided the evening before, in sentences: what binds, when to go back. */
-export const decided = ({ binds, goBack }: SheetLeg): Block => {
-  const lines = [binds, ...goBack.lines];
-  // Where to go, where else, and the place that a reader of the map would take and may not, stand in one row.
-  const at = lines.findIndex((line) => line.startsWith('If ') && line.includes(' closes '));
-  const ways = [...lines.splice(at), goBack.notToUse].filter(Boolean).join(' ');
-  return {
-    table: { widths: ['*'], body: [...lines, ways].map((line): Cell[] => [leadIn(line)]) },
-    layout: grid(1.4, 0.5, [4, 0.8]),
-    margin: [0, 3, 0, 0],
-  };
-};
+/** What was decided the evening before, in sentences: what binds, when to go back; with the ways out, or they stand elsewhere. */
+export const decided = (leg: SheetLeg, where: 'with ways out' | 'without' = 'with ways out'): Block =>
+  sentences([...untilItCloses(leg), ...(where === 'without' ? [] : [waysOutWords(leg)])]);
+
+export const waysOut = (leg: SheetLeg): Block => sentences([waysOutWords(leg)]);
+
+const untilItCloses = ({ binds, goBack }: SheetLeg): readonly string[] => [
+  binds,
+  ...goBack.lines.slice(0, firstWayOut(goBack)),
+];
+
+/** Where to go, where else, and the place that a reader of the map would take and may not, in one row. */
+const waysOutWords = ({ goBack }: SheetLeg): string =>
+  [...goBack.lines.slice(firstWayOut(goBack)), goBack.notToUse].filter(Boolean).join(' ');
+
+const firstWayOut = ({ lines }: SheetLeg['goBack']): number =>
+  lines.findIndex((line) => line.startsWith('If ') && line.includes(' closes '));
+
+const sentences = (lines: readonly string[]): Block => ({
+  table: { widths: ['*'], body: lines.map((line): Cell[] => [leadIn(line)]) },
+  layout: grid(1.4, 0.5, [4, 0.8]),
+  margin: [0, 3, 0, 0],
+});
 
 /** What no book knows, how the drums are tied, under which approval passengers fly beside them, and what the loader looks at himself. */
 export const acrossThePage = (
