@@ -64,7 +64,7 @@ export interface MorningAnswer {
     readonly afternoonCancel: number;
   } | null;
   readonly fuel: readonly FuelAt[];
-  readonly bases: readonly { readonly place: string; readonly bulkLitres: number }[];
+  readonly bases: readonly FuelAtBase[];
 }
 
 /** A flight that waits for somebody: offered, or marked. */
@@ -164,11 +164,25 @@ export interface StripNow {
 export interface FuelAt {
   readonly place: string;
   readonly usableLitres: number;
-  /** Of it for a medevac only; and what is to be kept for that. */
+  /** What stands there and what of it may not be used. */
+  readonly bookLitres: number;
+  readonly heldLitres: number;
+  readonly pastRetestLitres: number;
+  /** Of the usable litres for a medevac only; and what is to be kept for that. */
   readonly reserveLitres: number;
   readonly reserveSetLitres: number;
   /** Of the usable litres, planned as drawn by now and not reported. */
   readonly notReportedLitres: number;
   readonly countedAt: IsoInstant | null;
   readonly confidence: 'high' | 'medium' | 'low';
+}
+
+/** Filled drums at a base that may be used, those that may not, and the bulk. */
+export interface FuelAtBase {
+  readonly place: string;
+  readonly usableLitres: number;
+  readonly usableDrums: number;
+  readonly heldDrums: number;
+  readonly pastRetestDrums: number;
+  readonly bulkLitres: number;
 }

@@ -245,6 +245,17 @@ it('a hold stays to be decided on until every place and crew has been called', a
   expect((await morning()).openCalls).toMatchObject([
     { called: 1, toCall: open!.toCall.filter((each) => each !== 'XALD') },
   ]);
+  const { fuel, bases } = await morning();
+  expect(fuel.find(({ place }) => place === 'XMAR')).toMatchObject({
+    usableLitres: 0,
+    bookLitres: 600,
+    heldLitres: 600,
+  });
+  expect(bases).toMatchObject([
+    { place: 'XALD', heldDrums: 14 },
+    { place: 'XMER', heldDrums: 10 },
+  ]);
+  expect(bases.every(({ usableLitres, usableDrums }) => usableLitres === usableDrums * 200)).toBe(true);
   for (const each of open!.toCall) await desk.manager.put(`/api/holds/${id}/calls/${each}`, {});
   expect((await morning()).openCalls).toEqual([]);
 });

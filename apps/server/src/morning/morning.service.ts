@@ -1,5 +1,5 @@
 import { cachesBelowCritical, cachesBelowMinimum, oneWindow } from '@drumline/planning';
-import { freshCountHours } from '@drumline/stock';
+import { type BaseStock, freshCountHours } from '@drumline/stock';
 import { addDays, type IsoInstant, instantOf } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
@@ -14,13 +14,15 @@ import { ProjectionsService } from '../projections/projections.service.js';
 import { ProposalsService } from '../proposals/proposals.service.js';
 import { CasePagesService } from '../stock/case-pages.service.js';
 import { OpenCallsService } from '../stock/open-calls.service.js';
+import type { PlaceFigures } from '../stock/place-figures.js';
 import { RaisedService } from '../stock/raised.service.js';
+import { StockFiguresService } from '../stock/stock-figures.service.js';
 import { ClockService } from '../territory/clock.service.js';
 import { ChangedSinceService } from './changed-since.service.js';
 import { crewsNotHeard } from './crews-not-heard.js';
 import { packTime } from './decide-by.js';
 import { firstTakeOff } from './first-take-off.js';
-import type { FuelAt, MorningAnswer, NotHeard, StripNow } from './morning-answer.js';
+import type { FuelAt, FuelAtBase, MorningAnswer, NotHeard, StripNow } from './morning-answer.js';
 import { stripsNow } from './strips-now.js';
 import { decideCase, decideProposal, didTheyFly, fillsShort, toDecide } from './to-decide.js';
 
@@ -43,6 +45,7 @@ export class MorningService {
     private readonly store: FlightStoreService,
     private readonly away: AwayFlightsService,
     private readonly projections: ProjectionsService,
+    private readonly figures: StockFiguresService,
     private readonly cases: CasePagesService,
     private readonly proposals: ProposalsService,
     private readonly raised: RaisedService,
@@ -118,7 +121,7 @@ export class MorningService {
       firstTakeOff: firstTakeOff(board),
       worstOdds: worstOdds(board, strips),
       fuel: projections.items.map(fuelAt).toSorted((one, other) => other.usableLitres - one.usableLitres),
-      bases: scenario.bases.map(({ place, bulkLitres }) => ({ place, bulkLitres })),
+      bases: scenario.bases.map(fuelAtBase((await this.figures.current()).figures)),
     };
   }
 }
@@ -156,6 +159,21 @@ const cachesAndPhones = ({ items, notHeardFrom }: Projections): Omit<NotHeard, '
 const ageOf = ({ stock: { lastCount } }: Projections['items'][number]): number =>
   lastCount?.ageHours ?? Number.POSITIVE_INFINITY;
 
+const fuelAtBase =
+  (figures: ReadonlyMap<string, PlaceFigures>) =>
+  ({ place, bulkLitres }: BaseStock): FuelAtBase => {
+    const at = figures.get(place);
+    const { sealedHeldDrums = 0, sealedPastRetestDrums = 0 } = at ?? {};
+    return {
+      place,
+      usableLitres: at?.usableLitres ?? 0,
+      usableDrums: (at?.sealedDrums ?? 0) - sealedHeldDrums - sealedPastRetestDrums,
+      heldDrums: sealedHeldDrums,
+      pastRetestDrums: sealedPastRetestDrums,
+      bulkLitres,
+    };
+  };
+
 const fuelAt = ({
   place,
   medevacReserveLitres,
@@ -164,6 +182,9 @@ const fuelAt = ({
 }: Projections['items'][number]): FuelAt => ({
   place,
   usableLitres: stock.usableLitres,
+  bookLitres: stock.bookLitres,
+  heldLitres: stock.heldLitres,
+  pastRetestLitres: stock.pastRetestLitres,
   reserveLitres: Math.max(0, Math.min(medevacReserveLitres, stock.usableLitres)),
   reserveSetLitres: medevacReserveLitres,
   notReportedLitres: notReported.reduce((sum, { litres }) => sum + litres, 0),

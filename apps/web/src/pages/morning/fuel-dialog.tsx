@@ -1,5 +1,6 @@
 import { useCalendar } from '../../api/index.js';
 import { Dialog, inWords, Lines } from '../../ui/index.js';
+import { drumsAtBaseWords, nothingUsableWords } from './fuel-words.js';
 import type { Morning } from './morning-read.js';
 import { reserveAt } from './reserve-words.js';
 
@@ -38,12 +39,27 @@ export const FuelDialog = ({ morning: { fuel, bases }, onClose }: FuelDialogProp
           { head: 'Confidence', cell: ({ confidence }) => confidence },
         ]}
       />
-      {none.length > 0 && <p>No fuel by the book: {none.map(({ place }) => place).join(', ')}.</p>}
+      {none.length > 0 && <p>Nothing usable: {none.map(nothingUsableWords).join('; ')}.</p>}
       {bases.length > 0 && (
-        <p>
-          In bulk at the bases, as last kept:{' '}
-          {bases.map(({ place, bulkLitres }) => `${place} ${inWords(bulkLitres, 'L')}`).join(', ')}.
-        </p>
+        <Lines
+          caption="At the bases"
+          rows={bases}
+          keyOf={({ place }) => place}
+          columns={[
+            { head: 'Base', heads: true, cell: ({ place }) => <b>{place}</b> },
+            {
+              head: 'In filled drums',
+              figures: true,
+              cell: ({ usableLitres }) => inWords(usableLitres, 'L'),
+            },
+            { head: 'Drums', cell: drumsAtBaseWords },
+            {
+              head: 'In bulk, as last kept',
+              figures: true,
+              cell: ({ bulkLitres }) => inWords(bulkLitres, 'L'),
+            },
+          ]}
+        />
       )}
     </Dialog>
   );

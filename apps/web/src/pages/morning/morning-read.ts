@@ -119,11 +119,23 @@ const windowFlight = z.object({
 const fuel = z.object({
   place: z.string(),
   usableLitres: z.number(),
+  bookLitres: z.number(),
+  heldLitres: z.number(),
+  pastRetestLitres: z.number(),
   reserveLitres: z.number(),
   reserveSetLitres: z.number(),
   notReportedLitres: z.number(),
   countedAt: z.string().nullable(),
   confidence: z.enum(['high', 'medium', 'low']),
+});
+
+const fuelAtBase = z.object({
+  place: z.string(),
+  usableLitres: z.number(),
+  usableDrums: z.number(),
+  heldDrums: z.number(),
+  pastRetestDrums: z.number(),
+  bulkLitres: z.number(),
 });
 
 /** GET /api/morning. */
@@ -180,7 +192,7 @@ export const morningSchema = partOf<MorningAnswer>()(
       .object({ place: z.string(), morningCancel: z.number(), afternoonCancel: z.number() })
       .nullable(),
     fuel: z.array(fuel),
-    bases: z.array(z.object({ place: z.string(), bulkLitres: z.number() })),
+    bases: z.array(fuelAtBase),
   }),
 );
 

@@ -13,7 +13,7 @@ import {
   openCallsAnswer,
   unheardFlightAnswer,
 } from './to-decide.js';
-import { fuelAtAnswer, stripNowAnswer, windowFlightAnswer } from './today.js';
+import { fuelAtAnswer, fuelAtBaseAnswer, stripNowAnswer, windowFlightAnswer } from './today.js';
 
 export const morningAnswer = z
   .strictObject({
@@ -91,12 +91,7 @@ export const morningAnswer = z
       })
       .nullable(),
     fuel: z.array(fuelAtAnswer),
-    bases: z.array(
-      z.strictObject({
-        place: z.string(),
-        bulkLitres: z.number(),
-      }),
-    ),
+    bases: z.array(fuelAtBaseAnswer),
   })
   .meta({
     id: 'MorningAnswer',

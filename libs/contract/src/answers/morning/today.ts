@@ -56,6 +56,9 @@ export const fuelAtAnswer = z
   .strictObject({
     place: z.string(),
     usableLitres: z.number(),
+    bookLitres: z.number(),
+    heldLitres: z.number(),
+    pastRetestLitres: z.number().describe('Past retest and not held.'),
     reserveLitres: z.number().describe('Of the usable litres, for a medevac only.'),
     reserveSetLitres: z.number().describe('What is to be kept for it; more than there is: some is missing.'),
     notReportedLitres: z.number().describe('Of the usable litres, planned as drawn by now and not reported.'),
@@ -63,3 +66,17 @@ export const fuelAtAnswer = z
     confidence: confidence,
   })
   .meta({ id: 'FuelAt', description: 'What can be drawn at a place now: the rest for a medevac only.' });
+
+export const fuelAtBaseAnswer = z
+  .strictObject({
+    place: z.string(),
+    usableLitres: z.number(),
+    usableDrums: z.number(),
+    heldDrums: z.number(),
+    pastRetestDrums: z.number(),
+    bulkLitres: z.number(),
+  })
+  .meta({
+    id: 'FuelAtBase',
+    description: 'Filled drums at a base that may be used, those that may not, and the bulk.',
+  });
