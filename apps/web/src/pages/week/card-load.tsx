@@ -16,7 +16,7 @@ export const CardLoad = ({ card, planned }: { readonly card: Card; readonly plan
             <td className="n">
               <b>{inWords(planned.drums, 'drums')}</b>
             </td>
-            <td className="n">{weight(weighed, today)}</td>
+            <td className="n may-wrap">{weight(weighed, today)}</td>
           </tr>
           {fewer !== null && (
             <tr>
