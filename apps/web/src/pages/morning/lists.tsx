@@ -52,7 +52,12 @@ export const OneWindow = ({ morning }: { readonly morning: Morning }) => {
             cell: ({ flight, drums }) => (
               <>
                 <b>{flight}</b>, {inWords(drums, 'drums')}
-                {asked.has(flight) && <span className="band"> Needs a decision</span>}
+                {asked.has(flight) && (
+                  <>
+                    <br />
+                    <span className="band">Needs a decision</span>
+                  </>
+                )}
               </>
             ),
           },

@@ -30,7 +30,7 @@ export const noPlanRows = (morning: Morning, calendar: Calendar, isOfBefore: boo
 /** A line a cache that no approved or offered flight keeps above critical, or above its minimum. */
 export const belowRows = (morning: Morning, calendar: Calendar) => {
   if (morning.flightsStanding === 0) return [];
-  const { belowCritical, belowMinimum, asOf } = morning;
+  const { belowCritical, belowMinimum, today } = morning;
   const critical = belowCritical.map((cache) => {
     const words = `${usableWords(cache.litres)}, critical ${figure(cache.criticalLitres)} L`;
     return { ...cache, level: 'critical', words, backOn: null };
@@ -53,7 +53,7 @@ export const belowRows = (morning: Morning, calendar: Calendar) => {
       act: { kind: 'open', label: 'Open cache', path: `/caches/${place}` },
       canReplan: remedy.canReplan,
     };
-    return [date ?? asOf, row] as const;
+    return [date ?? today, row] as const;
   });
 };
 
