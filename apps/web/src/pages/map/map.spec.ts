@@ -322,7 +322,7 @@ describe('places', () => {
   it('stand from north to south with their level at the end of the day', () => {
     expect(at('2027-06-14').map(({ place: { code }, words }) => `${code}: ${words}`)).toEqual([
       'XLOR: 1,000 L, below minimum',
-      'XMER: 14 drums filled, 10 held',
+      'XMER: 14 drums fit, 10 held',
       'XKNA: 1,520 L, count 12 days old',
     ]);
     expect(at('2027-06-15')[0]).toMatchObject({ level: 'critical', short: '500 L, critical' });

@@ -16,7 +16,7 @@ export interface PlaceRow {
   readonly level: Level | null;
   /** Usable at the end of the day, or now; undefined without a cache. */
   readonly litres: number | undefined;
-  /** "2,145 L, above minimum", "14 drums filled, 10 held"; "2,145 L ?": litres of a flight that needs a decision are in it. */
+  /** "2,145 L, above minimum", "14 drums fit, 10 held"; "2,145 L ?": litres of a flight that needs a decision are in it. */
   readonly words: string;
   /** The same where there is little room. */
   readonly short: string;
@@ -47,14 +47,14 @@ const withoutCache = (place: Place, drums: FilledDrums | undefined): PlaceRow =>
   return { place, cache: null, level: null, litres: undefined, words, short: words };
 };
 
-/** "24 drums filled", "14 drums filled, 10 held": what may not be used never stands in the first figure. */
+/** "24 drums fit", "14 drums fit, 10 held": what may not be used never stands in the first figure. */
 export const filledInWords = ({ usable, held, pastRetest }: FilledDrums): string => {
   const off = [
     ...(held > 0 ? [`${figure(held)} held`] : []),
     ...(pastRetest > 0 ? [`${figure(pastRetest)} past retest`] : []),
   ];
   if (usable === 0 && off.length === 0) return '';
-  return [`${inWords(usable, 'drums')} filled`, ...off].join(', ');
+  return [`${inWords(usable, 'drums')} fit`, ...off].join(', ');
 };
 
 /** Index of the figures at the end of a day; 0, now, for a day that they do not reach. */
