@@ -145,3 +145,14 @@ it('on a phone the lists stand one below the other, and nothing is cut off', asy
   await expectAccessible(page);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(400);
 });
+
+it('on paper the flights for a single window stand with the harm that they avoid, by which they are ordered', async () => {
+  const page = await office.signIn('dispatcher', { width: 794, height: 1123 });
+  await page.getByRole('table', { name: /^If only one window opens today/ }).waitFor();
+  await page.emulateMedia({ media: 'print' });
+  await page.getByRole('columnheader', { name: 'Harm avoided' }).waitFor({ timeout: 5_000 });
+  await page
+    .getByRole('cell', { name: /litre-days/ })
+    .first()
+    .waitFor({ timeout: 5_000 });
+});

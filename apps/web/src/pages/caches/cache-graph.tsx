@@ -119,7 +119,7 @@ const Delivery = ({ mark, scale }: { readonly mark: DeliveryMark; readonly scale
   return (
     <g className={`delivery ${look}`}>
       <path d={`M${at} ${bottom}v-9m-3 0v-6h6v6Z`} />
-      <text x={at} y={bottom - 18 - row * 12} textAnchor="middle">
+      <text x={at} y={bottom - 18 - row * 14} textAnchor="middle">
         {drums}
         {look === 'asked' ? '?' : ''}
       </text>
