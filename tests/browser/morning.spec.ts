@@ -156,3 +156,11 @@ it('on paper the flights for a single window stand with the harm that they avoid
     .first()
     .waitFor({ timeout: 5_000 });
 });
+
+it('at 1024 a column that is long scrolls by itself, and the page does not scroll besides', async () => {
+  const page = await office.signIn('dispatcher', { width: 1024, height: 768 });
+  const decide = column(page, 'Decide now');
+  await decide.getByRole('button', { name: 'Open flight' }).waitFor();
+  expect(await decide.evaluate((each) => each.scrollHeight - each.clientHeight)).toBeGreaterThan(0);
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBe(768);
+});
