@@ -130,7 +130,7 @@ const telling = (differences: Differences, day: DayWords, numbers: Numbers) => {
       wouldBe: changeWords({ before, after }, day),
       why:
         faultOf(before) ??
-        `${movedWords({ before, after }, differences, day)}${purposeWords(after, day)}${bindsWords(after)}`,
+        `${movedWords({ before, after }, differences)}${purposeWords(after, day)}${bindsWords(after)}`,
       litres: after.litres - before.litres,
       blockHours: blockHoursOf(after) - blockHoursOf(before),
       cents: after.cost.flight - before.cost.flight,

@@ -63,16 +63,15 @@ export const purposeWords = ({ reason }: ComparedFlight, day: DayWords): string 
 export const movedWords = (
   { before, after }: FlightChange,
   { added, moved }: Pick<Differences, 'added' | 'moved'>,
-  day: DayWords,
 ): string => {
   if (isThere(after, before)) return '';
   const came = [
     ...added,
     ...moved.filter((other) => !isThere(other.before, before)).map((other) => other.after),
   ].filter((flight) => isThere(flight, before));
-  if (came.length === 0) return 'No limit asked for it: the plan as a whole came out so. ';
-  const routes = came.map(routeWords).join(' and ');
-  return `${before.aircraft} flies ${routes} on ${day(before.date)} instead. `;
+  return came.length === 0
+    ? 'No limit asked for it. '
+    : `In its place ${came.map(routeWords).join(' and ')}. `;
 };
 
 const isThere = (flight: ComparedFlight, { date, aircraft }: ComparedFlight): boolean =>

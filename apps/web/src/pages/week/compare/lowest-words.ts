@@ -22,8 +22,7 @@ export const keptByIdeasWords = (lowest: readonly Lowest[]): string | null => {
       levelOf(cache, cache.withIdeas.afterLitres) === 'above',
   );
   if (kept.length === 0) return null;
-  const each = kept.map(({ place, afterLitres }) =>
-    afterLitres < 0 ? `${place} runs out` : `${place} is lowest at ${lowestWords(afterLitres)}`,
-  );
-  return `Kept by ideas only, flights that accepting does not offer yet: without them ${each.join(', ')}.`;
+  const [first, ...more] = kept.map(({ place, afterLitres }) => [place, lowestWords(afterLitres)] as const);
+  const others = more.map(([place, words]) => `, ${place} (${words})`).join('');
+  return `Kept by ideas only, not offered yet: ${first![0]} (${first![1]} without them)${others}.`;
 };
