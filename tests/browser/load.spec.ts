@@ -109,6 +109,16 @@ describe('two drums beside passengers (T6)', () => {
     await page.getByRole('link', { name: /^X5 XALD-XMER, / }).waitFor();
     expect(await page.getByRole('button', { name: 'Offer them' }).count()).toBe(0);
     await expectAccessible(page);
+    // What was said of one figure goes when another is typed.
+    const drums = page.getByLabel('How many');
+    await drums.fill('200');
+    await page.getByRole('button', { name: 'Add 200 drums' }).click();
+    await page.locator('.load-add .message').waitFor();
+    await drums.fill('2.5');
+    await page.locator('.load-add .message').waitFor({ state: 'detached' });
+    await page.getByText('A whole number of drums, at least 1.').waitFor();
+    await drums.fill('2');
+    await page.getByText('A whole number of drums, at least 1.').waitFor({ state: 'detached' });
   });
 
   it('go by an approval of the authority that two people filed, and its number stands on the sheet', async () => {

@@ -92,9 +92,13 @@ const AddDrums = ({ booked, calendar }: BookedFlightProps) => {
     navigate(`/load/${encodeURIComponent(id)}`);
     return true;
   });
+  const isWhole = Number.isInteger(count) && count >= 1;
+  const words = `${isWhole ? count : 0} ${count === 1 ? 'drum' : 'drums'}`;
   const change = (set: (value: string) => void) => (value: string) => {
     set(value);
     setChecked(undefined);
+    check.clear();
+    add.clear();
   };
   return (
     <section className="section load-add" aria-label="Add drums">
@@ -124,8 +128,12 @@ const AddDrums = ({ booked, calendar }: BookedFlightProps) => {
           value={approval}
           onChange={change(setApproval)}
         />
-        <Button type="submit" busy={check.isSending} offBecause={count >= 1 ? undefined : 'At least 1 drum.'}>
-          {`Add ${Number.isFinite(count) ? count : 0} ${count === 1 ? 'drum' : 'drums'}`}
+        <Button
+          type="submit"
+          busy={check.isSending}
+          offBecause={isWhole ? undefined : 'A whole number of drums, at least 1.'}
+        >
+          Add {words}
         </Button>
       </form>
       <ProblemLine problem={check.problem ?? add.problem} />
@@ -133,7 +141,7 @@ const AddDrums = ({ booked, calendar }: BookedFlightProps) => {
         <RefusedDrums checked={checked} calendar={calendar} />
       )}
       {checked !== undefined && checked.faults.length === 0 && (
-        <MessageLine kind="note" what={`${drums} drums may come off at ${place}`} why="Nothing is added yet.">
+        <MessageLine kind="note" what={`${words} may come off at ${place}`} why="Nothing is added yet.">
           <Button kind="main" busy={add.isSending} onPress={() => void add.run()}>
             Offer them
           </Button>
