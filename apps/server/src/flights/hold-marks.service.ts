@@ -1,10 +1,11 @@
-import { heldAboardWords, type NamedDrum } from '@drumline/loading';
+import { heldAboardWords } from '@drumline/loading';
 import { markableStates, nextState } from '@drumline/planning';
-import { type BatchState, type DrumState, type Movement, standingHold } from '@drumline/stock';
+import type { Movement } from '@drumline/stock';
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import { type EntityManager, In } from 'typeorm';
 import type { Actor } from '../audit/audit.service.js';
 import { LedgerService } from '../stock/ledger.service.js';
+import { StockService } from '../stock/stock.service.js';
 import { type Flight, flightTable } from './flight.table.js';
 import { FlightStoreService } from './flight-store.service.js';
 import { takeFlightTurn } from './flight-turn.js';
@@ -15,6 +16,7 @@ export class HoldMarksService implements OnModuleInit {
   constructor(
     private readonly ledger: LedgerService,
     private readonly store: FlightStoreService,
+    private readonly stock: StockService,
   ) {}
 
   onModuleInit(): void {
@@ -32,7 +34,7 @@ export class HoldMarksService implements OnModuleInit {
       order: { id: 'ASC' },
     });
     const loads = await this.store.loads(transaction);
-    const held = await heldDrums(
+    const held = await this.stock.held(
       transaction,
       loads.flatMap(({ drum }) => drum ?? []),
     );
@@ -56,27 +58,6 @@ const holding: ReadonlySet<Movement['kind']> = new Set(['held', 'released', 'con
 /** A drum that is not sound is held by the report that says so. */
 const mayHoldOrRelease = (movement: Movement): boolean =>
   holding.has(movement.kind) || ('condition' in movement && movement.condition !== 'sound');
-
-type HeldDrum = Required<Pick<NamedDrum, 'number' | 'held'>>;
-
-const heldDrums = async (
-  transaction: EntityManager,
-  numbers: readonly string[],
-): Promise<readonly HeldDrum[]> => {
-  const rows: readonly { readonly drum: DrumState; readonly batch: BatchState | null }[] =
-    await transaction.query(
-      `select drums.data as drum, batch_states.data as batch from drums
-       left join batch_states on batch_states.batch = drums.data ->> 'batch'
-       where number = any($1) order by number`,
-      [numbers],
-    );
-  return rows.flatMap(({ drum: { number, batch: of, fitness }, batch }) => {
-    const ofBatch = standingHold(batch ?? undefined);
-    if (ofBatch !== null) return [{ number, held: `Batch ${of} is held: ${ofBatch.reason}.` }];
-    const hold = fitness.condemned ?? fitness.held;
-    return hold === null ? [] : [{ number, held: `Drum ${number} is held: ${hold.reason}.` }];
-  });
-};
 
 const markedBy = (flight: Flight, why: string, { name }: Actor): Flight => {
   const besides = flight.holdMark === null ? flight.needsDecision : flight.holdMark.besides;
