@@ -31,3 +31,24 @@ it('a hold stands on the load sheet at each of its drums and in the bar, before 
   const inBar = bars[0]!.load.filter(({ onHold }) => onHold).map(({ name }) => name);
   expect(inBar.toSorted()).toEqual(numbers.toSorted());
 });
+
+it('as many fit drums of its base, the oldest first, are offered in their place, and one amendment takes them', async () => {
+  const answer = async () => (await desk.dispatcher.get<LoadAnswer>('/api/flights/F01/sheet')).body;
+  // Every other drum of the base is on an offered flight: none is free.
+  expect((await answer()).insteadOfHeld!.fit).toEqual([]);
+  const { body } = await desk.dispatcher.get<{ items: { id: string; state: string }[] }>(
+    '/api/flights?limit=500',
+  );
+  for (const { id } of body.items.filter(({ state }) => state === 'offered'))
+    await desk.act(desk.dispatcher, id, 'decline', { reason: 'weather' });
+  const { load, insteadOfHeld } = await answer();
+  const { held, fit, stops } = insteadOfHeld!;
+  const onHold = load!.sheet.drums.filter((drum) => drum.onHold).map(({ number }) => number);
+  expect(held.toSorted()).toEqual(onHold.toSorted());
+  expect(fit).toHaveLength(held.length);
+  const amended = await desk.act(desk.dispatcher, 'F01', 'amend', { stops });
+  expect([amended.status, amended.body.faults]).toEqual([200, undefined]);
+  const after = await answer();
+  expect([after.load!.sheet.heldWords, after.insteadOfHeld, after.needsDecision]).toEqual([null, null, null]);
+  expect(after.load!.sheet.drums.map(({ number }) => number)).toEqual(expect.arrayContaining([...fit]));
+});

@@ -102,6 +102,13 @@ export const answerSchema = partOf<LoadAnswer>()(
         drum: z.object({ number: z.string(), batch: z.string(), kg: z.number() }).nullable(),
       }),
     ),
+    insteadOfHeld: z
+      .object({
+        held: z.array(z.string()),
+        fit: z.array(z.string()),
+        stops: z.array(z.object({ place: z.string(), drums: z.number(), numbers: z.array(z.string()) })),
+      })
+      .nullable(),
     asPlanned: z.array(
       z.object({
         place: z.string(),

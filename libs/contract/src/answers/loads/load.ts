@@ -128,6 +128,18 @@ export const loadAnswer = z
         }),
       )
       .describe('By stop: the oldest fit drum at the base that no flight has; null: none.'),
+    insteadOfHeld: z
+      .strictObject({
+        held: z.array(z.string()).describe('Drums of the flight that are held.'),
+        fit: z
+          .array(z.string())
+          .describe('The oldest fit drums at the base that no flight has, in their place.'),
+        stops: z
+          .array(z.strictObject({ place: z.string(), drums: z.number(), numbers: z.array(z.string()) }))
+          .describe('The stops with them, as an amendment takes them.'),
+      })
+      .nullable()
+      .describe('What could fly in the place of drums that are held; null: none is held.'),
     asPlanned: z
       .array(unloadOrStayAnswer)
       .describe('Unload or stay with every drum at its planning weight, as the plan has it.'),

@@ -3,7 +3,8 @@ import { ActForm } from '../../../ui/act-form.js';
 import { Button, Choice, figure } from '../../../ui/index.js';
 import type { Fallback, LoadedFlight } from '../load-read.js';
 import type { LoadActs as Acts } from '../use-load-acts.js';
-import { takeWords, withOther } from './standing.js';
+import { insteadWords, takeWords, tooFewFit, withOther } from './standing.js';
+import { TakeFit } from './take-fit.js';
 import { TakeLess } from './take-less.js';
 
 interface LoadActsProps {
@@ -17,15 +18,27 @@ interface LoadActsProps {
 
 /** Swap two drums, take the next oldest, take what a soft strip lets go. */
 export const LoadActs = ({ flight, fallback, acts, mayAmend, mayMove, onMove }: LoadActsProps) => {
-  const [asked, setAsked] = useState<'next oldest' | 'fewer' | null>(null);
+  const [asked, setAsked] = useState<'next oldest' | 'fewer' | 'fit' | null>(null);
   const before = ['offered', 'approved', 'given'].includes(flight.state);
   const off = before ? undefined : `It is ${flight.state}: drums change before it is loaded.`;
   const close = () => setAsked(null);
   if (asked === 'next oldest') return <TakeNextOldest flight={flight} acts={acts} onClose={close} />;
   if (asked === 'fewer' && fallback !== undefined)
     return <TakeLess flight={flight} fallback={fallback} acts={acts} onClose={close} />;
+  const { insteadOfHeld: instead } = flight;
+  if (asked === 'fit' && instead !== null) return <TakeFit {...{ flight, instead, acts }} onClose={close} />;
   return (
     <div className="acts load-acts">
+      {mayAmend && instead !== null && before && (
+        <Button
+          kind="main"
+          press="f"
+          offBecause={tooFewFit(instead, flight.route[0]!)}
+          onPress={() => setAsked('fit')}
+        >
+          {insteadWords(instead)}
+        </Button>
+      )}
       {mayMove && (
         <Button press="s" offBecause={off} onPress={onMove}>
           Swap two drums
@@ -38,7 +51,7 @@ export const LoadActs = ({ flight, fallback, acts, mayAmend, mayMove, onMove }: 
       )}
       {mayAmend && fallback !== undefined && fallback.take !== null && before && (
         <Button
-          kind={flight.needsDecision === null ? 'plain' : 'main'}
+          kind={flight.needsDecision === null || instead !== null ? 'plain' : 'main'}
           press="t"
           onPress={() => setAsked('fewer')}
         >

@@ -55,3 +55,15 @@ export const withOther = ({ stops }: LoadedFlight, drum: string, other: string) 
     drums: drums.length,
     numbers: drums.map((each) => (each === drum ? other : each)),
   }));
+
+type Instead = Pick<NonNullable<LoadedFlight['insteadOfHeld']>, 'held' | 'fit'>;
+
+/** "Take 5 fit drums instead: 0573, 0574, 0575 …": in the place of those that are held. */
+export const insteadWords = ({ held, fit }: Instead): string =>
+  `Take ${held.length} fit ${held.length === 1 ? 'drum' : 'drums'} instead: ${fit.slice(0, 3).join(', ')}${fit.length > 3 ? ' …' : ''}`;
+
+/** Why it cannot be done; undefined: as many fit drums stand there as are held. */
+export const tooFewFit = ({ held, fit }: Instead, base: string): string | undefined =>
+  fit.length >= held.length
+    ? undefined
+    : `${held.length} drums are on HOLD, and ${fit.length} fit ${fit.length === 1 ? 'drum stands' : 'drums stand'} free at ${base}. Fill more, or amend the flight.`;
