@@ -102,13 +102,16 @@ const bindsCell = (flight: PackFlight): Cell =>
 
 const bindsWords = (flight: PackFlight): string => {
   const [not, { sheet, state }] = [notToLoad(flight), flight];
-  if (not !== null) return `${not.what}, do not load: ${firstSentence(not.why)}`;
+  if (not !== null) {
+    const inShort = `${not.what}, do not load: ${firstSentence(not.why)}`;
+    return linesOf(inShort) > 2 && !('why' in sheet) ? `${not.what}, do not load: see its sheet.` : inShort;
+  }
   return 'why' in sheet
     ? `${state}; no sheet: ${sheet.why}`
     : sheet.legs[0]!.binds.replace(/^Nearest limit: /, '');
 };
 
-/** The rest of it stands on the sheet of the flight and on its page: a cover is one page. */
+/** The rest of it stands on the sheet of the flight, all of it where two lines do not hold it: a cover is one page. */
 const firstSentence = (words: string): string => /^.*?\.(?= |$)/.exec(words)?.[0] ?? words;
 
 /** As known at the print, and at the right the room in which today's surface is written. */

@@ -66,3 +66,11 @@ it('a flight that waits for a decision says so, with or without a sheet; another
     why: '531 lb over.',
   });
 });
+
+it('a reason that two lines of the table do not hold is left to the sheet: a cover is one page', () => {
+  const why =
+    'F05, Tue 15 Jun, XALD-XLOR: XLOR when soft accepts 7,600 lb landing; this load lands at 8,134 lb.';
+  const cover = said([...coverPages(packOf(flight({ needsDecision: why, sheet: made })))]);
+  expect(cover).toContain('Needs a decision, do not load: see its sheet.');
+  expect(cover).not.toContain('8,134');
+});
