@@ -178,8 +178,8 @@ describe('lists', () => {
     const rows = page.getByRole('table', { name: 'All drums' }).locator('tbody tr');
     await rows.first().waitFor();
     await page.getByRole('button', { name: `All drums ${await rows.count()}` }).waitFor();
-    await page.getByRole('button', { name: /^Aboard, or not found/ }).click();
-    await page.getByRole('table', { name: 'Aboard, or not found' }).getByText('0415').waitFor();
+    await page.getByRole('button', { name: /^Aboard, or not known/ }).click();
+    await page.getByRole('table', { name: 'Aboard, or not known' }).getByText('0415').waitFor();
   });
 
   it('retest coming: J26-118 is not burned by then, 12 drums at four caches', async () => {

@@ -105,14 +105,18 @@ const rowsSql = `
   select drums.data, batch_states.data as batch, riding.where as riding from drums
   left join batch_states on batch_states.batch = drums.data ->> 'batch' ${ridingHomeSql}`;
 
+/** As `isUnheardOf` of libs/stock: the drum stands in no figure of its place. */
+const unheardOfSql = `(drums.data ->> 'content' = 'clean empty' and drums.data ->> 'batch' is null
+  and drums.data ->> 'openedAt' is null)`;
+
 const viewSql = {
   /** By itself, with its batch, or condemned. */
   held: `(drums.data -> 'fitness' -> 'held' <> 'null' or drums.data -> 'fitness' -> 'condemned' <> 'null'
     or batch_states.data @? '$.holds[*] ? (@.until == null)')`,
   open: `drums.data ->> 'content' = 'part used'`,
-  empties: `drums.data ->> 'content' in ('clean empty', 'empty with residue', 'drained')`,
-  /** At no place: aboard a flight, or nobody knows where. */
-  elsewhere: '(place is null or riding.where is not null)',
+  empties: `drums.data ->> 'content' in ('clean empty', 'empty with residue', 'drained') and not ${unheardOfSql}`,
+  /** In no figure of a place: aboard a flight, or nobody knows where it is or what is in it. */
+  elsewhere: `(place is null or riding.where is not null or ${unheardOfSql})`,
 } as const;
 
 const reversed = (text: string): string => [...text].reverse().join('');

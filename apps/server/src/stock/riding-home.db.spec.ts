@@ -96,6 +96,15 @@ it('written in the minute in which it was loaded, it is home and not aboard: loa
   expect(movements).toEqual([{ kind: 'brought home' }, { kind: 'loaded' }]);
 });
 
+it('a number that no book has, told of at a place, is in no figure of the place, no empty, and one of all drums', async () => {
+  const at = { happenedAt: '2027-06-14T05:00Z', writtenAt: '2027-06-14T05:00Z', means: 'radio' };
+  const opened = { kind: 'opened', drum: '7777', place: 'XLOR', by: 'strip helper' };
+  const answer = await desk.dispatcher.put(`/api/movements/${randomUUID()}`, { ...opened, ...at });
+  expect(answer.status).toBe(200);
+  await expectEachCountedOnce(['7777']);
+  expect((await listed('view=empties')).map(({ number }) => number)).not.toContain('7777');
+});
+
 interface Shown {
   readonly number: string;
   readonly where: object;

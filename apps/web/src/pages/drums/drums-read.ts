@@ -31,7 +31,7 @@ export const drumSchema = z.object({
 });
 export type Drum = z.output<typeof drumSchema>;
 
-/** Drums at no place: they stand in the book, and in the stock of nowhere. */
+/** Drums in no figure of a place: aboard, lost, or found with nothing known of them. */
 export const elsewherePath = '/api/drums?limit=200&view=elsewhere';
 
 export const drumLifeSchema = drumSchema.extend({

@@ -7,7 +7,7 @@ export const views = [
   ['retest', 'Retest coming'],
   ['open', 'Open drums'],
   ['empties', 'Empties'],
-  ['elsewhere', 'Aboard, or not found'],
+  ['elsewhere', 'Aboard, or not known'],
   ['raised', 'Raised'],
   ['ledger', 'Ledger'],
 ] as const;

@@ -62,9 +62,9 @@ export const ShownView = ({ address }: { readonly address: Address }) => {
       return (
         <DrumList
           {...list}
-          title="Aboard, or not found"
+          title="Aboard, or not known"
           path={elsewherePath}
-          empty="Every drum stands at a place by the book."
+          empty="Every drum stands at a place by the book, and what is in it is known."
         />
       );
     case 'fill':
