@@ -11,7 +11,7 @@ interface TallyLineProps {
 
 /** What the money does not say: drums in question, shortage in litre-days, drums expected, what the bases give. */
 export const TallyLine = ({ week, calendar, currency }: TallyLineProps) => {
-  const { tally, flights, today, lastDay, plan } = week;
+  const { tally, flights, today, lastDay, plan, stripLimitsFrom } = week;
   const inQuestion = flights
     .filter(({ needsDecision, date }) => needsDecision !== null && date >= today)
     .reduce((sum, { drums }) => sum + drums, 0);
@@ -40,6 +40,12 @@ export const TallyLine = ({ week, calendar, currency }: TallyLineProps) => {
             )}
           </span>
         ))}
+      {stripLimitsFrom.length > 0 && (
+        <span className="narrow-only">
+          Strip limits <b>{stripLimitsFrom[0]}</b>
+          {stripLimitsFrom.length > 1 && ` and ${stripLimitsFrom.length - 1} more`}
+        </span>
+      )}
     </p>
   );
 };

@@ -38,7 +38,7 @@ const PlanFields = ({
     {stripLimitsFrom.length > 0 && (
       <Field
         label="Strip limits"
-        wide={heardSince.length > 0}
+        wide
         note={stripLimitsFrom.length > 1 ? `and ${stripLimitsFrom.length - 1} more` : undefined}
       >
         {stripLimitsFrom[0]}
