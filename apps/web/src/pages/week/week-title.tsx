@@ -31,7 +31,11 @@ const PlanFields = ({
       {plan === null ? 'none yet' : plan.number}
     </Field>
     {plan !== null && (
-      <Field label="By the facts of" wide={heardSince.length > 0} note={`accepted by ${plan.acceptedByName}`}>
+      <Field
+        label="By the facts of"
+        wide={heardSince.length > 0}
+        note={<span className="by-whom">accepted by {plan.acceptedByName}</span>}
+      >
         {calendar.when(plan.asOf)}
       </Field>
     )}
