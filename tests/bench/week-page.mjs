@@ -24,6 +24,7 @@ const madeWeek = () => {
     state: states[index % states.length],
     version: 1,
     revision: 1,
+    unheard: false,
     needsDecision:
       index % 7 === 0 ? 'XLOR when soft accepts 7,600 lb landing; this load lands at 8,135 lb.' : null,
     heldInPlace: false,
