@@ -1,6 +1,6 @@
-import { useRef } from 'react';
+import { useDeferredValue, useRef } from 'react';
 import { useCalendar, useMe } from '../../api/index.js';
-import { ageInWords, inWords, Lines, levelsWith, useIsPrinting } from '../../ui/index.js';
+import { ageInWords, inWords, Lines, levelsWith } from '../../ui/index.js';
 import type { NamedCache } from './cache-list.js';
 import { dayNames, whatFails } from './cache-words.js';
 import type { Cache, Caches } from './caches-read.js';
@@ -8,25 +8,29 @@ import { useColumnsAcross } from './columns-across.js';
 import { dayRows } from './day-rows.js';
 import { LevelCell, Stock } from './day-table.js';
 
-interface AllAsTablesProps {
+interface ShownCaches {
   readonly caches: Caches;
   readonly shown: readonly NamedCache[];
 }
 
+interface AllAsTablesProps extends ShownCaches {
+  /** Told, as it may be for the print that the tables are made. */
+  readonly isPrinting: boolean;
+}
+
 /** Every graph as figures, which is also the print. */
-export const AllAsTables = ({ caches, shown }: AllAsTablesProps) => {
+export const AllAsTables = ({ caches, shown, isPrinting }: AllAsTablesProps) => {
   const { date, time, now } = useCalendar();
   const { fullName } = useMe();
-  const section = useRef<HTMLElement>(null);
-  const parts = useColumnsAcross(section, caches.dates.length + 1, useIsPrinting());
+  // The page answers with the levels; what stands below them comes in a task of its own.
+  const later = useDeferredValue(shown, none);
+  const shownBelow = isPrinting ? shown : later;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and has to be reached by key
-    <section ref={section} className="caches-tables" aria-label="All caches as tables" tabIndex={0}>
-      {parts.map((columns) => (
-        <Levels key={columns[0]} caches={caches} shown={shown} columns={columns} />
-      ))}
-      <Bounds caches={caches} shown={shown} />
-      <Comings caches={caches} shown={shown} />
+    <section className="caches-tables" aria-label="All caches as tables" tabIndex={0}>
+      <LevelsAcross caches={caches} shown={shown} isPrinting={isPrinting} />
+      <Bounds caches={caches} shown={shownBelow} />
+      <Comings caches={caches} shown={shownBelow} />
       <p className="caches-foot">
         Printed {date(now)}, {time(now)}, {fullName}. Level as of {time(caches.asOf)}. A later print replaces
         it: throw this one away then.
@@ -35,7 +39,22 @@ export const AllAsTables = ({ caches, shown }: AllAsTablesProps) => {
   );
 };
 
-interface LevelsProps extends AllAsTablesProps {
+const none: readonly NamedCache[] = [];
+
+/** In as many tables as the width asks for. */
+const LevelsAcross = ({ caches, shown, isPrinting }: AllAsTablesProps) => {
+  const area = useRef<HTMLDivElement>(null);
+  const parts = useColumnsAcross(area, caches.dates.length + 1, isPrinting);
+  return (
+    <div ref={area} className="levels-across">
+      {parts.map((columns) => (
+        <Levels key={columns[0]} caches={caches} shown={shown} columns={columns} />
+      ))}
+    </div>
+  );
+};
+
+interface LevelsProps extends ShownCaches {
   /** 0 is now, 1 the end of the first day. */
   readonly columns: readonly number[];
 }
@@ -89,7 +108,7 @@ const Levels = ({ caches, shown, columns }: LevelsProps) => {
 };
 
 /** What the levels are held against, how long they last, and when they were counted. */
-const Bounds = ({ caches, shown }: AllAsTablesProps) => {
+const Bounds = ({ caches, shown }: ShownCaches) => {
   const { day } = useCalendar();
   const dayName = dayNames(caches.dates, day);
   return (
@@ -126,7 +145,7 @@ const countWords = ({ stock: { lastCount } }: Cache): string =>
     : `${inWords(lastCount.countedLitres, 'L')}, ${ageInWords(lastCount.ageHours)} old`;
 
 /** What lands and what leaves, in words: the ticks and triangles of the graphs. */
-const Comings = ({ caches, shown }: AllAsTablesProps) => {
+const Comings = ({ caches, shown }: ShownCaches) => {
   const { day } = useCalendar();
   const said = (cache: Cache, which: 'landed' | 'drawn') =>
     dayRows(cache, caches.dates)

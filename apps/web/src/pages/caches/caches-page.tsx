@@ -127,7 +127,7 @@ const OpenCaches = ({ caches, places, isTables, at, onChange }: OpenCachesProps)
           <EmptyLine>No cache is like that. {all.length} are there: Show all.</EmptyLine>
         )}
         {isTables || isPrinting ? (
-          <AllAsTables caches={caches} shown={shown} />
+          <AllAsTables caches={caches} shown={shown} isPrinting={isPrinting} />
         ) : (
           <CacheGrid caches={caches} shown={shown} selected={selected?.cache.place} onSelect={select} />
         )}

@@ -14,13 +14,13 @@ export const columnsAcross = (columns: number, width: number): readonly (readonl
 const forNames = 140;
 const forFigure = 51;
 
-/** Measured; a sheet of paper takes them all. */
+/** Measured, and none before: a table made for a guessed width would be made twice. A sheet of paper takes them all. */
 export const useColumnsAcross = (
   element: RefObject<HTMLElement | null>,
   columns: number,
   isPrinting: boolean,
 ): readonly (readonly number[])[] => {
-  const [width, setWidth] = useState(900);
+  const [width, setWidth] = useState<number | null>(null);
   useLayoutEffect(() => {
     const area = element.current!;
     const measure = () => setWidth(area.clientWidth);
@@ -29,5 +29,6 @@ export const useColumnsAcross = (
     observer.observe(area);
     return () => observer.disconnect();
   }, [element]);
-  return columnsAcross(columns, isPrinting ? Number.POSITIVE_INFINITY : width);
+  if (isPrinting) return columnsAcross(columns, Number.POSITIVE_INFINITY);
+  return width === null ? [] : columnsAcross(columns, width);
 };
