@@ -18,7 +18,7 @@ export const coverPages = (pack: DayPack): readonly Block[] => {
 /** In points: a line of a row, what is round its lines, and all that stands on a cover beside its rows. */
 const lineHeight = 12;
 const roundLines = 5;
-const besideRows = 188;
+const besideRows = 178;
 
 /** Of the two lines on which it is signed. */
 const handedOverHeight = 2 * lineHeight;
@@ -26,21 +26,43 @@ const handedOverHeight = 2 * lineHeight;
 /** Signs that a line holds, of what binds a flight and of what is held. */
 const lineSigns = 36;
 
+/** Of what is set larger, codes and routes: in points, and the signs of a route that a line holds. */
+const largeLineHeight = 14.4;
+const routeSigns = 14;
+
 const fitsOnePage = (pack: DayPack): boolean => {
   const { flights, places, paper } = pack;
-  const lines = [
-    ...flights.map((flight) => Math.max(2, linesOf(bindsWords(flight)))),
-    ...places.map(({ code }) => Math.max(2, landings(code, flights).length)),
+  const heights = [
+    ...flights.map(flightHeight),
+    ...places.map(({ code }) =>
+      Math.max(largeLineHeight + lineHeight, landings(code, flights).length * lineHeight),
+    ),
   ];
-  const rows = lines.reduce((sum, each) => sum + each * lineHeight + roundLines, 0);
+  const rows = heights.reduce((sum, each) => sum + each + roundLines, 0);
   const beside = Math.max(handedOverHeight, ...[heldLines(pack), notHeardLines(pack)].map(linesHigh));
   return besideRows + rows + beside <= papers[paper].bodyHeight;
 };
 
+const flightHeight = (flight: PackFlight): number =>
+  Math.max(
+    2 * lineHeight,
+    linesOf(bindsWords(flight)) * lineHeight,
+    linesOf(flight.route.join(' '), routeSigns) * largeLineHeight,
+  );
+
 const linesHigh = (lines: readonly string[]): number =>
   lines.reduce((sum, words) => sum + linesOf(words) * lineHeight, 0);
 
-const linesOf = (words: string): number => Math.ceil(words.length / lineSigns);
+/** A word is never parted: a line ends where the next one has no room. */
+const linesOf = (words: string, signs = lineSigns): number => {
+  let [lines, used] = [1, 0];
+  for (const { length } of words.split(' ')) {
+    const goesOn = used === 0 || used + 1 + length <= signs;
+    if (!goesOn) lines += 1;
+    used = goesOn && used > 0 ? used + 1 + length : length;
+  }
+  return lines;
+};
 
 const top = ({ date, stamp }: DayPack, name: string): Block =>
   topOfPage({

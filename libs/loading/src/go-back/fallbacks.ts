@@ -4,7 +4,7 @@ import { type NamedLoad, printedLegsOf, type StandingDrumAboard } from '../named
 import { placeDrums } from '../named-load/place-drums.js';
 import type { RouteRequest } from '../route-load.js';
 import { stripWeights } from '../strip-limit.js';
-import { countWords, listWords } from '../wording.js';
+import { listWords } from '../wording.js';
 
 /** What to do when a strip turns out soft: decided with the plan, used without a radio. */
 export interface IfSoft {
@@ -97,10 +97,8 @@ function taken(
     .filter(({ number, position }) => load.drums.find((one) => one.number === number)!.position !== position)
     .map(({ number, position }) => `${number} to ${position}`);
   const landsLb = checkLoad({ ...load, drums }).legs[leg]!.landingLb;
-  const what =
-    numbers.length === 0
-      ? `take all ${countWords(take, 'drum')}`
-      : `take ${take}, leave ${listWords(numbers)} here`;
+  const all = take === 1 ? 'take the one drum' : `take all ${take} drums`;
+  const what = numbers.length === 0 ? all : `take ${take}, leave ${listWords(numbers)} here`;
   const how = moves.length === 0 ? '' : `, move ${listWords(moves)}`;
   const words = `If ${place} is soft: ${what}${how}. Lands with ${print(landsLb, 'lb')}.`;
   const standing = drums.map(({ number, position }) => ({ number, position }));
