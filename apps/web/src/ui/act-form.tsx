@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Button } from './button.js';
 import { useFocusBack } from './focus-back.js';
+import { FormToLeave } from './form-to-leave.js';
 
 interface ActFormProps {
   readonly title: string;
@@ -20,26 +21,13 @@ export const ActForm = ({ title, onClose, onSubmit, acts, children }: ActFormPro
     form.current?.scrollIntoView({ block: 'nearest' });
   }, []);
   return (
-    <form
-      ref={form}
-      className="act-form"
-      aria-label={title}
-      onSubmit={(event) => {
-        event.preventDefault();
-        onSubmit();
-      }}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        onClose();
-      }}
-    >
+    <FormToLeave form={form} className="act-form" label={title} onSubmit={onSubmit} onLeave={onClose}>
       <h3>{title}</h3>
       <div className="asked">{children}</div>
       <div className="acts">
         {acts}
         <Button onPress={onClose}>Leave it</Button>
       </div>
-    </form>
+    </FormToLeave>
   );
 };

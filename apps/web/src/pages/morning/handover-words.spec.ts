@@ -3,27 +3,13 @@ import { calendarOf } from '../../api/index.js';
 import { handoverLines } from './handover-words.js';
 import type { Morning } from './morning-read.js';
 import type { PaperEntries } from './paper/paper-read.js';
+import { quietMorning } from './testing/quiet-morning.js';
 
 const calendar = calendarOf(new Date('2027-06-16T14:10:00Z'), 'Etc/GMT');
-const quiet = {
-  asOf: '2027-06-16T14:10:00Z',
-  today: '2027-06-16',
-  since: '2027-06-15T17:00:00Z',
-  flightsStanding: 1,
-  flights: [],
-  didTheyFly: [],
-  fillsShort: [],
-  belowCritical: [],
-  belowMinimum: [],
-  slingRemedies: [],
-  openCalls: [],
-  cases: [],
-  proposals: [],
-  raised: [],
-  notHeard: { draws: [], caches: [], phones: [], crews: [] },
-  strips: [],
-  away: [],
-} as unknown as Morning;
+const quiet: Morning = {
+  ...quietMorning,
+  ...{ asOf: '2027-06-16T14:10:00Z', today: '2027-06-16', since: '2027-06-15T17:00:00Z' },
+};
 
 type Entry = PaperEntries['items'][number];
 const entry = (what: string, writtenAt: string, rest: Partial<Entry> = {}): Entry => ({

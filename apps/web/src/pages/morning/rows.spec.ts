@@ -4,37 +4,10 @@ import { decideRows } from './decide-rows.js';
 import { handoverLines } from './handover-words.js';
 import type { Morning } from './morning-read.js';
 import { ageWords, awayRows, notHeardRows } from './not-heard-rows.js';
+import { quietMorning } from './testing/quiet-morning.js';
 
-const asOf = '2027-06-15T06:55:00Z';
+const { asOf } = quietMorning;
 const calendar = calendarOf(new Date(asOf), 'Etc/GMT');
-const bare: Morning = {
-  asOf,
-  today: '2027-06-15',
-  since: '2027-06-14T17:00:00Z',
-  handedOverAt: null,
-  handover: null,
-  flights: [],
-  didTheyFly: [],
-  fillsShort: [],
-  flightsStanding: 1,
-  belowCritical: [],
-  belowMinimum: [],
-  slingRemedies: [],
-  openCalls: [],
-  cases: [],
-  proposals: [],
-  raised: [],
-  changed: [],
-  notHeard: { draws: [], caches: [], phones: [], crews: [] },
-  oneWindow: [],
-  strips: [],
-  away: [],
-  overdueRule: { afterMinutes: 30, reference: 'manual 4.2' },
-  firstTakeOff: null,
-  worstOdds: null,
-  fuel: [],
-  bases: [],
-};
 const strip = (place: string): Morning['strips'][number] => ({
   ...{ place, name: place, surface: null, counts: 'dry', reportedAt: null, by: null, reported: null },
   ...{ staleAt: null, untilDate: null, radioTime: null, tailwindLimitKt: null, stripClass: 2 },
@@ -58,9 +31,13 @@ describe('what is handed over', () => {
   it('says the state of a flight, and no empty sentence where there is none', () => {
     const low = { place: 'XMAR', date: '2027-06-16', litres: 150, criticalLitres: 200 };
     const flights = [flight('F05', '2027-06-15', '2027-06-15T07:30:00Z')];
-    const entries = { since: bare.since, silence: null, items: [] };
+    const entries = { since: quietMorning.since, silence: null, items: [] };
     const lines = handoverLines(
-      { morning: { ...bare, flights, belowCritical: [low] as Morning['belowCritical'] }, entries, said: [] },
+      {
+        morning: { ...quietMorning, flights, belowCritical: [low] as Morning['belowCritical'] },
+        entries,
+        said: [],
+      },
       calendar,
     );
     expect(lines.map(({ words }) => words)).toEqual([
@@ -78,7 +55,7 @@ describe('decide now', () => {
       flight('F10', '2027-06-18', '2027-06-17T17:00:00Z'),
       flight('F11', '2027-06-19', '2027-06-18T17:00:00Z', 'XLOR is closed.'),
     ];
-    const rows = decideRows({ ...bare, flights }, calendar);
+    const rows = decideRows({ ...quietMorning, flights }, calendar);
     expect(rows.map(({ time, head, needsDecision }) => [time, head, needsDecision])).toEqual([
       ['07:30', 'F05, B1 XALD-XLOR', true],
       ['Thu 17:00', '2 flights to approve for Fri 18', false],
@@ -93,7 +70,7 @@ describe('decide now', () => {
     const hold = { hold: 'h1', reason: 'water found', by: 'K. Aske', at: asOf, drums: 44, called: 2 };
     const openCalls = [{ ...hold, of: { batch: 'J27-041' }, toCall: ['XALD', 'XLOR', 'F001'] }];
     const flights = [flight('F05', '2027-06-15', '2027-06-15T06:00:00Z')];
-    const morning = { ...bare, flights, openCalls };
+    const morning = { ...quietMorning, flights, openCalls };
     const [row, next] = decideRows(morning, calendar);
     expect(row).toMatchObject({
       head: 'J27-041: 3 to call, 2 called',
@@ -102,7 +79,7 @@ describe('decide now', () => {
       act: { path: '/drums?act=hold&batch=J27-041' },
     });
     expect(next!.key).toBe('F05');
-    const entries = { since: bare.since, silence: null, items: [] };
+    const entries = { since: quietMorning.since, silence: null, items: [] };
     const [line] = handoverLines({ morning, entries, said: [] }, calendar);
     expect(line!.words).toMatch(/^J27-041: 3 to call, 2 called, .*HOLD\. 44 drums held/);
   });
@@ -110,7 +87,7 @@ describe('decide now', () => {
   it('a base that cannot fill in time for a flight that is given is a line of its own, by its off time', () => {
     const short = ['3 drums to fill by 2027-06-14, and 0 can be filled by then, at 12 a day.'];
     const fillsShort = [{ place: 'XMER', short, flights: ['F015'], by: '2027-06-15T09:04:00Z' }];
-    const [row] = decideRows({ ...bare, fillsShort }, calendar);
+    const [row] = decideRows({ ...quietMorning, fillsShort }, calendar);
     expect(row).toMatchObject({
       time: '09:04',
       head: 'XMER cannot fill in time for F015',
@@ -120,7 +97,7 @@ describe('decide now', () => {
 
   it('a flight whose latest time is past says by how much', () => {
     const rows = decideRows(
-      { ...bare, flights: [flight('F14', '2027-06-15', '2027-06-15T06:30:00Z')] },
+      { ...quietMorning, flights: [flight('F14', '2027-06-15', '2027-06-15T06:30:00Z')] },
       calendar,
     );
     expect(rows.map(({ state }) => state)).toEqual(['Offered, late by 25 min']);
@@ -130,7 +107,7 @@ describe('decide now', () => {
     const { by: _, ifDeclined: __, ...f01 } = { ...flight('F01', '2027-06-14', asOf), state: 'approved' };
     const didTheyFly = [f01, { ...f01, id: 'F03', state: 'offered' }];
     const flights = [flight('F05', '2027-06-15', '2027-06-15T06:00:00Z')];
-    const rows = decideRows({ ...bare, flights, didTheyFly }, calendar);
+    const rows = decideRows({ ...quietMorning, flights, didTheyFly }, calendar);
     expect(rows.map(({ head, act }) => [head, act.kind === 'open' && act.path])).toEqual([
       ['F01, B1 XALD-XLOR, Mon 14 08:00: did it fly?', '/week/F01?from=2027-06-14'],
       ['F03, B1 XALD-XLOR, Mon 14 08:00: its day is over', '/week/F03?from=2027-06-14'],
@@ -146,7 +123,7 @@ describe('decide now', () => {
         stillToSign: { people: 2, roles: ['operations manager', 'fuel quality'] },
       },
     ];
-    const [row] = decideRows({ ...bare, proposals }, calendar);
+    const [row] = decideRows({ ...quietMorning, proposals }, calendar);
     expect(row!.state).toBe('2 of operations manager, fuel quality have still to sign');
     expect(row!.words).toBe('Not signed yet.');
   });
@@ -165,7 +142,7 @@ describe('decide now', () => {
         proposed: 0,
       },
     ];
-    const [row] = decideRows({ ...bare, cases }, calendar);
+    const [row] = decideRows({ ...quietMorning, cases }, calendar);
     expect(row!.state).toBe('250 L short, 48 L allowed');
     expect(row!.words).toContain('The plan uses 2,150 L.');
   });
@@ -179,7 +156,7 @@ describe('decide now, where fuel runs short', () => {
 
   it('a cache that no offered flight keeps above critical is a line of its own, by its day', () => {
     const flights = [flight('F05', '2027-06-16', '2027-06-15T17:00:00Z')];
-    const rows = decideRows({ ...bare, flights, belowCritical: below }, calendar);
+    const rows = decideRows({ ...quietMorning, flights, belowCritical: below }, calendar);
     expect(rows.map(({ time, head }) => [time, head])).toEqual([
       ['now', 'XKNA below critical'],
       ['17:00', 'F05, B1 XALD-XLOR, Wed 16'],
@@ -197,7 +174,7 @@ describe('decide now, where fuel runs short', () => {
       { ...low, place: 'XFAL', date: '2027-06-16', backOn: '2027-06-17' },
     ];
     const strips = [strip('XLOR'), strip('XFAL')];
-    const rows = decideRows({ ...bare, strips, belowMinimum }, calendar);
+    const rows = decideRows({ ...quietMorning, strips, belowMinimum }, calendar);
     expect(rows.map(({ time, head, words }) => [time, head, words])).toEqual([
       [
         'now',
@@ -213,12 +190,18 @@ describe('decide now, where fuel runs short', () => {
   });
 
   it('at a pad a re-plan changes nothing: a sling is what helps', () => {
-    const [pad] = decideRows({ ...bare, strips: [strip('XLOR')], belowCritical: [below[0]!] }, calendar);
+    const [pad] = decideRows(
+      { ...quietMorning, strips: [strip('XLOR')], belowCritical: [below[0]!] },
+      calendar,
+    );
     expect(pad!.canReplan).toBe(false);
     expect(pad!.words).toBe(
       '180 L usable, critical 200 L, with every approved and offered flight. Only slings bring drums there. Plan a sling, or bring one forward, or let less be drawn.',
     );
-    const [there] = decideRows({ ...bare, strips: [strip('XKNA')], belowCritical: [below[0]!] }, calendar);
+    const [there] = decideRows(
+      { ...quietMorning, strips: [strip('XKNA')], belowCritical: [below[0]!] },
+      calendar,
+    );
     expect(there!.canReplan).toBe(true);
   });
 
@@ -226,12 +209,12 @@ describe('decide now, where fuel runs short', () => {
     const west = calendarOf(new Date('2027-06-15T14:00:00Z'), 'Etc/GMT+8');
     const flights = [flight('F05', '2027-06-16', '2027-06-16T01:00:00Z')];
     const critical = [{ place: 'XLOR', date: '2027-06-16', litres: 100, criticalLitres: 200 }];
-    const rows = decideRows({ ...bare, flights, belowCritical: critical }, west);
+    const rows = decideRows({ ...quietMorning, flights, belowCritical: critical }, west);
     expect(rows.map(({ time }) => time)).toEqual(['17:00', 'Wed 16']);
   });
 
   it('where no plan stands the next step is to plan the week, with what falls', () => {
-    const rows = decideRows({ ...bare, flightsStanding: 0, belowCritical: below }, calendar);
+    const rows = decideRows({ ...quietMorning, flightsStanding: 0, belowCritical: below }, calendar);
     expect(rows).toHaveLength(1);
     expect(rows[0]).toMatchObject({
       head: 'No plan stands',
@@ -241,7 +224,7 @@ describe('decide now, where fuel runs short', () => {
   });
 
   it('a picture of before, while base is silent, says of when it is and offers no plan that may be there already', () => {
-    const [row] = decideRows({ ...bare, flightsStanding: 0, belowCritical: below }, calendar, true);
+    const [row] = decideRows({ ...quietMorning, flightsStanding: 0, belowCritical: below }, calendar, true);
     expect(row).toMatchObject({
       time: '06:55',
       head: 'No plan stood at 06:55',
@@ -263,10 +246,9 @@ describe('decide now, where fuel runs short', () => {
       toleranceLitres: 48,
       proposed: 0,
     };
-    expect(decideRows({ ...bare, flights, cases: [count] }, calendar).map(({ time }) => time)).toEqual([
-      '06:04',
-      '17:00',
-    ]);
+    expect(
+      decideRows({ ...quietMorning, flights, cases: [count] }, calendar).map(({ time }) => time),
+    ).toEqual(['06:04', '17:00']);
   });
 });
 
@@ -295,7 +277,7 @@ describe('not heard from', () => {
       by: 'J. Holm, by radio',
     } as const;
     const [waiting] = notHeardRows(
-      { ...bare, strips: [strip] },
+      { ...quietMorning, strips: [strip] },
       calendar,
       new Map([['XISK', { report, isRefused: false }]]),
     );
@@ -303,7 +285,10 @@ describe('not heard from', () => {
       'Mon 07:02: damp, survey camp. The plan counts on dry. Kept here, not sent: soft, 06:40, J. Holm, by radio.',
     );
     expect(
-      notHeardRows({ ...bare, strips: [strip, { ...strip, place: 'XLOR', surface: 'soft' }] }, calendar),
+      notHeardRows(
+        { ...quietMorning, strips: [strip, { ...strip, place: 'XLOR', surface: 'soft' }] },
+        calendar,
+      ),
     ).toEqual([
       {
         key: 'strip XISK',
@@ -316,7 +301,10 @@ describe('not heard from', () => {
 
   it('a draw that was planned yesterday and that nobody has reported: its litres are still on the level', () => {
     const lor = { date: '2027-06-14', place: 'XLOR', helicopter: 'H2', programme: 'P3', litres: 795 };
-    const [row] = notHeardRows({ ...bare, notHeard: { ...bare.notHeard, draws: [lor] } }, calendar);
+    const [row] = notHeardRows(
+      { ...quietMorning, notHeard: { ...quietMorning.notHeard, draws: [lor] } },
+      calendar,
+    );
     expect([row!.time, row!.head]).toEqual(['Mon 14', 'H2, draw at XLOR']);
     expect(row!.words).toBe(
       '795 L planned for P3, no report. The level still counts on them: ask H2, or ask for a count.',
@@ -329,7 +317,7 @@ describe('not heard from', () => {
       { place: 'XBIR', countedAt: null, why: [] },
       { place: 'XFAL', countedAt: null, why: [] },
     ];
-    const rows = notHeardRows({ ...bare, notHeard: { ...bare.notHeard, caches } }, calendar);
+    const rows = notHeardRows({ ...quietMorning, notHeard: { ...quietMorning.notHeard, caches } }, calendar);
     expect(rows.map(({ time, head }) => [time, head])).toEqual([
       ['11 days', 'XKNA, last count Thu 3 June'],
       ['never', 'Not counted yet'],
@@ -348,7 +336,7 @@ describe('not heard from', () => {
 
 describe('who is away', () => {
   const away = (word: 'in the circuit' | 'overdue' | 'down and well') => ({
-    ...bare,
+    ...quietMorning,
     away: [
       {
         flight: 'F01',

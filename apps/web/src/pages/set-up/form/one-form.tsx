@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { ApiProblem } from '../../../api/index.js';
+import { FormToLeave } from '../../../ui/form-to-leave.js';
 import { useFocusBack } from '../../../ui/index.js';
 
 interface OneFormProps {
@@ -26,21 +27,8 @@ export const OneForm = ({ label, onSubmit, onClose, problem, children }: OneForm
     else form.current?.querySelector('.message')?.scrollIntoView({ block: 'nearest' });
   }, [problem]);
   return (
-    <form
-      ref={form}
-      className="set-up-form"
-      aria-label={label}
-      onSubmit={(event) => {
-        event.preventDefault();
-        onSubmit();
-      }}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape' || onClose === undefined) return;
-        event.stopPropagation();
-        onClose();
-      }}
-    >
+    <FormToLeave form={form} className="set-up-form" label={label} onSubmit={onSubmit} onLeave={onClose}>
       {children}
-    </form>
+    </FormToLeave>
   );
 };

@@ -1,0 +1,31 @@
+import type { Morning } from '../morning-read.js';
+
+/** A morning on which nothing has come up. */
+export const quietMorning: Morning = {
+  asOf: '2027-06-15T06:55:00Z',
+  today: '2027-06-15',
+  since: '2027-06-14T17:00:00Z',
+  handedOverAt: null,
+  handover: null,
+  flights: [],
+  didTheyFly: [],
+  fillsShort: [],
+  flightsStanding: 1,
+  belowCritical: [],
+  belowMinimum: [],
+  slingRemedies: [],
+  openCalls: [],
+  cases: [],
+  proposals: [],
+  raised: [],
+  changed: [],
+  notHeard: { draws: [], caches: [], phones: [], crews: [] },
+  oneWindow: [],
+  strips: [],
+  away: [],
+  overdueRule: { afterMinutes: 30, reference: 'manual 4.2' },
+  firstTakeOff: null,
+  worstOdds: null,
+  fuel: [],
+  bases: [],
+};
