@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { PlaceFigures } from './stock/place-figures.js';
+import type { PlaceFigures } from './stock/figures/place-figures.js';
 import { counted, drawn, written } from './stock/testing/movement-bodies.js';
 import { createTestServer, type TestServer } from './testing/create-test-server.js';
 import type { ShownFlight } from './testing/flight-desk.js';

@@ -5,7 +5,7 @@ import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { Account } from '../people/account.table.js';
 import { ScenariosService } from '../scenarios/scenarios.service.js';
-import { LedgerService } from '../stock/ledger.service.js';
+import { LedgerService } from '../stock/ledger/ledger.service.js';
 import { StockService } from '../stock/stock.service.js';
 import { ClockService } from '../territory/clock.service.js';
 import { TerritoryService } from '../territory/territory.service.js';

@@ -1,7 +1,7 @@
 import type { EntitySchema } from 'typeorm';
 import { auditTable } from '../audit/audit.table.js';
-import { flightHistoryTable, flightTable, legTable, loadTable } from '../flights/flight.table.js';
-import { flightReportTable } from '../flights/flight-report.table.js';
+import { flightHistoryTable, flightTable, legTable, loadTable } from '../flights/store/flight.table.js';
+import { flightReportTable } from '../flights/store/flight-report.table.js';
 import { accountTable } from '../people/account.table.js';
 import { sessionTable } from '../people/session.table.js';
 import { planAcceptanceTable, planRunTable } from '../plans/plan-run.table.js';

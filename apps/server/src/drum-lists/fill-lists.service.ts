@@ -1,7 +1,7 @@
 import type { FillListAnswer } from '@drumline/contract';
 import { addDays } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
-import { type Board, BoardService, plannedUse } from '../flights/board.service.js';
+import { type Board, BoardService, plannedUse } from '../flights/board/board.service.js';
 import { fillList } from './fill-list.js';
 import { type ReadiedFlight, readiedFlights } from './readied-flights.js';
 

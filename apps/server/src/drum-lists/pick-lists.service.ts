@@ -1,6 +1,6 @@
 import type { PickListAnswer } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
-import { type Board, BoardService, plannedUse } from '../flights/board.service.js';
+import { type Board, BoardService, plannedUse } from '../flights/board/board.service.js';
 import { Problem } from '../http/problem.js';
 import { type DrumNow, DrumsService } from '../stock/drums.service.js';
 import { pickedDrum } from './picked-drum.js';

@@ -1,5 +1,5 @@
 import type { PickListAnswer } from '@drumline/contract';
-import type { Board } from '../flights/board.service.js';
+import type { Board } from '../flights/board/board.service.js';
 
 type Flight = Board['flights'][number];
 

@@ -18,12 +18,12 @@ import { type Expected, ExpectedVersion, etagOf } from '../http/etag.js';
 import { writtenOut } from '../http/page.js';
 import { Act, Me } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
-import { AmendFlightService } from './amend-flight.service.js';
-import { asFieldFault } from './check-flight.js';
-import { FlightActsService, type WithLoads } from './flight-acts.service.js';
-import { FlightPagesService } from './flight-pages.service.js';
-import { type FlightQuery, flightId, flightQuery } from './flight-query.js';
 import { FlightsService } from './flights.service.js';
+import { AmendFlightService } from './office/amend-flight.service.js';
+import { asFieldFault } from './office/check-flight.js';
+import { FlightActsService, type WithLoads } from './office/flight-acts.service.js';
+import { FlightPagesService } from './store/flight-pages.service.js';
+import { type FlightQuery, flightId, flightQuery } from './store/flight-query.js';
 
 type Reason = z.output<typeof optionalReasonSchema>;
 

@@ -2,8 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PlanAcceptance } from '../plans/plan-run.table.js';
 import type { Client } from '../testing/client.js';
 import { type FlightDesk, openFlightDesk, type Refusal, type ShownFlight } from '../testing/flight-desk.js';
-import type { Consequence } from './consequence.js';
-import type { Flight } from './flight.table.js';
+import type { Consequence } from './office/consequence.js';
+import type { Flight } from './store/flight.table.js';
 
 let desk: FlightDesk;
 beforeAll(async () => {

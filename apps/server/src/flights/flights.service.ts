@@ -3,12 +3,18 @@ import { Brackets, DataSource } from 'typeorm';
 import { type Page, pageOf } from '../http/page.js';
 import type { Account } from '../people/account.table.js';
 import { mayDo, refuseUnlessMay } from '../people/permission.js';
-import { BoardService } from './board.service.js';
-import { type Consequence, consequenceOf } from './consequence.js';
-import { type Flight, type FlightPast, flightHistoryTable, flightTable, loadTable } from './flight.table.js';
-import type { WithLoads } from './flight-acts.service.js';
-import type { FlightQuery } from './flight-query.js';
-import { FlightStoreService } from './flight-store.service.js';
+import { BoardService } from './board/board.service.js';
+import { type Consequence, consequenceOf } from './office/consequence.js';
+import type { WithLoads } from './office/flight-acts.service.js';
+import {
+  type Flight,
+  type FlightPast,
+  flightHistoryTable,
+  flightTable,
+  loadTable,
+} from './store/flight.table.js';
+import type { FlightQuery } from './store/flight-query.js';
+import { FlightStoreService } from './store/flight-store.service.js';
 
 /** Flights as they are read. Whoever sees only their own sees the flights that name them as pilot. */
 @Injectable()

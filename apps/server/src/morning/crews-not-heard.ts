@@ -1,6 +1,6 @@
 import { epochMinutes, type IsoInstant, instantAt, instantOf, minutes } from '@drumline/units';
-import type { AwayFlight } from '../flights/away-flights.service.js';
-import type { Flight } from '../flights/flight.table.js';
+import type { AwayFlight } from '../flights/away/away-flights.service.js';
+import type { Flight } from '../flights/store/flight.table.js';
 import type { NotHeard } from './morning-answer.js';
 
 type Silent = NotHeard['crews'][number];

@@ -1,5 +1,5 @@
 import { epochMinutes, instantOf } from '@drumline/units';
-import type { Board } from '../flights/board.service.js';
+import type { Board } from '../flights/board/board.service.js';
 import type { MorningAnswer } from './morning-answer.js';
 
 const yetToLeave: readonly Board['flights'][number]['state'][] = ['offered', 'approved', 'given', 'loaded'];

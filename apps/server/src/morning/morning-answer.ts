@@ -9,9 +9,9 @@ import type {
   WindowFlight,
 } from '@drumline/planning';
 import type { ClockTime, IsoDate, IsoInstant } from '@drumline/units';
-import type { AwayFlight } from '../flights/away-flights.service.js';
+import type { AwayFlight } from '../flights/away/away-flights.service.js';
 import type { Handover } from '../handover/handovers.service.js';
-import type { OpenCalls } from '../stock/open-calls.service.js';
+import type { OpenCalls } from '../stock/holds/open-calls.service.js';
 
 /** The dispatcher's picture at one moment: what to decide, what has changed, who has not been heard from. */
 export interface MorningAnswer {

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { CardAnswer } from '@drumline/contract';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { BoardService } from '../flights/board.service.js';
+import { BoardService } from '../flights/board/board.service.js';
 import { type FlightDesk, openFlightDesk, setClock } from '../testing/flight-desk.js';
 import type { MorningAnswer } from './morning-answer.js';
 

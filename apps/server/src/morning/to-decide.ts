@@ -1,12 +1,12 @@
 import { ifDeclinedByFlight, isUnheardOf, markableStates } from '@drumline/planning';
 import { epochMinutes, instantAt, instantOf, minutes } from '@drumline/units';
 import { fillListsOf } from '../drum-lists/fill-lists.service.js';
-import type { Board } from '../flights/board.service.js';
-import type { Flight } from '../flights/flight.table.js';
+import type { Board } from '../flights/board/board.service.js';
+import type { Flight } from '../flights/store/flight.table.js';
 import type { Account } from '../people/account.table.js';
 import { mayBeOneOfTwo } from '../people/permission.js';
 import type { ProposalsService } from '../proposals/proposals.service.js';
-import type { CasePagesService } from '../stock/case-pages.service.js';
+import type { CasePagesService } from '../stock/cases/case-pages.service.js';
 import { decideBy } from './decide-by.js';
 import type {
   DecideCase,

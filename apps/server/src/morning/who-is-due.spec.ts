@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Flight } from '../flights/flight.table.js';
+import type { Flight } from '../flights/store/flight.table.js';
 import { crewsNotHeard } from './crews-not-heard.js';
 import { decideBy } from './decide-by.js';
 import { firstTakeOff } from './first-take-off.js';

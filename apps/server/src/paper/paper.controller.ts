@@ -4,12 +4,12 @@ import { z } from 'zod';
 import { AnsweredBy } from '../http/answers.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
-import { CacheBoardsService } from './cache-boards.service.js';
-import { DayPacksService } from './day-packs.service.js';
-import { paperSizes } from './paper-size.js';
+import { CacheBoardsService } from './cache-board/cache-boards.service.js';
+import { DayPacksService } from './day-pack/day-packs.service.js';
+import { paperSizes } from './pdf/paper-size.js';
 import type { Print } from './prints.service.js';
-import { SheetPrintsService } from './sheet-prints.service.js';
-import { SlipNumbersService } from './slip-numbers.service.js';
+import { SheetPrintsService } from './sheet/sheet-prints.service.js';
+import { SlipNumbersService } from './slips/slip-numbers.service.js';
 
 const name = z
   .string()

@@ -4,8 +4,8 @@ import { DataSource } from 'typeorm';
 import { AuditService } from '../audit/audit.service.js';
 import type { Account } from '../people/account.table.js';
 import { ClockService } from '../territory/clock.service.js';
-import { makePdf, type PrintedPages } from './make-pdf.js';
-import { type PrintStamp, shortDay } from './print-stamp.js';
+import { makePdf, type PrintedPages } from './pdf/make-pdf.js';
+import { type PrintStamp, shortDay } from './pdf/print-stamp.js';
 
 /** A finished print, and the name that its file gets. */
 export interface Print {

@@ -1,6 +1,6 @@
 import type { PlannedFlight } from '@drumline/planning';
 import { describe, expect, it } from 'vitest';
-import type { Flight } from '../flights/flight.table.js';
+import type { Flight } from '../flights/store/flight.table.js';
 import { type Accepted, standAsAccepted } from './accepted-flights.js';
 
 const planned = (id: string, rest: object = {}) =>

@@ -1,6 +1,6 @@
 import { type FlightPlan, type PlannedFlight, standingState } from '@drumline/planning';
 import { addDays, type IsoDate } from '@drumline/units';
-import type { Flight } from '../flights/flight.table.js';
+import type { Flight } from '../flights/store/flight.table.js';
 
 type Planned = Pick<
   PlannedFlight,

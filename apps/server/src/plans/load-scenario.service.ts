@@ -2,7 +2,7 @@ import type { PlanRequest } from '@drumline/contract';
 import type { Scenario, StandingFlight } from '@drumline/planning';
 import { localDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
-import { type Board, BoardService } from '../flights/board.service.js';
+import { type Board, BoardService } from '../flights/board/board.service.js';
 import { Problem } from '../http/problem.js';
 
 export interface Snapshot {

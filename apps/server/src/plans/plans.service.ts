@@ -3,7 +3,7 @@ import type { PlanRequest } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { AuditService } from '../audit/audit.service.js';
-import { RecheckFlightsService } from '../flights/recheck-flights.service.js';
+import { RecheckFlightsService } from '../flights/marks/recheck-flights.service.js';
 import { Problem } from '../http/problem.js';
 import type { Account } from '../people/account.table.js';
 import { LoadScenarioService } from './load-scenario.service.js';

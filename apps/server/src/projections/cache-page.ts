@@ -7,7 +7,7 @@ import {
 } from '@drumline/planning';
 import { type Cache, type CacheProjection, stockConfidence } from '@drumline/stock';
 import { hours, type IsoInstant, litres } from '@drumline/units';
-import type { CacheFigures, PlaceFigures } from '../stock/place-figures.js';
+import type { CacheFigures, PlaceFigures } from '../stock/figures/place-figures.js';
 
 /** What the page of a cache is made from. */
 export interface CacheFacts {

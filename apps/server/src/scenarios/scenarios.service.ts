@@ -5,7 +5,7 @@ import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { type Actor, AuditService } from '../audit/audit.service.js';
 import { Problem } from '../http/problem.js';
-import { type DoneByDrum, DoneService } from '../stock/done.service.js';
+import { type DoneByDrum, DoneService } from '../stock/figures/done.service.js';
 import { StockService } from '../stock/stock.service.js';
 import { SurfaceService } from '../surface/surface.service.js';
 import { ClockService } from '../territory/clock.service.js';

@@ -19,8 +19,8 @@ import {
   movementId,
   type RaisedQuery,
   raisedQuery,
-} from './queries.js';
-import { RaisedService } from './raised.service.js';
+} from './ledger/queries.js';
+import { RaisedService } from './raised/raised.service.js';
 
 @ApiTags('stock')
 @OfTheOperator()

@@ -14,10 +14,10 @@ import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { type Page, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
-import type { DrumsQuery } from './queries.js';
-import { ridingHomeSql } from './riding-home.js';
-import { loadSlice } from './slice.js';
-import { StockFiguresService } from './stock-figures.service.js';
+import { ridingHomeSql } from './figures/riding-home.js';
+import { loadSlice } from './figures/slice.js';
+import { StockFiguresService } from './figures/stock-figures.service.js';
+import type { DrumsQuery } from './ledger/queries.js';
 
 /** A drum as it is now: where it is, what is in it, whether it may be used. */
 export interface DrumNow

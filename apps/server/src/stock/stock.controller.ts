@@ -15,10 +15,10 @@ import { writtenOut } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import { Act, Me, OfTheOperator } from '../people/access.js';
 import type { Account } from '../people/account.table.js';
-import { KnownAtService } from './known-at.service.js';
-import { drumNumber as placeText } from './queries.js';
-import { StockCheckService } from './stock-check.service.js';
-import { StockPagesService } from './stock-pages.service.js';
+import { StockCheckService } from './figures/stock-check.service.js';
+import { StockPagesService } from './figures/stock-pages.service.js';
+import { KnownAtService } from './ledger/known-at.service.js';
+import { drumNumber as placeText } from './ledger/queries.js';
 
 type KnownAt = z.output<typeof knownAtSchema>;
 const place = { schema: placeText };

@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createTestServer, type TestServer } from '../testing/create-test-server.js';
-import type { HoldEffect, NotHeard } from './holds.service.js';
-import type { PlaceFigures } from './place-figures.js';
+import type { PlaceFigures } from './figures/place-figures.js';
+import type { HoldEffect, NotHeard } from './holds/holds.service.js';
 import { drawn, written } from './testing/movement-bodies.js';
 
 interface Stock {

@@ -14,11 +14,11 @@ import type { IsoInstant } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import type { Actor } from '../audit/audit.service.js';
-import { KeptStock } from './kept-stock.js';
-import { LedgerService } from './ledger.service.js';
-import { openingMovements } from './opening-movements.js';
-import { changePlacesHomeSql, isDown, ridingHomeSql } from './riding-home.js';
-import { stockOf } from './stock-of.js';
+import { KeptStock } from './figures/kept-stock.js';
+import { changePlacesHomeSql, isDown, ridingHomeSql } from './figures/riding-home.js';
+import { stockOf } from './figures/stock-of.js';
+import { LedgerService } from './ledger/ledger.service.js';
+import { openingMovements } from './ledger/opening-movements.js';
 
 /** The part of a scenario that the ledger gives: drums with fuel, batches with their holds, the last counts. */
 export interface CurrentStock {

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import type { Flight, Load } from '../flights/flight.table.js';
-import type { ReportAnswer } from '../flights/flight-reports.service.js';
+import type { ReportAnswer } from '../flights/reports/flight-reports.service.js';
+import type { Flight, Load } from '../flights/store/flight.table.js';
 import { PeopleService } from '../people/people.service.js';
 import { personSchema } from '../people/person.schema.js';
 import type { PlanAcceptance } from '../plans/plan-run.table.js';

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { type FlightPlan, planByHand } from '@drumline/planning';
-import { BoardService } from '../flights/board.service.js';
+import { BoardService } from '../flights/board/board.service.js';
 import { accountTable } from '../people/account.table.js';
 import { demoName } from '../people/first-accounts.js';
 import { planRunTable } from '../plans/plan-run.table.js';

@@ -1,7 +1,7 @@
 import { describeFlights, type StandingFlight } from '@drumline/planning';
 import { theProgram } from '../audit/audit.service.js';
-import { BoardService } from '../flights/board.service.js';
-import { FlightStoreService } from '../flights/flight-store.service.js';
+import { BoardService } from '../flights/board/board.service.js';
+import { FlightStoreService } from '../flights/store/flight-store.service.js';
 import type { TestServer } from './create-test-server.js';
 import { solvedRun } from './hand-plan.js';
 

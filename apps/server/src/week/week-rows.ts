@@ -3,7 +3,7 @@ import type { StripLimit } from '@drumline/loading';
 import type { Place } from '@drumline/network';
 import { type BookedFlight, drumsLanded, isUnheardOf, type PlannedFlight } from '@drumline/planning';
 import type { IsoDate } from '@drumline/units';
-import type { Flight } from '../flights/flight.table.js';
+import type { Flight } from '../flights/store/flight.table.js';
 
 /** A flight as its box shows it; `legs`: by the facts of today where they are other than those it was planned by. */
 export const weekFlight = (

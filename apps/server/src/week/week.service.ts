@@ -12,9 +12,9 @@ import {
 import { addDays, daysFrom, type IsoDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { type Board, BoardService } from '../flights/board.service.js';
-import type { Flight } from '../flights/flight.table.js';
-import { FlightStoreService } from '../flights/flight-store.service.js';
+import { type Board, BoardService } from '../flights/board/board.service.js';
+import type { Flight } from '../flights/store/flight.table.js';
+import { FlightStoreService } from '../flights/store/flight-store.service.js';
 import {
   ideasAhead,
   type KnownPlan,

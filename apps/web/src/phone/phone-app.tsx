@@ -1,7 +1,7 @@
 import { lazy, Suspense, useEffect } from 'react';
 import { Route, Router, Switch } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
-import { dayPath } from '../pilot/day.js';
+import { dayPath } from '../pilot/day/day.js';
 import { ChoosePassword } from './choose-password.js';
 import { readsOf, useRounds } from './round.js';
 import { SignIn } from './sign-in.js';
@@ -13,7 +13,7 @@ import { YourPhone } from './your-phone.js';
 // Each crew's pages are a part of their own: nobody waits for the other's at the first load.
 const PilotPages = lazy(async () => ({ default: (await import('../pilot/pilot-pages.js')).PilotPages }));
 const SquaresOfDay = lazy(async () => ({
-  default: (await import('../pilot/squares-of-day.js')).SquaresOfDay,
+  default: (await import('../pilot/day/squares-of-day.js')).SquaresOfDay,
 }));
 const HelicopterPages = lazy(async () => ({
   default: (await import('../helicopter/helicopter-pages.js')).HelicopterPages,

@@ -1,16 +1,16 @@
 import { Route, Switch } from 'wouter';
 import type { Person } from '../phone/index.js';
-import { AsTextPage } from './as-text-page.js';
-import { CodeSquarePage } from './code-square-page.js';
-import { CorrectPage } from './correct-page.js';
-import { DayList } from './day-list.js';
-import { Elsewhere } from './elsewhere.js';
-import { LeftHere } from './left-here.js';
-import { LegCard } from './leg-card.js';
-import { Loaded } from './loaded.js';
-import { NewerVersion } from './newer-version-page.js';
-import { ProblemPage } from './problem.js';
-import { SurfacePage } from './surface.js';
+import { CodeSquarePage } from './day/code-square-page.js';
+import { DayList } from './day/day-list.js';
+import { NewerVersion } from './day/newer-version-page.js';
+import { Elsewhere } from './drums-here/elsewhere.js';
+import { LeftHere } from './drums-here/left-here.js';
+import { LegCard } from './leg/leg-card.js';
+import { Loaded } from './loaded/loaded.js';
+import { AsTextPage } from './reports/as-text-page.js';
+import { CorrectPage } from './reports/correct-page.js';
+import { ProblemPage } from './reports/problem.js';
+import { SurfacePage } from './reports/surface.js';
 
 /** The pilot's phone: the day, its legs, and five reports. */
 export const PilotPages = ({ person }: { readonly person: Person }) => (

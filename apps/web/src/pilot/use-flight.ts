@@ -1,9 +1,9 @@
 import type { MyDay, PhoneFlight } from '@drumline/contract';
 import type { SurfaceReport } from '@drumline/network';
 import { type ShownEntry, useEntries } from '../phone/index.js';
-import { useDay, useOpened } from './day.js';
-import { isNewer, type OpenedFlight } from './opened-flight.js';
-import { heldHere, type OwnReports, ownReports, surfacesKnown } from './own-reports.js';
+import { useDay, useOpened } from './day/day.js';
+import { isNewer, type OpenedFlight } from './day/opened-flight.js';
+import { heldHere, type OwnReports, ownReports, surfacesKnown } from './reports/own-reports.js';
 
 /** One flight with everything that is known of it on this phone. */
 export interface FlightHere {

@@ -4,8 +4,8 @@ import { parseScenario } from '@drumline/contract';
 import type { LoadSheet, NamedLoad } from '@drumline/loading';
 import { loadOfFlight, type Scenario, type StandingFlight, sheetOfFlight } from '@drumline/planning';
 import { rootFolder } from '../../config.js';
-import { sheetSettings } from '../../flights/sheet-for.js';
-import type { SheetPrint } from '../load-sheet-pages.js';
+import { sheetSettings } from '../../flights/sheet/sheet-for.js';
+import type { SheetPrint } from '../sheet/load-sheet-pages.js';
 
 /** The demo territory, for the specs of this folder. */
 export const demo = (): Scenario => {

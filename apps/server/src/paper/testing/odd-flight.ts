@@ -1,7 +1,7 @@
 import type { AircraftType, CabinConfiguration, Cargo, LoadSheet, NamedLoad } from '@drumline/loading';
 import { type Scenario, type StandingFlight, sheetOfFlight } from '@drumline/planning';
 import { inches, kilograms, litres, pounds } from '@drumline/units';
-import { sheetSettings } from '../../flights/sheet-for.js';
+import { sheetSettings } from '../../flights/sheet/sheet-for.js';
 import { fullFlight, loadOf } from './example-sheet.js';
 
 /**

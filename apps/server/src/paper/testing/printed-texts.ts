@@ -1,5 +1,5 @@
-import type { AnyPart } from '../any-part.js';
-import type { Block, Cell } from '../parts.js';
+import type { AnyPart } from '../pdf/any-part.js';
+import type { Block, Cell } from '../pdf/parts.js';
 
 export interface PrintedText {
   readonly text: string;

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { firstToDecide } from './board-rows.js';
+import { firstToDecide } from './board/board-rows.js';
 import type { Week } from './week-read.js';
 
 /**

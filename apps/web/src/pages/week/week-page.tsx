@@ -1,9 +1,9 @@
 import '../../styles/landscape-print.css';
 import './week.css';
-import './week-board.css';
-import './flight-box.css';
+import './board/week-board.css';
+import './board/flight-box.css';
 import './two-weeks.css';
-import './week-card.css';
+import './card/week-card.css';
 import './week-print.css';
 import { addDays } from '@drumline/units';
 import { useCallback, useEffect, useRef } from 'react';
@@ -20,18 +20,18 @@ import {
 } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
 import { Button, EmptyLine, Picture, useKeys } from '../../ui/index.js';
-import { CostLine } from './cost-line.js';
-import { BookedCard, DecisionCard } from './decision-card.js';
-import { focusBox } from './focus-box.js';
-import { Legend } from './legend.js';
-import { actKeys } from './press-acts.js';
-import { emptyWords, TallyLine } from './tally-line.js';
+import { actKeys } from './acts/press-acts.js';
+import { focusBox } from './board/focus-box.js';
+import { Legend } from './board/legend.js';
+import { WeekBoard } from './board/week-board.js';
+import { BookedCard, DecisionCard } from './card/decision-card.js';
+import { CostLine } from './title/cost-line.js';
+import { emptyWords, TallyLine } from './title/tally-line.js';
+import { WeekTitle } from './title/week-title.js';
 import { sendNow } from './undo/held-act.js';
 import { JustDoneLine } from './undo/just-done-line.js';
 import { useSelected } from './use-selected.js';
-import { WeekBoard } from './week-board.js';
 import { type Week, weekSchema } from './week-read.js';
-import { WeekTitle } from './week-title.js';
 
 export const WeekPage = ({ at }: PageProps) => {
   const calendar = useCalendar();

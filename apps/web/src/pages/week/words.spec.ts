@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { approveOff, isFormOpen, keepOff, openActs, reasonText } from './acts/flight-acts.js';
 import {
   bandWords,
   bindingMark,
@@ -9,8 +10,8 @@ import {
   isFrozen,
   lineOf,
   markKey,
-} from './box-words.js';
-import type { Card, LimitLine, Today } from './card-read.js';
+} from './board/box-words.js';
+import type { Card, LimitLine, Today } from './card/card-read.js';
 import {
   aboardWords,
   crewWords,
@@ -22,9 +23,8 @@ import {
   planningWords,
   roomWords,
   weighedWords,
-} from './card-words.js';
-import { approveOff, isFormOpen, keepOff, openActs, reasonText } from './flight-acts.js';
-import { gapScale } from './gap-scale.js';
+} from './card/card-words.js';
+import { gapScale } from './title/gap-scale.js';
 import { exampleBooked, exampleFlight } from './week-example.js';
 
 const when = (at: string) => at.slice(11, 16);

@@ -1,5 +1,5 @@
 import type { DrumCondition } from '@drumline/stock';
-import { drumsDone } from '../drum-reports.js';
+import { drumsDone } from '../drums-here/drum-reports.js';
 import { exampleFlight, exampleReporter } from './example-flight.js';
 
 /** At XGAN two drums of the example flight are left, the second in that condition, and one is brought home with its seal broken. */

@@ -3,7 +3,7 @@ import { useLocation } from 'wouter';
 import { z } from 'zod';
 import { post, useAct, useCalendar, useList, useMay } from '../../../api/index.js';
 import { Button, ProblemLine, useFocusBack } from '../../../ui/index.js';
-import { wereLetGoWords } from '../let-go-words.js';
+import { wereLetGoWords } from '../acts/let-go-words.js';
 import { RePlan } from '../plan/plan-acts.js';
 import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
 import type { DifferenceGroup } from './difference-lines.js';

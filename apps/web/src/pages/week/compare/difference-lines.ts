@@ -1,5 +1,5 @@
 import { figure } from '../../../ui/qty.js';
-import { isFrozen } from '../box-words.js';
+import { isFrozen } from '../board/box-words.js';
 import { printedHours, wholeMoney } from './add-up.js';
 import {
   bindsWords,

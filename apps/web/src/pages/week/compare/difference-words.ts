@@ -1,5 +1,5 @@
 import { inWords, stockInWords } from '../../../ui/qty.js';
-import { limitWords } from '../box-words.js';
+import { limitWords } from '../board/box-words.js';
 import type { ComparedFlight, Differences, FlightChange } from './differences-read.js';
 
 /** Words of a cell, what is new in bold. */

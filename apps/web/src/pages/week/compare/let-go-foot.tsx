@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { newId, post, put, useAct, useCalendar, useMe } from '../../../api/index.js';
 import { Button, Entry, ProblemLine, Tick } from '../../../ui/index.js';
-import { letGoBeforePlanWords } from '../let-go-words.js';
+import { letGoBeforePlanWords } from '../acts/let-go-words.js';
 
 interface Stuck {
   readonly id: string;

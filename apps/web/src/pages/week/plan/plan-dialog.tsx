@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { type Calendar, newId, post, put, useAct, useCalendar, useMe } from '../../../api/index.js';
 import { Button, Dialog, MessageLine, Picture, ProblemLine } from '../../../ui/index.js';
-import { letGoBeforePlanWords } from '../let-go-words.js';
+import { letGoBeforePlanWords } from '../acts/let-go-words.js';
 import type { WeekFlight } from '../week-read.js';
 import { FreedomList } from './freedom-list.js';
 import { PlanFields } from './plan-fields.js';

@@ -1,5 +1,5 @@
 import { figure } from '../../../ui/qty.js';
-import { isFrozen } from '../box-words.js';
+import { isFrozen } from '../board/box-words.js';
 import type { WeekFlight } from '../week-read.js';
 import type { ListedPlan } from './plan-read.js';
 

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { Calendar } from '../../../api/index.js';
 import { Button, MessageLine, useKeys } from '../../../ui/index.js';
-import { nextToDecide } from '../board-rows.js';
-import { focusBox } from '../focus-box.js';
-import { RefusedLine } from '../refused-line.js';
+import { RefusedLine } from '../acts/refused-line.js';
+import { nextToDecide } from '../board/board-rows.js';
+import { focusBox } from '../board/focus-box.js';
 import type { Week, WeekFlight } from '../week-read.js';
 import { askedForm } from './asked-form.js';
 import { forget, type Held, sendNow, takeBack, useHeld, useLastDone } from './held-act.js';

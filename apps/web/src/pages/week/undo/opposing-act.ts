@@ -1,4 +1,4 @@
-import { type FormName, openActs } from '../flight-acts.js';
+import { type FormName, openActs } from '../acts/flight-acts.js';
 import type { WeekFlight } from '../week-read.js';
 
 /** What takes back an act that has been sent: in words, and the form that does it; null: there is nothing to open. */

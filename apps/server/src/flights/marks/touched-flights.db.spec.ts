@@ -1,0 +1,57 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type FlightDesk, openFlightDesk } from '../../testing/flight-desk.js';
+import type { TouchedAnswer } from './touched-flights.service.js';
+
+let desk: FlightDesk;
+beforeAll(async () => {
+  desk = await openFlightDesk();
+});
+afterAll(() => desk.server.close());
+
+const soft = {
+  place: 'XLOR',
+  state: 'soft',
+  at: '2027-06-14T06:00Z',
+  by: 'strip helper, by radio',
+  untilDate: '2027-06-16',
+} as const;
+const touches = (changes: object = {}) =>
+  desk.dispatcher.get<TouchedAnswer>(
+    `/api/surface-reports/touches?${new URLSearchParams({ ...soft, ...changes })}`,
+  );
+
+describe('XLOR soft, before it is reported', () => {
+  // product.md, T1: B from ALD 6 > 4 drums, landing limit short by 531 lb with the drums as weighed; 534 lb at 180 kg each.
+  it('says which flights it touches, how many drums still go and what it breaks', async () => {
+    const { body } = await touches();
+    expect([body.before, body.after]).toEqual(['dry', 'soft']);
+    const f05 = body.flights.find(({ flight }) => flight === 'F05')!;
+    expect(f05).toMatchObject({ drums: 6, drumsThatGo: 4, aircraft: 'B1' });
+    expect(f05.breaks).toContain('Unload 534 lb (2 drums).');
+    expect(body.flights.map(({ flight }) => flight)).toContain('F08');
+  });
+
+  it('touches nothing where the strip is dry already, and writes nothing', async () => {
+    const { body } = await touches({ state: 'dry' });
+    expect(body.flights).toEqual([]);
+    expect((await desk.flight('F05')).needsDecision).toBeNull();
+  });
+
+  it('of a place that nobody knows is said', async () => {
+    expect((await touches({ place: 'XZZZ' })).status).toBe(404);
+  });
+
+  it('once reported, marks the flights at once', async () => {
+    await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, soft);
+    expect((await desk.flight('F05')).needsDecision).toContain('XLOR when soft accepts 7,600 lb landing');
+    expect((await desk.flight('F08')).needsDecision).not.toBeNull();
+    expect((await desk.flight('F06')).needsDecision).toBeNull();
+  });
+
+  it('a report of an earlier time is outranked by it; one of the same minute is not', async () => {
+    const earlier = (await touches({ state: 'dry', at: '2027-06-14T05:45Z' })).body;
+    expect([earlier.outrankedBy, earlier.before, earlier.after]).toEqual([soft, 'soft', 'soft']);
+    expect((await touches({ state: 'dry' })).body.outrankedBy).toBeNull();
+  });
+});

@@ -1,0 +1,112 @@
+import { expectedSurface, latestReports, type SurfaceReport, type SurfaceState } from '@drumline/network';
+import {
+  checkFlights,
+  type FlightState,
+  flightCard,
+  markableStates,
+  type Scenario,
+} from '@drumline/planning';
+import { epochMinutes, type IsoDate } from '@drumline/units';
+import { Injectable } from '@nestjs/common';
+import { Problem } from '../../http/problem.js';
+import { type Board, BoardService } from '../board/board.service.js';
+import { faultsOfStanding } from '../office/check-flight.js';
+import { loadsOf } from '../office/flight-acts.service.js';
+import type { Flight } from '../store/flight.table.js';
+
+export interface TouchedFlight {
+  readonly flight: string;
+  readonly state: FlightState;
+  readonly date: IsoDate;
+  readonly aircraft: string;
+  readonly route: readonly string[];
+  readonly drums: number;
+  /** As many as may go by the report; null: all of them. */
+  readonly drumsThatGo: number | null;
+  /** What it breaks that is not broken now; null: the flight stands as it is. */
+  readonly breaks: string | null;
+}
+
+export interface TouchedAnswer {
+  readonly place: string;
+  /** What counts there today, now and with the report. */
+  readonly before: SurfaceState;
+  readonly after: SurfaceState;
+  /** A report of a later time that is there already: it stands, and this one is kept beside it. Null: this one stands. */
+  readonly outrankedBy: SurfaceReport | null;
+  readonly flights: readonly TouchedFlight[];
+}
+
+/** What a surface report would change, before it is given. */
+@Injectable()
+export class TouchedFlightsService {
+  constructor(private readonly board: BoardService) {}
+
+  async by(report: SurfaceReport): Promise<TouchedAnswer> {
+    const before = await this.board.read();
+    const place = before.scenario.places.find(({ code }) => code === report.place);
+    if (place === undefined)
+      throw new Problem('not-found', `${report.place} is not a place of the territory. See /api/places.`);
+    const after = { ...before, scenario: withReport(before.scenario, report) };
+    const [countsBefore, countsAfter] = [before.scenario, after.scenario].map(surfaceOf);
+    const isTouched = ({ state, date, stops }: Flight): boolean =>
+      markableStates.includes(state) &&
+      stops.some((stop) => stop.place === report.place) &&
+      countsBefore!(place, date) !== countsAfter!(place, date);
+    const broken = { before: brokenOn(before), after: brokenOn(after) };
+    const today = before.scenario.firstDay;
+    return {
+      place: report.place,
+      before: countsBefore!(place, today),
+      after: countsAfter!(place, today),
+      outrankedBy: laterThan(report, before.scenario),
+      flights: before.flights.filter(isTouched).map((flight) => touched(after, flight, broken)),
+    };
+  }
+}
+
+const laterThan = (report: SurfaceReport, { surfaceReports, asOf }: Scenario): SurfaceReport | null => {
+  const latest = latestReports(surfaceReports, asOf).get(report.place);
+  return latest !== undefined && epochMinutes(latest.at) > epochMinutes(report.at) ? latest : null;
+};
+
+/** By a clock a little ahead of ours it is heard all the same. */
+const withReport = (scenario: Scenario, report: SurfaceReport): Scenario => ({
+  ...scenario,
+  asOf: epochMinutes(report.at) > epochMinutes(scenario.asOf) ? report.at : scenario.asOf,
+  surfaceReports: [...scenario.surfaceReports, report],
+});
+
+const surfaceOf = (scenario: Scenario) =>
+  expectedSurface(scenario.surfaceReports, scenario.asOf, {
+    timeZone: scenario.timeZone,
+    ...scenario.policy.flyingDay,
+  });
+
+const brokenOn = (board: Board) => {
+  const checked = checkFlights(board.scenario, board.scenario.flights);
+  return (flight: Flight): readonly string[] =>
+    faultsOfStanding(board, checked, flight, loadsOf(board, flight)).map(
+      ({ what, mend }) => `${what} ${mend}`,
+    );
+};
+
+const touched = (
+  { scenario }: Board,
+  flight: Flight,
+  broken: { readonly before: ReturnType<typeof brokenOn>; readonly after: ReturnType<typeof brokenOn> },
+): TouchedFlight => {
+  const known = new Set(broken.before(flight));
+  const breaks = broken.after(flight).find((what) => !known.has(what)) ?? null;
+  const fewer = breaks === null ? null : (flightCard(scenario, flight.id)?.fewer ?? null);
+  return {
+    flight: flight.id,
+    state: flight.state,
+    date: flight.date,
+    aircraft: flight.aircraft,
+    route: [flight.fromPlace, ...flight.stops.map(({ place }) => place), flight.toPlace],
+    drums: flight.stops.reduce((sum, { drums }) => sum + drums, 0),
+    drumsThatGo: fewer === null ? null : fewer.stops.reduce((sum, { drums }) => sum + drums, 0),
+    breaks,
+  };
+};

@@ -1,0 +1,98 @@
+import type { RaisedActRequest } from '@drumline/contract';
+import { overCapacity, type PlaceBalance, type Raised } from '@drumline/stock';
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { type Page, pageOf } from '../../http/page.js';
+import { Problem } from '../../http/problem.js';
+import type { Account } from '../../people/account.table.js';
+import { StockFiguresService } from '../figures/stock-figures.service.js';
+import type { RaisedQuery } from '../ledger/queries.js';
+import { isSeen, lastAct, type RaisedAct, RaisedActsService } from './raised-acts.service.js';
+
+export interface RaisedNow extends Raised {
+  /** When the last of its movements came in; null: it is so now, whatever made it so. */
+  readonly raisedAt: Date | null;
+  /** Somebody has looked at it as it reads now. */
+  readonly isSeen: boolean;
+  /** What was done about it last, by whom; null: nothing. */
+  readonly lastAct: RaisedAct | null;
+}
+
+/** What somebody has to look at, or has looked at. */
+@Injectable()
+export class RaisedService {
+  private readonly others: (() => Promise<readonly Raised[]>)[] = [];
+
+  constructor(
+    private readonly database: DataSource,
+    private readonly figures: StockFiguresService,
+    private readonly acts: RaisedActsService,
+  ) {}
+
+  /** At start-up: what another feature finds to be looked at now, whatever made it so. */
+  findToo(find: () => Promise<readonly Raised[]>): void {
+    this.others.push(find);
+  }
+
+  /** What is so now, caches over their capacity first; then the newest first. */
+  async list({ limit, after, state }: RaisedQuery): Promise<Page<RaisedNow>> {
+    const rows: readonly Found[] = await this.database.query(listSql, [after, limit + 1, state]);
+    const { items, next } = pageOf(rows, limit, ({ data }) => data.id);
+    const ofMovements = items.map(raisedNow);
+    if (after !== undefined) return { items: ofMovements, next };
+    const now = await this.soNow();
+    const wanted = now.filter((each) => state === 'all' || each.isSeen === (state === 'seen'));
+    return { items: [...wanted, ...ofMovements], next };
+  }
+
+  /** The same id is the same act: sent again it is answered like the first, whatever has become of the thing. */
+  async act(id: string, request: RaisedActRequest, by: Account): Promise<RaisedAct> {
+    const before = await this.acts.repeated(id, request);
+    if (before !== null) return before;
+    await this.acts.append(id, request, await this.one(request.raised), by);
+    return (await this.acts.repeated(id, request))!;
+  }
+
+  private async one(id: string): Promise<Raised> {
+    const [row]: readonly { readonly data: Raised }[] = await this.database.query(
+      'select data from raised where id = $1',
+      [id],
+    );
+    const found = row?.data ?? (await this.soNow()).find((raised) => raised.id === id);
+    if (found !== undefined) return found;
+    throw new Problem('not-found', `Nothing is raised as ${id}, or no longer. See /api/raised.`);
+  }
+
+  private async soNow(): Promise<readonly RaisedNow[]> {
+    const { scenario, stock } = await this.figures.current();
+    const { fillLitres } = scenario.policy.drum;
+    const balanceOf = (place: string): PlaceBalance | undefined => stock.places.get(place)?.balance;
+    const found: Raised[] = scenario.caches.flatMap(
+      (cache) => overCapacity(balanceOf(cache.place), cache, fillLitres) ?? [],
+    );
+    for (const find of this.others) found.push(...(await find()));
+    const acts = await this.acts.last(found.map(({ id }) => id));
+    return found.map((data) => raisedNow({ data, raisedAt: null, lastAct: acts.get(data.id) ?? null }));
+  }
+}
+
+interface Found {
+  readonly data: Raised;
+  readonly raisedAt: Date | null;
+  readonly lastAct: RaisedAct | null;
+}
+
+const raisedNow = ({ data, raisedAt, lastAct: act }: Found): RaisedNow => ({
+  ...data,
+  raisedAt,
+  isSeen: isSeen(data, act),
+  lastAct: act,
+});
+
+const listSql = `
+  select data, raised_at as "raisedAt", ${lastAct('raised.id')} as "lastAct" from raised
+  where ($1::text is null or (raised_at, id) < (select raised_at, id from raised where id = $1))
+    and ($3 = 'all' or ($3 = 'seen') = coalesce(
+      (select act = 'seen' and what = data ->> 'what' from raised_acts
+       where raised_acts.raised = raised.id order by entry desc limit 1), false))
+  order by raised_at desc, id desc limit $2`;
