@@ -67,16 +67,22 @@ export class PlanHeartbeat {
 
   private async beat(): Promise<void> {
     const { id, attempt } = this.run;
-    const { progress } = this;
+    const { progress, unsaved } = this;
+    // Before the write: what comes while it is under way belongs to the next beat.
     this.progress = null;
-    const [rows]: [{ cancelled: boolean }[], number] = await this.database.query(
-      `update plan_runs set heartbeat_at = now(), progress = coalesce($3::jsonb, progress),
-         first_plan = coalesce($4::jsonb, first_plan)
-       where id = $1 and attempt = $2 and state = 'solving'
-       returning cancel_asked_at is not null as cancelled`,
-      [id, attempt, jsonOrNull(progress), jsonOrNull(this.unsaved)],
-    );
     this.unsaved = null;
+    const [rows]: [{ cancelled: boolean }[], number] = await this.database
+      .query(
+        `update plan_runs set heartbeat_at = now(), progress = coalesce($3::jsonb, progress),
+           first_plan = coalesce($4::jsonb, first_plan)
+         where id = $1 and attempt = $2 and state = 'solving'
+         returning cancel_asked_at is not null as cancelled`,
+        [id, attempt, jsonOrNull(progress), jsonOrNull(unsaved)],
+      )
+      .catch((error: unknown) => {
+        this.unsaved ??= unsaved;
+        throw error;
+      });
     if (rows[0] === undefined) this.lostIt.abort();
     else if (rows[0].cancelled && !this.cancelAsked.aborted) {
       this.askedFor.abort();

@@ -16,14 +16,16 @@ const ask = { endTarget: 'operator', seconds: 3, seed: 7 } as const;
 const read = async (client: Client, id: string): Promise<Shown> =>
   (await client.get<Shown>(`/api/plans/${id}`)).body;
 
+const isOver = ({ state }: Shown): boolean => state !== 'queued' && state !== 'solving';
+
 const until = async (client: Client, id: string, isSo: (run: Shown) => boolean): Promise<Shown> => {
   for (;;) {
     const run = await read(client, id);
     if (isSo(run)) return run;
+    if (isOver(run)) throw new Error(`The run is over and was never so: ${run.state}.`);
     await new Promise((resolve) => setTimeout(resolve, 100));
   }
 };
-const isOver = ({ state }: Shown): boolean => state !== 'queued' && state !== 'solving';
 
 describe('a plan request', () => {
   let server: TestServer;
