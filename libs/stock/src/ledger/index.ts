@@ -15,6 +15,7 @@ export { type LedgerChange, ledgerChange } from './ledger-change.js';
 export type * from './ledger-state.js';
 export { lookAlikeDraws } from './look-alikes.js';
 export * from './millilitres.js';
+export { missingLoading } from './missing-loading.js';
 export type * from './movement.js';
 export { overCapacity } from './over-capacity.js';
 export type * from './raised.js';

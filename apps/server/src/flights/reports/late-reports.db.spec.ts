@@ -37,6 +37,18 @@ describe('a loading that comes in after another phone’s delivery', () => {
     expect(await sheetWords()).toBe(null);
   });
 
+  it('is one thing to look at with its drums in it until it comes, and one act sees it', async () => {
+    await delivers(await desk.server.as('helicopter crew'));
+    const drums = f06.loads.map(({ drum }) => drum).sort();
+    const missing = (await raised()).filter(({ kind }) => kind === 'not aboard');
+    expect(missing.map(({ what }) => what)).toEqual([
+      `F06: 4 drums came off it, and nobody has reported them loaded on it: ${drums.join(', ')}.`,
+    ]);
+    const seen = { raised: missing[0]!.id, act: 'seen', words: 'The pilot has it on paper.' };
+    expect((await desk.dispatcher.put(`/api/raised-acts/${randomUUID()}`, seen)).status).toBe(200);
+    expect(await raisedKinds()).not.toContain('not aboard');
+  });
+
   it('then off, down and reported: three drums left, one home and held, and every page of the flight can be read', async () => {
     await delivers(await desk.server.as('helicopter crew'));
     const crew = await desk.crewOf('F06');
@@ -134,10 +146,10 @@ const delivers = async (who: Client) => {
   }
 };
 
-const raisedKinds = async (): Promise<readonly string[]> => {
-  const { body } = await desk.manager.get<{ items: readonly Raised[] }>('/api/raised');
-  return body.items.map(({ kind }) => kind);
-};
+const raised = async (): Promise<readonly Raised[]> =>
+  (await desk.manager.get<{ items: readonly Raised[] }>('/api/raised')).body.items;
+
+const raisedKinds = async (): Promise<readonly string[]> => (await raised()).map(({ kind }) => kind);
 
 /** Litres usable at XGAN on the last day with every flight flown, as told by the flight's card and by the cache's page. */
 const endAtGan = async (by: 'card' | 'cache'): Promise<number | undefined> => {

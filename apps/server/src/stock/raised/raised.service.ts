@@ -1,5 +1,5 @@
 import type { RaisedActRequest } from '@drumline/contract';
-import { overCapacity, type PlaceBalance, type Raised } from '@drumline/stock';
+import { missingLoading, overCapacity, type PlaceBalance, type Raised } from '@drumline/stock';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { type Page, pageOf } from '../../http/page.js';
@@ -67,12 +67,22 @@ export class RaisedService {
     const { scenario, stock } = await this.figures.current();
     const { fillLitres } = scenario.policy.drum;
     const balanceOf = (place: string): PlaceBalance | undefined => stock.places.get(place)?.balance;
-    const found: Raised[] = scenario.caches.flatMap(
+    const found = scenario.caches.flatMap(
       (cache) => overCapacity(balanceOf(cache.place), cache, fillLitres) ?? [],
     );
     for (const find of this.others) found.push(...(await find()));
-    const acts = await this.acts.last(found.map(({ id }) => id));
-    return found.map((data) => raisedNow({ data, raisedAt: null, lastAct: acts.get(data.id) ?? null }));
+    const things = [...found.map((data) => ({ data, raisedAt: null })), ...(await this.missingLoadings())];
+    const acts = await this.acts.last(things.map(({ data }) => data.id));
+    return things.map((thing) => raisedNow({ ...thing, lastAct: acts.get(thing.data.id) ?? null }));
+  }
+
+  /** The book raises each drum by itself; people look at the flight. */
+  private async missingLoadings(): Promise<readonly Omit<Found, 'lastAct'>[]> {
+    const rows: readonly FlightsNotAboard[] = await this.database.query(missingLoadingsSql);
+    return rows.map(({ flight, notAboard, raisedAt }) => ({
+      data: missingLoading(flight, notAboard),
+      raisedAt,
+    }));
   }
 }
 
@@ -80,6 +90,12 @@ interface Found {
   readonly data: Raised;
   readonly raisedAt: Date | null;
   readonly lastAct: RaisedAct | null;
+}
+
+interface FlightsNotAboard {
+  readonly flight: string;
+  readonly notAboard: readonly Raised[];
+  readonly raisedAt: Date;
 }
 
 const raisedNow = ({ data, raisedAt, lastAct: act }: Found): RaisedNow => ({
@@ -91,8 +107,12 @@ const raisedNow = ({ data, raisedAt, lastAct: act }: Found): RaisedNow => ({
 
 const listSql = `
   select data, raised_at as "raisedAt", ${lastAct('raised.id')} as "lastAct" from raised
-  where ($1::text is null or (raised_at, id) < (select raised_at, id from raised where id = $1))
+  where kind <> 'not aboard' and ($1::text is null or (raised_at, id) < (select raised_at, id from raised where id = $1))
     and ($3 = 'all' or ($3 = 'seen') = coalesce(
       (select act = 'seen' and what = data ->> 'what' from raised_acts
        where raised_acts.raised = raised.id order by entry desc limit 1), false))
   order by raised_at desc, id desc limit $2`;
+
+const missingLoadingsSql = `
+  select flight, json_agg(data) as "notAboard", max(raised_at) as "raisedAt" from raised
+  where kind = 'not aboard' group by flight order by max(raised_at) desc, flight`;
