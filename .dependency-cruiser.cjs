@@ -16,6 +16,8 @@ const purePackages = [
   ['loading/src/code-square', 'qrcode-generator'],
 ];
 
+const notOurs = ['npm', 'npm-dev', 'core', 'npm-no-pkg', 'unknown'];
+
 module.exports = {
   forbidden: [
     only('units', []),
@@ -48,13 +50,13 @@ module.exports = {
           ...purePackages.map(([at]) => `^libs/${at}/`),
         ],
       },
-      to: { dependencyTypes: ['npm', 'npm-dev', 'core', 'npm-no-pkg', 'unknown'], pathNot: '^libs/' },
+      to: { dependencyTypes: notOurs, pathNot: '^libs/' },
     },
     ...purePackages.map(([at, names]) => ({
       name: `packages-of-${at.replace(/\W/g, '-')}`,
       severity: 'error',
       from: { path: `^libs/${at}/`, pathNot: '\\.spec\\.ts$' },
-      to: { dependencyTypes: ['npm', 'npm-dev', 'core'], pathNot: ['^libs/', `node_modules/(${names})/`] },
+      to: { dependencyTypes: notOurs, pathNot: ['^libs/', `node_modules/(${names})/`] },
     })),
     {
       name: 'through-the-index',
@@ -145,7 +147,7 @@ module.exports = {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    exclude: { path: '(^|/)dist/|node_modules/.cache' },
+    exclude: { path: '^(libs|apps)/[^/]+/dist/|node_modules/.cache' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.base.json' },
     enhancedResolveOptions: {

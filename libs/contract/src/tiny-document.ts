@@ -16,6 +16,9 @@ export const afterSpoiling = (spoil: (document: Spoilable) => void) => {
   return { faults: parsed.ok ? [] : parsed.faults.map(printFault), doubts: parsed.doubts.map(printFault) };
 };
 
+/** What a test spoils in the tiny document, and the one thing said of it. */
+export type SpoiltCase = readonly [name: string, spoil: (document: Spoilable) => void, said: string];
+
 const surface = { staleAfterHours: 12, expected: 'dry' };
 const runway = {
   lengthFt: 2000,

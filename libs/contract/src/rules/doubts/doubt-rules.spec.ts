@@ -1,11 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { afterSpoiling } from '../../tiny-document.js';
-
-// biome-ignore lint/suspicious/noExplicitAny: a test breaks the document on purpose
-type Case = readonly [name: string, spoil: (document: any) => void, doubt: string];
+import { afterSpoiling, type SpoiltCase } from '../../tiny-document.js';
 
 describe('what looks wrong is said and does not keep the document out', () => {
-  it.each<Case>([
+  it.each<SpoiltCase>([
     [
       'a time zone ten hours west of the places',
       (d) => {
