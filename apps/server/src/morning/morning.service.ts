@@ -104,11 +104,9 @@ export class MorningService {
       slingRemedies: projections.slingRemedies,
       openCalls: await this.openCalls.all(),
       cases: (await this.cases.open()).map(decideCase),
-      raised: (await this.raised.list({ limit: 20, state: 'open' })).items.map(({ id, what, whatNext }) => ({
-        id,
-        what,
-        whatNext,
-      })),
+      raised: (await this.raised.list({ limit: 20, state: 'open' })).items.map(
+        ({ id, mayHurt, what, whatNext }) => ({ id, mayHurt, what, whatNext }),
+      ),
       changed: await this.changedSince.list(new Date(from), scenario),
       notHeard: {
         ...cachesAndPhones(projections),

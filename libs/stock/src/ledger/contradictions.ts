@@ -57,7 +57,7 @@ function ofPlace(meeting: Meeting): Raised[] {
 function heldUnheardOf(meeting: Meeting): Raised[] {
   return say(
     meeting,
-    'not in the book',
+    'holds nothing',
     'is about a drum that the book has not heard of: it takes no fuel out of use',
     'Read the number again, now: the drum that was meant may still be in use.',
   );

@@ -14,6 +14,7 @@ export { drawnOn, slungSince } from './done-in.js';
 export { type LedgerChange, ledgerChange } from './ledger-change.js';
 export type * from './ledger-state.js';
 export { lookAlikeDraws } from './look-alikes.js';
+export { mayHurt } from './may-hurt.js';
 export * from './millilitres.js';
 export { missingLoading } from './missing-loading.js';
 export type * from './movement.js';

@@ -23,10 +23,12 @@ export type RaisedKind =
   | 'over capacity'
   | 'not in the territory'
   | 'unknown batch'
+  | 'holds nothing'
   | 'impossible figures'
   | 'unlike its batch'
   | 'delivery not as planned'
-  | 'flight report';
+  | 'flight report'
+  | 'load or problem';
 
 /** Something to look at: a value, with the same id whenever it is found again. */
 export interface Raised {

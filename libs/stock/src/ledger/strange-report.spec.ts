@@ -66,7 +66,7 @@ describe('names that nobody has set up', () => {
 
   it('a hold of a batch that no drum has holds nothing, and says so at once; one of the ledger is known', () => {
     const [raised] = strangeIn(hold('J72'), known);
-    expect(raised).toMatchObject({ kind: 'unknown batch', drum: null, place: null });
+    expect(raised).toMatchObject({ kind: 'holds nothing', drum: null, place: null });
     expect(raised!.what).toBe(
       '"held" by W. Crew, by radio, is about batch J72, which no drum has: it holds nothing.',
     );

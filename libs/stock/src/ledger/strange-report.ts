@@ -55,7 +55,7 @@ function unknownBatch(movement: Movement, { batches, batchesInDrums }: KnownHere
   if ('of' in movement && 'batch' in movement.of) {
     const { batch } = movement.of;
     if (batches.has(batch) || batchesInDrums.has(batch)) return [];
-    return raised('unknown batch', movement, {
+    return raised('holds nothing', movement, {
       what: `is about batch ${batch}, which no drum has: it holds nothing`,
       whatNext: 'Read the batch again, now: the fuel that was meant may still be in use.',
     });

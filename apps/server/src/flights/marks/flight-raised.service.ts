@@ -52,6 +52,7 @@ export class FlightRaisedService implements OnModuleInit {
       where: { flightId: In(open.map(({ id }) => id)) },
       order: { receivedAt: 'ASC', id: 'ASC' },
     });
+    const landed = new Set(open.flatMap(({ id, state }) => (over.has(state) ? [id] : [])));
     const flown = open.filter(({ state }) => underWay.includes(state));
     const loads = await manager.findBy(loadTable, { flightId: In(flown.map(({ id }) => id)) });
     const numbers = new Set(loads.flatMap(({ drum }) => drum ?? []));
@@ -63,7 +64,7 @@ export class FlightRaisedService implements OnModuleInit {
     const places = new Set((await this.territory.everNamed()).get('places'));
     return [
       ...flown.flatMap((flight) => notAsPlanned(flight, moved.get(flight.id) ?? [])),
-      ...reports.flatMap(ofReport),
+      ...reports.flatMap((report) => ofReport(report, landed)),
       ...reports.flatMap((report) => whereNobodyKnows(report, places)),
     ];
   }
@@ -87,13 +88,16 @@ const notAsPlanned = ({ id, state, stops }: Flight, moved: readonly DrumOfFlight
   ];
 };
 
-const ofReport = ({ id, flightId, raised }: FlightReport): readonly Raised[] =>
+const ofReport = (
+  { id, flightId, kind, raised }: FlightReport,
+  landed: ReadonlySet<string>,
+): readonly Raised[] =>
   raised.length === 0
     ? []
     : [
         {
           id: `flight report | ${id}`,
-          kind: 'flight report',
+          kind: isLoadOrProblem(kind, landed.has(flightId)) ? 'load or problem' : 'flight report',
           drum: null,
           place: null,
           flight: flightId,
@@ -102,6 +106,10 @@ const ofReport = ({ id, flightId, raised }: FlightReport): readonly Raised[] =>
           whatNext: 'Ask the crew; what the flight shows is what was reported first.',
         },
       ];
+
+/** What a crew flies with or is about to, and since when; a problem may be there for the next one too. */
+const isLoadOrProblem = (kind: FlightReport['kind'], hasLanded: boolean): boolean =>
+  kind === 'problem' || (!hasLanded && (kind === 'load' || kind === 'take off'));
 
 /** It has landed somewhere: the report is kept, and the place may be set up afterwards. */
 const whereNobodyKnows = (

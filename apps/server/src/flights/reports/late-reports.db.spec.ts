@@ -76,9 +76,9 @@ describe('a loading that comes in after another phone’s delivery', () => {
     const apart = { ...totals, takeOff: { bySheetLb: 8528, byAircraftLb: 8258 } };
     const { body } = await loads(crew, { totals: apart });
     expect([body.entered, body.flight.state]).toEqual([false, 'given']);
-    expect(await raisedKinds()).toEqual(['flight report']);
+    expect(await raisedKinds()).toEqual(['load or problem']);
     await desk.report(crew, 'F06', 'take off', at('05:45'));
-    expect(await raisedKinds()).toEqual(['flight report']);
+    expect(await raisedKinds()).toEqual(['load or problem']);
   });
 
   it('after the hold is no way round it: it is kept and raised, and not entered as loaded', async () => {

@@ -47,8 +47,11 @@ describe('a load that does not hold', () => {
       expect.stringContaining('F02: loaded all the same with'),
       `F02: the load does not hold by the sheet it was loaded by: ${words}`,
     ]);
-    const { items } = (await desk.manager.get<{ items: { what: string }[] }>('/api/raised')).body;
-    expect(items.map(({ what }) => what).join(' ')).toContain('551 lb, limit 450 lb');
+    const { items } = (
+      await desk.manager.get<{ items: { kind: string; mayHurt: boolean; what: string }[] }>('/api/raised')
+    ).body;
+    expect(items[0]).toMatchObject({ kind: 'load or problem', mayHurt: true });
+    expect(items[0]!.what).toContain('551 lb, limit 450 lb');
   });
 
   it('and is loaded otherwise afterwards is entered', async () => {

@@ -97,14 +97,23 @@ describe('a batch that nobody has set up', () => {
     const hold = (of: object) =>
       report(quality, { kind: 'held', ...written('2027-06-14T06:05Z', 'radio'), of, reason: 'water' });
     expect((await hold({ batch: 'J72-999' })).status).toBe(200);
-    expect(await raised('unknown batch')).toMatchObject([
+    expect(await raised('holds nothing')).toMatchObject([
       { drum: null, what: expect.stringContaining('J72-999, which no drum has: it holds nothing') },
     ]);
     await hold({ drum: '9999' });
-    expect(await raised('not in the book')).toMatchObject([
+    expect((await raised('holds nothing')).filter(({ drum }) => drum !== null)).toMatchObject([
       { drum: '9999', whatNext: expect.stringContaining('may still be in use') },
     ]);
   });
+});
+
+it('a hold that holds nothing comes before whatever came in since that can hurt nobody', async () => {
+  await report(crew, drawn('0447', 'XGAN', 20));
+  const { items } = (await dispatcher.get<Page<RaisedNow>>('/api/raised?limit=500')).body;
+  const first = items.filter(({ mayHurt }) => mayHurt);
+  expect(items.slice(0, first.length)).toEqual(first);
+  expect(first.map(({ kind }) => kind)).toContain('holds nothing');
+  expect(items.at(first.length)).toBeDefined();
 });
 
 describe('figures that no drum can have', () => {

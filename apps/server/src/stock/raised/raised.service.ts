@@ -1,5 +1,5 @@
 import type { RaisedActRequest } from '@drumline/contract';
-import { missingLoading, overCapacity, type PlaceBalance, type Raised } from '@drumline/stock';
+import { mayHurt, missingLoading, overCapacity, type PlaceBalance, type Raised } from '@drumline/stock';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { type Page, pageOf } from '../../http/page.js';
@@ -12,6 +12,7 @@ import { isSeen, lastAct, type RaisedAct, RaisedActsService } from './raised-act
 export interface RaisedNow extends Raised {
   /** When the last of its movements came in; null: it is so now, whatever made it so. */
   readonly raisedAt: Date | null;
+  readonly mayHurt: boolean;
   /** Somebody has looked at it as it reads now. */
   readonly isSeen: boolean;
   /** What was done about it last, by whom; null: nothing. */
@@ -34,15 +35,23 @@ export class RaisedService {
     this.others.push(find);
   }
 
-  /** What is so now, caches over their capacity first; then the newest first. */
+  /** What can hurt people first; then what is so now, caches over their capacity before the rest; then the newest. */
   async list({ limit, after, state }: RaisedQuery): Promise<Page<RaisedNow>> {
-    const rows: readonly Found[] = await this.database.query(listSql, [after, limit + 1, state]);
-    const { items, next } = pageOf(rows, limit, ({ data }) => data.id);
-    const ofMovements = items.map(raisedNow);
+    const rows: readonly Found[] = await this.database.query(listSql, [
+      after,
+      limit + 1,
+      state,
+      [...mayHurt],
+    ]);
+    const { items: found, next } = pageOf(rows, limit, ({ data }) => data.id);
+    const ofMovements = found.map(raisedNow);
     if (after !== undefined) return { items: ofMovements, next };
     const now = await this.soNow();
     const wanted = now.filter((each) => state === 'all' || each.isSeen === (state === 'seen'));
-    return { items: [...wanted, ...ofMovements], next };
+    const items = [...wanted, ...ofMovements].toSorted(
+      (one, other) => Number(other.mayHurt) - Number(one.mayHurt),
+    );
+    return { items, next };
   }
 
   /** The same id is the same act: sent again it is answered like the first, whatever has become of the thing. */
@@ -101,17 +110,19 @@ interface FlightsNotAboard {
 const raisedNow = ({ data, raisedAt, lastAct: act }: Found): RaisedNow => ({
   ...data,
   raisedAt,
+  mayHurt: mayHurt.has(data.kind),
   isSeen: isSeen(data, act),
   lastAct: act,
 });
 
 const listSql = `
   select data, raised_at as "raisedAt", ${lastAct('raised.id')} as "lastAct" from raised
-  where kind <> 'not aboard' and ($1::text is null or (raised_at, id) < (select raised_at, id from raised where id = $1))
+  where kind <> 'not aboard' and ($1::text is null
+    or (kind = any($4::text[]), raised_at, id) < (select kind = any($4::text[]), raised_at, id from raised where id = $1))
     and ($3 = 'all' or ($3 = 'seen') = coalesce(
       (select act = 'seen' and what = data ->> 'what' from raised_acts
        where raised_acts.raised = raised.id order by entry desc limit 1), false))
-  order by raised_at desc, id desc limit $2`;
+  order by kind = any($4::text[]) desc, raised_at desc, id desc limit $2`;
 
 const missingLoadingsSql = `
   select flight, json_agg(data) as "notAboard", max(raised_at) as "raisedAt" from raised

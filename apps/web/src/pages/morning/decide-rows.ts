@@ -10,7 +10,7 @@ type Flight = Morning['flights'][number];
 type Unheard = Morning['didTheyFly'][number];
 
 /**
- * First the calls that a hold asks for, as somebody may draw from its drums; then the flights of days that are over: where an aeroplane is comes before all else. Then by the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen.
+ * First what can hurt people: the calls that a hold asks for, as somebody may draw from its drums, and what is raised of loads and fuel; then the flights of days that are over: where an aeroplane is comes before all else. Then by the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen.
  * `isOfBefore`: base is silent, and the picture is the last one that came.
  */
 export const decideRows = (
@@ -40,9 +40,10 @@ export const decideRows = (
   );
   return [
     ...morning.openCalls.map((each) => callsRow(each, calendar)),
+    ...morning.raised.filter(({ mayHurt }) => mayHurt).map(raisedRow),
     ...morning.didTheyFly.map((flight) => unheardRow(flight, calendar)),
     ...inOrder.map(([, row]) => row),
-    ...morning.raised.map(raisedRow),
+    ...morning.raised.filter(({ mayHurt }) => !mayHurt).map(raisedRow),
   ];
 };
 
@@ -177,9 +178,9 @@ const proposalRow = (open: Morning['proposals'][number], calendar: Calendar): De
   canReplan: false,
 });
 
-const raisedRow = ({ id, what, whatNext }: Morning['raised'][number]): DecideRow => ({
+const raisedRow = ({ id, mayHurt, what, whatNext }: Morning['raised'][number]): DecideRow => ({
   key: id,
-  time: 'to see',
+  time: mayHurt ? 'now' : 'to see',
   head: what,
   state: '',
   needsDecision: false,

@@ -163,7 +163,9 @@ export const morningSchema = partOf<MorningAnswer>()(
     openCalls: z.array(openCalls),
     cases: z.array(openCase),
     proposals: z.array(proposal),
-    raised: z.array(z.object({ id: z.string(), what: z.string(), whatNext: z.string() })),
+    raised: z.array(
+      z.object({ id: z.string(), mayHurt: z.boolean(), what: z.string(), whatNext: z.string() }),
+    ),
     changed: z.array(
       z.object({ at: z.string(), writtenAt: z.string().nullable(), what: z.string(), source: z.string() }),
     ),

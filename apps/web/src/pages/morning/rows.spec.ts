@@ -84,6 +84,22 @@ describe('decide now', () => {
     expect(line!.words).toMatch(/^J27-041: 3 to call, 2 called, .*HOLD\. 44 drums held/);
   });
 
+  it('what is raised and can hurt people comes before every flight; the rest of what is raised last', () => {
+    const raised = [
+      { id: 'load', mayHurt: true, what: 'F06: the load does not hold.', whatNext: 'Ask the crew.' },
+      { id: 'times', mayHurt: false, what: 'F03: two take-off times.', whatNext: 'Ask the crew.' },
+    ];
+    const flights = [flight('F05', '2027-06-15', '2027-06-15T06:00:00Z', 'XLOR is soft.')];
+    const { by: _, ifDeclined: __, ...f01 } = { ...flight('F01', '2027-06-14', asOf), state: 'approved' };
+    const rows = decideRows({ ...quietMorning, flights, raised, didTheyFly: [f01] }, calendar);
+    expect(rows.map(({ time, head }) => [time, head])).toEqual([
+      ['now', 'F06: the load does not hold.'],
+      ['Mon 14 08:00', 'F01, B1 XALD-XLOR, Mon 14 08:00: did it fly?'],
+      ['06:00', 'F05, B1 XALD-XLOR'],
+      ['to see', 'F03: two take-off times.'],
+    ]);
+  });
+
   it('a base that cannot fill in time for a flight that is given is a line of its own, by its off time', () => {
     const short = ['3 drums to fill by 2027-06-14, and 0 can be filled by then, at 12 a day.'];
     const fillsShort = [{ place: 'XMER', short, flights: ['F015'], by: '2027-06-15T09:04:00Z' }];

@@ -26,10 +26,12 @@ export const raisedKind = z.enum([
   'over capacity',
   'not in the territory',
   'unknown batch',
+  'holds nothing',
   'impossible figures',
   'unlike its batch',
   'delivery not as planned',
   'flight report',
+  'load or problem',
 ]);
 
 export const raisedAnswer = z
@@ -68,6 +70,7 @@ export const raisedNowAnswer = raisedAnswer
     raisedAt: instant
       .nullable()
       .describe('When the last of its movements came in; null: it is so now, whatever made it so.'),
+    mayHurt: z.boolean().describe('It comes first: as long as nobody looks, it can hurt people.'),
     isSeen: z.boolean().describe('Somebody has looked at it as it reads now.'),
     lastAct: raisedActAnswer.nullable().describe('What was done about it last, by whom; null: nothing.'),
   })

@@ -58,6 +58,7 @@ export const morningAnswer = z
     raised: z.array(
       z.strictObject({
         id: z.string(),
+        mayHurt: z.boolean(),
         what: z.string(),
         whatNext: z.string(),
       }),

@@ -12,7 +12,7 @@ export const RaisedView = ({ address: { word, go } }: { readonly address: Addres
   return (
     <section className="section" aria-label="Raised">
       <h2>
-        Raised, to be looked at <small>caches over capacity first, then the newest</small>
+        Raised, to be looked at <small>what can hurt people first, then the newest</small>
       </h2>
       <Tick
         label="Those that were seen, too"
