@@ -1,4 +1,5 @@
 import type { Calendar } from '../api/index.js';
+import { figureIn } from '../ui/index.js';
 
 /** "06:10" of the territory's today as an instant; undefined: no time of day. Later than now is taken as yesterday's. */
 export const instantOfTime = (
@@ -33,6 +34,6 @@ export const timeSaid = (
 
 /** Whole litres as typed, with or without a comma; undefined: not a number of litres. */
 export const litresTyped = (typed: string): number | undefined => {
-  const plain = typed.trim().replaceAll(',', '');
-  return /^\d{1,6}$/.test(plain) ? Number(plain) : undefined;
+  const litres = figureIn(typed);
+  return litres !== null && /^\d{1,6}$/.test(String(litres)) ? litres : undefined;
 };

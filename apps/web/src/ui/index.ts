@@ -27,3 +27,4 @@ export { useIsPrinting } from './printing.js';
 export { figure, inWords, Qty, stockInWords, type Unit } from './qty.js';
 export { stillToSignWords } from './still-to-sign.js';
 export { type Column, Lines } from './table.js';
+export { figureIn } from './typed-figure.js';

@@ -28,7 +28,9 @@ describe('faults of form say what stands there and what belongs there', () => {
     ],
     ['weather', 'morningCancel', 1.2, '1.2 is too large. Give at most 1.'],
     ['places', 'code', 'LOR', '"LOR" does not fit: a place code is four capital letters, like XLOR.'],
-    ['places', 'name', '', '"" is too short. Give at least 1 letter.'],
+    ['places', 'name', '', 'this is empty. Give at least 1 letter.'],
+    ['places', 'elevationFt', '20,5', '"20,5" is not a number. Write decimals with a point: 20.5.'],
+    ['places', 'elevationFt', '1,250', '"1,250" is not a number. Write the figure without quotes or unit.'],
     ['places', 'elevationFt', null, 'null is not a number. Correct it.'],
     ['caches', 'capacityDrums', 2.5, '2.5 is not a whole number. Correct it.'],
     [
@@ -49,14 +51,14 @@ describe('faults of form say what stands there and what belongs there', () => {
       '7:00',
       '"7:00" does not fit: a clock time is written HH:MM, from 00:00 to 23:59.',
     ],
-    ['flights', 'stops', [], '[] is too short. Give at least 1 of them.'],
+    ['flights', 'stops', [], 'this is empty. Give at least 1 of them.'],
     [
       'stripLimits',
       'whenSoft',
       'shut',
       '"shut" does not fit: give "closed", or { "takeoffLessLb": ..., "landingLessLb": ... } in lb.',
     ],
-    ['pilots', 'types', [], '[] is too short. Give at least 1 of them.'],
+    ['pilots', 'types', [], 'this is empty. Give at least 1 of them.'],
     [
       'programmes',
       'recharge',

@@ -86,7 +86,7 @@ const wordsFor = (issue: Issue, { given, shown, fields }: Given): Omit<Fault, 'p
     return { problem: `${shown} is not a word known here.`, remedy: `Use ${chooseFrom(words, given)}.` };
   if (issue.code === 'too_small')
     return {
-      problem: `${shown} is too ${sizeWord(issue.origin, 'small')}.`,
+      problem: isEmpty(given) ? 'this is empty.' : `${shown} is too ${sizeWord(issue.origin, 'small')}.`,
       remedy: `Give ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}${ofWhat(issue.origin, issue.minimum)}.`,
     };
   if (issue.code === 'too_big')
@@ -103,7 +103,10 @@ const wordsFor = (issue: Issue, { given, shown, fields }: Given): Omit<Fault, 'p
 };
 
 const remedyOfKind = (expected: string, given: unknown, fields: readonly string[]): string => {
-  if (typeof given === 'string' && expected === 'number') return 'Write the figure without quotes or unit.';
+  if (typeof given === 'string' && expected === 'number')
+    return /^-?\d+,(\d|\d\d)$/.test(given)
+      ? `Write decimals with a point: ${given.replace(',', '.')}.`
+      : 'Write the figure without quotes or unit.';
   if (expected === 'object' && fields.length > 0)
     return `Give an object with the fields ${fields.join(', ')}.`;
   return 'Correct it.';
@@ -118,6 +121,8 @@ const kindWords: Readonly<Record<string, string>> = {
   tuple: 'a list',
   object: 'an object',
 };
+
+const isEmpty = (given: unknown): boolean => given === '' || (Array.isArray(given) && given.length === 0);
 
 const sizeWord = (origin: string, word: 'small' | 'large'): string =>
   origin === 'array' || origin === 'string' ? (word === 'small' ? 'short' : 'long') : word;

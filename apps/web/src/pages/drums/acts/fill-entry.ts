@@ -1,4 +1,5 @@
-import { figureIn, millilitresIn } from './figures.js';
+import { figureIn } from '../../../ui/index.js';
+import { millilitresIn } from './figures.js';
 import type { FillCheck, Measured } from './fill-check.js';
 
 /** What is typed into the fill form. */
@@ -41,7 +42,8 @@ export const fillEntry = ({ fields, base, batch, check }: Filling): object | str
   const drum = fields.drum.trim();
   if (drum === '') return 'Write the number of the drum.';
   if (base === '' || batch === undefined) return 'No batch is entered for this base: see Set-up.';
-  if (check === null) return 'Tare, gross, temperature and litres or net kg are needed.';
+  if (check === null)
+    return 'Tare, gross, temperature and litres or net kg are needed, decimals with a point.';
   if (typeof check === 'string') return check;
   return {
     kind: 'filled',

@@ -1,10 +1,9 @@
 import { useState } from 'react';
 import { useRead } from '../../../api/index.js';
-import { Entry } from '../../../ui/index.js';
+import { Entry, figureIn } from '../../../ui/index.js';
 import { type Batch, checkedBy, type DrumLife, policySchema } from '../drums-read.js';
 import { CheckLines } from './check-lines.js';
 import { EntryForm } from './entry-form.js';
-import { figureIn } from './figures.js';
 import { checkFill } from './fill-check.js';
 
 interface WeighFormProps {

@@ -1,5 +1,6 @@
 import { areTwoPeople } from '@drumline/loading';
 import { inWords } from '../../../ui/qty.js';
+import { figureIn } from '../../../ui/typed-figure.js';
 import type { LoadedFlight, Totals } from '../load-read.js';
 
 export interface TwoTotals {
@@ -100,5 +101,7 @@ export const loadReport = ({ flight, totals, signatures, bySoftFigures, allTheSa
 };
 
 /** A typed total as whole pounds; undefined: it is none yet. */
-export const poundsTyped = (typed: string): number | undefined =>
-  /^\d{1,3}(,?\d{3})*$|^\d+$/.test(typed.trim()) ? Number(typed.replaceAll(',', '')) : undefined;
+export const poundsTyped = (typed: string): number | undefined => {
+  const pounds = figureIn(typed) ?? -1;
+  return Number.isInteger(pounds) && pounds >= 0 ? pounds : undefined;
+};

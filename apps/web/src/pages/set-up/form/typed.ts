@@ -1,3 +1,4 @@
+import { figureIn } from '../../../ui/index.js';
 import type { FieldSpec } from './field-spec.js';
 
 /** What stands in a form while somebody types: text as typed, until it is read as a document. */
@@ -116,8 +117,8 @@ const emptyOf = ({ whenEmpty }: FieldSpec): null | undefined => (whenEmpty === '
 const scalarOf = (spec: FieldSpec, text: string): unknown => {
   if (spec.kind === 'choice') return spec.values.find((value) => String(value) === text) ?? text;
   if (spec.kind !== 'number') return text;
-  const figure = Number(text.replaceAll(',', ''));
-  return Number.isNaN(figure) ? text : round(figure * spec.perUnit);
+  const figure = figureIn(text);
+  return figure === null ? text : round(figure * spec.perUnit);
 };
 
 /** A kept figure as people type and read it: 245 as 2.45 cr, 0.28 as 28 %. */

@@ -1,6 +1,6 @@
 import { questionLimit } from '@drumline/loading';
 import { pounds } from '@drumline/units';
-import { figure } from '../../../ui/index.js';
+import { figure, figureIn } from '../../../ui/index.js';
 import type { KeptLine } from '../kept/kept.js';
 
 export const columns = ['takeoffLb', 'landingLb', 'softTakeoffLessLb', 'softLandingLessLb'] as const;
@@ -92,8 +92,7 @@ export const limitOf = ({ place, type }: LimitRow, cells: LimitCells, reference:
 
 /** Undefined: empty; NaN: no figure. */
 const typedFigure = (cell: string): number | undefined => {
-  const text = cell.trim().replaceAll(',', '');
-  return text === '' ? undefined : Number(text);
+  return cell.trim() === '' ? undefined : (figureIn(cell) ?? Number.NaN);
 };
 
 /** "Is it kg?" of a figure that the type would be near to in kg only. */
