@@ -3,9 +3,16 @@ import { Problem } from '../http/problem.js';
 import type { Cells } from './csv-kind.js';
 import type { Line } from './read-csv.js';
 
+/** Columns that have another name in the file than in the document. */
+const headingOf: Readonly<Record<string, string>> = {
+  openedOn: 'openedAt',
+  'whenSoft.takeoffLessLb': 'softTakeoffLessLb',
+  'whenSoft.landingLessLb': 'softLandingLessLb',
+};
+
 export const atLine = (line: number, fault: Fault): Fault => ({
   ...fault,
-  path: fault.path === '' ? `line ${line}` : `line ${line}, ${fault.path}`,
+  path: fault.path === '' ? `line ${line}` : `line ${line}, ${headingOf[fault.path] ?? fault.path}`,
 });
 
 /** A fault of the fourth thing, `[3].hours`, at the line that it came from. */
@@ -31,8 +38,12 @@ export const sameTwice = <Thing>(
   });
 };
 
+/** All faults, in the order in which somebody goes through the file. */
 export const refuseFaulty = (faults: readonly Fault[]): void => {
   if (faults.length === 0) return;
   const detail = 'The file has to be put right, and nothing of it was taken: see faults, by line.';
-  throw new Problem('faults', detail, faults);
+  const inOrder = [...faults].sort((one, other) => lineOf(one) - lineOf(other));
+  throw new Problem('faults', detail, inOrder);
 };
+
+const lineOf = ({ path }: Fault): number => Number(/^line (\d+)/.exec(path)?.[1] ?? 0);

@@ -30,7 +30,7 @@ const file = {
   schema: z
     .string('send the file as text/csv')
     .min(1)
-    .meta({ description: 'Headings first; commas or semicolons; figures with a decimal point' }),
+    .meta({ description: 'Headings first; commas, semicolons or tabs; figures with a decimal point' }),
 };
 const query = { schema: importQuery };
 const replacing = { schema: replaceQuery };

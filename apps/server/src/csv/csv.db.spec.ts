@@ -75,8 +75,26 @@ describe('a CSV file', () => {
     expect(faults).toEqual([
       expect.stringMatching(/^line 3, hours: "three" is not a number/),
       expect.stringMatching(/^line 3, litres: -5 is too small/),
-      expect.stringMatching(/^line 5: the line has 5 cells, and there are 7 headings/),
       expect.stringMatching(/^line 4, helicopter: /),
+      expect.stringMatching(/^line 5: the line has 5 cells, and there are 7 headings/),
+    ]);
+  });
+
+  it('says of an empty cell that it is empty, and of a day in another form one thing: how an instant is written', async () => {
+    const line = drumLine('9301').replace('J27-041', '').replace('2027-06-14T07:00Z', '14.6.2027');
+    const { body } = await send<{ faults: readonly object[] }>(
+      setUp,
+      'drums',
+      [drumHeadings, line].join('\n'),
+      '?dryRun=true',
+    );
+    expect(body.faults).toEqual([
+      { path: 'line 2, batch', problem: 'the cell is empty.', remedy: 'Fill it in.' },
+      {
+        path: 'line 2, happenedAt',
+        problem: '"14.6.2027" does not fit:',
+        remedy: 'an instant is written like 2027-06-14T06:00Z, in UTC, from 1900 to 2199.',
+      },
     ]);
   });
 
@@ -100,8 +118,8 @@ describe('a CSV file', () => {
     ];
     expect(await faultsOf('strip-limits', [limitHeadings, ...lines].join('\n'))).toEqual([
       expect.stringMatching(/^line 2, takeoffLb: /),
-      expect.stringMatching(/^line 6, takeoffLb: /),
       expect.stringMatching(/^line 4: the line cannot be taken apart/),
+      expect.stringMatching(/^line 6, takeoffLb: /),
     ]);
   });
 
@@ -113,11 +131,26 @@ describe('a CSV file', () => {
     ]);
   });
 
-  it('may have semicolons, another order of columns, and a mark of its encoding', async () => {
-    const text = '\ufeffplace;date;helicopter;programme;hours;litres\r\nXESK;2027-06-22;H1;P1;2.5;280\r\n';
-    const { status, body } = await send(setUp, 'helicopter-tasks', text, '?dryRun=true');
-    expect([status, body]).toEqual([200, expect.objectContaining({ added: 1, changed: 0, unchanged: 0 })]);
+  it('calls a cell by the heading of its column in the file', async () => {
+    const line = 'XLOR,B,8300,8300,,heavy,300,T';
+    expect(await faultsOf('strip-limits', [limitHeadings, line].join('\n'))).toEqual([
+      expect.stringContaining('line 2, softTakeoffLessLb: '),
+    ]);
   });
+
+  it.each([';', '\t'])(
+    'may have %j between its cells, another order of columns, and a mark of its encoding',
+    async (sign) => {
+      const text = '\ufeffplace;date;helicopter;programme;hours;litres\r\nXESK;2027-06-22;H1;P1;2.5;280\r\n';
+      const { status, body } = await send(
+        setUp,
+        'helicopter-tasks',
+        text.replaceAll(';', sign),
+        '?dryRun=true',
+      );
+      expect([status, body]).toEqual([200, expect.objectContaining({ added: 1, changed: 0, unchanged: 0 })]);
+    },
+  );
 });
 
 describe('the helicopter programme by CSV', () => {
@@ -230,10 +263,10 @@ describe('drums by CSV', () => {
       drumLine('9003'),
     ];
     expect(await faultsOf('drums', [drumHeadings, ...lines].join('\n'))).toEqual([
-      'line 5: drum 9003 stands in line 3 already.',
       'line 2, number: drum 0447 is in the ledger already.',
-      'line 4, batch: there is no batch J00-000.',
       'line 3, place: there is no place XNOO.',
+      'line 4, batch: there is no batch J00-000.',
+      'line 5: drum 9003 stands in line 3 already.',
     ]);
   });
 
@@ -242,9 +275,9 @@ describe('drums by CSV', () => {
     const over = '9006,XALD,J27-041,filled sealed,240,,19.7,211,2027-06-14T07:00Z';
     const light = '9007,XALD,J27-041,filled sealed,200,,19.7,17.9,2027-06-14T07:00Z';
     expect(await faultsOf('drums', [drumHeadings, part, over, light].join('\n'))).toEqual([
-      expect.stringContaining('line 2, openedOn: drum 9005 is part used without the day it was opened'),
-      expect.stringContaining('line 4, grossKg: drum 9007 weighs'),
+      expect.stringContaining('line 2, openedAt: drum 9005 is part used without the day it was opened'),
       expect.stringContaining('line 3, litres: drum 9006 holds 240 L, more than to the brim'),
+      expect.stringContaining('line 4, grossKg: drum 9007 weighs'),
     ]);
   });
 });

@@ -20,7 +20,7 @@ const mostLines = 5000;
 /** The rest is read anew behind each. */
 const mostBroken = 20;
 
-/** Reads a file of one kind: commas or semicolons, headings first, in any order. */
+/** Reads a file of one kind: commas, semicolons or tabs, headings first, in any order. */
 export const readCsv = <Thing>(text: string, kind: CsvKind): ReadCsv<Thing> => {
   const { records, faults: broken } = split(text);
   const [headings, ...rows] = records;
@@ -48,7 +48,8 @@ interface Split {
 /** Up to a quotation mark that is open or stands inside a cell; what comes behind its line is read as well. */
 const split = (text: string): Split => {
   const [first = ''] = text.split('\n', 1);
-  const delimiter = first.split(';').length > first.split(',').length ? ';' : ',';
+  const cellsBy = (sign: string) => first.split(sign).length;
+  const delimiter = [',', ';', '\t'].reduce((best, sign) => (cellsBy(sign) > cellsBy(best) ? sign : best));
   const records: Row[] = [];
   const faults: Fault[] = [];
   for (let from = 1; ; ) {
@@ -127,8 +128,18 @@ const readRow = <Thing>(
   const read = kind.schema.safeParse(kind.thingOf(cells));
   if (read.success) return { line: { line, cells, thing: read.data as Thing }, faults: [] };
   const faults = shapeFaults(kind.schema, kind.thingOf(cells));
-  return { line: null, faults: faults.map((fault) => atLine(line, fault)) };
+  return { line: null, faults: faults.map((fault) => atLine(line, ofCell(fault))) };
 };
+
+/** A file has no fields that are left out, but cells that are empty. */
+const ofCell = (fault: Fault): Fault =>
+  fault.problem === 'this field is missing.'
+    ? {
+        ...fault,
+        problem: 'the cell is empty.',
+        remedy: fault.remedy.replace(/^Add it( \(.*\))?/, 'Fill it in'),
+      }
+    : fault;
 
 /** A cell that should hold a figure and does not is left as it is: the schema says what is wrong with it. */
 const cellsOf = (record: readonly string[], headings: readonly string[], { columns }: CsvKind): Cells =>

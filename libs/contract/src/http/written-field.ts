@@ -56,7 +56,10 @@ const instantPattern = /^(19|20|21)\d\d-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(:[0-5]
 export const moment = (description: string, example: string) =>
   z
     .string()
-    .regex(instantPattern, 'an instant is written YYYY-MM-DDTHH:MM:SS.mmmZ in UTC, from 1900 to 2199')
+    .regex(instantPattern, {
+      error: 'an instant is written like 2027-06-14T06:00Z, in UTC, from 1900 to 2199',
+      abort: true,
+    })
     .refine((text) => isDay(text), 'there is no such day')
     .meta({ description, unit: 'UTC', examples: [example] });
 
