@@ -186,3 +186,30 @@ it('a person is added with a one-time password, and the audit says so', async ()
   await page.goto('/set-up/audit');
   await page.getByRole('row', { name: /added account n\.vale/ }).waitFor();
 });
+
+it('a file that is brought in is done with: what it did is told, and no fault is spoken of', async () => {
+  const page = await office.signIn('set-up');
+  await page.goto('/set-up/files');
+  const drums = page.getByRole('region', { name: 'Drums received, CSV' });
+  const choose = (name: string, text: string) =>
+    drums
+      .getByLabel('Bring in a CSV file')
+      .setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+  await choose('drums.csv', '');
+  await drums.getByText('The file is empty.').waitFor();
+  await choose('drums.xlsx', 'PK\u0003\u0004\0');
+  await drums.getByText('save it as CSV, from the spreadsheet.').waitFor();
+  const heads = 'number,place,batch,content,litres,openedAt,tareKg,grossKg,happenedAt';
+  await choose('heads.csv', `${heads}\n`);
+  await drums.getByText('Nothing in it is new.').waitFor();
+  await choose(
+    'drums.csv',
+    `${heads}\n9401,XALD,J27-041,filled sealed,200,,"19,7",179.1,2027-06-14T05:00Z\n`,
+  );
+  await drums.getByText('Write decimals with a point: 19.7.').waitFor();
+  await choose('drums.csv', `${heads}\n9401,XALD,J27-041,filled sealed,200,,19.7,179.1,2027-06-14T05:00Z\n`);
+  await drums.getByText('New: 1.').waitFor();
+  await drums.getByRole('button', { name: 'Bring it in' }).click();
+  await drums.getByText('Brought in: drums.csv. New: 1. Changed: 0. Taken out: 0.').waitFor();
+  expect(await drums.getByText('A file with faults stays out.').count()).toBe(0);
+});

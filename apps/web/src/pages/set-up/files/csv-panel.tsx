@@ -5,7 +5,7 @@ import { Button, EmptyLine, Field, Fields, MessageLine, ProblemLine, Tick } from
 import { type CsvName, columnWords } from './csv-columns.js';
 import { FaultTable } from './fault-table.js';
 import { FileEntry } from './file-entry.js';
-import { faultyLines, linesRead } from './where.js';
+import { fitLines, linesRead, unreadable } from './where.js';
 
 const triedSchema = z.object({
   added: z.number(),
@@ -40,18 +40,28 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
     '/api/',
   );
   const [done, setDone] = useState<string>();
+  const [unread, setUnread] = useState<Record<'name' | 'why', string>>();
   const take = (text: string, name: string) => {
     setDone(undefined);
-    setFile({ text, name });
-    void dryRun.run(text);
+    setTried(undefined);
+    const why = unreadable(text);
+    setUnread(why === undefined ? undefined : { name, why });
+    setFile(why === undefined ? { text, name } : undefined);
+    if (why === undefined) void dryRun.run(text);
   };
   const submit = async () => {
     const answer = await bring.run();
     if (answer === undefined) return;
     setTried(undefined);
-    setDone(answer.body.proposal === undefined ? 'Brought in.' : 'Proposed: a second person signs.');
+    setFile(undefined);
+    const { added, changed = 0, removed = 0, proposal } = answer.body;
+    setDone(
+      proposal === undefined
+        ? `Brought in: ${file!.name}. New: ${added}. Changed: ${changed}. Taken out: ${removed}.`
+        : 'Proposed: a second person signs.',
+    );
   };
-  const problem = dryRun.problem ?? bring.problem;
+  const problem = file === undefined ? undefined : (dryRun.problem ?? bring.problem);
   const faults = problem?.faults ?? [];
   const wordsOf = (column: string) => columnWords(of, column);
   return (
@@ -66,9 +76,18 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
           <a href={`/api/csv/${of}`} download={`${of}.csv`}>
             Download as a CSV file
           </a>
+          <p>
+            <small>
+              The first line of the download has the headings that a file needs, in any order.
+              {of === 'drums' && ' A batch is entered under Batches before its drums.'}
+            </small>
+          </p>
         </>
       ) : (
         <EmptyLine>The operations manager and set-up bring files in.</EmptyLine>
+      )}
+      {unread !== undefined && (
+        <MessageLine what={`${unread.name} cannot be read`} why={unread.why} next="Then choose it again." />
       )}
       {file !== undefined && (tried !== undefined || faults.length > 0) && (
         <Counts text={file.text} faults={faults.map(({ path }) => path)} tried={tried} />
@@ -97,7 +116,7 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
           <Button
             kind="main"
             busy={bring.isSending}
-            offBecause={tried === undefined ? 'A file with faults stays out.' : undefined}
+            offBecause={offBecause(tried, isRemoving)}
             onPress={() => void submit()}
           >
             {of === 'strip-limits' ? 'Propose the limits' : 'Bring it in'}
@@ -108,6 +127,12 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
   );
 };
 
+const offBecause = (tried: Tried | undefined, isRemoving: boolean): string | undefined => {
+  if (tried === undefined) return 'A file with faults stays out.';
+  const changes = tried.added + (tried.changed ?? 0) + (isRemoving ? tried.notInFile.length : 0);
+  return changes === 0 ? 'Nothing in it is new.' : undefined;
+};
+
 interface CountsProps {
   readonly text: string;
   readonly faults: readonly string[];
@@ -116,11 +141,10 @@ interface CountsProps {
 
 const Counts = ({ text, faults, tried }: CountsProps) => {
   const read = linesRead(text);
-  const faulty = faultyLines(faults);
   return (
     <Fields>
       <Field label="Lines read">{read}</Field>
-      <Field label="Fit">{read - faulty}</Field>
+      <Field label="Fit">{fitLines(read, faults)}</Field>
       <Field label="Faults" state={faults.length > 0 ? 'grave' : 'plain'}>
         {faults.length}
       </Field>

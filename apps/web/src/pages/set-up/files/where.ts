@@ -19,6 +19,16 @@ export const remedyAt = (faults: readonly { readonly remedy: string }[], at: num
 export const linesRead = (text: string): number =>
   Math.max(0, text.split(/\r?\n/).filter((line) => line.trim() !== '').length - 1);
 
-/** Lines that have a fault. */
-export const faultyLines = (paths: readonly string[]): number =>
-  new Set(paths.map((path) => whereOf(path).line).filter((line) => line !== '')).size;
+/** Lines that could be taken as they are; where the headings are wrong, none. */
+export const fitLines = (read: number, faultPaths: readonly string[]): number => {
+  const faulty = new Set(faultPaths.map((path) => whereOf(path).line).filter((line) => line !== ''));
+  return faulty.has('1') ? 0 : read - faulty.size;
+};
+
+/** Why a file is not even tried; undefined: it is text with something in it. */
+export const unreadable = (text: string): string | undefined => {
+  if (text.trim() === '') return 'The file is empty.';
+  if (text.startsWith('PK') || text.includes('\0'))
+    return 'It is no text file: save it as CSV, from the spreadsheet.';
+  return text.includes('\uFFFD') ? 'Some of its letters cannot be read: save it as CSV in UTF-8.' : undefined;
+};
