@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { CardAnswer } from '@drumline/contract';
+import type { ClockAnswer } from '@drumline/contract/answers';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { BoardService } from '../flights/board/board.service.js';
 import { type FlightDesk, openFlightDesk, setClock } from '../testing/flight-desk.js';
@@ -258,4 +259,21 @@ it('a hold stays to be decided on until every place and crew has been called', a
   expect(bases.every(({ usableLitres, usableDrums }) => usableLitres === usableDrums * 200)).toBe(true);
   for (const each of open!.toCall) await desk.manager.put(`/api/holds/${id}/calls/${each}`, {});
   expect((await morning()).openCalls).toEqual([]);
+});
+
+it('the clock of a drill runs on when other settings are saved; set to another hour it has been set once more', async () => {
+  const path = '/api/settings/current';
+  const manager = await desk.server.as('operations manager');
+  const set = async () => (await manager.get<ClockAnswer>('/api/clock')).body.settings;
+  const asOf = async () => Date.parse((await morning()).asOf);
+  const [before, began] = [await set(), await asOf()];
+  const { version, data } = (await manager.get<{ version: number; data: object }>(path)).body;
+  expect((await manager.change(path, version, { ...data, title: 'Uplands' })).status).toBe(200);
+  expect(await set()).toEqual(before);
+  expect(await asOf()).toBeGreaterThanOrEqual(began);
+  await setClock(desk, '2027-06-14T16:20Z');
+  expect(await set()).toEqual([
+    ...before,
+    { setAt: expect.any(String), startsAt: '2027-06-14T16:20:00.000Z' },
+  ]);
 });

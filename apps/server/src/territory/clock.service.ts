@@ -1,7 +1,12 @@
-import type { Settings } from '@drumline/contract';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { ask, prepared } from '../database/prepared.js';
+
+/** The clock was set, at a moment on the wall; `startsAt` null: back to the time of day. */
+export interface ClockSetting {
+  readonly setAt: Date;
+  readonly startsAt: Date | null;
+}
 
 /** The time of the territory. In a demo or a drill it is another day than on the wall. */
 @Injectable()
@@ -9,10 +14,15 @@ export class ClockService {
   constructor(private readonly database: DataSource) {}
 
   async now(): Promise<Date> {
-    const [settings] = await ask<SettingsRow>(this.database.manager, settingsSql);
-    const start = settings?.data.clockStartsAt;
-    if (settings === undefined || start === undefined) return new Date();
-    return new Date(Date.parse(start) + Date.now() - settings.changedAt.getTime());
+    const [last] = await ask<ClockSetting>(this.database.manager, lastSql);
+    const wall = Date.now();
+    if (last === undefined || last.startsAt === null) return new Date(wall);
+    return new Date(last.startsAt.getTime() + wall - last.setAt.getTime());
+  }
+
+  /** However it has been set, the first time first. */
+  settings(): Promise<readonly ClockSetting[]> {
+    return ask<ClockSetting>(this.database.manager, settingsSql);
   }
 
   /** What this clock said at each of these moments on the wall, however it has been set since. */
@@ -22,14 +32,11 @@ export class ClockService {
   }
 }
 
-interface SettingsRow {
-  readonly data: Settings;
-  readonly changedAt: Date;
-}
+const settings = 'select set_at as "setAt", starts_at as "startsAt" from clock_settings order by set_at';
 
-const settingsSql = prepared(`
-  select data, changed_at as "changedAt" from territory_entries
-  where kind = 'settings' and id = 'current' and not removed`);
+const settingsSql = prepared(settings);
+
+const lastSql = prepared(`${settings} desc limit 1`);
 
 const saidSql = prepared(`
   select territory_time(wall) as said from unnest($1::timestamptz[]) with ordinality as each (wall, place)

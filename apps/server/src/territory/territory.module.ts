@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { AuditModule } from '../audit/audit.module.js';
 import { PeopleModule } from '../people/people.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
+import { ClockController } from './clock.controller.js';
 import { ClockService } from './clock.service.js';
 import { territoryControllers } from './territory.controllers.js';
 import { TerritoryService } from './territory.service.js';
@@ -11,7 +12,7 @@ import { WholeTerritoryService } from './whole-territory.service.js';
 
 @Module({
   imports: [AuditModule, PeopleModule, ProposalsModule],
-  controllers: territoryControllers,
+  controllers: [...territoryControllers, ClockController],
   providers: [
     ClockService,
     TerritoryService,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { calendarOf } from './clock.js';
+import { calendarOf, territoryTime } from './clock.js';
 
 describe('the calendar of the territory', () => {
   const { today, time, day, date, when, span } = calendarOf(
@@ -29,4 +29,19 @@ describe('the calendar of the territory', () => {
   it('writes midnight as 00:00', () => {
     expect(time('2027-06-15T08:00:00Z')).toBe('00:00');
   });
+});
+
+it('a moment is read by the clock as it was set then, however it has been set since', () => {
+  const settings = [
+    { setAt: '2026-11-30T10:00:00Z', startsAt: '2027-06-14T06:00:00Z' },
+    { setAt: '2026-11-30T11:00:00Z', startsAt: '2027-06-15T06:53:00Z' },
+    { setAt: '2026-11-30T12:00:00Z', startsAt: null },
+  ];
+  const read = (at: string) => territoryTime(settings, at).toISOString().slice(0, 16);
+  expect(['09:50', '10:10', '11:10', '12:10'].map((clock) => read(`2026-11-30T${clock}:00Z`))).toEqual([
+    '2026-11-30T09:50',
+    '2027-06-14T06:10',
+    '2027-06-15T07:03',
+    '2026-11-30T12:10',
+  ]);
 });

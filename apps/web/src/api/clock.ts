@@ -1,16 +1,16 @@
+import type { ClockAnswer } from '@drumline/contract/answers';
 import { useEffect, useState } from 'react';
 import { z } from 'zod';
+import { partOf } from './part-of.js';
 import { type Read, useRead } from './read.js';
 import { serverAhead } from './send.js';
 
 const settingsSchema = z.object({
   version: z.number(),
-  changedAt: z.string(),
   data: z
     .object({
       title: z.string(),
       timeZone: z.string(),
-      clockStartsAt: z.string().optional(),
       days: z.number(),
       offeredDays: z.number(),
       currency: z.string(),
@@ -23,29 +23,44 @@ export type Settings = z.output<typeof settingsSchema>;
 /** What the territory says of itself: title, time zone, days, currency. */
 export const useSettings = (): Read<Settings> => useRead('/api/settings/current', settingsSchema);
 
+const clockSchema = partOf<ClockAnswer>()(
+  z.object({ settings: z.array(z.object({ setAt: z.string(), startsAt: z.string().nullable() })) }),
+);
+type ClockSetting = z.output<typeof clockSchema>['settings'][number];
+
+const useClockSettings = (): readonly ClockSetting[] =>
+  useRead('/api/clock', clockSchema).value?.settings ?? [];
+
 /** The time of the territory, which in a demo is another day than on the wall; goes on by the half minute. */
 export const useNow = (): Date => {
-  const settings = useSettings().value;
+  const last = useClockSettings().at(-1);
   const [wall, setWall] = useState(() => Date.now());
   useEffect(() => {
     const timer = setInterval(() => setWall(Date.now()), 30_000);
     return () => clearInterval(timer);
   }, []);
-  const start = settings?.data.clockStartsAt;
-  const server = wall + serverAhead.get();
-  if (settings === undefined || start === undefined) return new Date(server);
-  return new Date(Math.max(Date.parse(start), Date.parse(start) + server - Date.parse(settings.changedAt)));
+  return saidAfter(last, wall + serverAhead.get());
 };
 
 /** What the territory's clock read at an instant of the server's own clock, which stamps what people write. */
 export const useTerritoryTime = (): ((stampedAt: string) => Date) => {
-  const settings = useSettings().value;
-  return (stampedAt) => {
-    const start = settings?.data.clockStartsAt;
-    if (settings === undefined || start === undefined) return new Date(stampedAt);
-    const since = Date.parse(stampedAt) - Date.parse(settings.changedAt);
-    return new Date(Date.parse(start) + Math.max(0, since));
-  };
+  const settings = useClockSettings();
+  return (stampedAt) => territoryTime(settings, stampedAt);
+};
+
+/** By the setting of that moment, however the clock has been set since. */
+export const territoryTime = (settings: readonly ClockSetting[], stampedAt: string): Date => {
+  const at = Date.parse(stampedAt);
+  return saidAfter(
+    settings.findLast(({ setAt }) => Date.parse(setAt) <= at),
+    at,
+  );
+};
+
+/** The clock of this machine may run a little behind the server's: nothing is before the setting. */
+const saidAfter = (setting: ClockSetting | undefined, server: number): Date => {
+  if (setting === undefined || setting.startsAt === null) return new Date(server);
+  return new Date(Date.parse(setting.startsAt) + Math.max(0, server - Date.parse(setting.setAt)));
 };
 
 export interface Calendar {

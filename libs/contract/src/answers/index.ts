@@ -56,6 +56,7 @@ export * from './stock/cache-figures.js';
 export * from './stock/set-levels.js';
 export * from './stock/standing.js';
 export * from './stock/stock.js';
+export * from './territory/clock.js';
 export * from './territory/csv.js';
 export * from './territory/demo.js';
 export * from './territory/payload.js';

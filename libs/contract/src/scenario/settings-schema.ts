@@ -8,10 +8,11 @@ export const settingsSchema = z.strictObject({
   title: shape.title,
   note: shape.note,
   timeZone: shape.timeZone,
-  /** For a demo or a drill: the clock starts here when this is written, and runs on. Absent: the time of day. */
+  /** For a demo or a drill: the clock starts here when this is changed, and runs on. Absent: the time of day. */
   clockStartsAt: shape.asOf
     .meta({
-      description: 'For a demo or a drill: the clock starts here when this is saved; absent: the time of day',
+      description:
+        'For a demo or a drill: the clock starts here when this is changed; absent: the time of day',
       unit: 'UTC',
       examples: ['2027-06-14T06:00Z'],
     })

@@ -23,6 +23,7 @@ import { ToldWeights1700000000022 } from './0022-told-weights.js';
 import { FilledDrums1700000000023 } from './0023-filled-drums.js';
 import { FieldPhones1700000000024 } from './0024-field-phones.js';
 import { TerritoryTime1700000000025 } from './0025-territory-time.js';
+import { ClockSettings1700000000026 } from './0026-clock-settings.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -51,4 +52,5 @@ export const migrations = [
   FilledDrums1700000000023,
   FieldPhones1700000000024,
   TerritoryTime1700000000025,
+  ClockSettings1700000000026,
 ] as const;

@@ -1,5 +1,5 @@
 import { type ReactNode, useMemo, useState } from 'react';
-import { type ApiProblem, useCalendar } from '../../../api/index.js';
+import { type ApiProblem, useCalendar, useTerritoryTime } from '../../../api/index.js';
 import { Button, MessageLine, ProblemLine } from '../../../ui/index.js';
 import type { FieldSpec } from '../form/field-spec.js';
 import { FormAround } from '../form/form-around.js';
@@ -117,9 +117,11 @@ const faultWords = (problem: ApiProblem | undefined, path: string): string | und
 
 const ChangedLine = ({ line, opened }: Record<'line' | 'opened', KeptLine | null>) => {
   const { date, time } = useCalendar();
+  const territoryTime = useTerritoryTime();
   if (line?.version === undefined) return null;
   const { version, changedBy, changedAt = '' } = line;
-  const who = `${changedBy ?? 'the program, at import'}, ${date(changedAt)} ${time(changedAt)}`;
+  const at = territoryTime(changedAt);
+  const who = `${changedBy ?? 'the program, at import'}, ${date(at)} ${time(at)}`;
   if (version !== opened?.version)
     return (
       <MessageLine
