@@ -60,8 +60,8 @@ describe('the week of the hand plan', () => {
       return [work, ...inside].map((area) => area.scrollHeight - area.clientHeight);
     });
     expect(Math.max(...hidden)).toBeLessThanOrEqual(0);
-    await page.getByText('Strip limits').waitFor();
-    await page.getByText('demo table, revision 12').waitFor();
+    await page.getByText('Strip limits').locator('visible=true').waitFor();
+    await page.getByText('demo table, revision 12').locator('visible=true').waitFor();
   });
 
   it('a strip that turns soft marks its flights on a page that is open elsewhere, without being touched', async () => {

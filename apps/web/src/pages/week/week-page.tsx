@@ -84,7 +84,7 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
           <EmptyLine>{emptyWords(week, calendar)}</EmptyLine>
         )}
         <WeekBoard week={week} calendar={calendar} selected={selected} onOpen={open} />
-        <Legend flights={week.flights} />
+        <Legend week={week} calendar={calendar} />
         <PrintFoot calendar={calendar} />
       </div>
       <aside ref={side} className="side week-card" aria-label="Decision card" onKeyDown={backToBoard}>

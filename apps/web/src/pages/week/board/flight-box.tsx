@@ -58,12 +58,12 @@ const Flight = ({ flight, stops }: Of<WeekFlight>) => {
         <b>{id}</b> <span className="off-at">{departs}</span> {isFrozen(flight) && <Lock />}
       </span>{' '}
       <span className="stands">
-        <span>{kind === 'booked' && state === 'offered' ? 'Booked, offered' : stateWord(state)}</span>{' '}
         <b className="drums">
           {drums}
           <span className="of"> of </span>
           {drumsPossible}
-        </b>
+        </b>{' '}
+        <span>{kind === 'booked' && state === 'offered' ? 'Booked, offered' : stateWord(state)}</span>
       </span>{' '}
       <Route route={route} stops={stops} /> <Binds flight={flight} />{' '}
       <span className="pilot" aria-hidden="true">

@@ -5,7 +5,7 @@ import { landingsByDay } from './landings-by-day.js';
 /** Drums landed per strip and day, of what can be unloaded there. */
 export const LandingBand = memo(({ week: { days, landings, today } }: { readonly week: Week }) => {
   const isNarrow = days.length > 7;
-  const byDay = landingsByDay(landings, isNarrow ? 3 : 5);
+  const byDay = landingsByDay(landings, isNarrow ? 4 : 5);
   return (
     <tfoot>
       <tr className="week-line week-landings">
@@ -51,12 +51,18 @@ const Landed = ({ drums, limit }: { readonly drums: number; readonly limit: numb
     return (
       <b>
         <span className="roomy">full </span>
-        {drums} of {limit}
+        {drums}
+        <Of />
+        {limit}
       </b>
     );
   return (
     <span>
-      <b>{drums}</b> of {limit}
+      <b>{drums}</b>
+      <Of />
+      {limit}
     </span>
   );
 };
+
+const Of = () => <span className="of"> of </span>;

@@ -7,6 +7,7 @@ import { boardFocus } from './board-focus.js';
 import { type BoardRow, type Box, boardRows, type Cell, densityOf, printScale } from './board-rows.js';
 import { FlightBox } from './flight-box.js';
 import { LandingBand } from './landing-band.js';
+import { hasLongReason } from './out-words.js';
 
 interface WeekBoardProps {
   readonly week: Week;
@@ -28,7 +29,7 @@ export const WeekBoard = ({ week, calendar, selected, onOpen }: WeekBoardProps) 
       // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the ARIA pattern of a grid is a table with this role
       role="grid"
       aria-label="Flights, aircraft by day"
-      className={`week-board ${densityOf(rows)} ${week.days.length > 7 ? 'many-days' : ''}`}
+      className={`week-board ${densityOf(rows)} ${week.days.length > 7 ? 'many-days' : ''} ${hasLongReason(week) ? 'long-reasons' : ''}`}
       style={{ '--days': week.days.length, '--print-scale': printScale(rows) } as React.CSSProperties}
       tabIndex={-1}
       onKeyDown={onKeyDown}
@@ -111,7 +112,7 @@ interface CellProps {
 
 const BoardCell = ({ cell, row, day, isToday, selected }: CellProps) => {
   const { morning, afternoon } = cell;
-  const away = cell.noFlying ? 'No flying day' : cell.out === null ? null : `Out: ${cell.out}`;
+  const away = cell.noFlying ? 'No flying day' : cell.out === null ? null : <Out reason={cell.out} />;
   const isEmpty = morning.length + afternoon.length === 0;
   return (
     <td
@@ -129,6 +130,13 @@ const BoardCell = ({ cell, row, day, isToday, selected }: CellProps) => {
     </td>
   );
 };
+
+/** Where days are narrow the reason is left to the key. */
+const Out = ({ reason }: { readonly reason: string }) => (
+  <span title={reason}>
+    Out<span className="reason">: {reason}</span>
+  </span>
+);
 
 interface BoxesProps {
   readonly boxes: readonly Box[];

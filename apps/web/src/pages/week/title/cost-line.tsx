@@ -29,7 +29,12 @@ export const CostLine = ({ cost, flights, plan, currency }: CostLineProps) => {
         </Part>
         {plan?.isAsAccepted === true && plan.laterIdeas > 0 && (
           <Part
-            label={`With ${inWords(plan.laterIdeas, plan.laterIdeas === 1 ? 'idea' : 'ideas')}, as the gap`}
+            label={
+              <>
+                With {inWords(plan.laterIdeas, plan.laterIdeas === 1 ? 'idea' : 'ideas')}
+                <span className="roomy">, as the gap</span>
+              </>
+            }
           >
             {figure(Math.round(plan.cost.total / 100))} {currency}
           </Part>
@@ -44,7 +49,7 @@ export const CostLine = ({ cost, flights, plan, currency }: CostLineProps) => {
 };
 
 interface PartProps {
-  readonly label: string;
+  readonly label: React.ReactNode;
   readonly sign?: string;
   readonly children: React.ReactNode;
 }
