@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   addDays,
   clockTimeAt,
+  dateWords,
   dayIndex,
   daysBetween,
   daysFrom,
@@ -16,6 +17,10 @@ const day = fc
   .map((count) => new Date(count * 86_400_000).toISOString().slice(0, 10));
 
 describe('calendar', () => {
+  it('says a day with its year', () => {
+    expect(dateWords('2028-03-01')).toBe('Wed 1 March 2028');
+  });
+
   it('knows the days of the calendar', () => {
     expect(isValidDate('2028-02-29')).toBe(true);
     expect(isValidDate('2027-02-29')).toBe(false);

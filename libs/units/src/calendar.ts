@@ -50,3 +50,14 @@ export const clockTimeAt = (sinceMidnight: Minutes): ClockTime => {
   const two = (part: number) => String(part).padStart(2, '0');
   return `${two(Math.floor(whole / 60))}:${two(whole % 60)}`;
 };
+
+/** A day with its year, as people say it of what is months away: "Wed 1 March 2028". */
+export const dateWords = (date: IsoDate): string => fullDay.format(midnightUtc(date)).replaceAll(',', '');
+
+const fullDay = new Intl.DateTimeFormat('en-GB', {
+  weekday: 'short',
+  day: 'numeric',
+  month: 'long',
+  year: 'numeric',
+  timeZone: 'UTC',
+});

@@ -47,13 +47,13 @@ describe('a fill list', () => {
 
   it('more than the base can fill by the day before the flight is said', () => {
     expect(of([line(2, '2031-03-03'), line(5, '2031-03-04')]).short).toEqual([
-      '7 drums to fill by 2031-03-04, and 6 can be filled by then, at 3 a day.',
+      '7 drums to fill by Tue 4 Mar, and 6 can be filled by then, at 3 a day.',
     ]);
   });
 
   it('a flight of today whose drums were to be filled yesterday is too late', () => {
     expect(of([line(1, '2031-03-02')]).short).toEqual([
-      '1 drum to fill by 2031-03-02, and 0 can be filled by then, at 3 a day.',
+      '1 drum to fill by Sun 2 Mar, and 0 can be filled by then, at 3 a day.',
     ]);
   });
 

@@ -1,4 +1,5 @@
 import type { FillListAnswer } from '@drumline/contract';
+import { dayWords } from '@drumline/planning';
 import type { BaseStock, Batch } from '@drumline/stock';
 import { addDays, type IsoDate, type Litres, litres } from '@drumline/units';
 
@@ -64,7 +65,9 @@ const tooLate = (lines: readonly FillLine[], perDay: number, today: IsoDate): re
     const due = drumsOf(lines.filter(({ fillBy }) => fillBy <= day));
     const most = fillingDays(today, day) * perDay;
     return due > most
-      ? [`${inWords(due)} to fill by ${day}, and ${most} can be filled by then, at ${perDay} a day.`]
+      ? [
+          `${inWords(due)} to fill by ${dayWords(day)}, and ${most} can be filled by then, at ${perDay} a day.`,
+        ]
       : [];
   });
 };

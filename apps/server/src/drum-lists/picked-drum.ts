@@ -1,6 +1,6 @@
 import type { PickedDrum } from '@drumline/contract';
 import type { Where } from '@drumline/stock';
-import type { IsoDate } from '@drumline/units';
+import { dateWords, type IsoDate } from '@drumline/units';
 import type { DrumNow } from '../stock/drums.service.js';
 
 /** For what a drum is to be taken: from the base, fit until the plan burns it. */
@@ -24,7 +24,7 @@ const against = (drum: DrumNow, { from, plannedUse }: Purpose): readonly string[
     ...(held === null ? [] : [`HOLD by ${held.by}: ${held.reason}.`]),
     ...(retestDue === null ? ['Its retest date is not known.'] : []),
     ...(retestDue !== null && retestDue < plannedUse
-      ? [`Its retest date, ${retestDue}, comes before its planned use, ${plannedUse}.`]
+      ? [`Its retest date, ${dateWords(retestDue)}, comes before its planned use, ${dateWords(plannedUse)}.`]
       : []),
   ];
 };

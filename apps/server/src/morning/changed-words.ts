@@ -1,5 +1,5 @@
 import type { SurfaceReport } from '@drumline/network';
-import { type IsoInstant, printNumber } from '@drumline/units';
+import { dateWords, type IsoInstant, printNumber } from '@drumline/units';
 import type { Changed } from './morning-answer.js';
 
 /** One piece of news as the database tells it. */
@@ -77,7 +77,7 @@ const movementWords = (facts: Facts): string => {
     case 'corrected':
       return `An entry was corrected: ${text(first.reason)}`;
     case 'retest passed':
-      return `${ofWords(first.of)}: retest passed, to ${text(first.retestDue)}`;
+      return `${ofWords(first.of)}: retest passed, to ${dateWords(text(first.retestDue))}`;
     default:
       return `Drum${what} ${text(kind)}${text(place) === '' ? '' : ` at ${text(place)}`}`;
   }

@@ -50,7 +50,9 @@ describe('a draw before it is kept', () => {
       words: 'Leaves 1,200 L usable. 0503 was not in that figure.',
       doubts: ['HOLD: 0503 is held, water found. Pump no more of it; fuel quality has to hear of it.'],
     });
-    expect(said(old, 200).doubts).toEqual(['0467 is past its retest date, 2028-04-30. Pump no more of it.']);
+    expect(said(old, 200).doubts).toEqual([
+      '0467 is past its retest date, Sun 30 April 2028. Pump no more of it.',
+    ]);
   });
 
   it('of 2,000 L from a drum of 200 L is asked, and takes no more off usable than the drum has', () => {

@@ -1,4 +1,5 @@
 import type { DrumToOpen } from '@drumline/stock';
+import { dateWords } from '@drumline/units';
 import { inWords } from '../../ui/index.js';
 import type { Cache } from './caches-read.js';
 
@@ -55,7 +56,7 @@ const unfitWords = ({ drum: { number }, fitness, hold, batch }: DrumToOpen): rea
       `HOLD: ${number} is held, ${hold?.reason ?? 'no reason given'}. Pump no more of it; fuel quality has to hear of it.`,
     ];
   return fitness === 'past retest'
-    ? [`${number} is past its retest date, ${batch.retestDue}. Pump no more of it.`]
+    ? [`${number} is past its retest date, ${dateWords(batch.retestDue)}. Pump no more of it.`]
     : [];
 };
 

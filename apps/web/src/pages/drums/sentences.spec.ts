@@ -56,6 +56,13 @@ describe('an entry as a sentence', () => {
       'Batch J27-041 released: clear. Second person: B. Check.',
     );
   });
+
+  it('a retest that was passed says the next one by its day and year', () => {
+    const passed = { certificate: 'C 12', retestDue: '2028-03-01' };
+    expect(sentenceOf({ ...written, kind: 'retest passed', of: { drum: '0514' }, ...passed })).toBe(
+      'Drum 0514 passed its retest, certificate C 12. Next retest due Wed 1 March 2028.',
+    );
+  });
 });
 
 describe('its source', () => {

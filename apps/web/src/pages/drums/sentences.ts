@@ -1,4 +1,5 @@
 import { litresOf, type Millilitres, type Movement, type MovementKind } from '@drumline/stock';
+import { dateWords } from '@drumline/units';
 import { figure, inWords } from '../../ui/index.js';
 
 /** What a movement was, as one plain sentence. */
@@ -42,7 +43,7 @@ const sentences: Sentences = {
   slung: ({ helicopter, from, to }) => `Slung by ${helicopter} from ${from} to ${to}.`,
   weighed: ({ place, grossKg }) => `Weighed at ${place}: ${kg(grossKg)} gross.`,
   'retest passed': ({ of: what, certificate, retestDue }) =>
-    `${of(what)} passed its retest, certificate ${certificate}. Next retest due ${retestDue}.`,
+    `${of(what)} passed its retest, certificate ${certificate}. Next retest due ${dateWords(retestDue)}.`,
   transferred: ({ drum, into, millilitres, place, batch }) =>
     `${litres(millilitres)} of batch ${batch} pumped from ${drum} into ${into} at ${place}.`,
   spilled: ({ place, millilitres, cause }) => `${litres(millilitres)} spilled at ${place}: ${cause}.`,

@@ -101,7 +101,7 @@ describe('decide now', () => {
   });
 
   it('a base that cannot fill in time for a flight that is given is a line of its own, by its off time', () => {
-    const short = ['3 drums to fill by 2027-06-14, and 0 can be filled by then, at 12 a day.'];
+    const short = ['3 drums to fill by Mon 14 Jun, and 0 can be filled by then, at 12 a day.'];
     const fillsShort = [{ place: 'XMER', short, flights: ['F015'], by: '2027-06-15T09:04:00Z' }];
     const [row] = decideRows({ ...quietMorning, fillsShort }, calendar);
     expect(row).toMatchObject({
