@@ -2,7 +2,8 @@ import { latestReports } from '@drumline/network';
 import type { Scenario } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import { type ChangedRow, changedWords } from './changed-words.js';
+import { changedLines } from './changed-lines.js';
+import type { ChangedRow } from './changed-words.js';
 import type { Changed } from './morning-answer.js';
 
 /** What came in since a moment, whoever wrote it: reports, movements of note, plans, flights, changes of the territory. */
@@ -13,8 +14,7 @@ export class ChangedSinceService {
   /** The newest first. `known`: every surface report, to say which one a later one outranks. */
   async list(since: Date, known: KnownReports): Promise<readonly Changed[]> {
     const rows: readonly ChangedRow[] = await this.database.query(sql, [since, most]);
-    const latest = latestReports(known.surfaceReports, known.asOf);
-    return rows.map((row) => changedWords(row, latest));
+    return changedLines(rows, latestReports(known.surfaceReports, known.asOf));
   }
 }
 

@@ -89,15 +89,13 @@ const ofWords = (of: unknown): string => {
 };
 
 const flightWords = ({ flight, act, state, reason }: Facts): string => {
-  // Why it needs a decision stands with the decision.
-  const why = text(reason) === '' || act === 'mark' ? '' : `: ${text(reason)}`;
+  const why = text(reason) === '' ? '' : `: ${text(reason)}`;
   return `${text(flight)} ${actWords[text(act)] ?? text(state)}${why}`;
 };
 
 /** Acts that the state does not tell. */
 const actWords: Readonly<Record<string, string>> = {
   amend: 'amended',
-  mark: 'needs a decision',
   'let go': 'let go',
   'hold in place': 'held in place',
   'free to move': 'free to move again',
