@@ -82,4 +82,5 @@ export {
 } from './two-totals/told-sheet.js';
 export { areTwoPeople, totalsApart } from './two-totals/totals-apart.js';
 export { compareWithSheet, roundingBeside, type SheetFigures } from './two-totals/with-sheet.js';
+export { isSoftNearest } from './unknown-counts-soft.js';
 export { printedPlan, unloadOrStay } from './unload-or-stay.js';

@@ -36,8 +36,9 @@ describe('a load sheet', () => {
       makeLoadSheet({ ...request, surfacesHeard: { STRIP: heard } }).legs[0]!.binds;
     const rows = sheetOf(there).legs[0]!.rows;
     const spareOf = (label: string) => rows.find((row) => row.label === label)!.limit!.spareLb;
+    // 1,923 lb when soft are less than the five free places leave: the limit that Load and the decision card name too.
     expect(bindsOf('unknown')).toContain(
-      `STRIP strip landing limit ${print(spareOf('land STRIP, dry'), 'lb')} spare dry, ${print(spareOf('land STRIP, soft'), 'lb')} spare soft.`,
+      `Nearest limit: STRIP strip landing limit, ${print(spareOf('land STRIP, dry'), 'lb')} spare dry, ${print(spareOf('land STRIP, soft'), 'lb')} spare soft.`,
     );
     expect(bindsOf('dry 14 June 05:58')).toBe(sheetOf(there).legs[0]!.binds);
   });

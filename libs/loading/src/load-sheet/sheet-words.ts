@@ -3,7 +3,7 @@ import { type Kilograms, type KilogramsPerLitre, knots, type Pounds, pounds, pri
 import { configurationOf } from '../aircraft-type.js';
 import type { NamedLoad } from '../named-load/named-load.js';
 import { type BarLimit, nearerWhenSoft, type SurfacesHeard } from '../named-load/payload-bar.js';
-import type { WeighedLeg } from '../named-load/weigh-load.js';
+import { boundByCount, type WeighedLeg } from '../named-load/weigh-load.js';
 
 /** The nearest limit of a leg in words, and the drum positions in use; where nobody knows the surface, soft counts. */
 export function bindsWords(
@@ -12,18 +12,19 @@ export function bindsWords(
   weighed: WeighedLeg,
   heard: SurfacesHeard = {},
 ): string {
-  const { limits, boundByCount, forbiddenBy } = weighed;
+  const { limits, forbiddenBy } = weighed;
   const { request, drums } = load;
   if (forbiddenBy !== null) return `${forbiddenBy}.`;
   const softer = nearerWhenSoft(load, index, weighed, heard);
   const nearest = softer ?? limits[0]!;
+  const byCount = softer === null ? weighed.boundByCount : boundByCount(load, index, softer);
   const name = limitWords(nearest);
   const spare =
     softer === null
       ? spareWords(nearest)
       : bothSurfacesWords(softer, limits, request.legs[index]!.to.surface);
-  if (boundByCount !== null) {
-    const { name: count, aboard, most } = boundByCount;
+  if (byCount !== null) {
+    const { name: count, aboard, most } = byCount;
     return `Nearest limit: ${count}, ${aboard} of ${most}; nearest weight ${name} ${spare}.`;
   }
   const { drumPositions } = configurationOf(request.type, request.configuration);

@@ -4,9 +4,16 @@ import { configurationOf } from '../aircraft-type.js';
 import { leaveAgain } from '../go-back/leave-again.js';
 import { printedLb, printedLbOf } from '../printed-weights.js';
 import type { LegEnd, LimitName } from '../route-load.js';
+import { isSoftNearest } from '../unknown-counts-soft.js';
 import { countWords } from '../wording.js';
 import { isAboard, type NamedLoad } from './named-load.js';
-import { type CountLimit, type WeighedLeg, type WeightAgainstLimit, weighLoad } from './weigh-load.js';
+import {
+  boundByCount,
+  type CountLimit,
+  type WeighedLeg,
+  type WeightAgainstLimit,
+  weighLoad,
+} from './weigh-load.js';
 
 /** One thing aboard, as a block of the bar. */
 export interface BarBlock {
@@ -95,7 +102,7 @@ export function payloadBars(load: NamedLoad, heard: SurfacesHeard = {}): Payload
         ...leavingAgain(load, leg),
       ].sort(byMoment),
       forbiddenBy: weighed.forbiddenBy,
-      boundByCount: weighed.boundByCount,
+      boundByCount: softer === null ? weighed.boundByCount : boundByCount(load, leg, softer),
       forbiddenWhenSoft: other.forbiddenBy,
       drums: drums.length,
       drumPositions: configurationOf(load.request.type, load.request.configuration).drumPositions.length,
@@ -131,9 +138,14 @@ export function nearerWhenSoft(
   heard: SurfacesHeard,
 ): BarLimit | null {
   const { to } = load.request.legs[leg]!;
-  if (heard[to.place.code] !== 'unknown' || to.surface === 'soft') return null;
-  const [soft] = otherSurface(load, leg).limits;
-  return soft !== undefined && soft.spareLb < limits[0]!.spareLb ? { ...soft, binds: true } : null;
+  const [soft] = to.surface === 'soft' ? [] : otherSurface(load, leg).limits;
+  const isNearest = isSoftNearest({
+    heard: heard[to.place.code],
+    plannedOn: to.surface,
+    softSpareLb: soft?.spareLb,
+    nearestSpareLb: limits[0]!.spareLb,
+  });
+  return soft !== undefined && isNearest ? { ...soft, binds: true } : null;
 }
 
 /** The landing limit in the state that the strip is not in: soft, or dry where it is soft. */

@@ -60,13 +60,14 @@ export function weighLoad(load: NamedLoad): WeighedLeg[] {
 const counts: readonly LimitName[] = ['drum positions', 'floor limit', 'balance', 'passengers aboard'];
 
 /**
- * The same rule as for a plan (`legLimits`): what leaves the least room binds. The room that a count leaves is that of drums
+ * The limit on how many drums that leaves less room than the nearest of the weights; null: it does not, or the weight does not
+ * hold. The same rule as for a plan (`legLimits`): what leaves the least room binds. The room that a count leaves is that of drums
  * of the planning weight; a leg without a drum is bound by its weights.
  */
-function boundByCount(
+export function boundByCount(
   { request, route, drums }: NamedLoad,
   index: number,
-  { spareLb, holds }: WeightAgainstLimit,
+  { spareLb, holds }: Pick<WeightAgainstLimit, 'spareLb' | 'holds'>,
 ): CountLimit | null {
   const aboard = drums.filter(({ offAfterLeg }) => index <= offAfterLeg).length;
   const [nearest] = route.legs[index]!.limits.filter(({ name }) => counts.includes(name));

@@ -1,4 +1,6 @@
+import { pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
+import { plannedBars, plannedLoadOfFlight } from '../load-sheet/planned-load.js';
 import type { Scenario, StandingFlight } from '../scenario.js';
 import { tinyTerritory } from '../tiny-territory.js';
 import { flightCard } from './flight-card.js';
@@ -14,12 +16,13 @@ const flight = (changes: Partial<StandingFlight> = {}): StandingFlight => ({
   ...changes,
 });
 const softNor = [{ place: 'NOR', state: 'soft' as const, at: '2031-03-03T04:00Z', by: 'helper' }];
+const dryNor = [{ ...softNor[0]!, state: 'dry' as const }];
 const cardOf = (changes: Partial<Scenario> = {}, ...flights: readonly StandingFlight[]) =>
   flightCard(tinyTerritory({ flights: flights.length > 0 ? flights : [flight()], ...changes }), 'F1')!;
 
 describe('the decision card', () => {
   it('has every limit of the legs with drums aboard, the one that binds first', () => {
-    const [leg, ...others] = cardOf().legs;
+    const [leg, ...others] = cardOf({ surfaceReports: dryNor }).legs;
     expect(others).toEqual([]);
     expect(leg).toMatchObject({ from: 'HOM', to: 'NOR', drumsAboard: 4, drumsPossible: 4 });
     expect(leg!.limits[0]).toMatchObject({ name: 'drum positions', positions: 4, spareLb: 0, binds: true });
@@ -50,6 +53,32 @@ describe('the decision card', () => {
     expect(card.heard).toEqual([
       { place: 'NOR', counts: 'soft', report: softNor[0], staleAt: expect.any(String), isStale: false },
     ]);
+  });
+
+  it('a strip nobody has heard of counts as soft: its soft landing limit binds, as on Load, and all drums still go as planned', () => {
+    const card = cardOf();
+    const [soft, positions] = card.legs[0]!.limits;
+    expect(soft).toMatchObject({ name: 'strip landing limit', surface: 'soft', limitLb: 5900, binds: true });
+    expect(soft!.spareLb).toBe(-87);
+    expect(positions).toMatchObject({ name: 'drum positions', binds: false });
+    expect(card.legs[0]!.limits.find(({ surface }) => surface === 'dry')).toBeDefined();
+    expect(card.fewer).toBeNull();
+    const onLoad = plannedLoadOfFlight(tinyTerritory({ flights: [flight()] }), flight());
+    if (!onLoad.found) throw new Error(onLoad.why);
+    const [bar] = plannedBars(onLoad.load, { NOR: 'unknown' });
+    const nearest = bar!.limits.find(({ binds }) => binds)!;
+    expect([bar!.boundByCount, nearest.name, nearest.surface, nearest.spareLb]).toEqual([
+      ...[null, 'strip landing limit', 'soft', soft!.spareLb],
+    ]);
+  });
+
+  it('the positions bind, as on Load, where the soft landing of a strip nobody has heard of leaves more', () => {
+    const stripLimits = tinyTerritory().stripLimits.map((line) => ({
+      ...line,
+      whenSoft: { takeoffLessLb: pounds(100), landingLessLb: pounds(300) },
+    }));
+    const [first] = cardOf({ stripLimits }).legs[0]!.limits;
+    expect(first).toMatchObject({ name: 'drum positions', binds: true });
   });
 
   it('closed to the type when soft: none may go', () => {

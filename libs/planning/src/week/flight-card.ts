@@ -12,6 +12,7 @@ import { describeOneFlight } from '../flights/describe-flights.js';
 import { flightCost } from '../flights/flight-cost.js';
 import { type FlightSketch, sketchFlight } from '../flights/flight-sketch.js';
 import { crewOfFlight } from '../load-sheet/crew-of-flight.js';
+import { surfaceHeard } from '../load-sheet/surface-heard.js';
 import { flightLoads } from '../problem/flight-loads.js';
 import { drumsOf, isWithin } from '../problem/standing-flights.js';
 import { type Territory, territoryOf } from '../problem/territory.js';
@@ -74,7 +75,7 @@ export function flightCard(scenario: Scenario, id: string): FlightCard | null {
     planned: describeOneFlight(scenario, scenario.flights, id)!,
     closed: sketch.onDay.closed,
     load: loadOf(scenario, sketch),
-    legs: legsWithLimits(sketch),
+    legs: legsWithLimits(sketch, surfaceHeard(scenario)),
     fewer:
       stops === null
         ? null
@@ -107,7 +108,7 @@ function fewerDrums(
   return {
     ...loadOf(scenario, sketch),
     stops: drumsOf({ stops }) > 0 ? stops : [],
-    legs: legsWithLimits(sketch),
+    legs: legsWithLimits(sketch, surfaceHeard(scenario)),
   };
 }
 

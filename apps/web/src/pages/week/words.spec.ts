@@ -158,13 +158,13 @@ describe('the card', () => {
         today: { load: { drums: 6, kg: 1080 }, legs: [{ limits: [limit({ spareLb: -534 })] }] },
       }) as unknown as Card;
     expect(weighedWords(card({ kg: 1078.2, lb: 2378 }))).toBe(
-      'As weighed, 1,078 kg, as on Load: XLOR landing 531 lb over.',
+      'As weighed, 1,078 kg, as on Load: XLOR landing, soft, 531 lb over.',
     );
     // Positions have no pounds: where they bind, the nearest weight is said.
     const positions = limit({ name: 'drum positions', place: null, limitLb: null, positions: 6 });
     const taken = card({ kg: 1078.2, lb: 2378 });
     taken.today!.legs[0]!.limits.unshift(positions);
-    expect(weighedWords(taken)).toBe('As weighed, 1,078 kg, as on Load: XLOR landing 531 lb over.');
+    expect(weighedWords(taken)).toBe('As weighed, 1,078 kg, as on Load: XLOR landing, soft, 531 lb over.');
     expect(weighedWords(card({ kg: 1080, lb: 2381 }))).toBeNull();
     expect(weighedWords(card(null))).toBeNull();
     expect(planningWords({ load: { drums: 6, kg: 1080 } } as unknown as Today)).toBe('at 180 kg a drum');

@@ -27,6 +27,8 @@ export const legWithLimitsAnswer = z
     drumsPossible: z.number(),
     limits: z
       .array(legLimitLineAnswer)
-      .describe('Tightest first; where the strip is soft, its dry landing limit is there to compare.'),
+      .describe(
+        'Tightest first. Where the strip is soft, its dry landing limit is there to compare; where nobody knows its surface, the soft one, if it is the nearest of the weights.',
+      ),
   })
   .meta({ id: 'LegWithLimits' });

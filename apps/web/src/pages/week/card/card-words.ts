@@ -70,7 +70,7 @@ export const weighedWords = ({ weighed, today }: Pick<Card, 'weighed' | 'today'>
   const plannedLb = Math.round(poundsFromKilograms(kilograms(today.load.kg)));
   if (plannedLb === weighed.lb) return null;
   const room = roomWords(nearest.spareLb + plannedLb - weighed.lb);
-  return `As weighed, ${inWords(weighed.kg, 'kg')}, as on Load: ${limitWords(nearest.name, nearest.place)} ${room}.`;
+  return `As weighed, ${inWords(weighed.kg, 'kg')}, as on Load: ${limitWords(nearest.name, nearest.place)}${nearest.surface === 'soft' ? ', soft,' : ''} ${room}.`;
 };
 
 /** "FW3. Also fit: FW2, FW5." and why a named one is not fit. */
