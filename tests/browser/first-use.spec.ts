@@ -96,6 +96,51 @@ it('what was typed in a step stays when another step is opened without Save, aft
   await page.getByText('one not saved').waitFor({ state: 'detached' });
 });
 
+it('a step says which comes next, shows how a word is written, and lets a fault go from a field that is filled in', async () => {
+  const page = await office.stranger();
+  await signIn(page);
+  await page.goto('/set-up/begin');
+  const zone = page.getByLabel('IANA time zone');
+  await page.getByText('like Etc/GMT').waitFor();
+  expect(await zone.evaluate((input: HTMLInputElement) => input.list?.options.length ?? 0)).toBeGreaterThan(
+    100,
+  );
+  await page.getByText('Next step:').getByRole('link', { name: 'Fuel, crew, drum rules' }).click();
+  await page.getByText('Next step:').getByRole('link', { name: 'Places' }).click();
+
+  await page.getByRole('button', { name: 'New place' }).click();
+  const form = page.getByRole('form', { name: 'New place' });
+  await form.getByRole('button', { name: 'Save' }).click();
+  // A choice that is not made is marked as a field that is not filled in.
+  expect(await form.getByLabel('Kind').getAttribute('aria-invalid')).toBe('true');
+  await form.getByLabel('Kind').selectOption('strip');
+  await form.getByLabel('Code').fill('XNOR');
+  expect(await form.getByLabel('Kind').getAttribute('aria-invalid')).toBeNull();
+  expect(await form.getByLabel('Code').getAttribute('aria-invalid')).toBeNull();
+  expect(await form.getByLabel('Name').getAttribute('aria-invalid')).toBe('true');
+  await page.getByRole('button', { name: 'Forget what was typed' }).click();
+});
+
+it('the boxes of a row stand in line though one label takes two lines, and a fault in focus is not under the acts', async () => {
+  const page = await office.stranger();
+  await signIn(page);
+  await page.goto('/set-up/begin/policy');
+  await page.getByLabel('Begin from invented rules').selectOption({ label: 'the invented one' });
+  const top = async (label: string) => (await page.getByLabel(label).boundingBox())!.y;
+  expect(await top('Final reserve')).toBe(await top('Added to the air time of a leg for the block time'));
+  await page.getByLabel('No departure before').fill('7am');
+  await page.getByRole('button', { name: 'Save' }).click();
+  const fault = page.getByText(/^Fault: "7am" does not fit/);
+  const acts = page.getByRole('button', { name: 'Save' });
+  await expect
+    .poll(async () => {
+      const [said, save] = [(await fault.boundingBox())!, (await acts.boundingBox())!];
+      return said.y + said.height < save.y;
+    })
+    .toBe(true);
+  await page.getByRole('button', { name: 'Forget what was typed' }).click();
+});
+
 it('a word that is wrong in a list of them is told at its field, as with a single one', async () => {
   const page = await office.stranger();
   await signIn(page);

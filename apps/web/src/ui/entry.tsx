@@ -50,16 +50,18 @@ interface ChoiceProps<Value extends string> {
   readonly value: Value;
   readonly options: readonly (readonly [value: Value, words: string])[];
   readonly onChange: (value: Value) => void;
+  /** What is wrong with it. */
+  readonly fault?: string | undefined;
   /** A form begins here. */
   readonly askedFirst?: boolean;
 }
 
 /** One of a few, as the browser draws it. */
 export function Choice<Value extends string>(props: ChoiceProps<Value>) {
-  const { label, value, options, onChange, askedFirst } = props;
+  const { label, value, options, onChange, fault, askedFirst } = props;
   const id = useId();
   return (
-    <div className="entry">
+    <div className={`entry ${fault === undefined ? '' : 'at-fault'}`}>
       <label htmlFor={id}>{label}</label>
       <span className="box">
         <select
@@ -67,6 +69,8 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
           value={value}
           data-asked-first={askedFirst || undefined}
           onChange={(event) => onChange(event.target.value as Value)}
+          aria-invalid={fault !== undefined || undefined}
+          aria-describedby={fault === undefined ? undefined : `${id}-said`}
         >
           {options.map(([each, words]) => (
             <option key={each} value={each}>
@@ -75,6 +79,11 @@ export function Choice<Value extends string>(props: ChoiceProps<Value>) {
           ))}
         </select>
       </span>
+      {fault !== undefined && (
+        <span id={`${id}-said`} className="said" aria-live="polite">
+          <span className="plum">Fault: {fault}</span>
+        </span>
+      )}
     </div>
   );
 }

@@ -42,9 +42,11 @@ export const ProblemLine = ({ problem }: { readonly problem: ApiProblem | undefi
     </MessageLine>
   );
 
-/** "timeZone" as people read it: "time zone". */
+/** "timeZone" as people read it: "time zone". Words that are there already, "at 15 degC", stay as they are. */
 export const pathWords = (path: string): string =>
-  path.replace(/([a-z])([A-Z])/g, (_, end: string, start: string) => `${end} ${start.toLowerCase()}`);
+  path.includes(' ')
+    ? path
+    : path.replace(/([a-z])([A-Z])/g, (_, end: string, start: string) => `${end} ${start.toLowerCase()}`);
 
 /** Nothing there: one sentence with the last known fact. */
 export const EmptyLine = ({ children }: { readonly children: ReactNode }) => (

@@ -34,6 +34,7 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
   const unsaved = steps.filter((step) => unsavedIn(step) !== undefined);
   const missing = missingIn(draft, now);
   const section = steps.find((step) => step.name === name) ?? steps[0]!;
+  const next = steps[steps.indexOf(section) + 1];
   const [, go] = useLocation();
   const bring = useAct(() => bringIn(scenarioOf(draft, now), 'time of day'), '/api/');
   const mayBring = useMay()('import and export', 'enter');
@@ -71,6 +72,11 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
             </li>
           ))}
         </ol>
+        {next !== undefined && (
+          <p>
+            Next step: <Link href={wayTo(next, unsavedIn(next))}>{next.title}</Link>
+          </p>
+        )}
       </div>
       <Step key={section.name} section={section} at={id} currency={currency} />
       <aside className="set-up-missing">

@@ -16,7 +16,8 @@ export const MissingList = ({ missing, to, currency }: MissingListProps) => (
       {missing.length === 0 ? (
         <p className="read">Nothing. A plan can be asked for.</p>
       ) : (
-        <ol>
+        // Chromium does not number a list anew where its first line goes: it is another list then.
+        <ol key={missing.length}>
           {missing.slice(0, 12).map((each) => {
             const { what, next, section } = missingWords(each, currency);
             return (

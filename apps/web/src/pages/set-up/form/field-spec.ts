@@ -15,12 +15,18 @@ interface Common {
 /** One field of a form, read from the schema of the document. */
 export type FieldSpec = Common &
   (
-    | { readonly kind: 'text'; readonly offered: string | null; readonly holds: 'text' | 'sentence' | 'day' }
+    | {
+        readonly kind: 'text';
+        readonly offered: string | null;
+        readonly holds: 'text' | 'sentence' | 'day';
+        /** One word that would do: "07:00", "Etc/GMT". Empty: none is shown. */
+        readonly example: string;
+      }
     /** `perUnit`: what is kept for one that is typed; money is kept in hundredths, and of a chance a per cent is one. */
     | { readonly kind: 'number'; readonly perUnit: 1 | 100 | 0.01 }
     | { readonly kind: 'yes or no' }
     | { readonly kind: 'choice'; readonly values: readonly (string | number)[] }
-    | { readonly kind: 'words'; readonly of: FieldSpec }
+    | { readonly kind: 'words'; readonly of: FieldSpec; readonly atLeast: number }
     | { readonly kind: 'group'; readonly fields: readonly FieldSpec[] }
     | { readonly kind: 'lines'; readonly of: FieldSpec }
     | { readonly kind: 'pair'; readonly items: readonly FieldSpec[] }
@@ -77,18 +83,25 @@ const shapeOf = (key: string, schema: Schema, around: Around): object => {
     return { kind: 'pair', items: schema.prefixItems.map((item) => inner(item)) };
   if (schema.type === 'array') {
     const of = inner(schema.items);
-    return { kind: of.kind === 'group' || of.kind === 'either' ? 'lines' : 'words', of };
+    const isLines = of.kind === 'group' || of.kind === 'either';
+    return isLines ? { kind: 'lines', of } : { kind: 'words', of, atLeast: schema.minItems ?? 0 };
   }
   if (schema.type === 'object') return { kind: 'group', fields: fieldsOf(schema, around) };
   if (schema.type === 'boolean') return { kind: 'yes or no' };
   if (schema.type === 'number' || schema.type === 'integer')
     return { kind: 'number', perUnit: isMoney(schema) ? 100 : isChance(schema) ? 0.01 : 1 };
+  const offered = /listed in `(\w+)`/.exec(String(schema.description))?.[1] ?? null;
+  const example = exampleOf(schema);
   return {
     kind: 'text',
-    offered: /listed in `(\w+)`/.exec(String(schema.description))?.[1] ?? null,
-    holds: schema.unit === 'local day' ? 'day' : isSentence(schema) ? 'sentence' : 'text',
+    offered,
+    holds: schema.unit === 'local day' ? 'day' : isSentence(example) ? 'sentence' : 'text',
+    example: offered === null && /^\S+$/.test(example) ? example : '',
   };
 };
+
+const exampleOf = ({ examples }: Schema): string =>
+  String((examples as readonly unknown[] | undefined)?.[0] ?? '');
 
 const fieldsOf = (schema: Schema, around: Around): readonly FieldSpec[] =>
   Object.entries(schema.properties ?? {}).map(([key, of]) =>
@@ -96,10 +109,7 @@ const fieldsOf = (schema: Schema, around: Around): readonly FieldSpec[] =>
   );
 
 /** By its example: the title of a document with its revision, a remark. */
-const isSentence = ({ examples }: Schema): boolean => {
-  const example = String((examples as readonly unknown[] | undefined)?.[0] ?? '');
-  return example.includes(' ') && example.length > 15;
-};
+const isSentence = (example: string): boolean => example.includes(' ') && example.length > 15;
 
 const isMoney = ({ unit }: Schema): boolean => String(unit).startsWith('cent');
 const isChance = ({ unit }: Schema): boolean => unit === '0 to 1';

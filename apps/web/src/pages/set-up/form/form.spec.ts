@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { nameIn, sectionAt, sections, specOf } from '../sections.js';
 import type { FieldSpec } from './field-spec.js';
 import { documentOf, type TypedGroup, typedOf } from './typed.js';
-import { labelsAt, typedFault } from './typed-faults.js';
+import { labelsAt, typedFault, unmended } from './typed-faults.js';
 
 const specFor = (list: string) => specOf(sectionAt(list), 'cr');
 const fieldOf = (list: string, key: string): FieldSpec => {
@@ -72,6 +72,36 @@ describe('a form read from the schema', () => {
       note: 'level to leave on the last day; empty: the minimum',
       unit: 'L',
     });
+  });
+
+  it('shows a word that would do where one is typed: a clock time, a time zone, a code', () => {
+    const example = (list: string, key: string) => fieldOf(list, key);
+    expect(example('settings', 'timeZone')).toMatchObject({ example: 'Etc/GMT' });
+    expect(example('places', 'radioTime')).toMatchObject({ example: '06:50' });
+    expect(example('pilots', 'id')).toMatchObject({ example: 'FW1' });
+    expect(example('aircraft', 'type')).toMatchObject({ example: '' });
+    expect(example('places', 'remarks')).toMatchObject({ example: '' });
+  });
+
+  it('a list that is empty is asked for where one is needed, and may be empty where none is', () => {
+    expect(fieldOf('pilots', 'stripClasses')).toMatchObject({ atLeast: 1 });
+    expect(fieldOf('pilots', 'daysOff')).toMatchObject({ atLeast: 0 });
+    const said = typedFault(specFor('pilots'), {
+      path: 'stripClasses',
+      problem: 'this is empty.',
+      remedy: 'Give at least 1 of them.',
+    });
+    expect(`${said.problem} ${said.remedy}`).toBe('Nothing is given here. Fill it in.');
+  });
+
+  it('a fault goes from its field when something else is typed there, and the others stay', () => {
+    const faults = ['code', 'runway.lengthFt', 'name'].map((path) => ({ path, problem: '', remedy: '' }));
+    const left = unmended(
+      faults,
+      { code: 'x', runway: { lengthFt: '12 m' } },
+      { code: 'XNOR', runway: { lengthFt: '12 m' } },
+    );
+    expect(left.map(({ path }) => path)).toEqual(['runway.lengthFt', 'name']);
   });
 
   it('speaks of what is empty on the form, not of null', () => {

@@ -24,8 +24,8 @@ export const SchemaField = ({ spec, typed, path, onChange }: FieldProps) => {
               ...spec.values.map((value) => [String(value), String(value)] as const),
             ]}
             onChange={onChange}
+            fault={faultAt(path)}
           />
-          <FaultLine words={faultAt(path)} />
         </div>
       );
     case 'either':
@@ -70,16 +70,12 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
   const { faultAt, offered } = useContext(FormAround);
   const names = useId();
   const inner = spec.kind === 'words' ? spec.of : spec;
-  const list = inner.kind === 'text' && inner.offered !== null ? offered(inner.offered) : [];
-  const isDay = inner.kind === 'text' && inner.holds === 'day';
-  const notes = [
-    spec.whenEmpty === 'missing' || spec.note.includes('empty') ? '' : 'may be empty',
-    spec.note,
-    isDay ? 'like 2027-06-14' : '',
-    spec.kind === 'words' ? 'with commas between' : '',
-  ]
-    .filter(Boolean)
-    .join('; ');
+  const list =
+    inner.key === 'timeZone'
+      ? Intl.supportedValuesOf('timeZone')
+      : inner.kind === 'text' && inner.offered !== null
+        ? offered(inner.offered)
+        : [];
   return (
     <div className={inner.kind === 'text' && inner.holds === 'sentence' ? 'set-up-long' : undefined}>
       <Entry
@@ -90,7 +86,7 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
           faultAt(path) ?? (spec.kind === 'words' ? firstFault(typed as string, path, faultAt) : undefined)
         }
         {...(spec.unit === '' ? {} : { unit: spec.unit })}
-        {...(notes === '' ? {} : { note: notes })}
+        {...noteOf(spec)}
         input={{
           inputMode: spec.kind === 'number' ? 'decimal' : 'text',
           autoComplete: 'off',
@@ -106,6 +102,19 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
       )}
     </div>
   );
+};
+
+/** Whether it may be empty, what it means, and what would do. */
+const noteOf = (spec: FieldSpec): { readonly note?: string } => {
+  const inner = spec.kind === 'words' ? spec.of : spec;
+  const mayBeEmpty = spec.kind === 'words' ? spec.atLeast === 0 : spec.whenEmpty !== 'missing';
+  const notes = [
+    mayBeEmpty && !spec.note.includes('empty') ? 'may be empty' : '',
+    spec.note,
+    inner.kind === 'text' && inner.example !== '' ? `like ${inner.example}` : '',
+    spec.kind === 'words' ? 'with commas between' : '',
+  ].filter(Boolean);
+  return notes.length === 0 ? {} : { note: notes.join('; ') };
 };
 
 const EitherField = ({ spec, typed, path, onChange }: FieldProps<FieldSpec & { kind: 'either' }>) => {

@@ -6,7 +6,7 @@ import { asTyped } from './typed.js';
 /** What is wrong, in the figures that were typed: 120 %, not the 1.2 that is kept. The same words at the field and in the list. */
 export const typedFault = (spec: FieldSpec, fault: FieldFault): FieldFault => {
   const field = fieldAt(spec, fault.path);
-  if (field !== undefined && fault.problem === 'this field is missing.')
+  if (field !== undefined && ['this field is missing.', 'this is empty.'].includes(fault.problem))
     return { ...fault, problem: 'Nothing is given here.', remedy: whatToGive(field) };
   if (field?.kind !== 'number' || field.perUnit === 1) return fault;
   const typed = (words: string) =>
@@ -19,12 +19,12 @@ export const typedFault = (spec: FieldSpec, fault: FieldFault): FieldFault => {
 const whatToGive = (field: FieldSpec): string => {
   if (field.kind === 'choice') return `Choose ${field.values.join(' or ')}.`;
   if (field.kind === 'number') return `Type a figure${field.unit === '' ? '' : `, in ${field.unit}`}.`;
-  return 'Fill it in.';
+  return field.kind === 'lines' ? 'Add a line.' : 'Fill it in.';
 };
 
 /** "Absences 2, From": the labels of the form on the way to a field. A field that the form has not keeps its own name. */
 export const labelsAt = (spec: FieldSpec, path: string): string => {
-  const steps = path.match(/[^.[\]]+/g) ?? [];
+  const steps = stepsOf(path);
   const labels: string[] = [];
   let at: FieldSpec | undefined = spec;
   for (const step of steps) {
@@ -35,9 +35,25 @@ export const labelsAt = (spec: FieldSpec, path: string): string => {
   return labels.join(', ');
 };
 
+/** Faults of what still stands in the form as it was refused. */
+export const unmended = (
+  faults: readonly FieldFault[],
+  refused: unknown,
+  now: unknown,
+): readonly FieldFault[] =>
+  faults.filter(({ path }) => JSON.stringify(valueAt(refused, path)) === JSON.stringify(valueAt(now, path)));
+
+const valueAt = (data: unknown, path: string): unknown =>
+  stepsOf(path).reduce<unknown>(
+    (at, step) => (typeof at === 'object' && at !== null ? Reflect.get(at, step) : undefined),
+    data,
+  );
+
+const stepsOf = (path: string): readonly string[] => path.match(/[^.[\]]+/g) ?? [];
+
 /** The field of a path like "recharge.marginPercent" or "absences[0].from". */
 const fieldAt = (spec: FieldSpec, path: string): FieldSpec | undefined => {
-  const steps = path.match(/[^.[\]]+/g) ?? [];
+  const steps = stepsOf(path);
   return steps.reduce<FieldSpec | undefined>((at, step) => (at === undefined ? at : inside(at, step)), spec);
 };
 

@@ -6,7 +6,7 @@ import { FormAround } from '../form/form-around.js';
 import { OneForm } from '../form/one-form.js';
 import { FormFields } from '../form/schema-form.js';
 import { documentOf, type Typed, typedOf } from '../form/typed.js';
-import { labelsAt, typedFault } from '../form/typed-faults.js';
+import { labelsAt, typedFault, unmended } from '../form/typed-faults.js';
 import { isTheOne, type Section, specOf } from '../sections.js';
 import type { Keeper, KeptLine } from './kept.js';
 
@@ -35,7 +35,8 @@ export const KeptForm = (props: KeptFormProps) => {
   // What is saved is a change of what was opened: somebody else's change meanwhile is told, not laid over.
   const [opened] = useState(line);
   const data = documentOf(spec, typed);
-  const problem = keeper.problem && inTypedFigures(keeper.problem, spec);
+  const [refused, setRefused] = useState<unknown>();
+  const problem = keeper.problem && stillToMend(inTypedFigures(keeper.problem, spec), refused, data);
   const type = (next: Typed) => {
     const to = documentOf(spec, next);
     const isAsFirst = JSON.stringify(to) === JSON.stringify(documentOf(spec, typedOf(spec, first)));
@@ -43,6 +44,7 @@ export const KeptForm = (props: KeptFormProps) => {
     setTyped(next);
   };
   const save = async () => {
+    setRefused(data);
     const done = await keeper.save(data, opened);
     if (done === undefined) return;
     keeper.unsaved?.keep(opened, undefined);
@@ -106,6 +108,12 @@ const doneWords = (one: string, done: 'saved' | 'waits for a second person'): st
 
 const inTypedFigures = (problem: ApiProblem, spec: FieldSpec): ApiProblem =>
   problem.withFaults(problem.faults.map((fault) => typedFault(spec, fault)));
+
+/** What was changed since it was refused is no longer told as a fault: Save says what is wrong then. */
+const stillToMend = (problem: ApiProblem, refused: unknown, data: unknown): ApiProblem | undefined => {
+  const faults = unmended(problem.faults, refused, data);
+  return problem.faults.length > 0 && faults.length === 0 ? undefined : problem.withFaults(faults);
+};
 
 const withLabels = (problem: ApiProblem, spec: FieldSpec): ApiProblem =>
   problem.withFaults(problem.faults.map((fault) => ({ ...fault, path: labelsAt(spec, fault.path) })));

@@ -8,6 +8,7 @@ import { type KeptLine, lineSchema, useCurrency, useServerKeeper } from './kept.
 import { KeptList } from './kept-list.js';
 import { ParticularsPreview, TieDownPreview } from './previews.js';
 import { Touched } from './touched.js';
+import { askWords } from './who-enters.js';
 
 /** What is kept of one kind, on the server. */
 export const KeptPage = ({ section, at }: { readonly section: Section; readonly at: string | undefined }) => (
@@ -39,7 +40,7 @@ const Kept = ({ section, at, lines }: KeptProps) => {
         at={at}
         open={(id) => go(`/set-up/${section.name}${id === undefined ? '' : `/${encodeURIComponent(id)}`}`)}
         currency={useCurrency()}
-        offBecause={mayChange ? undefined : 'Your role looks at it only.'}
+        offBecause={mayChange ? undefined : askWords(section.act)}
         consequence={consequenceOf(section)}
         begin={section.list === 'dangerousGoods' ? usual : undefined}
       />
