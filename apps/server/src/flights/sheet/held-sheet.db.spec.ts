@@ -34,15 +34,24 @@ it('a hold stands on the load sheet at each of its drums and in the bar, before 
 
 it('as many fit drums of its base, the oldest first, are offered in their place, and one amendment takes them', async () => {
   const answer = async () => (await desk.dispatcher.get<LoadAnswer>('/api/flights/F01/sheet')).body;
-  // Every other drum of the base is on an offered flight: none is free.
-  expect((await answer()).insteadOfHeld!.fit).toEqual([]);
+  // Every other drum of the base is on an offered flight: none is free, and it says on which.
+  const { route, insteadOfHeld: none } = await answer();
+  expect(none!.fit).toEqual([]);
   const { body } = await desk.dispatcher.get<{ items: { id: string; state: string }[] }>(
     '/api/flights?limit=500',
   );
-  for (const { id } of body.items.filter(({ state }) => state === 'offered'))
-    await desk.act(desk.dispatcher, id, 'decline', { reason: 'weather' });
+  const offered = body.items.flatMap(({ id, state }) => (state === 'offered' ? [id] : []));
+  expect(none!.setAside.length).toBeGreaterThan(0);
+  expect(offered).toEqual(expect.arrayContaining(none!.setAside.map(({ flight }) => flight)));
+  for (const { flight, drums } of none!.setAside) {
+    const ofBase = (await desk.dispatcher.get<LoadAnswer>(`/api/flights/${flight}/sheet`)).body;
+    expect(ofBase.route[0]).toBe(route[0]);
+    expect(drums).toBeLessThanOrEqual(ofBase.stops.flatMap((stop) => stop.drums).length);
+  }
+  for (const id of offered) await desk.act(desk.dispatcher, id, 'decline', { reason: 'weather' });
   const { load, insteadOfHeld } = await answer();
-  const { held, fit, stops } = insteadOfHeld!;
+  const { held, fit, setAside, stops } = insteadOfHeld!;
+  expect(setAside).toEqual([]);
   const onHold = load!.sheet.drums.filter((drum) => drum.onHold).map(({ number }) => number);
   expect(held.toSorted()).toEqual(onHold.toSorted());
   expect(fit).toHaveLength(held.length);

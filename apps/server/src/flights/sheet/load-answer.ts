@@ -1,11 +1,11 @@
 import type { CrewSaid, LoadAnswer } from '@drumline/contract';
 import { configurationOf, preparationList } from '@drumline/loading';
 import { crewOfFlight } from '@drumline/planning';
-import { holdOn } from '@drumline/stock';
 import { instantAt, type Minutes } from '@drumline/units';
 import { asStanding, type Board } from '../board/board.service.js';
 import { assignDrums } from '../offered/assign-drums.js';
 import type { Flight, Load } from '../store/flight.table.js';
+import { insteadOfHeld } from './instead-of-held.js';
 import { loadPicture } from './load-picture.js';
 import { type NamedFlight, namedFlight } from './named-flight.js';
 import { plannedPicture } from './planned-picture.js';
@@ -82,33 +82,4 @@ const nextOldest = ({ scenario, takenBy }: Board, flight: Flight, place: string)
   const [load] = assignDrums(scenario, [request], new Set(takenBy.keys())).get('next') ?? [];
   const drum = scenario.drums.find(({ number }) => number === load?.drum);
   return drum === undefined ? null : { number: drum.number, batch: drum.batch, kg: drum.grossKg };
-};
-
-/** The flight with the oldest fit drums in the place of those that are held; null: none of them is held. */
-const insteadOfHeld = (
-  { scenario, takenBy }: Board,
-  flight: Flight,
-  loads: readonly Load[],
-): LoadAnswer['insteadOfHeld'] => {
-  const byNumber = new Map(scenario.drums.map((drum) => [drum.number, drum]));
-  const isHeld = (number: string | null) => {
-    const drum = byNumber.get(number ?? '');
-    return drum !== undefined && holdOn(drum, scenario.batches) !== undefined;
-  };
-  const held = loads.flatMap(({ drum }) => (drum !== null && isHeld(drum) ? [drum] : []));
-  if (held.length === 0) return null;
-  const kept = flight.stops.map((each, stop) => {
-    const own = loads.filter((load) => load.stop === stop);
-    const numbers = own.flatMap(({ drum }) => (drum === null || isHeld(drum) ? [] : [drum]));
-    return { ...each, drums: own.length, numbers };
-  });
-  const asked = { ...flight, id: 'instead', stops: kept };
-  const found = assignDrums(scenario, [asked], new Set(takenBy.keys())).get('instead') ?? [];
-  const numbersAt = (stop: number) =>
-    found.flatMap((load) => (load.stop === stop && load.drum !== null ? [load.drum] : []));
-  return {
-    held,
-    fit: kept.flatMap(({ numbers }, stop) => numbersAt(stop).filter((number) => !numbers.includes(number))),
-    stops: kept.map(({ place, drums }, stop) => ({ place, drums, numbers: numbersAt(stop) })),
-  };
 };

@@ -106,6 +106,7 @@ export const answerSchema = partOf<LoadAnswer>()(
       .object({
         held: z.array(z.string()),
         fit: z.array(z.string()),
+        setAside: z.array(z.object({ flight: z.string(), drums: z.number() })),
         stops: z.array(z.object({ place: z.string(), drums: z.number(), numbers: z.array(z.string()) })),
       })
       .nullable(),

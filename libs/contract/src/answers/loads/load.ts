@@ -134,6 +134,9 @@ export const loadAnswer = z
         fit: z
           .array(z.string())
           .describe('The oldest fit drums at the base that no flight has, in their place.'),
+        setAside: z
+          .array(z.strictObject({ flight: z.string(), drums: z.number() }))
+          .describe('Where too few are free: fit drums there that offered flights have, by flight.'),
         stops: z
           .array(z.strictObject({ place: z.string(), drums: z.number(), numbers: z.array(z.string()) }))
           .describe('The stops with them, as an amendment takes them.'),

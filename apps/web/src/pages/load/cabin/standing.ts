@@ -56,14 +56,26 @@ export const withOther = ({ stops }: LoadedFlight, drum: string, other: string) 
     numbers: drums.map((each) => (each === drum ? other : each)),
   }));
 
-type Instead = Pick<NonNullable<LoadedFlight['insteadOfHeld']>, 'held' | 'fit'>;
+type Instead = Pick<NonNullable<LoadedFlight['insteadOfHeld']>, 'held' | 'fit' | 'setAside'>;
 
-/** "Take 5 fit drums instead: 0573, 0574, 0575 …": in the place of those that are held. */
-export const insteadWords = ({ held, fit }: Instead): string =>
-  `Take ${held.length} fit ${held.length === 1 ? 'drum' : 'drums'} instead: ${fit.slice(0, 3).join(', ')}${fit.length > 3 ? ' …' : ''}`;
+/** "Take 5 fit drums instead: 0573, 0574, 0575 …": in the place of those that are held; without numbers where too few are free. */
+export const insteadWords = ({ held, fit }: Instead): string => {
+  const named = fit.length < held.length ? [] : fit;
+  const which = named.length === 0 ? '' : `: ${named.slice(0, 3).join(', ')}${named.length > 3 ? ' …' : ''}`;
+  return `Take ${held.length} fit ${drumsWord(held.length)} instead${which}`;
+};
 
-/** Why it cannot be done; undefined: as many fit drums stand there as are held. */
-export const tooFewFit = ({ held, fit }: Instead, base: string): string | undefined =>
-  fit.length >= held.length
-    ? undefined
-    : `${held.length} drums are on HOLD, and ${fit.length} fit ${fit.length === 1 ? 'drum stands' : 'drums stand'} free at ${base}. Fill more, or amend the flight.`;
+/** Why it cannot be done, and which offered flights have the fit drums; undefined: as many fit drums stand there as are held. */
+export const tooFewFit = ({ held, fit, setAside }: Instead, base: string): string | undefined => {
+  if (fit.length >= held.length) return undefined;
+  const free =
+    fit.length === 0
+      ? `no fit drum stands free at ${base}`
+      : `${fit.length} fit ${drumsWord(fit.length)} ${fit.length === 1 ? 'stands' : 'stand'} free at ${base}`;
+  const short = `${held.length} ${held.length === 1 ? 'drum is' : 'drums are'} on HOLD, and ${free}`;
+  if (setAside.length === 0) return `${short}. Fill more, or amend the flight.`;
+  const whose = setAside.map(({ flight, drums }) => `${drums} for ${flight}`).join(', ');
+  return `${short}. Fit ones there are set aside for offered flights: ${whose}. Decline or amend one of them on Week, fill more, or amend this one.`;
+};
+
+const drumsWord = (count: number): string => (count === 1 ? 'drum' : 'drums');
