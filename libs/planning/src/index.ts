@@ -59,7 +59,12 @@ export {
 } from './sling-remedies/sling-remedies.js';
 export { stillToCome } from './still-to-come.js';
 export { type CacheSuggestion, suggestedMinimums } from './suggested-minimums.js';
-export { type BookedSpare, bookedSpares } from './week/booked-spares.js';
+export {
+  type BookedRoom,
+  type BookedSpare,
+  bookedRoom,
+  bookedSpares,
+} from './week/booked-room.js';
 export {
   type FewerDrums,
   type FlightCard,

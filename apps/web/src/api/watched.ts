@@ -3,6 +3,8 @@ const watched: Readonly<Record<string, readonly string[]>> = {
   flights: ['flights', 'stock', 'surfaceReports', 'territory'],
   week: ['flights', 'plans', 'stock', 'surfaceReports', 'territory'],
   plans: ['plans'],
+  // What a booked flight could take: by limits, surfaces, the drums at its base and what else lands there.
+  'booked-flights': ['flights', 'stock', 'surfaceReports', 'territory'],
   morning: ['flights', 'handovers', 'plans', 'proposals', 'stock', 'surfaceReports', 'territory'],
   'paper-entries': ['stock', 'flights', 'surfaceReports'],
   handovers: ['handovers'],

@@ -4,7 +4,7 @@ export type {
   PickListAnswer,
   RetestComingAnswer,
 } from '../answers/drums/drum-lists.js';
-export type { AddDrumsAnswer } from '../answers/flights/add-drums.js';
+export type { BookedLoadAnswer } from '../answers/flights/booked-load.js';
 export type { ConsequenceAnswer } from '../answers/flights/consequence.js';
 export type { CardAnswer } from '../answers/flights/flight-card.js';
 export type { BlindMoment } from '../answers/loads/balance.js';

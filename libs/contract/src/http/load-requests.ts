@@ -49,3 +49,17 @@ export const addDrumsSchema = z
   .meta({ id: 'AddDrums', description: 'Drums for a landing of a booked flight' });
 
 export type AddDrums = z.output<typeof addDrumsSchema>;
+
+/** What of them is looked at before anybody adds them; nothing named: as many as go where most go. */
+export const bookedLoadQuery = z.strictObject({
+  place: addDrumsSchema.shape.place.exactOptional(),
+  drums: z
+    .string()
+    .regex(/^(\d{1,2}|100)$/, 'drums are a whole number from 0 to 100')
+    .transform(Number)
+    .exactOptional()
+    .meta({ description: 'Drums' }),
+  approval: addDrumsSchema.shape.approval,
+});
+
+export type BookedLoadQuery = z.output<typeof bookedLoadQuery>;

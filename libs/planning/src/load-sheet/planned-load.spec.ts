@@ -1,3 +1,4 @@
+import { hours, kilograms } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import type { StandingFlight } from '../scenario.js';
 import { tinyTerritory } from '../tiny-territory.js';
@@ -40,6 +41,36 @@ describe('a flight whose drums are still to be filled', () => {
       expect(out!.limits).toContainEqual(
         expect.objectContaining({ place, surface, limitLb, spareLb, moment: momentOf(name) }),
       );
+  });
+
+  it('beside passengers has them in one block', () => {
+    const booked = {
+      ...{ id: 'F1', date: flight.date, aircraft: 'T1', configuration: 'drums', purpose: 'crew change' },
+      legs: [
+        {
+          ...{ from: 'HOM', to: 'NOR', passengers: 2 },
+          passengersKg: kilograms(180),
+          freightKg: kilograms(50),
+        },
+        { ...{ from: 'NOR', to: 'HOM', passengers: 0 }, passengersKg: kilograms(0), freightKg: kilograms(0) },
+      ],
+      heldHours: hours(2),
+    };
+    const { aircraftTypes, ...rest } = tinyTerritory({ bookedFlights: [booked] });
+    const withSeats = aircraftTypes.map((type) => ({
+      ...type,
+      configurations: type.configurations.map((cabin) => ({
+        ...cabin,
+        seats: cabin.drumPositions.slice(0, 2),
+      })),
+    }));
+    const load = plannedLoadOfFlight({ ...rest, aircraftTypes: withSeats }, { ...flight, stops: [] });
+    if (!load.found) throw new Error(load.why);
+    const [out] = plannedBars(load.load);
+    expect(out!.load).toMatchObject([
+      { name: '2 passengers', kg: 180, lb: 396 },
+      { name: 'freight', lb: 110 },
+    ]);
   });
 
   it('after the last day of the plan has no load', () => {

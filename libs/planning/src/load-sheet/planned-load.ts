@@ -1,4 +1,5 @@
 import {
+  type BarBlock,
   type NamedLoad,
   type PayloadBar,
   payloadBars,
@@ -32,12 +33,31 @@ export function plannedLoadOfFlight(scenario: Scenario, flight: StandingFlight):
 }
 
 /**
- * The payload bars of a planned load, its drums in one block. They are rounded to whole pounds together and not one by one,
- * so that every spare is that of the plan (conventions, "Printed sums").
+ * The payload bars of a planned load, its drums in one block and its passengers in another. The drums are rounded to whole
+ * pounds together and not one by one, so that every spare is that of the plan (conventions, "Printed sums").
  */
 export function plannedBars(load: NamedLoad, heard: SurfacesHeard = {}): PayloadBar[] {
-  return payloadBars(load, heard).map((bar) => inOneBlock(bar, load.request.drum.grossKg));
+  return payloadBars(load, heard).map((bar) =>
+    passengersInOneBlock(inOneBlock(bar, load.request.drum.grossKg)),
+  );
 }
+
+function passengersInOneBlock(bar: PayloadBar): PayloadBar {
+  const people = bar.load.filter(isPassenger);
+  if (people.length === 0) return bar;
+  const block = {
+    name: countWords(people.length, 'passenger'),
+    kg: kilograms(people.reduce((sum, { kg }) => sum + kg, 0)),
+    lb: pounds(people.reduce((sum, { lb }) => sum + lb, 0)),
+    isDrum: false,
+  };
+  const drums = bar.load.filter(({ isDrum }) => isDrum);
+  const freight = bar.load.filter((one) => !one.isDrum && !isPassenger(one));
+  return { ...bar, load: [...drums, block, ...freight] };
+}
+
+/** As the load of a flight names them. */
+const isPassenger = ({ name, isDrum }: BarBlock): boolean => !isDrum && name.startsWith('passenger');
 
 function inOneBlock(bar: PayloadBar, grossKg: Kilograms): PayloadBar {
   if (bar.drums === 0) return bar;

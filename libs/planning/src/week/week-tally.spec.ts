@@ -1,8 +1,6 @@
-import { hours, kilograms } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import type { Scenario, StandingFlight } from '../scenario.js';
 import { tinyTask, tinyTerritory } from '../tiny-territory.js';
-import { bookedSpares } from './booked-spares.js';
 import { weekTally } from './week-tally.js';
 
 const toNor = (changes: Partial<StandingFlight> = {}): StandingFlight => ({
@@ -45,39 +43,5 @@ describe('what lies ahead', () => {
 
   it('says what the bases give', () => {
     expect(tallyOf({ flights: [toNor()] }).bases).toMatchObject([{ place: 'HOM', drumsTaken: 2 }]);
-  });
-});
-
-describe('a flight that flies anyway', () => {
-  const leg = (from: string, to: string, passengers: number) => ({
-    from,
-    to,
-    passengers,
-    passengersKg: kilograms(passengers * 90),
-    freightKg: kilograms(0),
-  });
-  const spareWith = (passengers: number) =>
-    bookedSpares(
-      tinyTerritory({
-        bookedFlights: [
-          {
-            id: 'X1',
-            date: '2031-03-04',
-            aircraft: 'T1',
-            configuration: 'drums',
-            purpose: 'mail',
-            legs: [leg('HOM', 'NOR', passengers), leg('NOR', 'HOM', 0)],
-            heldHours: hours(2),
-          },
-        ],
-      }),
-    );
-
-  it('has room for drums, and where they would go', () => {
-    expect(spareWith(0)).toEqual([{ id: 'X1', drums: 4, to: 'NOR' }]);
-  });
-
-  it('has none beside passengers', () => {
-    expect(spareWith(2)).toEqual([{ id: 'X1', drums: 0, to: null }]);
   });
 });

@@ -1,6 +1,6 @@
-import { type AddDrums, addDrumsSchema } from '@drumline/contract';
-import { addDrumsAnswer, shownFlightAnswer } from '@drumline/contract/answers';
-import { Body, Controller, HttpCode, Param, Post, Res } from '@nestjs/common';
+import { type AddDrums, addDrumsSchema, type BookedLoadQuery, bookedLoadQuery } from '@drumline/contract';
+import { bookedLoadAnswer, shownFlightAnswer } from '@drumline/contract/answers';
+import { Body, Controller, Get, HttpCode, Param, Post, Query, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { Answered } from '../../http/answers.js';
@@ -12,19 +12,22 @@ import { AddDrumsService } from './add-drums.service.js';
 
 /** Drums for a flight that flies anyway. */
 @ApiTags('booked-flights')
-@Act('approve flight', 'decide')
 @Controller('api/booked-flights')
 export class AddDrumsController {
   constructor(private readonly added: AddDrumsService) {}
 
-  /** What stands in the way, and which legs could take drums; nothing is changed. */
-  @Answered(addDrumsAnswer)
-  @Post(':id/drums/check')
-  @HttpCode(200)
-  check(@Param('id', { schema: flightId }) id: string, @Body({ schema: addDrumsSchema }) wanted: AddDrums) {
-    return this.added.check(id, wanted);
+  /** What it carries, which drums it could take, and what follows from those asked; nothing is changed. */
+  @Act('programme', 'view')
+  @Answered(bookedLoadAnswer)
+  @Get(':id/load')
+  load(
+    @Param('id', { schema: flightId }) id: string,
+    @Query({ schema: bookedLoadQuery }) asked: BookedLoadQuery,
+  ) {
+    return this.added.look(id, asked);
   }
 
+  @Act('approve flight', 'decide')
   @Answered(shownFlightAnswer)
   @Post(':id/drums')
   @HttpCode(200)

@@ -13,12 +13,18 @@ import type { Flight } from '../store/flight.table.js';
 /** A flight, and the check codes that its version was printed with; absent: nobody has asked. */
 export type FlightOnPaper = Flight & { readonly printedCodes?: readonly string[] };
 
+/** What a sheet says of its flight. */
+export type OnSheet = Pick<
+  FlightOnPaper,
+  'id' | 'aircraft' | 'date' | 'departs' | 'pilot' | 'version' | 'state' | 'printedCodes'
+>;
+
 /** The sheet of a flight with that load, at the flight's version. */
-export const sheetFor = (board: Board, flight: FlightOnPaper, load: NamedLoad): LoadSheet =>
+export const sheetFor = (board: Board, flight: OnSheet, load: NamedLoad): LoadSheet =>
   makeLoadSheet(requestFor(board, flight, load));
 
 /** What that sheet is made from. */
-export const requestFor = ({ scenario }: Board, flight: FlightOnPaper, load: NamedLoad): LoadSheetRequest => {
+export const requestFor = ({ scenario }: Board, flight: OnSheet, load: NamedLoad): LoadSheetRequest => {
   const { id, aircraft, date, departs, pilot, version, state, printedCodes = [] } = flight;
   const replaces = version > 1 ? version - 1 : null;
   return sheetRequest(

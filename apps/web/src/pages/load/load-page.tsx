@@ -3,8 +3,8 @@ import { Link } from 'wouter';
 import { type Calendar, type Read, useCalendar, useList, useMay, useRead } from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
 import { Button, bothOf, Field, Picture, PrintLink, StateWord, TitleBlock } from '../../ui/index.js';
+import { BookedFlight } from './booked/booked-flight.js';
 import { giveOff } from './cabin/commander.js';
-import { BookedFlight } from './list/booked-flight.js';
 import {
   type BookedRow,
   bookedSchema,

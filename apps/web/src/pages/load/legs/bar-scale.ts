@@ -116,11 +116,13 @@ export type DrumsAre = 'as weighed' | 'planned';
 /** "6 drums as weighed", "4 passengers, freight": never what they weigh together. */
 export const loadWords = ({ load, drums }: Bar, drumsAre: DrumsAre): string => {
   const others = load.filter(({ isDrum }) => !isDrum);
-  const people = others.filter(({ name }) => name.startsWith('passenger')).length;
+  const passengers = others.filter(({ name }) => /passengers?\b/.test(name));
+  // One by one in their seats, or "4 passengers" in one block.
+  const people = passengers.reduce((sum, { name }) => sum + (Number(/^\d+/.exec(name)?.[0]) || 1), 0);
   const parts = [
     ...(drums === 0 ? [] : [`${drums} ${drums === 1 ? 'drum' : 'drums'} ${drumsAre}`]),
     ...(people === 0 ? [] : [`${people} ${people === 1 ? 'passenger' : 'passengers'}`]),
-    ...(others.length > people ? ['freight'] : []),
+    ...(others.length > passengers.length ? ['freight'] : []),
   ];
   return parts.length === 0 ? 'nothing aboard' : parts.join(', ');
 };

@@ -32,7 +32,13 @@ export const bookedSchema = z.object({
     heldHours: z.number(),
     approval: z.string().optional(),
     legs: z.array(
-      z.looseObject({ from: z.string(), to: z.string(), passengers: z.number(), freightKg: z.number() }),
+      z.looseObject({
+        from: z.string(),
+        to: z.string(),
+        passengers: z.number(),
+        passengersKg: z.number(),
+        freightKg: z.number(),
+      }),
     ),
   }),
 });
