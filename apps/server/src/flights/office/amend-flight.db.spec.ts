@@ -45,6 +45,32 @@ describe('amending', () => {
     expect(history.items[0]?.data.loads).toHaveLength(6);
   });
 
+  it('with nothing changed takes drums that were filled since, and keeps those it has', async () => {
+    const all = await Promise.all(
+      ['F06', 'F07', 'F08', 'F09', 'F10', 'F11', 'F13', 'F14'].map((id) => desk.flight(id)),
+    );
+    const before = all.find(({ loads }) => loads.some(({ drum }) => drum === null))!;
+    const storekeeper = await desk.server.as('storekeeper');
+    const at = '2027-06-14T05:30Z';
+    const { status } = await storekeeper.put(`/api/movements/${randomUUID()}`, {
+      kind: 'filled',
+      happenedAt: at,
+      writtenAt: at,
+      means: 'screen',
+      drum: '9601',
+      place: before.fromPlace,
+      batch: 'J27-041',
+      millilitres: 200_000,
+      tareKg: 19.7,
+      grossKg: 180.5,
+    });
+    expect(status).toBe(200);
+    const { body } = await desk.act(desk.dispatcher, before.id, 'amend', {});
+    const numbers = (flight: ShownFlight) => flight.loads.flatMap(({ drum }) => drum ?? []);
+    expect(numbers(body)).toEqual([...numbers(before), '9601']);
+    expect([body.version, body.loads.length]).toEqual([before.version + 1, before.loads.length]);
+  });
+
   it('sent again is answered like the first; another one on the same version is told who was first', async () => {
     const { revision } = await desk.flight('F12');
     const amend = (drums: number) =>

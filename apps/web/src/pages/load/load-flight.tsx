@@ -32,7 +32,7 @@ export const LoadFlight = ({ flight, acts, calendar }: LoadFlightProps) => {
       )}
       {load === null ? (
         <>
-          {planned === null ? <EmptyLine>{why}</EmptyLine> : <PlannedLoad {...{ flight, planned }} />}
+          {planned === null ? <EmptyLine>{why}</EmptyLine> : <PlannedLoad {...{ flight, planned, acts }} />}
           <Loadings loadings={flight.loadings} calendar={calendar} />
           <Reported flight={flight} calendar={calendar} />
         </>

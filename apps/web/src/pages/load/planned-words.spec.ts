@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Bar } from './bar-read.js';
 import type { Planned } from './load-read.js';
-import { pickedWords, toDoNext } from './planned-words.js';
+import { filledSince, pickedWords, toDoNext } from './planned-words.js';
 
 const bars = [{ drums: 5 }, { drums: 4 }, { drums: 0 }] as Bar[];
 const flight = {
@@ -27,5 +27,23 @@ describe('a flight whose drums are still to be filled', () => {
       href: '/week/F007',
       words: 'Amend the flight.',
     });
+  });
+  it('takes drums that were filled since, where one stands free at its base and it is not loaded', () => {
+    const drum = { number: '0431', batch: 'J27-041', kg: 180 };
+    const approved = {
+      state: 'approved',
+      toFill: 3,
+      version: 1,
+      route: ['XMER', 'XFAL', 'XMER'],
+      nextOldest: [{ place: 'XFAL', drum }],
+    };
+    expect(filledSince(approved)).toEqual({
+      press: 'Take fit drums from XMER',
+      words:
+        'Fit drums stand free at XMER, the oldest is 0431. Taken, they make it version 2; what is then missing stays to be filled.',
+    });
+    expect(filledSince({ ...approved, nextOldest: [{ place: 'XFAL', drum: null }] })).toBeNull();
+    expect(filledSince({ ...approved, toFill: 0 })).toBeNull();
+    expect(filledSince({ ...approved, state: 'loaded' })).toBeNull();
   });
 });

@@ -19,3 +19,15 @@ export const toDoNext = ({ id, state, toFill }: NotLoaded) => {
     ? { ...card, words: 'Approve the flight: then what is missing stands under Drums, To fill.' }
     : { href: '/drums?view=fill', link: 'Drums, To fill', words: 'Fill them first.' };
 };
+
+type WithGaps = Pick<LoadedFlight, 'state' | 'toFill' | 'nextOldest' | 'version' | 'route'>;
+
+/** The drums that were filled since, as words and press; null: none stands free, or it is loaded already. */
+export const filledSince = ({ state, toFill, nextOldest, version, route }: WithGaps) => {
+  const oldest = nextOldest.find(({ drum }) => drum !== null)?.drum;
+  if (toFill === 0 || oldest == null || !['offered', 'approved', 'given'].includes(state)) return null;
+  return {
+    press: `Take fit drums from ${route[0]}`,
+    words: `Fit drums stand free at ${route[0]}, the oldest is ${oldest.number}. Taken, they make it version ${version + 1}; what is then missing stays to be filled.`,
+  };
+};
