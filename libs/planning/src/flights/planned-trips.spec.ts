@@ -68,6 +68,20 @@ describe('the flights of a routing plan', () => {
     ]);
   });
 
+  it('a flight moved to another day keeps its number, the nearest day first; on a day that is not offered it is an idea', () => {
+    const standing = [toNor({ id: 'F7' }), toNor({ id: 'F8', date: '2031-03-04' })];
+    const days = (...trips: readonly Partial<Trip>[]) =>
+      planned({ flights: standing, offeredDays: 3 }, ...trips).map(({ id, date }) => [id, date]);
+    expect(days({ day: 1 }, { day: 2 })).toEqual([
+      ['F8', '2031-03-04'],
+      ['F7', '2031-03-05'],
+    ]);
+    expect(days({ day: 2 })).toEqual([['F8', '2031-03-05']]);
+    expect(
+      planned({ flights: [toNor({ id: 'F7' })], offeredDays: 1 }, { day: 1 }).map(({ id }) => id),
+    ).toEqual(['P01']);
+  });
+
   it('a new number is never that of a flight that stands', () => {
     const flights = planned({ flights: [toNor({ id: 'P01', state: 'approved', pilot: 'P1' })] }, { day: 1 });
     expect(flights.map(({ id }) => id)).toEqual(['P01', 'P02']);

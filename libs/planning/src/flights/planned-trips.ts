@@ -1,12 +1,13 @@
 import type { Plan } from '@drumline/routing';
+import { addDays, daysBetween } from '@drumline/units';
 import type { BuiltProblem } from '../problem/problem-map.js';
 import type { StandingFlight } from '../scenario.js';
 
 /**
  * The flights of a routing plan by name: frozen ones as they stand, booked ones (with the drums put on them), and the
  * new ones. Frozen and booked flights keep their ids, and so does an offered flight that is found again on its day,
- * aircraft and route (of several alike, the one with the same drums); the others are numbered "P01" on, by day, aircraft
- * and order.
+ * aircraft and route (of several alike, the one with the same drums), or else moved to another day that is offered or to
+ * another aircraft on the same route, the nearest first; the others are numbered "P01" on, by day, aircraft and order.
  */
 export function plannedTrips(built: BuiltProblem, plan: Plan): readonly StandingFlight[] {
   return [...fixedFlights(built, plan), ...numbered(built, tripFlights(built, plan))];
@@ -60,7 +61,7 @@ export function tripFlights({ problem, map }: BuiltProblem, plan: Plan): readonl
   });
 }
 
-function numbered({ map }: BuiltProblem, flights: readonly Unnamed[]): readonly StandingFlight[] {
+function numbered({ scenario, map }: BuiltProblem, flights: readonly Unnamed[]): readonly StandingFlight[] {
   const used = new Set(
     [...map.standing, ...map.frozen.map((entry) => entry.flight)].map((flight) => flight.id),
   );
@@ -70,7 +71,12 @@ function numbered({ map }: BuiltProblem, flights: readonly Unnamed[]): readonly 
     const id = `P${String(++number).padStart(2, '0')}`;
     return used.has(id) ? nextId() : id;
   };
-  const kept = keptNumbers(map.standing, flights);
+  const lastOffered = addDays(scenario.firstDay, scenario.offeredDays - 1);
+  // What falls on a later day is an idea, which nobody is offered under a number of its own.
+  const kept = keptNumbers(
+    map.standing,
+    flights.filter(({ date }) => date <= lastOffered),
+  );
   return flights
     .toSorted((one, other) => order(one).localeCompare(order(other)))
     .map((flight) => ({ id: kept.get(flight) ?? nextId(), ...flight }));
@@ -86,21 +92,43 @@ function keptNumbers(
 ): ReadonlyMap<Unnamed, string> {
   const kept = new Map<Unnamed, string>();
   const free = new Set(offered);
-  for (const isAgain of [sameTripAndDrums, sameTrip]) {
+  const keep = (again: StandingFlight, flight: Unnamed): void => {
+    if (kept.has(flight) || !free.delete(again)) return;
+    kept.set(flight, again.id);
+  };
+  for (const isAgain of [sameTripAndDrums, sameTrip])
     for (const flight of flights) {
-      const again = kept.has(flight) ? undefined : [...free].find((each) => isAgain(each, flight));
-      if (again === undefined) continue;
-      kept.set(flight, again.id);
-      free.delete(again);
+      const again = [...free].find((each) => isAgain(each, flight));
+      if (again !== undefined) keep(again, flight);
     }
-  }
+  for (const { again, flight } of movedPairs([...free], flights)) keep(again, flight);
   return kept;
 }
 
-const tripKey = (flight: Unnamed): string =>
-  [flight.date, flight.aircraft, flight.from, ...flight.stops.map((stop) => stop.place), flight.to].join(' ');
+/** Flights on one route, on another day or aircraft, the likeliest to be the same first. */
+function movedPairs(offered: readonly StandingFlight[], flights: readonly Unnamed[]) {
+  const unlikeness = (again: StandingFlight, flight: Unnamed): number =>
+    Math.abs(daysBetween(again.date, flight.date)) * 4 +
+    (again.aircraft === flight.aircraft ? 0 : 2) +
+    (sameDrums(again, flight) ? 0 : 1);
+  return offered
+    .flatMap((again) =>
+      flights
+        .filter((flight) => routeKey(flight) === routeKey(again))
+        .map((flight) => ({ again, flight, unlike: unlikeness(again, flight) })),
+    )
+    .sort((one, other) => one.unlike - other.unlike);
+}
+
+const routeKey = ({ from, stops, to }: Unnamed): string =>
+  [from, ...stops.map((stop) => stop.place), to].join(' ');
+
+const tripKey = (flight: Unnamed): string => [flight.date, flight.aircraft, routeKey(flight)].join(' ');
 
 const sameTrip = (one: Unnamed, other: Unnamed): boolean => tripKey(one) === tripKey(other);
 
 const sameTripAndDrums = (one: Unnamed, other: Unnamed): boolean =>
-  sameTrip(one, other) && one.stops.every((stop, index) => stop.drums === other.stops[index]?.drums);
+  sameTrip(one, other) && sameDrums(one, other);
+
+const sameDrums = (one: Unnamed, other: Unnamed): boolean =>
+  one.stops.every((stop, index) => stop.drums === other.stops[index]?.drums);
