@@ -124,6 +124,24 @@ describe('the finding', () => {
     );
   });
 
+  it('names the drums in all where more are landed than come from another base', () => {
+    const { before } = softTuesday.totals;
+    const from = (XALD: number, XMER: number) =>
+      find({
+        after: {
+          ...before,
+          cost: money(2_202_100, 3_754_000, 65_700),
+          drumsFromBase: [
+            { place: 'XALD', drums: XALD },
+            { place: 'XMER', drums: XMER },
+          ],
+        },
+      });
+    expect(from(29, 66)).toMatch(/because 22 more drums are landed\.$/);
+    expect(from(17, 68)).toMatch(/because twelve more drums come from XMER\.$/);
+    expect(from(9, 68)).toMatch(/because twelve more drums come from XMER\.$/);
+  });
+
   it('names flights where the flight bill makes the difference', () => {
     const after = totals(money(2_000_000, 3_254_000, 65_700), { flights: 14 });
     expect(find({ after })).toBe(

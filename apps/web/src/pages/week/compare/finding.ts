@@ -49,17 +49,23 @@ const causeOf = (before: Totals, after: Totals, rise: PrintedCost): string | nul
   return goesThatWay(flight) ? flightCause(before, after, Math.sign(total)) : null;
 };
 
+/** Where a base gives more, it is because drums come from it instead of from another, or because more are landed in all: the larger of the two. */
 const baseCause = (before: Totals, after: Totals, way: number): string | null => {
   const places = new Set([...before.drumsFromBase, ...after.drumsFromBase].map(({ place }) => place));
   const from = ({ drumsFromBase }: Totals, at: string) =>
     drumsFromBase.find(({ place }) => place === at)?.drums ?? 0;
-  const most = [...places]
+  const changed = [...places]
     .map((place) => ({ place, more: (from(after, place) - from(before, place)) * way }))
-    .filter(({ more }) => more > 0)
-    .sort((one, other) => other.more - one.more)[0];
-  if (most === undefined) return null;
-  const count = `${counted(most.more)} ${way > 0 ? 'more' : 'fewer'} ${most.more === 1 ? 'drum' : 'drums'}`;
-  return `${count} ${most.more === 1 ? 'comes' : 'come'} from ${most.place}`;
+    .filter(({ more }) => more !== 0)
+    .sort((one, other) => other.more - one.more);
+  const [most] = changed;
+  if (most === undefined || most.more < 0) return null;
+  const inAll = changed.reduce((sum, { more }) => sum + more, 0);
+  const isMoreInAll = changed.length > 1 && inAll >= most.more - inAll;
+  const drums = isMoreInAll ? inAll : most.more;
+  const count = `${counted(drums)} ${way > 0 ? 'more' : 'fewer'} ${drums === 1 ? 'drum' : 'drums'}`;
+  if (isMoreInAll) return `${count} ${drums === 1 ? 'is' : 'are'} landed`;
+  return `${count} ${drums === 1 ? 'comes' : 'come'} from ${most.place}`;
 };
 
 const litreCause = (before: Totals, after: Totals, way: number): string | null => {
