@@ -115,5 +115,10 @@ describe('the outlook of a cache', () => {
       cacheOutlooks(scenario, flights).find((cache) => cache.place === place)!.slings[0]!.load;
     expect(loadAt('NOR')).toEqual({ drums: 4, litres: 800 });
     expect(loadAt('SOU', flight('F1', 'offered'))).toEqual({ drums: 5, litres: 1000 });
+    // NOR has 4 drums: of the 5 one is there only if F1 lands, and somebody has still to decide on it.
+    const inQuestionWith = (changes: Partial<FlightToCome>) =>
+      cacheOutlooks(scenario, [flight('F1', 'given', changes)])[1]!.slings[0]!.inQuestion;
+    expect(inQuestionWith({ needsDecision: 'NOR is soft.' })).toEqual({ drums: 1, litres: 200 });
+    expect(inQuestionWith({})).toEqual({ drums: 0, litres: 0 });
   });
 });

@@ -1,4 +1,10 @@
-import { type CacheProjection, type Draw, type SlingLoad, stockCourse } from '@drumline/stock';
+import {
+  type CacheProjection,
+  type Draw,
+  type SlingLoad,
+  type StockCourse,
+  stockCourse,
+} from '@drumline/stock';
 import { type IsoDate, litres } from '@drumline/units';
 import { projectScenario, withLandings } from './flights/project.js';
 import { usableDrums } from './problem/standing-flights.js';
@@ -32,6 +38,8 @@ export interface PlannedDraw extends Omit<Draw, 'place'> {
 /** A sling, and what it takes along with all flights landed: its place may have less than is planned. */
 export interface SlingToCome extends SlingMove {
   readonly load: SlingLoad;
+  /** Of that, what would stay behind if no flight landed that somebody has still to decide on. */
+  readonly inQuestion: SlingLoad;
 }
 
 /** What lies ahead of a cache, from the stock of the scenario on. */
@@ -58,8 +66,18 @@ export function cacheOutlooks(scenario: Scenario, flights: readonly FlightToCome
   const noDeliveries = projectScenario(scenario, []);
   const approved = projectScenario(scenario, settled);
   const offered = stockCourse(withLandings(scenario, stockOutlook(scenario), flights));
+  const loadIn =
+    ({ slingLoads }: StockCourse) =>
+    (sling: SlingMove) =>
+      slingLoads.get(sling) ?? asPlanned(sling, scenario);
+  const loadOf = loadIn(offered);
+  const decidedLoadOf = loadIn(decidedCourse(scenario, flights) ?? offered);
   const slings = scenario.slings
-    .map((sling) => ({ ...sling, load: offered.slingLoads.get(sling) ?? asPlanned(sling, scenario) }))
+    .map((sling) => ({
+      ...sling,
+      load: loadOf(sling),
+      inQuestion: lessThan(loadOf(sling), decidedLoadOf(sling)),
+    }))
     .sort(byDate);
   return scenario.caches.map(({ place }, index) => ({
     place,
@@ -71,6 +89,19 @@ export function cacheOutlooks(scenario: Scenario, flights: readonly FlightToCome
     slings: slings.filter(({ from, to }) => from === place || to === place),
   }));
 }
+
+/** Without the flights that somebody has still to decide on; null: there are none. */
+function decidedCourse(scenario: Scenario, flights: readonly FlightToCome[]): StockCourse | null {
+  const decided = flights.filter(({ needsDecision }) => needsDecision === null);
+  return decided.length === flights.length
+    ? null
+    : stockCourse(withLandings(scenario, stockOutlook(scenario), decided));
+}
+
+const lessThan = (all: SlingLoad, decided: SlingLoad): SlingLoad => ({
+  drums: Math.max(0, all.drums - decided.drums),
+  litres: litres(Math.max(0, all.litres - decided.litres)),
+});
 
 /** Of a sling after the last day that is projected. */
 const asPlanned = ({ drums }: SlingMove, { policy }: Scenario): SlingLoad => ({

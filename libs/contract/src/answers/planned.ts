@@ -25,9 +25,13 @@ export const moneyParts: z.ZodType<MoneyParts> = money;
 export const baseUse: z.ZodType<BaseUse> = use;
 export const surfaceReport: z.ZodType<Scenario['surfaceReports'][number]> = surfaceReports.element;
 export const slingMove: z.ZodType<SlingMove> = slings.element;
+const slingLoad = z.strictObject({ drums: z.number(), litres });
 export const slingToCome: z.ZodType<SlingToCome> = slings.element.extend({
-  load: z
-    .strictObject({ drums: z.number(), litres: litres })
-    .describe('What it takes along with all flights landed; `drums` of the sling itself: as planned.'),
+  load: slingLoad.describe(
+    'What it takes along with all flights landed; `drums` of the sling itself: as planned.',
+  ),
+  inQuestion: slingLoad.describe(
+    'Of its load, what would stay behind if no flight landed that somebody has still to decide on.',
+  ),
 });
 export const helicopterTask: z.ZodType<HelicopterTask> = helicopterTasks.element;

@@ -20,7 +20,7 @@ export interface Moved {
   readonly aircraft: string;
   readonly state: string;
   readonly route: readonly string[];
-  /** "6 drums", "spare 2 drums", "4 passengers". */
+  /** "6 drums", "spare 2 drums", "4 passengers"; of a sling "4 drums, 2 of a flight that needs a decision". */
   readonly load: string;
   readonly drums: number;
   readonly needsDecision: string | null;
@@ -77,10 +77,13 @@ const bookedMove = ({ id, aircraft, route, passengers, spareDrums }: Booked): Mo
   return { id, aircraft, state: 'booked', route, load, drums: 0, needsDecision: null, legs };
 };
 
-const slung = ({ helicopter, from, to, drums }: Sling): Moved => {
-  const load = inWords(drums, 'drums');
+const slung = ({ helicopter, from, to, drums, load: takes, inQuestion }: Sling): Moved => {
+  const going =
+    takes.drums < drums ? `${takes.drums} of ${inWords(drums, 'drums')}` : inWords(drums, 'drums');
+  const asked = inQuestion.drums;
+  const load = asked === 0 ? going : `${going}, ${asked} of a flight that needs a decision`;
   const id = `Sling ${from}-${to}`;
-  const label = () => `Sling, ${load}`;
+  const label = () => `Sling, ${going}${asked === 0 ? '' : ' ?'}`;
   const legs = legsOf(`${id} ${helicopter}`, [from, to], 'sling', label);
   return {
     id,

@@ -51,6 +51,8 @@ const slingSchema = z.object({
   from: z.string(),
   to: z.string(),
   drums: z.number(),
+  load: z.object({ drums: z.number() }),
+  inQuestion: z.object({ drums: z.number(), litres: z.number() }),
 });
 
 export type Sling = z.output<typeof slingSchema>;

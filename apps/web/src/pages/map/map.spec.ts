@@ -6,7 +6,7 @@ import { type Box, chartScale, type Point } from './chart-scale.js';
 import { dayInWords, movedOn } from './day-legs.js';
 import { heardOf } from './heard.js';
 import { labelSpots, overlap } from './label-spots.js';
-import type { Cache, Flight, Place } from './map-read.js';
+import type { Cache, Flight, Place, Sling } from './map-read.js';
 import { approachInWords, indexOf, placeRows, shortInWords } from './place-rows.js';
 
 const place = (code: string, rest: Partial<Place> = {}): Place => ({
@@ -48,6 +48,13 @@ const flight = (id: string, rest: Partial<Flight> = {}): Flight => ({
   fromPlace: 'XALD',
   toPlace: 'XALD',
   stops: [{ place: 'XLOR', drums: 6 }],
+  ...rest,
+});
+
+const sling = (rest: Partial<Sling> = {}): Sling => ({
+  ...{ date: '2027-06-15', helicopter: 'H2', from: 'XLOR', to: 'XOGR', drums: 4 },
+  load: { drums: 4 },
+  inQuestion: { drums: 0, litres: 0 },
   ...rest,
 });
 
@@ -203,7 +210,7 @@ describe('the demo territory on Tuesday', () => {
     booked: [
       { id: 'X2', aircraft: 'C1', route: ['XALD', 'XCIN', 'XMER', 'XALD'], passengers: 2, spareDrums: 2 },
     ],
-    slings: [{ date: '2027-06-15', helicopter: 'H2', from: 'XLOR', to: 'XOGR', drums: 4 }],
+    slings: [sling()],
   });
   const sizes = [
     { on: 'paper', width: 690, height: 600, hasNames: true, hasWords: false, wordsSize: 13.4 },
@@ -280,12 +287,28 @@ describe('legs of a day', () => {
         { id: 'X2', aircraft: 'C1', route: ['XALD', 'XCIN', 'XALD'], passengers: 1, spareDrums: 2 },
         { id: 'X1', aircraft: 'A1', route: ['XMER', 'XISK'], passengers: 0, spareDrums: 0 },
       ],
-      slings: [{ date: '2027-06-15', helicopter: 'H2', from: 'XLOR', to: 'XOGR', drums: 4 }],
+      slings: [sling()],
     });
     expect(moved.map(({ load }) => load)).toEqual(['1 passenger, spare 2 drums', 'no drums', '4 drums']);
     expect(moved[2]!.legs).toMatchObject([{ line: 'sling', label: 'Sling, 4 drums' }]);
     expect(dayInWords(moved, 'Tue 15 June 2027')).toBe('Tue 15 June 2027: 2 flights, 0 drums; 1 sling move.');
     expect(dayInWords([], 'Sun 20 June 2027')).toBe('Sun 20 June 2027: nothing flies.');
+  });
+
+  it('a sling of drums that a flight has still to land, and somebody to decide on, says so', () => {
+    const [asked] = movedOn({
+      ...{ flights: [], booked: [] },
+      slings: [sling({ inQuestion: { drums: 2, litres: 400 } })],
+    });
+    expect(asked).toMatchObject({
+      load: '4 drums, 2 of a flight that needs a decision',
+      legs: [{ label: 'Sling, 4 drums ?' }],
+    });
+  });
+
+  it('a sling that finds less than is planned says of how many', () => {
+    const [short] = movedOn({ flights: [], booked: [], slings: [sling({ load: { drums: 3 } })] });
+    expect(short).toMatchObject({ load: '3 of 4 drums', legs: [{ label: 'Sling, 3 of 4 drums' }] });
   });
 
   it('two flights on one leg lie side by side and share the distance', () => {
@@ -338,6 +361,20 @@ describe('places', () => {
     expect(levelWith(400, '2027-06-14')).toBe('1,000 L, below minimum');
     expect(levelWith(400, '2027-06-15')).toBe('500 L ?, below critical');
     expect(levelWith(0, '2027-06-15')).toBe('500 L, below critical');
+  });
+
+  it('so are litres slung on from there to a pad, from the day of the sling on', () => {
+    const levelWith = (rest: Partial<Sling>) => {
+      const pad = { ...outlook.items[0]!, slings: [sling({ from: 'XGAN', to: 'XLOR', ...rest })] };
+      const index = indexOf(outlook, '2027-06-15');
+      return placeRows(places, { outlook: { ...outlook, items: [pad] }, filled: new Map(), index })[0]!.words;
+    };
+    const inQuestion = { drums: 2, litres: 400 };
+    expect(levelWith({ inQuestion })).toBe('500 L ?, below critical');
+    expect(levelWith({})).toBe('500 L, below critical');
+    expect(levelWith({ inQuestion, date: '2027-06-16' })).toBe('500 L, below critical');
+    // What leaves is in question where it goes.
+    expect(levelWith({ inQuestion, from: 'XLOR', to: 'XGAN' })).toBe('500 L, below critical');
   });
 
   it('where more is asked for than there is, the level says how much is short, never a negative stock', () => {

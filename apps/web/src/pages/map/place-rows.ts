@@ -73,10 +73,13 @@ const levelAt = (cache: Cache, { index, until }: Day): Omit<PlaceRow, 'place' | 
   return { level, litres, words: `${amount}, ${said}`, short: short === '' ? amount : `${amount}, ${short}` };
 };
 
-/** It has litres of a flight that somebody has still to decide on. */
-const isAsked = ({ deliveries }: Cache, until: string | undefined): boolean =>
+/** It has litres of a flight that somebody has still to decide on, landed there or slung on from where they land. */
+const isAsked = ({ place, deliveries, slings }: Cache, until: string | undefined): boolean =>
   until !== undefined &&
-  deliveries.some(({ date, litres, needsDecision }) => needsDecision !== null && litres > 0 && date <= until);
+  (deliveries.some(
+    ({ date, litres, needsDecision }) => needsDecision !== null && litres > 0 && date <= until,
+  ) ||
+    slings.some(({ to, date, inQuestion }) => to === place && inQuestion.litres > 0 && date <= until));
 
 const levelOf = (cache: Cache, litres: number): readonly [Level, words: string, short: string] => {
   const { lastCount } = cache.stock;
