@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import { inWords } from '../../../ui/index.js';
 import type { Card, Planned, Today } from './card-read.js';
 
@@ -33,6 +34,7 @@ export const CardLoad = ({ card, planned }: { readonly card: Card; readonly plan
       </table>
       {today?.closed != null && <p className="plum">{today.closed}.</p>}
       <DrumNumbers drumNumbers={drumNumbers} going={going} />
+      <OnHold flight={card.id} held={heldDrumsOf(planned)} />
     </>
   );
 };
@@ -53,6 +55,19 @@ const DrumNumbers = ({ drumNumbers, going }: Pick<Card, 'drumNumbers'> & { reado
     </p>
   );
 };
+
+/** Where fit drums go in their place. */
+const OnHold = ({ flight, held }: { readonly flight: string; readonly held: number }) =>
+  held === 0 ? null : (
+    <p>
+      <b className="plum">{inWords(held, 'drums')} on HOLD.</b>{' '}
+      <Link href={`/load/${encodeURIComponent(flight)}`}>Load of {flight}</Link> takes fit ones instead, or
+      says which flights have them.
+    </p>
+  );
+
+const heldDrumsOf = ({ stops }: Planned): number =>
+  stops.reduce((sum, { heldDrums = 0 }) => sum + heldDrums, 0);
 
 const weight = (weighed: Card['weighed'], today: Today | null): string => {
   if (weighed !== null) return `${inWords(weighed.kg, 'kg')} as weighed`;

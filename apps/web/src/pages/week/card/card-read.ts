@@ -42,6 +42,7 @@ const loadShape = { drums: z.number(), kg: z.number(), cost: costSchema };
 const plannedSchema = z.object({
   stops: z.array(
     stopSchema.extend({
+      heldDrums: z.number().optional(),
       unloadOrStay: z.object({
         printedArrivalLb: z.number(),
         takeoffLimitLb: z.number(),
