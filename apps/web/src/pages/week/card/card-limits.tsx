@@ -1,6 +1,14 @@
 import { figure, inWords } from '../../../ui/index.js';
 import type { Card, LegLimits, LimitLine } from './card-read.js';
-import { aboardWords, fewerWords, isOver, limitName, roomWords, weighedWords } from './card-words.js';
+import {
+  aboardWords,
+  fewerWords,
+  isOver,
+  limitName,
+  roomWords,
+  unknownWords,
+  weighedWords,
+} from './card-words.js';
 
 const shown = 5;
 
@@ -23,6 +31,7 @@ export const CardLimits = ({ card, legs }: { readonly card: Card; readonly legs:
           </tbody>
         </table>
       ))}
+      {legs.flatMap(unknownWords).map((words) => words !== null && <p key={words}>{words}</p>)}
       {fewer !== null && <p>{fewer}</p>}
       {weighed !== null && <p>{weighed}</p>}
       <small>Planning figures. The commander's approved data decide.</small>

@@ -22,7 +22,7 @@ export const fewerWords = (
   { drumsAboard, drumsPossible, limits }: LegLimits,
 ): string | null => {
   const more = drumsPossible - drumsAboard;
-  if (more <= 0) return null;
+  if (more <= 0 || limits[0]?.binds) return null;
   const next =
     limits[0] === undefined ? '' : `; what binds then: ${limitWords(limits[0].name, limits[0].place)}`;
   const needs = ifDeclined?.caches.map(
@@ -34,6 +34,12 @@ export const fewerWords = (
     ...(needs ?? []),
   ].join(' ');
 };
+
+/** Why a soft landing limit stands on a leg that is planned on a firmer strip; null: it does not. */
+export const unknownWords = ({ limits, surface, to }: LegLimits): string | null =>
+  surface !== 'soft' && limits.some((limit) => limit.surface === 'soft')
+    ? `Nobody knows the surface of ${to}: unknown counts as soft. Planned as ${surface}.`
+    : null;
 
 /** Over is rounded up and spare down: neither is said to be better than it is. */
 export const roomWords = (spareLb: number): string =>
