@@ -18,6 +18,12 @@ const openTuesday = async (path = '/map'): Promise<Page> => {
   return page;
 };
 
+interface KeptSling {
+  readonly id: string;
+  readonly version: number;
+  readonly data: { readonly to: string; readonly drums: number };
+}
+
 const legs = (page: Page) => page.getByRole('table', { name: 'Legs of Tue 15' });
 const chart = (page: Page) => page.getByRole('img', { name: /^Tue 15 June 2027: / });
 
@@ -92,6 +98,27 @@ it('a strip that turns soft puts its flights in question on the chart that is op
   await strip.getByText('soft', { exact: true }).waitFor();
   await chart(page).getByText('F05, 6 drums, needs a decision').waitFor();
   await legs(page).getByRole('row', { name: /^F05/ }).getByText('Needs a decision').waitFor();
+});
+
+it('a sling of more drums than stand there without that flight is in question too, and so is the pad it feeds', async () => {
+  const page = await openTuesday();
+  await chart(page).getByText('Sling, 4 drums', { exact: true }).waitFor();
+  await page.getByRole('button', { name: /^XOGR Ogre Pad, pad: 1,600 L, above minimum$/ }).waitFor();
+  const manager = await office.api('operations manager');
+  const { body } = await manager.get<{ items: readonly KeptSling[] }>('/api/slings');
+  const { id, version, data } = body.items.find((kept) => kept.data.to === 'XOGR')!;
+  const { status } = await manager.change(`/api/slings/${id}`, version, { ...data, drums: 12 });
+  expect(status).toBe(200);
+  await chart(page)
+    .getByText(/^Sling, (\d+ of )?12 drums \?$/)
+    .waitFor();
+  await legs(page)
+    .getByText(/12 drums, \d+ of a flight that needs a decision$/)
+    .waitFor();
+  await page.getByRole('button', { name: /^XOGR Ogre Pad, pad: [\d,]+ L \?, above minimum$/ }).waitFor();
+  await expectAccessible(page);
+  await manager.change(`/api/slings/${id}`, version + 1, data);
+  await chart(page).getByText('Sling, 4 drums', { exact: true }).waitFor();
 });
 
 it('nothing is cut off at the side, at 1024 and on a phone, in light and dim', async () => {
