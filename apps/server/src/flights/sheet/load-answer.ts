@@ -3,7 +3,7 @@ import { configurationOf, preparationList } from '@drumline/loading';
 import { crewOfFlight } from '@drumline/planning';
 import { instantAt, type Minutes } from '@drumline/units';
 import { asStanding, type Board } from '../board/board.service.js';
-import { assignDrums } from '../offered/assign-drums.js';
+import { freeDrums } from '../offered/free-drums.js';
 import type { Flight, Load } from '../store/flight.table.js';
 import { insteadOfHeld } from './instead-of-held.js';
 import { loadPicture } from './load-picture.js';
@@ -77,9 +77,8 @@ const typeAndCabin = ({ scenario }: Board, { aircraft, id }: Flight, named: Name
 };
 
 /** The oldest drum that would be fit there and that no flight has, this one included. */
-const nextOldest = ({ scenario, takenBy }: Board, flight: Flight, place: string) => {
-  const request = { ...flight, id: 'next', stops: [{ place, drums: 1, numbers: [] }] };
-  const [load] = assignDrums(scenario, [request], new Set(takenBy.keys())).get('next') ?? [];
-  const drum = scenario.drums.find(({ number }) => number === load?.drum);
+const nextOldest = (board: Board, flight: Flight, place: string) => {
+  const [oldest] = freeDrums(board, flight, { place, atMost: 1 });
+  const drum = board.scenario.drums.find(({ number }) => number === oldest);
   return drum === undefined ? null : { number: drum.number, batch: drum.batch, kg: drum.grossKg };
 };
