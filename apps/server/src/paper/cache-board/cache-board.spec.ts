@@ -23,6 +23,7 @@ const words = (of: CacheBoard) =>
 
 it('a board has a line for eight drums, the numbers of the others below, and the last count', () => {
   expect(words(board)).toContain('Then 476, 477, 478.');
+  expect(words(board)).toMatch(/opened _+ left _+ L/);
   expect(words(board)).toContain(
     'By the book now 2,200 L in 11 drums. Somebody last counted 2,200 L on 12 June 2027.',
   );

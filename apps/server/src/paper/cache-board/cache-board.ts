@@ -88,7 +88,7 @@ const orderTable = (drums: CacheBoard['inOrder']): Block => ({
       { text: `${at + 1}`, fontSize: 22, bold: true, margin: [0, 10, 0, 0] },
       { text: number, fontSize: 34, bold: true },
       { text: print(litres, 'L'), fontSize: 16, bold: true, margin: [0, 16, 0, 0] },
-      { text: `opened ${blank(14)} left ${blank(9)}`, fontSize: 14, margin: [0, 18, 0, 0] },
+      { text: `opened ${blank(14)} left ${blank(9)} L`, fontSize: 14, margin: [0, 18, 0, 0] },
     ]),
   },
   layout: grid(0, 0, [0, 0]),

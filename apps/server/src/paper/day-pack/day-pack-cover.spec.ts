@@ -92,3 +92,12 @@ it('today’s surface is written in: its cells are empty, and what was heard las
   expect(words).toContain('Write in: surface, time, by');
   expect(words.filter((word) => word === 'dry 13 June 18:10')).toHaveLength(strips.length);
 });
+
+it('a day without flights says so, in the place of a table with no line', () => {
+  const words = coverPages(packOf(0, 'a4'))
+    .flatMap((page) => printedTexts(page))
+    .map(({ text }) => text)
+    .join(' ');
+  expect(words).toContain('No flight carries drums on this day.');
+  expect(words).not.toContain('Aircraft');
+});

@@ -9,7 +9,12 @@ import { notHeardLines } from './not-heard-lines.js';
 
 /** What the day is, and what is known of strips and caches: one page, or a page for each where there is too much of both. */
 export const coverPages = (pack: DayPack): readonly Block[] => {
-  const flights = [...coverHead(pack), title('Flights'), flightTable(pack)];
+  const isQuiet = pack.flights.length === 0;
+  const flights = [
+    ...coverHead(pack),
+    title('Flights'),
+    isQuiet ? { text: 'No flight carries drums on this day.' } : flightTable(pack),
+  ];
   const places = [title('Strips and caches'), placeTable(pack), placesFoot()];
   if (fitsOnePage(pack)) return [{ stack: [...flights, ...places, boxes(pack)] }];
   return [{ stack: flights }, { stack: [top(pack, 'Strips'), ...places, boxes(pack)] }];
