@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Bar } from '../bar-read.js';
+import { loadWords } from '../legs/bar-scale.js';
 import { type BookedLoad, bookedLoadPath, countOf } from './booked-read.js';
 import { followsWords, landingWords, shownWords, standWords } from './booked-words.js';
 
@@ -41,6 +43,17 @@ describe('a flight that flies anyway', () => {
     expect(shownWords(load({ asked: of(50) }))).toContain(
       '50 drums stand nowhere aboard so that they hold; ',
     );
+  });
+
+  it('counts its passengers, in one block or each in a seat', () => {
+    const aboard = (...names: readonly string[]) =>
+      loadWords(
+        { drums: 0, load: names.map((name) => ({ name, isDrum: false })) } as unknown as Bar,
+        'planned',
+      );
+    expect(aboard('4 passengers', 'freight')).toBe('4 passengers, freight');
+    expect(aboard('passenger 1', 'passenger 2')).toBe('2 passengers');
+    expect(aboard('1 passenger')).toBe('1 passenger');
   });
 
   it('says at each landing how many may come off', () => {
