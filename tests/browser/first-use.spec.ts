@@ -204,6 +204,10 @@ it('from an empty installation to a first plan: a base, a strip with its cache, 
   await missing.getByText('Nothing. A plan can be asked for.').waitFor();
 
   await page.getByRole('button', { name: 'Bring the territory in' }).click();
+  // What a plan does not wait for is said there too: the drums that stand in the field, people, tie-down.
+  const besides = page.getByRole('region', { name: 'Needed besides a plan' });
+  await besides.getByRole('link', { name: 'batches' }).waitFor();
+  await besides.getByRole('link', { name: 'People' }).waitFor();
   await page.getByRole('link', { name: 'Open the week and ask for a plan' }).click();
   await page.getByText('North Shelf').first().waitFor();
   await page.getByRole('heading', { level: 1, name: 'Week' }).waitFor();

@@ -62,6 +62,29 @@ const Standing = ({ missing, demo }: { readonly missing: readonly Missing[]; rea
   <div className="set-up-overview">
     <MissingList missing={missing} to={(section) => `/set-up/${section}`} currency={useCurrency()} />
     {missing.length === 0 && <PlanLink />}
+    {missing.length === 0 && demo.loaded === undefined && <BesidesPlan />}
     {demo.loaded !== undefined && <RemoveDemo loaded={demo.loaded} />}
   </div>
+);
+
+/** What no plan waits for, and the days of flying do. */
+const BesidesPlan = () => (
+  <section className="section" aria-label="Needed besides a plan">
+    <h2>Needed besides a plan</h2>
+    <ul>
+      <li>
+        Drums that stand there already: their <Link href="/set-up/batches">batches</Link>, then their numbers
+        as a <Link href="/set-up/files">file</Link>. A plan without them fills every drum anew.
+      </li>
+      <li>
+        <Link href="/set-up/people">People</Link> who sign in: dispatcher, storekeeper, and each pilot with
+        the crew name that Pilots has.
+      </li>
+      <li>
+        <Link href="/set-up/tie-down">Tie-down</Link> and{' '}
+        <Link href="/set-up/dangerous-goods">dangerous goods</Link>: load sheets say so where they are not
+        given.
+      </li>
+    </ul>
+  </section>
 );
