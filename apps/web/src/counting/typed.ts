@@ -1,5 +1,5 @@
 import type { Calendar } from '../api/index.js';
-import { figureIn } from '../ui/index.js';
+import { figureIn } from '../ui/typed-figure.js';
 
 /** "06:10" of the territory's today as an instant; undefined: no time of day. Later than now is taken as yesterday's. */
 export const instantOfTime = (
