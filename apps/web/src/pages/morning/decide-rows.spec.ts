@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest';
+import { decideRows } from './decide-rows.js';
+import { handoverLines } from './handover-words.js';
+import { asOf, calendar, flight } from './testing/morning-parts.js';
+import { quietMorning } from './testing/quiet-morning.js';
+
+describe('decide now', () => {
+  it('flights of the next day by their latest time, later days as one line each, marked ones always by themselves', () => {
+    const flights = [
+      flight('F05', '2027-06-15', '2027-06-15T07:30:00Z', 'XLOR is soft.'),
+      flight('F09', '2027-06-18', '2027-06-17T17:00:00Z'),
+      flight('F10', '2027-06-18', '2027-06-17T17:00:00Z'),
+      flight('F11', '2027-06-19', '2027-06-18T17:00:00Z', 'XLOR is closed.'),
+    ];
+    const rows = decideRows({ ...quietMorning, flights }, calendar);
+    expect(rows.map(({ time, head, needsDecision }) => [time, head, needsDecision])).toEqual([
+      ['07:30', 'F05, B1 XALD-XLOR', true],
+      ['Thu 17:00', '2 flights to approve for Fri 18', false],
+      ['Fri 17:00', 'F11, B1 XALD-XLOR, Sat 19', true],
+    ]);
+    expect(rows[0]!.words).toBe(
+      'XLOR is soft. If declined: XLOR falls below minimum today. And one cache more.',
+    );
+  });
+
+  it('a hold comes first until everybody is called: who is left, with the way to its scripts; Handover has it too', () => {
+    const hold = { hold: 'h1', reason: 'water found', by: 'K. Aske', at: asOf, drums: 44, called: 2 };
+    const openCalls = [{ ...hold, of: { batch: 'J27-041' }, toCall: ['XALD', 'XLOR', 'F001'] }];
+    const flights = [flight('F05', '2027-06-15', '2027-06-15T06:00:00Z')];
+    const morning = { ...quietMorning, flights, openCalls };
+    const [row, next] = decideRows(morning, calendar);
+    expect(row).toMatchObject({
+      head: 'J27-041: 3 to call, 2 called',
+      state: 'HOLD',
+      words: '44 drums held by K. Aske: water found. To call by radio: XALD, XLOR, F001.',
+      act: { path: '/drums?act=hold&batch=J27-041' },
+    });
+    expect(next!.key).toBe('F05');
+    const entries = { since: quietMorning.since, silence: null, items: [] };
+    const [line] = handoverLines({ morning, entries, said: [] }, calendar);
+    expect(line!.words).toMatch(/^J27-041: 3 to call, 2 called, .*HOLD\. 44 drums held/);
+  });
+
+  it('what is raised and can hurt people comes before every flight; the rest of what is raised last', () => {
+    const raised = [
+      { id: 'load', mayHurt: true, what: 'F06: the load does not hold.', whatNext: 'Ask the crew.' },
+      { id: 'times', mayHurt: false, what: 'F03: two take-off times.', whatNext: 'Ask the crew.' },
+    ];
+    const flights = [flight('F05', '2027-06-15', '2027-06-15T06:00:00Z', 'XLOR is soft.')];
+    const { by: _, ifDeclined: __, ...f01 } = { ...flight('F01', '2027-06-14', asOf), state: 'approved' };
+    const rows = decideRows({ ...quietMorning, flights, raised, didTheyFly: [f01] }, calendar);
+    expect(rows.map(({ time, head }) => [time, head])).toEqual([
+      ['now', 'F06: the load does not hold.'],
+      ['Mon 14 08:00', 'F01, B1 XALD-XLOR, Mon 14 08:00: did it fly?'],
+      ['06:00', 'F05, B1 XALD-XLOR'],
+      ['to see', 'F03: two take-off times.'],
+    ]);
+  });
+
+  it('a base that cannot fill in time for a flight that is given is a line of its own, by its off time', () => {
+    const short = ['3 drums to fill by Mon 14 Jun, and 0 can be filled by then, at 12 a day.'];
+    const fillsShort = [{ place: 'XMER', short, flights: ['F015'], by: '2027-06-15T09:04:00Z' }];
+    const [row] = decideRows({ ...quietMorning, fillsShort }, calendar);
+    expect(row).toMatchObject({
+      time: '09:04',
+      head: 'XMER cannot fill in time for F015',
+      words: `${short[0]} Fill them, amend the flight, or call it off.`,
+    });
+  });
+
+  it('a flight whose latest time is past says by how much', () => {
+    const rows = decideRows(
+      { ...quietMorning, flights: [flight('F14', '2027-06-15', '2027-06-15T06:30:00Z')] },
+      calendar,
+    );
+    expect(rows.map(({ state }) => state)).toEqual(['Offered, late by 25 min']);
+  });
+
+  it('a flight whose day is over stands before all else: did it fly; and one that was never approved says so', () => {
+    const { by: _, ifDeclined: __, ...f01 } = { ...flight('F01', '2027-06-14', asOf), state: 'approved' };
+    const didTheyFly = [f01, { ...f01, id: 'F03', state: 'offered' }];
+    const flights = [flight('F05', '2027-06-15', '2027-06-15T06:00:00Z')];
+    const rows = decideRows({ ...quietMorning, flights, didTheyFly }, calendar);
+    expect(rows.map(({ head, act }) => [head, act.kind === 'open' && act.path])).toEqual([
+      ['F01, B1 XALD-XLOR, Mon 14 08:00: did it fly?', '/week/F01?from=2027-06-14'],
+      ['F03, B1 XALD-XLOR, Mon 14 08:00: its day is over', '/week/F03?from=2027-06-14'],
+      ['F05, B1 XALD-XLOR', '/week/F05'],
+    ]);
+  });
+
+  it('a change that needs two people says who has signed and who has still to sign, as Signatures does', () => {
+    const open = { id: 'p', subject: 'strip limit XLOR-B', act: 'strip limits', mayAgree: true };
+    const proposals = [
+      {
+        ...{ ...open, proposedAt: '2027-06-14T06:00:00Z', signedBy: [] },
+        stillToSign: { people: 2, roles: ['operations manager', 'fuel quality'] },
+      },
+    ];
+    const [row] = decideRows({ ...quietMorning, proposals }, calendar);
+    expect(row!.state).toBe('2 of operations manager, fuel quality have still to sign');
+    expect(row!.words).toBe('Not signed yet.');
+  });
+
+  // product.md, T5: CIN 2,150 L against a book of 2,400 L, 48 L tolerance.
+  it('a count that differs says by how much, and what the plan uses', () => {
+    const cases = [
+      {
+        count: 'c',
+        place: 'XCIN',
+        at: '2027-06-14T07:30:00Z',
+        countedBy: ['RW2'],
+        countedLitres: 2150,
+        bookLitres: 2400,
+        toleranceLitres: 48,
+        proposed: 0,
+      },
+    ];
+    const [row] = decideRows({ ...quietMorning, cases }, calendar);
+    expect(row!.state).toBe('250 L short, 48 L allowed');
+    expect(row!.words).toContain('The plan uses 2,150 L.');
+  });
+});
