@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { DayPage, dateWords, dayWords, type Person, timeWords } from '../phone/index.js';
 import { cacheView, leftToDraw, placesInOrder } from './cache-view.js';
 import { LevelMark } from './level-mark.js';
-import { slingPlans } from './sling.js';
+import { slingPlans } from './sling/sling.js';
 import type { PlacesHere } from './use-places.js';
 
 /** What this helicopter does today and next, and how the caches stand. */

@@ -4,12 +4,12 @@ import { Route, Switch } from 'wouter';
 import { Notice, Page, type Person, readsOf } from '../phone/index.js';
 import { CachePage } from './cache-page.js';
 import { CorrectPage } from './correct-page.js';
-import { CountKept } from './count-kept.js';
-import { CountPage } from './count-page.js';
+import { CountKept } from './count/count-kept.js';
+import { CountPage } from './count/count-page.js';
 import { CrewDay } from './crew-day.js';
-import { DoNotOpen } from './do-not-open.js';
-import { DrawPage } from './draw-page.js';
-import { SlingPage } from './sling-page.js';
+import { DoNotOpen } from './draw/do-not-open.js';
+import { DrawPage } from './draw/draw-page.js';
+import { SlingPage } from './sling/sling-page.js';
 import { type AtPlace, placesPath, usePlaces } from './use-places.js';
 
 /** The helicopter crew's phone: caches, and what is done at them: draw, count, sling. */

@@ -3,7 +3,7 @@ import { useCalendar, useList } from '../../api/index.js';
 import { Field, inWords, levelsWith } from '../../ui/index.js';
 import { isCountOld } from './cache-list.js';
 import type { Caches } from './caches-read.js';
-import { caseSchema } from './case-read.js';
+import { caseSchema } from './side/case-read.js';
 
 /** What is shown, how old the counts are, what is open. */
 export const CachesFields = ({ caches }: { readonly caches: Caches }) => {

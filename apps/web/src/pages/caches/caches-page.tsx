@@ -15,13 +15,13 @@ import {
   TitleBlock,
   useIsPrinting,
 } from '../../ui/index.js';
-import { AllAsTables } from './all-as-tables.js';
-import { CacheGrid } from './cache-grid.js';
 import { type Choices, chosen, named, onlys, sorts } from './cache-list.js';
-import { CacheSide } from './cache-side.js';
 import { CachesFields } from './caches-fields.js';
 import { type Caches, cachesSchema, type Place, placeSchema } from './caches-read.js';
 import { CachesTools } from './caches-tools.js';
+import { CacheGrid } from './graph/cache-grid.js';
+import { CacheSide } from './side/cache-side.js';
+import { AllAsTables } from './table/all-as-tables.js';
 
 export const CachesPage = ({ at }: PageProps) => {
   const { span } = useCalendar();
