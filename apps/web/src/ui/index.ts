@@ -2,6 +2,7 @@ export { ActForm } from './act-form.js';
 export { ageInWords, isOldCount } from './age.js';
 export { useAskedFirst } from './asked-first.js';
 export { Button } from './button.js';
+export { capital } from './capital.js';
 export { Dialog } from './dialog.js';
 export { Choice, Entry, Tick } from './entry.js';
 export { Field, Fields, TitleBlock } from './field.js';

@@ -1,5 +1,11 @@
 import type { Fault, PermittedAct } from '@drumline/contract';
-import { scenarioJsonSchema, scenarioSchema, settingsSchema, shapeFaults } from '@drumline/contract';
+import {
+  parseScenario,
+  scenarioJsonSchema,
+  scenarioSchema,
+  settingsSchema,
+  shapeFaults,
+} from '@drumline/contract';
 import { z } from 'zod';
 import { type FieldSpec, fieldSpec } from './form/field-spec.js';
 
@@ -167,6 +173,14 @@ export const faultsOfOne = ({ list }: Section, data: unknown): readonly Fault[] 
   const field: z.ZodType = scenarioSchema.shape[list];
   const schema = field instanceof z.ZodExactOptional ? (field.unwrap() as z.ZodType) : field;
   return shapeFaults(schema instanceof z.ZodArray ? (schema.element as z.ZodType) : schema, data);
+};
+
+/** What looks wrong about one thing by itself and keeps nothing out. */
+export const doubtsOfOne = (section: Section, data: unknown): readonly Fault[] => {
+  const { list } = section;
+  const format = scenarioSchema.shape.format.value;
+  const { doubts } = parseScenario({ format, [list]: isTheOne(section) ? data : [data] });
+  return doubts.map((doubt) => ({ ...doubt, path: doubt.path.replace(/^[^.[]+(\[0\])?\.?/, '') }));
 };
 
 /** The name of a thing as the server calls it; null: it has none of its own. */

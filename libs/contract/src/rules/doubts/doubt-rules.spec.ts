@@ -45,7 +45,14 @@ describe('what looks wrong is said and does not keep the document out', () => {
         d.policy.drum.grossKg = 1360;
         d.drums = [];
       },
-      'policy.bookDensityKgPerLitre: 6.7 kg/L is no density of aviation fuel. Look for lb per US gallon in place of kg per litre.',
+      'policy.bookDensityKgPerLitre: 6.7 kg/L is no density of turbine fuel. Look at the decimal point, and for lb per US gallon or kg per cubic metre in place of kg per litre.',
+    ],
+    [
+      'a batch a hundred times too heavy',
+      (d) => {
+        d.batches[0].densityAt15KgPerLitre = 80;
+      },
+      'batches[0].densityAt15KgPerLitre: 80 kg/L at 15 °C is no density of turbine fuel. Look at the decimal point, and for lb per US gallon or kg per cubic metre in place of kg per litre.',
     ],
     [
       'a strip limit in kg',

@@ -1,5 +1,6 @@
+import { isJetFuelDensity, type KilogramsPerLitre } from '@drumline/units';
 import { printFigure } from '../print-figure.js';
-import { across, each, type Rule } from '../rule.js';
+import { across, each, type Finding, type Rule } from '../rule.js';
 
 const lbPerKg = 2.2046226;
 /** Fuel in the drum by the scale, and by the litres. */
@@ -26,14 +27,13 @@ export const unitDoubts: readonly Rule[] = [
         'Look for lb in place of kg.',
       ];
   }),
-  across(['policy'], function* ({ policy }) {
-    if (policy.bookDensityKgPerLitre < 0.6 || policy.bookDensityKgPerLitre > 0.9)
-      yield [
-        ['policy', 'bookDensityKgPerLitre'],
-        `${printFigure(policy.bookDensityKgPerLitre, 'kg/L')} is no density of aviation fuel.`,
-        'Look for lb per US gallon in place of kg per litre.',
-      ];
-  }),
+  // Of the day's temperature: a wider range than at 15 °C.
+  across(['policy'], ({ policy: { bookDensityKgPerLitre: book } }) =>
+    book < 0.6 || book > 0.9 ? [noFuelOf(book, ['policy', 'bookDensityKgPerLitre'])] : [],
+  ),
+  each('batches', [], ({ densityAt15KgPerLitre: at15 }) =>
+    isJetFuelDensity(at15) ? [] : [noFuelOf(at15, ['densityAt15KgPerLitre'], ' at 15 °C')],
+  ),
   each('stripLimits', ['aircraftTypes'], function* (limit, { aircraftTypes }) {
     const type = aircraftTypes.find(({ id }) => id === limit.type);
     const cabin = type?.configurations.find(({ id }) => id === type.drumConfiguration);
@@ -87,4 +87,10 @@ export const unitDoubts: readonly Rule[] = [
         'Look at the hours, and for kg or lb in place of litres.',
       ];
   }),
+];
+
+const noFuelOf = (density: KilogramsPerLitre, path: Finding[0], at = ''): Finding => [
+  path,
+  `${printFigure(density, 'kg/L')}${at} is no density of turbine fuel.`,
+  'Look at the decimal point, and for lb per US gallon or kg per cubic metre in place of kg per litre.',
 ];

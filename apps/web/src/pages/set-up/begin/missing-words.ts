@@ -1,4 +1,5 @@
 import type { Missing } from '@drumline/contract';
+import { capital } from '../../../ui/index.js';
 import { labelsAt, typedFault } from '../form/typed-faults.js';
 import { type Section, sections, specOf } from '../sections.js';
 
@@ -37,5 +38,3 @@ const inSteps = (words: string): readonly Part[] =>
     if (section !== undefined) return [{ words: section.title, section }];
     return part === '' ? [] : [part];
   });
-
-const capital = (words: string): string => `${words[0]?.toUpperCase() ?? ''}${words.slice(1)}`;

@@ -1,3 +1,4 @@
+import { capital } from '../../../ui/index.js';
 import { labelsAt } from '../form/typed-faults.js';
 import { sections, specOf } from '../sections.js';
 
@@ -13,6 +14,5 @@ const inForm: Readonly<Record<string, string>> = {
 export const columnWords = (of: CsvName, column: string): string => {
   if (column === '') return '';
   const list = sections.find(({ name }) => name === of)?.list ?? 'drums';
-  const words = labelsAt(specOf({ list }, ''), inForm[column] ?? column);
-  return `${words[0]?.toUpperCase() ?? ''}${words.slice(1)}`;
+  return capital(labelsAt(specOf({ list }, ''), inForm[column] ?? column));
 };

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { capital } from '../../../ui/index.js';
 
 type Schema = z.core.JSONSchema.BaseSchema;
 
@@ -118,7 +119,7 @@ const isChance = ({ unit }: Schema): boolean => unit === '0 to 1';
 const wordsOf = (key: string, schema: Schema, currency: string): Omit<Common, 'whenEmpty'> => {
   const said = String(schema.description ?? key);
   const explains = schema.enum !== undefined && said.startsWith(`${String(schema.enum[0])}:`);
-  const [label = '', ...rest] = explains ? [nameWords(key), said] : said.split('; ');
+  const [label = '', ...rest] = explains ? [capital(key), said] : said.split('; ');
   const note = rest
     .filter((part) => !part.startsWith('listed in'))
     .join('; ')
@@ -129,5 +130,3 @@ const wordsOf = (key: string, schema: Schema, currency: string): Omit<Common, 'w
 
 /** What is typed says its own zone: a day is local, an instant ends in Z. */
 const isInWords = (unit: string): boolean => unit.startsWith('local') || unit === 'UTC';
-
-const nameWords = (key: string): string => `${key[0]?.toUpperCase() ?? ''}${key.slice(1)}`;

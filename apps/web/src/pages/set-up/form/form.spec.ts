@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nameIn, sectionAt, sections, specOf } from '../sections.js';
+import { doubtsOfOne, nameIn, sectionAt, sections, specOf } from '../sections.js';
 import type { FieldSpec } from './field-spec.js';
 import { documentOf, type TypedGroup, typedOf } from './typed.js';
 import { labelsAt, typedFault, unmended } from './typed-faults.js';
@@ -44,6 +44,19 @@ describe('a form read from the schema', () => {
     const odds = fieldOf('weather', 'morningCancel');
     expect([odds.unit, typedOf(odds, 0.07), documentOf(odds, '7')]).toEqual(['%', '7', 0.07]);
     expect([typedOf(odds, 0.285), documentOf(odds, '28.5')]).toEqual(['28.5', 0.285]);
+  });
+
+  it('doubts the density of a batch at its field before anything is saved', () => {
+    const paths = (list: string, data: object) => doubtsOfOne(sectionAt(list), data).map(({ path }) => path);
+    const batch = {
+      id: 'J27-041',
+      grade: 'Jet A-1',
+      filledOn: '2027-04-19',
+      retestDue: '2028-04-19',
+      filledAt: ['XALD'],
+    };
+    expect(paths('batches', { ...batch, densityAt15KgPerLitre: 80 })).toEqual(['densityAt15KgPerLitre']);
+    expect(paths('batches', { ...batch, densityAt15KgPerLitre: 0.804 })).toEqual([]);
   });
 
   it('says what is wrong in the figure that was typed: 120 %, not the 1.2 that would be kept', () => {

@@ -67,7 +67,7 @@ const firstFault = (
     .find((fault) => fault !== undefined);
 
 const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
-  const { faultAt, offered } = useContext(FormAround);
+  const { faultAt, doubtAt, offered } = useContext(FormAround);
   const names = useId();
   const inner = spec.kind === 'words' ? spec.of : spec;
   const list =
@@ -85,6 +85,7 @@ const TextField = ({ spec, typed, path, onChange }: FieldProps) => {
         fault={
           faultAt(path) ?? (spec.kind === 'words' ? firstFault(typed as string, path, faultAt) : undefined)
         }
+        doubt={doubtAt(path)}
         {...(spec.unit === '' ? {} : { unit: spec.unit })}
         {...noteOf(spec)}
         input={{

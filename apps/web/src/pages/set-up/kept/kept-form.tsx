@@ -1,13 +1,13 @@
 import { type ReactNode, useMemo, useState } from 'react';
-import { type ApiProblem, useCalendar, useTerritoryTime } from '../../../api/index.js';
-import { Button, MessageLine, ProblemLine } from '../../../ui/index.js';
+import { type ApiProblem, type FieldFault, useCalendar, useTerritoryTime } from '../../../api/index.js';
+import { Button, capital, MessageLine, ProblemLine } from '../../../ui/index.js';
 import type { FieldSpec } from '../form/field-spec.js';
 import { FormAround } from '../form/form-around.js';
 import { OneForm } from '../form/one-form.js';
 import { FormFields } from '../form/schema-form.js';
 import { documentOf, type Typed, typedOf } from '../form/typed.js';
 import { labelsAt, typedFault, unmended } from '../form/typed-faults.js';
-import { isTheOne, type Section, specOf } from '../sections.js';
+import { doubtsOfOne, isTheOne, type Section, specOf } from '../sections.js';
 import type { Keeper, KeptLine } from './kept.js';
 
 export interface KeptFormProps {
@@ -35,6 +35,9 @@ export const KeptForm = (props: KeptFormProps) => {
   // What is saved is a change of what was opened: somebody else's change meanwhile is told, not laid over.
   const [opened] = useState(line);
   const data = documentOf(spec, typed);
+  const doubts = doubtsOfOne(section, data).map((doubt) =>
+    typedFault(spec, { ...doubt, problem: capital(doubt.problem) }),
+  );
   const [refused, setRefused] = useState<unknown>();
   const problem = keeper.problem && stillToMend(inTypedFigures(keeper.problem, spec), refused, data);
   const type = (next: Typed) => {
@@ -72,7 +75,13 @@ export const KeptForm = (props: KeptFormProps) => {
     >
       <h2>{headOf(section, line)}</h2>
       <ChangedLine line={line} opened={opened} />
-      <FormAround value={{ faultAt: (path) => faultWords(problem, path), offered: keeper.offered }}>
+      <FormAround
+        value={{
+          faultAt: (path) => wordsAt(problem?.faults ?? [], path),
+          doubtAt: (path) => wordsAt(doubts, path),
+          offered: keeper.offered,
+        }}
+      >
         <FormFields spec={spec} typed={typed} path="" onChange={type} />
       </FormAround>
       {!same && consequence?.(data, line)}
@@ -98,7 +107,7 @@ export const KeptForm = (props: KeptFormProps) => {
 const headOf = ({ one, title, named }: Section, line: KeptLine | null): string => {
   if (named?.length === 0) return title;
   if (line === null) return `New ${one}`;
-  return named === null ? `This ${one}` : `${one[0]!.toUpperCase()}${one.slice(1)} ${line.id}`;
+  return named === null ? `This ${one}` : `${capital(one)} ${line.id}`;
 };
 
 const doneWords = (one: string, done: 'saved' | 'waits for a second person'): string =>
@@ -118,9 +127,9 @@ const stillToMend = (problem: ApiProblem, refused: unknown, data: unknown): ApiP
 const withLabels = (problem: ApiProblem, spec: FieldSpec): ApiProblem =>
   problem.withFaults(problem.faults.map((fault) => ({ ...fault, path: labelsAt(spec, fault.path) })));
 
-const faultWords = (problem: ApiProblem | undefined, path: string): string | undefined => {
-  const found = problem?.faults.find((fault) => fault.path === path);
-  return found === undefined ? undefined : `${found.problem} ${found.remedy}`;
+const wordsAt = (found: readonly FieldFault[], path: string): string | undefined => {
+  const first = found.find((fault) => fault.path === path);
+  return first === undefined ? undefined : `${first.problem} ${first.remedy}`;
 };
 
 const ChangedLine = ({ line, opened }: Record<'line' | 'opened', KeptLine | null>) => {
