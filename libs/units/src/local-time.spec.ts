@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clockTimeAt } from './calendar.js';
-import { epochMinutes, instantAt, instantOf, localDate, localTime } from './local-time.js';
+import { epochMinutes, inLocalTime, instantAt, instantOf, localDate, localTime } from './local-time.js';
 import { minutes } from './quantity.js';
 
 describe('time zone', () => {
@@ -11,6 +11,26 @@ describe('time zone', () => {
     expect(localTime('2027-03-01T23:30:59Z', 'Etc/GMT-1')).toBe('00:30');
     expect(localTime('2027-03-02T00:00Z', 'Etc/GMT')).toBe('00:00');
     expect(instantOf('2027-03-02', '07:00', 'Etc/GMT+9')).toBe('2027-03-02T16:00:00Z');
+  });
+
+  it('time zone: the instants in a text are read by the clock and the calendar on the wall', () => {
+    const here = { asOf: '2027-06-14T12:00Z', timeZone: 'Etc/GMT-8' };
+    expect(inLocalTime('F06: loaded at 2027-06-14T05:40Z, before base knew.', here)).toBe(
+      'F06: loaded at Mon 14, 13:40, before base knew.',
+    );
+    expect(inLocalTime('at 2027-06-14T17:05:09.250Z but received at 2027-06-14T17:05:10Z', here)).toBe(
+      'at Tue 15, 01:05 but received at Tue 15, 01:05',
+    );
+    expect(inLocalTime('No instant: 2027-06-14, drum 0447, 2027-13-14T05:40Z.', here)).toBe(
+      'No instant: 2027-06-14, drum 0447, 2027-13-14T05:40Z.',
+    );
+  });
+
+  it('time zone: far from today the month and the year are said: the clock of a phone may be years ahead', () => {
+    const here = { asOf: '2027-06-14T12:00Z', timeZone: 'Etc/GMT-8' };
+    expect(inLocalTime('at 2027-06-28T05:40Z', here)).toBe('at Mon 28, 13:40');
+    expect(inLocalTime('at 2027-06-29T05:40Z', here)).toBe('at Tue 29 June 2027, 13:40');
+    expect(inLocalTime('at 2032-06-14T05:40Z', here)).toBe('at Mon 14 June 2032, 13:40');
   });
 
   // The clocks of this zone go forward at 01:00 UTC on 28 March 2027 and back at 01:00 UTC on 31 October 2027.

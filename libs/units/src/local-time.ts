@@ -1,4 +1,4 @@
-import type { ClockTime, IsoDate, IsoInstant } from './calendar.js';
+import { type ClockTime, dateWords, daysBetween, type IsoDate, type IsoInstant } from './calendar.js';
 import { type Minutes, minutes } from './quantity.js';
 
 const millisecondsPerMinute = 60_000;
@@ -34,6 +34,27 @@ export const instantOf = (date: IsoDate, time: ClockTime, timeZone: string): Iso
   const shows = (sinceEpoch: number) => sinceEpoch + offsetAt(sinceEpoch) === asUtc;
   return instantAt(minutes(!shows(before) && shows(after) ? after : before));
 };
+
+/** Seen from a moment so many days away or less, the day of the month says which month is meant. */
+const nearDays = 14;
+
+const instantsIn = /\b\d{4}-\d\d-\d\dT\d\d:\d\d(?::\d\d(?:\.\d+)?)?Z/g;
+
+/**
+ * A text with each of its instants as people at the territory read it: "Mon 14, 05:40" for `2027-06-14T05:40Z`, and
+ * "Mon 14 June 2027, 05:40" seen from more than two weeks away. Throws a RangeError for an unknown time zone.
+ */
+export const inLocalTime = (
+  text: string,
+  { asOf, timeZone }: { readonly asOf: IsoInstant; readonly timeZone: string },
+): string =>
+  text.replaceAll(instantsIn, (instant) => {
+    if (Number.isNaN(Date.parse(instant))) return instant;
+    const day = localDate(instant, timeZone);
+    const isNear = Math.abs(daysBetween(day, localDate(asOf, timeZone))) <= nearDays;
+    const words = dateWords(day);
+    return `${isNear ? words.split(' ').slice(0, 2).join(' ') : words}, ${localTime(instant, timeZone)}`;
+  });
 
 const formats = new Map<string, Intl.DateTimeFormat>();
 

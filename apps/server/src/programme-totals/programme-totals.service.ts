@@ -36,8 +36,7 @@ export class ProgrammeTotalsService {
 
   /** Draws that stand, each with what its drum's flight cost. */
   private async drawn({ from, until }: Days): Promise<readonly DrawnFor[]> {
-    const [settings] = await this.kept<{ readonly timeZone: string }>('settings');
-    const zone = settings?.timeZone ?? 'UTC';
+    const zone = await this.territory.timeZone();
     const rows: readonly DrawnRow[] = await this.database.query(drawnSql, [
       instantOf(from, '00:00', zone),
       instantOf(addDays(until, 1), '00:00', zone),

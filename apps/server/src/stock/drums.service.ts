@@ -14,6 +14,7 @@ import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { type Page, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
+import { LocalWordsService } from '../territory/local-words.service.js';
 import { ridingHomeSql } from './figures/riding-home.js';
 import { loadSlice } from './figures/slice.js';
 import { StockFiguresService } from './figures/stock-figures.service.js';
@@ -46,6 +47,7 @@ export class DrumsService {
   constructor(
     private readonly database: DataSource,
     private readonly figures: StockFiguresService,
+    private readonly words: LocalWordsService,
   ) {}
 
   async list({ limit, after, last, place, view }: DrumsQuery): Promise<Page<DrumNow>> {
@@ -84,7 +86,8 @@ export class DrumsService {
       throw new Problem('not-found', detail);
     }
     const { batches } = await this.figures.scenario();
-    const { history: timeline, raised } = drum;
+    const { history: timeline } = drum;
+    const raised = await this.words.raised(drum.raised);
     const [kept]: readonly Row[] = await this.database.query(`${rowsSql} where number = $1`, [drum.number]);
     const riding = kept?.riding ?? null;
     const batch = state.batches.get(drum.batch ?? '') ?? null;

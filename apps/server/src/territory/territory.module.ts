@@ -4,6 +4,7 @@ import { PeopleModule } from '../people/people.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
 import { ClockController } from './clock.controller.js';
 import { ClockService } from './clock.service.js';
+import { LocalWordsService } from './local-words.service.js';
 import { territoryControllers } from './territory.controllers.js';
 import { TerritoryService } from './territory.service.js';
 import { TerritoryChangesService } from './territory-changes.service.js';
@@ -15,11 +16,12 @@ import { WholeTerritoryService } from './whole-territory.service.js';
   controllers: [...territoryControllers, ClockController],
   providers: [
     ClockService,
+    LocalWordsService,
     TerritoryService,
     TerritoryWritesService,
     WholeTerritoryService,
     TerritoryChangesService,
   ],
-  exports: [ClockService, TerritoryService, TerritoryWritesService, WholeTerritoryService],
+  exports: [ClockService, LocalWordsService, TerritoryService, TerritoryWritesService, WholeTerritoryService],
 })
 export class TerritoryModule {}

@@ -54,6 +54,12 @@ export class TerritoryService {
     });
   }
 
+  /** Its time zone; UTC until somebody has set it. */
+  async timeZone(): Promise<string> {
+    const [settings] = await this.all('settings');
+    return (settings?.data as { readonly timeZone: string } | undefined)?.timeZone ?? 'UTC';
+  }
+
   isPlace(code: string): Promise<boolean> {
     return this.database.getRepository(entryTable).existsBy({ kind: 'places', id: code, removed: false });
   }

@@ -5,6 +5,7 @@ import { ApiTags } from '@nestjs/swagger';
 import { Answered } from '../../http/answers.js';
 import { Act, Me, OfTheOperator } from '../../people/access.js';
 import type { Account } from '../../people/account.table.js';
+import { LocalWordsService } from '../../territory/local-words.service.js';
 import { type FlightReportsQuery, flightReportsQuery, reportId } from '../store/flight-query.js';
 import { FlightReportsService } from './flight-reports.service.js';
 
@@ -15,23 +16,29 @@ import { FlightReportsService } from './flight-reports.service.js';
 @ApiTags('flight reports')
 @Controller('api/flight-reports')
 export class FlightReportsController {
-  constructor(private readonly reports: FlightReportsService) {}
+  constructor(
+    private readonly reports: FlightReportsService,
+    private readonly words: LocalWordsService,
+  ) {}
 
   @OfTheOperator()
   @Answered(pageOf(storedFlightReportAnswer))
   @Get()
-  list(@Query({ schema: flightReportsQuery }) query: FlightReportsQuery) {
-    return this.reports.list(query);
+  async list(@Query({ schema: flightReportsQuery }) query: FlightReportsQuery) {
+    const { items, next } = await this.reports.list(query);
+    return { items: await this.words.ofReports(items), next };
   }
 
   @Act('delivery', 'enter', { conditions: 'asked by the route' })
   @Answered(flightReportAnswer)
   @Put(':id')
-  put(
+  async put(
     @Param('id', { schema: reportId }) id: string,
     @Body({ schema: flightReportSchema }) body: FlightReportBody,
     @Me() by: Account,
   ) {
-    return this.reports.put(id, body, by);
+    const answer = await this.reports.put(id, body, by);
+    const [report] = await this.words.ofReports([answer.report]);
+    return { ...answer, report: report! };
   }
 }

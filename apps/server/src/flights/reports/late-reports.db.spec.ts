@@ -31,7 +31,7 @@ describe('a loading that comes in after another phone’s delivery', () => {
     const { status, body } = await loads(await desk.crewOf('F06'));
     expect([status, body.entered, body.flight.state]).toEqual([200, true, 'loaded']);
     expect(body.report.raised).toEqual([
-      `F06: loaded at 2027-06-14T05:40Z, before base knew: Drum ${broken()} is held: seal broken.`,
+      `F06: loaded at Mon 14, 05:40, before base knew: Drum ${broken()} is held: seal broken.`,
     ]);
     expect(await raisedKinds()).not.toContain('not aboard');
     expect(await sheetWords()).toBe(null);

@@ -157,7 +157,7 @@ describe('a surface that is unknown', () => {
     ]);
     const four = await load(crew, flight, { ...stale, drums: all.slice(0, 4) });
     expect([four.status, four.body.flight.state]).toEqual([200, 'loaded']);
-    expect(four.body.report.raised).toEqual([expect.stringContaining('is said to be at 2027-06-14T14:00Z')]);
+    expect(four.body.report.raised).toEqual([expect.stringContaining('is said to be at Mon 14, 14:00')]);
   });
 
   it('that a new report makes known is loaded by it; a closed strip is not', async () => {

@@ -2,6 +2,7 @@ import type { CrewSaid, Loading } from '@drumline/contract';
 import { instantAt, type Minutes, type Pounds, pounds } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
+import { LocalWordsService } from '../../territory/local-words.service.js';
 import { isPastLoading } from '../reports/after-report.js';
 import type { Flight } from '../store/flight.table.js';
 import { type FlightReport, flightReportTable } from '../store/flight-report.table.js';
@@ -17,7 +18,10 @@ interface Row {
 /** What crews wrote of flights. */
 @Injectable()
 export class LoadWordsService {
-  constructor(private readonly database: DataSource) {}
+  constructor(
+    private readonly database: DataSource,
+    private readonly words: LocalWordsService,
+  ) {}
 
   /** Notes and reasons of reports of flights with a stop there, the newest first. */
   async ofCrewsAt(places: readonly string[]): Promise<readonly CrewSaid[]> {
@@ -37,7 +41,7 @@ export class LoadWordsService {
       where: { flightId: id, kind: 'load' },
       order: { happenedAt: 'DESC', id: 'DESC' },
     });
-    return reports
+    return (await this.words.ofReports(reports))
       .flatMap(loadingOf)
       .filter((loading) => isPastLoading(state) || loading.version !== version);
   }

@@ -9,6 +9,7 @@ import type { Account } from '../../people/account.table.js';
 import { mayBeOneOfTwo, refuseUnlessMay } from '../../people/permission.js';
 import { ProposalsService, type ShownProposal } from '../../proposals/proposals.service.js';
 import { ClockService } from '../../territory/clock.service.js';
+import { LocalWordsService } from '../../territory/local-words.service.js';
 import { correctedBy } from '../figures/slice.js';
 import { StockFiguresService } from '../figures/stock-figures.service.js';
 import { KnownSubjectService } from '../holds/known-subject.service.js';
@@ -35,6 +36,7 @@ export class MovementsService implements OnModuleInit {
     private readonly proposals: ProposalsService,
     private readonly clock: ClockService,
     private readonly knownSubject: KnownSubjectService,
+    private readonly words: LocalWordsService,
   ) {}
 
   onModuleInit(): void {
@@ -83,11 +85,8 @@ export class MovementsService implements OnModuleInit {
 
   private async append(movement: Movement, by: Actor): Promise<Reported> {
     const { movement: kept, isNew, raised } = await this.ledger.appendAlone(movement, by);
-    return {
-      outcome: 'in the ledger',
-      movement: kept,
-      raised: isNew ? raised.map(({ data }) => data) : await this.raisedBy(kept),
-    };
+    const toLookAt = isNew ? raised.map(({ data }) => data) : await this.raisedBy(kept);
+    return { outcome: 'in the ledger', movement: kept, raised: await this.words.raised(toLookAt) };
   }
 
   private async propose(movement: Movement, by: Account): Promise<Reported> {

@@ -85,6 +85,25 @@ describe('a raised thing', () => {
     expect((await overfull()).isSeen).toBe(false);
   });
 
+  it('says days and times by the calendar of the territory wherever it is read, and stays seen as it reads', async () => {
+    const crew = await server.as('helicopter crew');
+    const ahead = drawn('0451', 'XLOR', 20, { happenedAt: '2031-02-03T09:30:00.000Z' });
+    const answer = await crew.put<{ raised: RaisedNow[] }>(`/api/movements/${randomUUID()}`, ahead);
+    const ofClock = ({ what }: { what: string }) => what.includes('is said to have happened');
+    const words = answer.body.raised.find(ofClock)!.what;
+    expect(words).toMatch(
+      /is said to have happened at Mon 3 February 2031, 09:30 but was received at Mon 14, \d\d:\d\d\.$/,
+    );
+    const life = await dispatcher.get<{ raised: RaisedNow[] }>('/api/drums/0451');
+    const morning = await dispatcher.get<{ raised: RaisedNow[] }>('/api/morning');
+    for (const { body } of [life, morning])
+      expect(body.raised.filter(ofClock)).toMatchObject([{ what: words }]);
+    const raised = (await list()).find(ofClock)!;
+    expect(raised.what).toBe(words);
+    await act(dispatcher, raised.id);
+    expect((await list('seen')).find(ofClock)).toMatchObject({ what: words, isSeen: true });
+  });
+
   it('that is not there, or no longer, cannot be seen', async () => {
     expect((await act(dispatcher, 'not there | 9999')).status).toBe(404);
   });

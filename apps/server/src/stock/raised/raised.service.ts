@@ -5,6 +5,7 @@ import { DataSource } from 'typeorm';
 import { type Page, pageOf } from '../../http/page.js';
 import { Problem } from '../../http/problem.js';
 import type { Account } from '../../people/account.table.js';
+import { LocalWordsService } from '../../territory/local-words.service.js';
 import { StockFiguresService } from '../figures/stock-figures.service.js';
 import type { RaisedQuery } from '../ledger/queries.js';
 import { isSeen, lastAct, type RaisedAct, RaisedActsService } from './raised-acts.service.js';
@@ -28,6 +29,7 @@ export class RaisedService {
     private readonly database: DataSource,
     private readonly figures: StockFiguresService,
     private readonly acts: RaisedActsService,
+    private readonly words: LocalWordsService,
   ) {}
 
   /** At start-up: what another feature finds to be looked at now, whatever made it so. */
@@ -44,9 +46,9 @@ export class RaisedService {
       [...mayHurt],
     ]);
     const { items: found, next } = pageOf(rows, limit, ({ data }) => data.id);
-    const ofMovements = found.map(raisedNow);
+    const ofMovements = await this.words.raised(found.map(raisedNow));
     if (after !== undefined) return { items: ofMovements, next };
-    const now = await this.soNow();
+    const now = await this.words.raised(await this.soNow());
     const wanted = now.filter((each) => state === 'all' || each.isSeen === (state === 'seen'));
     const items = [...wanted, ...ofMovements].toSorted(
       (one, other) => Number(other.mayHurt) - Number(one.mayHurt),
