@@ -55,6 +55,13 @@ describe('the decision card', () => {
     ]);
   });
 
+  it('a strip that is closed has no soft landing limit to compare: the card says that it is closed, and that no drum may go', () => {
+    const { legs, fewer } = cardOf({ surfaceReports: [{ ...softNor[0]!, state: 'closed' as const }] });
+    expect(legs[0]).toMatchObject({ to: 'NOR', surface: 'closed', drumsAboard: 4, drumsPossible: 0 });
+    expect(legs[0]!.limits.map(({ name }) => name)).not.toContain('strip landing limit');
+    expect(fewer).toMatchObject({ drums: 0, stops: [] });
+  });
+
   it('a strip nobody has heard of counts as soft: its soft landing limit binds, as on Load, and all drums still go as planned', () => {
     const card = cardOf();
     const [soft, positions] = card.legs[0]!.limits;

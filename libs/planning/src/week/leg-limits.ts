@@ -95,10 +95,11 @@ const lineOf = (request: RouteRequest, { from, to }: LegRequest, { name, place }
 
 /**
  * The landing limit of the leg if its strip were soft, or dry where it is soft, with the drums that may go then; null: the
- * type may not land there in that state.
+ * type may not land there in that state, or the strip is closed.
  */
 function otherLanding(request: RouteRequest, index: number) {
   const { to } = request.legs[index]!;
+  if (to.surface === 'closed') return null;
   const changed = withSurface(request, to.place, to.surface === 'soft' ? 'dry' : 'soft');
   const { limits, drums } = routeLoad(changed).legs[index]!;
   const limit = limits.find(({ name }) => name === 'strip landing limit');
