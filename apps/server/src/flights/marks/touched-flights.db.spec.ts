@@ -55,3 +55,23 @@ describe('XLOR soft, before it is reported', () => {
     expect((await touches({ state: 'dry' })).body.outrankedBy).toBeNull();
   });
 });
+
+describe('a closed strip, whichever it is', () => {
+  it('is told with its flights before it is reported; Morning and their cards go on after it', async () => {
+    for (const [place, flight] of [
+      ['XESK', 'F07'],
+      ['XGAN', 'F06'],
+      ['XLOR', 'F05'],
+    ] as const) {
+      const closed = { ...soft, place, state: 'closed' };
+      const { body } = await touches(closed);
+      expect(body.flights).toContainEqual(expect.objectContaining({ flight, drumsThatGo: 0 }));
+      await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, closed);
+      expect((await desk.flight(flight)).needsDecision).toContain(`${place} is reported closed`);
+      const pages = [`/api/flights/${flight}/card`, '/api/morning', '/api/week'].map((path) =>
+        desk.dispatcher.get(path),
+      );
+      expect((await Promise.all(pages)).map(({ status }) => status)).toEqual([200, 200, 200]);
+    }
+  });
+});
