@@ -51,7 +51,11 @@ export class DemoService {
   }
 
   async load(by: Actor): Promise<Imported> {
-    const imported = await this.scenarios.import(await this.example(), false, by);
+    const imported = await this.scenarios.import(
+      await this.example(),
+      { dryRun: false, clock: 'document' },
+      by,
+    );
     // After the import: a mark without a demo would let somebody else's ledger be emptied.
     await this.database.query(markSql);
     return imported;

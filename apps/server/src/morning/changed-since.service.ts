@@ -1,5 +1,6 @@
 import { latestReports } from '@drumline/network';
 import type { Scenario } from '@drumline/planning';
+import { inLocalTime } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { changedLines } from './changed-lines.js';
@@ -14,11 +15,12 @@ export class ChangedSinceService {
   /** The newest first. `known`: every surface report, to say which one a later one outranks. */
   async list(since: Date, known: KnownReports): Promise<readonly Changed[]> {
     const rows: readonly ChangedRow[] = await this.database.query(sql, [since, most]);
-    return changedLines(rows, latestReports(known.surfaceReports, known.asOf));
+    const lines = changedLines(rows, latestReports(known.surfaceReports, known.asOf));
+    return lines.map((line) => ({ ...line, what: inLocalTime(line.what, known) }));
   }
 }
 
-type KnownReports = Pick<Scenario, 'surfaceReports' | 'asOf'>;
+type KnownReports = Pick<Scenario, 'surfaceReports' | 'asOf' | 'timeZone'>;
 
 /** More than these nobody reads in the morning; the ledger and the audit have them all. */
 const most = 60;

@@ -228,7 +228,11 @@ it('the clock of a drill is set to another hour: what was done before it keeps i
   const { asOf, changed } = await morning();
   expect(asOf).toMatch(/^2027-06-14T16:5/);
   expect(changed).toContainEqual(
-    expect.objectContaining({ what: expect.stringContaining('settings changed: clock starts') }),
+    expect.objectContaining({
+      what: expect.stringMatching(
+        /^settings changed: clock starts at Mon 14, \d\d:\d\d to Mon 14, \d\d:\d\d$/,
+      ),
+    }),
   );
 });
 

@@ -14,6 +14,9 @@ const importQuery = z.strictObject({
     .enum(['true', 'false'])
     .default('false')
     .meta({ description: 'true: says every fault and doubt, and writes nothing' }),
+  clock: z.enum(['document', 'time of day']).default('document').meta({
+    description: "document: the clock goes on from the document's own moment, as in a demo or a drill",
+  }),
 });
 /** Read whole by parseScenario, which says every fault at once. */
 const documentSchema = z.record(z.string(), z.unknown());
@@ -45,9 +48,9 @@ export class ScenariosController {
   @HttpCode(200)
   import(
     @Body({ schema: documentSchema }) document: unknown,
-    @Query({ schema: importQuery }) { dryRun }: z.output<typeof importQuery>,
+    @Query({ schema: importQuery }) { dryRun, clock }: z.output<typeof importQuery>,
     @Me() by: Account,
   ) {
-    return this.scenarios.import(document, dryRun === 'true', by);
+    return this.scenarios.import(document, { dryRun: dryRun === 'true', clock }, by);
   }
 }

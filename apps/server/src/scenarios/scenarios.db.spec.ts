@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { ClockAnswer, MorningAnswer } from '@drumline/contract/answers';
 import type { Scenario } from '@drumline/planning';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { rootFolder } from '../config.js';
@@ -43,6 +44,19 @@ describe('a scenario document', () => {
     const { status, body } = await setUp.post('/api/scenario/import?dryRun=true', document);
     expect([status, body]).toEqual([200, expect.objectContaining({ dryRun: true, drums: 186 })]);
     expect((await setUp.get('/api/scenario')).status).toBe(409);
+  });
+
+  it('goes by the time of day from the first where no drill is asked for: nothing is told as changed', async () => {
+    const other = await createTestServer({ content: 'accounts' });
+    const setUp = await other.as('set-up');
+    const before = Date.now();
+    expect((await setUp.post('/api/scenario/import?clock=time%20of%20day', document)).status).toBe(200);
+    expect((await setUp.get<ClockAnswer>('/api/clock')).body.settings).toEqual([]);
+    const manager = await other.as('operations manager');
+    const { changed, asOf } = (await manager.get<MorningAnswer>('/api/morning')).body;
+    expect(Date.parse(asOf)).toBeGreaterThan(before - 60_000);
+    expect(changed.map(({ what }) => what).filter((what) => what.includes('settings'))).toEqual([]);
+    await other.close();
   });
 
   it('comes back as it was brought in', async () => {

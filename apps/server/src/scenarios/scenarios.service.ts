@@ -10,7 +10,12 @@ import { StockService } from '../stock/stock.service.js';
 import { SurfaceService } from '../surface/surface.service.js';
 import { ClockService } from '../territory/clock.service.js';
 import { type Horizon, TerritoryService } from '../territory/territory.service.js';
-import { WholeTerritoryService } from '../territory/whole-territory.service.js';
+import { type WholeTerritory, WholeTerritoryService } from '../territory/whole-territory.service.js';
+
+/** A dry run does everything and then undoes it. */
+export interface HowToImport extends Pick<WholeTerritory, 'clock'> {
+  readonly dryRun: boolean;
+}
 
 export interface Imported {
   readonly dryRun: boolean;
@@ -68,8 +73,8 @@ export class ScenariosService {
     return missingForPlan({ ...kept, ...stock }, 'ledger');
   }
 
-  /** Whole or not at all. A dry run does everything and then undoes it. */
-  async import(document: unknown, dryRun: boolean, by: Actor): Promise<Imported> {
+  /** Whole or not at all. */
+  async import(document: unknown, { dryRun, clock }: HowToImport, by: Actor): Promise<Imported> {
     const parsed = parseScenario(document);
     if (!parsed.ok)
       throw new Problem('faults', 'The scenario has to be put right: see faults.', parsed.faults);
@@ -81,7 +86,8 @@ export class ScenariosService {
         'The ledger holds movements already; a scenario opens an empty one. Start with a new database.',
       );
     }
-    if (!dryRun) await this.database.transaction((transaction) => this.write(transaction, scenario, by));
+    if (!dryRun)
+      await this.database.transaction((transaction) => this.write(transaction, { scenario, clock }, by));
     return { dryRun, doubts, places: scenario.places.length, drums: scenario.drums.length };
   }
 
@@ -89,8 +95,9 @@ export class ScenariosService {
    * Reports and movements of the document are of no account: nobody here wrote them, and to the morning they are no news,
    * whoever brings the document in. That stands in the audit.
    */
-  private async write(transaction: EntityManager, scenario: Scenario, by: Actor): Promise<void> {
-    await this.wholeTerritory.replaceAll(transaction, scenario, by);
+  private async write(transaction: EntityManager, whole: WholeTerritory, by: Actor): Promise<void> {
+    const { scenario } = whole;
+    await this.wholeTerritory.replaceAll(transaction, whole, by);
     for (const report of scenario.surfaceReports) {
       const receivedAt = new Date(report.at);
       await this.surface.insert(transaction, {

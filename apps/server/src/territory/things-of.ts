@@ -4,14 +4,17 @@ import type { Scenario } from '@drumline/planning';
 import type { Thing } from './assemble.js';
 import { kinds } from './kinds.js';
 
+/** What the clock of a territory goes by once it is brought in: the document's own moment, as in a demo or a drill, or the time of day. */
+export type ClockBy = 'document' | 'time of day';
+
 /** What people keep of a scenario, thing by thing; the rest of the document is stock, reports and flights. */
-export const thingsOf = (scenario: Scenario): readonly Thing[] => {
+export const thingsOf = (scenario: Scenario, clock: ClockBy): readonly Thing[] => {
   const { title, note, timeZone, days, offeredDays, currency, noFlyingDays, asOf } = scenario;
   const settings: Settings = {
     title,
     ...(note === undefined ? {} : { note }),
     timeZone,
-    clockStartsAt: asOf,
+    ...(clock === 'document' ? { clockStartsAt: asOf } : {}),
     days,
     offeredDays,
     currency,

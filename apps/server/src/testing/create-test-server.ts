@@ -57,7 +57,9 @@ export const createTestServer = async ({
   const { platform, app, log, close } = await open(databaseUrl, pages);
   if (content === 'demo' && beside === undefined) {
     // Without the mark of a demo: a test that sends anything to any route would remove it.
-    await app.get(ScenariosService).import(await app.get(DemoService).example(), false, theProgram);
+    await app
+      .get(ScenariosService)
+      .import(await app.get(DemoService).example(), { dryRun: false, clock: 'document' }, theProgram);
   }
   if (workers) platform.queues.startWorkers();
   await app.listen(0, '127.0.0.1');

@@ -5,6 +5,7 @@ export {
   calendarOf,
   type Settings,
   useCalendar,
+  useIsClockAwaited,
   useNow,
   useSettings,
   useTerritoryTime,
@@ -16,7 +17,7 @@ export { forgetOldPictures, forgetWho, keepWho } from './kept-pictures.js';
 export { useNotSetUpYet } from './not-set-up-yet.js';
 export { partOf } from './part-of.js';
 export { ApiProblem, type FieldFault, outOfReach } from './problem.js';
-export { type Read, readOnce, useLast, useList, useRead, useReads } from './read.js';
+export { type Read, useLast, useList, useRead, useReads } from './read.js';
 export { createReads } from './reads.js';
 export { type Answer, useEntriesWaiting } from './send.js';
 export { type Me, mayOfAll, mayOfOwnOnly, type Session, useMay, useMe, useSession } from './session.js';

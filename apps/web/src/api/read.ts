@@ -43,7 +43,7 @@ const readOf = <T>({ data, error, dataUpdatedAt, isFetching, refetch }: Known<T>
 };
 
 /** Once, inside an act that has to know how a thing stands; pages use useRead. */
-export const readOnce = async <T>(path: string, schema: z.ZodType<T>): Promise<T> =>
+const readOnce = async <T>(path: string, schema: z.ZodType<T>): Promise<T> =>
   parseAnswer(schema, path, (await send('GET', path)).body);
 
 /**

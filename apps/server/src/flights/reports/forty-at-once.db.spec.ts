@@ -45,7 +45,9 @@ let people: readonly Client[];
 beforeAll(async () => {
   server = await createTestServer({ content: 'accounts' });
   const demo = JSON.parse(await readFile(join(rootFolder, 'seeds', 'hollowtarn.json'), 'utf8')) as Scenario;
-  await server.app.get(ScenariosService).import(crowded(demo), false, theProgram);
+  await server.app
+    .get(ScenariosService)
+    .import(crowded(demo), { dryRun: false, clock: 'document' }, theProgram);
   people = [await server.as('operations manager'), await server.as('dispatcher')];
   await offeredFlights(server, [...flights('2027-06-15', 'L'), ...flights('2027-06-17', 'D')]);
 });

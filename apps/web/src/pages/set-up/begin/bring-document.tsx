@@ -18,7 +18,7 @@ export const BringDocument = ({ offBecause }: { readonly offBecause?: string | u
     setDocument(read);
     setTried(await tryDocument(read));
   });
-  const bring = useAct(() => bringIn(document!, isDrill ? 'asOf' : 'time of day'), '/api/');
+  const bring = useAct(() => bringIn(document!, isDrill ? 'document' : 'time of day'), '/api/');
   const problem = bring.problem ?? check.problem;
   return (
     <section className="section">
