@@ -91,7 +91,7 @@ it('a day on paper is typed in line by line; the projection is that of the day e
 it('the next shift is handed the outage, and every entry that was made from paper', async () => {
   const page = await dark.signIn('dispatcher');
   // Until the picture is there the key rests.
-  await page.getByText('first due first').waitFor();
+  await page.getByText('then the first due').waitFor();
   await page.keyboard.press('h');
   const list = page.getByRole('list', { name: 'What is handed over' });
   await list.getByText(/Nothing reached base from Tue 16:58 to 14:00: 12 entries from paper/).waitFor();

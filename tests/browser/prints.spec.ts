@@ -89,7 +89,7 @@ it('the caches on paper: every heading with its rows, every cache with cover and
 
 it('an open dialog is printed whole and alone: fuel for a medevac, every place of it', async () => {
   const page = await open('/morning', 'Morning');
-  await page.getByText('first due first').waitFor();
+  await page.getByText('then the first due').waitFor();
   await page.keyboard.press('m');
   await page.getByRole('table', { name: 'Where fuel can be drawn now' }).waitFor();
   const text = textOf(await page.pdf({ format: 'A4' }));

@@ -12,7 +12,7 @@ import type { ClockTime, IsoDate, IsoInstant } from '@drumline/units';
 import type { AwayFlight } from '../flights/away/away-flights.service.js';
 import type { Handover } from '../handover/handovers.service.js';
 import type { OpenCalls } from '../stock/holds/open-calls.service.js';
-import type { RaisedNow } from '../stock/raised/raised.service.js';
+import type { More, RaisedNow } from '../stock/raised/raised.service.js';
 
 /** The dispatcher's picture at one moment: what to decide, what has changed, who has not been heard from. */
 export interface MorningAnswer {
@@ -48,6 +48,7 @@ export interface MorningAnswer {
   readonly proposals: readonly DecideProposal[];
   /** What can hurt people first. */
   readonly raised: readonly Pick<RaisedNow, 'id' | 'mayHurt' | 'what' | 'whatNext'>[];
+  readonly moreRaised: More;
   readonly changed: readonly Changed[];
   readonly notHeard: NotHeard;
   readonly oneWindow: readonly WindowFlight[];

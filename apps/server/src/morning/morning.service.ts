@@ -89,6 +89,7 @@ export class MorningService {
     const away = await this.away.list(me);
     const projections = await this.projections.all(95);
     const strips = stripsNow(scenario);
+    const raised = await this.raised.firstOpen(20);
     const levels = projections.items.map(levelsOffered);
     const ahead = { dates: projections.dates, offeredDays: scenario.offeredDays };
     return {
@@ -104,9 +105,8 @@ export class MorningService {
       slingRemedies: projections.slingRemedies,
       openCalls: await this.openCalls.all(),
       cases: (await this.cases.open()).map(decideCase),
-      raised: (await this.raised.list({ limit: 20, state: 'open' })).items.map(
-        ({ id, mayHurt, what, whatNext }) => ({ id, mayHurt, what, whatNext }),
-      ),
+      raised: raised.items.map(({ id, mayHurt, what, whatNext }) => ({ id, mayHurt, what, whatNext })),
+      moreRaised: raised.more,
       changed: await this.changedSince.list(new Date(from), scenario),
       notHeard: {
         ...cachesAndPhones(projections),

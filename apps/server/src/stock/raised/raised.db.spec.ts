@@ -104,6 +104,25 @@ describe('a raised thing', () => {
     expect((await list('seen')).find(ofClock)).toMatchObject({ what: words, isSeen: true });
   });
 
+  it('is counted on Morning where there are more than it lists: each is in the list or in the count', async () => {
+    const crew = await server.as('helicopter crew');
+    for (let litres = 1; litres <= 25; litres += 1)
+      await crew.put(
+        `/api/movements/${randomUUID()}`,
+        drawn('0452', 'XLOR', litres, { happenedAt: '2031-02-03T09:30Z' }),
+      );
+    const { body } = await dispatcher.get<{
+      raised: RaisedNow[];
+      moreRaised: { mayHurt: number; rest: number };
+    }>('/api/morning');
+    const open = await dispatcher.get<Page<RaisedNow>>('/api/raised?limit=100');
+    const hurting = (things: readonly RaisedNow[]) => things.filter(({ mayHurt }) => mayHurt).length;
+    const { mayHurt, rest } = body.moreRaised;
+    expect(mayHurt + rest).toBeGreaterThan(0);
+    expect(body.raised.length + mayHurt + rest).toBe(open.body.items.length);
+    expect(hurting(body.raised) + mayHurt).toBe(hurting(open.body.items));
+  });
+
   it('that is not there, or no longer, cannot be seen', async () => {
     expect((await act(dispatcher, 'not there | 9999')).status).toBe(404);
   });

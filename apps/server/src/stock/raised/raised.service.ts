@@ -20,6 +20,12 @@ export interface RaisedNow extends Raised {
   readonly lastAct: RaisedAct | null;
 }
 
+/** How many are left out. */
+export interface More {
+  readonly mayHurt: number;
+  readonly rest: number;
+}
+
 /** What somebody has to look at, or has looked at. */
 @Injectable()
 export class RaisedService {
@@ -41,9 +47,9 @@ export class RaisedService {
   async list({ limit, after, state }: RaisedQuery): Promise<Page<RaisedNow>> {
     const rows: readonly Found[] = await this.database.query(listSql, [
       after,
-      limit + 1,
-      state,
       [...mayHurt],
+      state,
+      limit + 1,
     ]);
     const { items: found, next } = pageOf(rows, limit, ({ data }) => data.id);
     const ofMovements = await this.words.raised(found.map(raisedNow));
@@ -54,6 +60,14 @@ export class RaisedService {
       (one, other) => Number(other.mayHurt) - Number(one.mayHurt),
     );
     return { items, next };
+  }
+
+  /** So many of what is open, in the order of the list, and how many more there are. */
+  async firstOpen(limit: number): Promise<{ readonly items: readonly RaisedNow[]; readonly more: More }> {
+    const { items, next } = await this.list({ limit, state: 'open' });
+    if (next === null) return { items, more: { mayHurt: 0, rest: 0 } };
+    const [more]: readonly More[] = await this.database.query(countSql, [next, [...mayHurt], 'open']);
+    return { items, more: more! };
   }
 
   /** The same id is the same act: sent again it is answered like the first, whatever has become of the thing. */
@@ -117,14 +131,21 @@ const raisedNow = ({ data, raisedAt, lastAct: act }: Found): RaisedNow => ({
   lastAct: act,
 });
 
-const listSql = `
-  select data, raised_at as "raisedAt", ${lastAct('raised.id')} as "lastAct" from raised
+/** What comes after $1 in the order of the list; $2: kinds that may hurt; $3: the state asked for. */
+const wantedSql = `from raised
   where kind <> 'not aboard' and ($1::text is null
-    or (kind = any($4::text[]), raised_at, id) < (select kind = any($4::text[]), raised_at, id from raised where id = $1))
+    or (kind = any($2::text[]), raised_at, id) < (select kind = any($2::text[]), raised_at, id from raised where id = $1))
     and ($3 = 'all' or ($3 = 'seen') = coalesce(
       (select act = 'seen' and what = data ->> 'what' from raised_acts
-       where raised_acts.raised = raised.id order by entry desc limit 1), false))
-  order by kind = any($4::text[]) desc, raised_at desc, id desc limit $2`;
+       where raised_acts.raised = raised.id order by entry desc limit 1), false))`;
+
+const listSql = `
+  select data, raised_at as "raisedAt", ${lastAct('raised.id')} as "lastAct" ${wantedSql}
+  order by kind = any($2::text[]) desc, raised_at desc, id desc limit $4`;
+
+const countSql = `
+  select count(*) filter (where kind = any($2::text[]))::int as "mayHurt",
+    count(*) filter (where kind <> all($2::text[]))::int as rest ${wantedSql}`;
 
 const missingLoadingsSql = `
   select flight, json_agg(data) as "notAboard", max(raised_at) as "raisedAt" from raised

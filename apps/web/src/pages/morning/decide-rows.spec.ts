@@ -57,6 +57,22 @@ describe('decide now', () => {
     ]);
   });
 
+  it('more is raised than the page lists: how many is said after each kind, with the way to all of it', () => {
+    const raised = [
+      { id: 'load', mayHurt: true, what: 'F06: the load does not hold.', whatNext: 'Ask the crew.' },
+      { id: 'times', mayHurt: false, what: 'F03: two take-off times.', whatNext: 'Ask the crew.' },
+    ];
+    const rows = decideRows({ ...quietMorning, raised, moreRaised: { mayHurt: 3, rest: 12 } }, calendar);
+    expect(rows.map(({ time, head }) => [time, head])).toEqual([
+      ['now', 'F06: the load does not hold.'],
+      ['now', '3 more raised'],
+      ['to see', 'F03: two take-off times.'],
+      ['to see', '12 more raised'],
+    ]);
+    expect(rows[1]!.words).toBe('They can hurt people. Listed on Drums, Raised.');
+    expect(rows[3]!.act).toMatchObject({ label: '12 more: Drums, Raised', path: '/drums?view=raised' });
+  });
+
   it('a base that cannot fill in time for a flight that is given is a line of its own, by its off time', () => {
     const short = ['3 drums to fill by Mon 14 Jun, and 0 can be filled by then, at 12 a day.'];
     const fillsShort = [{ place: 'XMER', short, flights: ['F015'], by: '2027-06-15T09:04:00Z' }];

@@ -41,9 +41,11 @@ export const decideRows = (
   return [
     ...morning.openCalls.map((each) => callsRow(each, calendar)),
     ...morning.raised.filter(({ mayHurt }) => mayHurt).map(raisedRow),
+    ...moreRaisedRow('now', morning.moreRaised.mayHurt),
     ...morning.didTheyFly.map((flight) => unheardRow(flight, calendar)),
     ...inOrder.map(([, row]) => row),
     ...morning.raised.filter(({ mayHurt }) => !mayHurt).map(raisedRow),
+    ...moreRaisedRow('to see', morning.moreRaised.rest),
   ];
 };
 
@@ -188,3 +190,20 @@ const raisedRow = ({ id, mayHurt, what, whatNext }: Morning['raised'][number]): 
   act: { kind: 'seen', raised: id },
   canReplan: false,
 });
+
+/** What is raised beyond the lines that are sent. */
+const moreRaisedRow = (time: 'now' | 'to see', more: number): readonly DecideRow[] =>
+  more === 0
+    ? []
+    : [
+        {
+          key: `more raised, ${time}`,
+          time,
+          head: `${more} more raised`,
+          state: '',
+          needsDecision: false,
+          words: `${time === 'now' ? 'They can hurt people. ' : ''}Listed on Drums, Raised.`,
+          act: { kind: 'open', label: `${more} more: Drums, Raised`, path: '/drums?view=raised' },
+          canReplan: false,
+        },
+      ];

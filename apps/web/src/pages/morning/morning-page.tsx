@@ -50,7 +50,7 @@ export const MorningPage = () => {
             <div className="morning-columns">
               <Column name="Decide now">
                 <h2>
-                  Decide now <small>first due first</small>
+                  Decide now <small>what can hurt people first, then the first due</small>
                 </h2>
                 <div className="morning-decide">
                   <DecideList rows={rows} empty={nothingToDecide(morning, calendar)} />

@@ -166,6 +166,7 @@ export const morningSchema = partOf<MorningAnswer>()(
     raised: z.array(
       z.object({ id: z.string(), mayHurt: z.boolean(), what: z.string(), whatNext: z.string() }),
     ),
+    moreRaised: z.object({ mayHurt: z.number(), rest: z.number() }),
     changed: z.array(
       z.object({ at: z.string(), writtenAt: z.string().nullable(), what: z.string(), source: z.string() }),
     ),

@@ -63,6 +63,9 @@ export const morningAnswer = z
         whatNext: z.string(),
       }),
     ),
+    moreRaised: z
+      .strictObject({ mayHurt: z.number(), rest: z.number() })
+      .describe('How many more are raised than are listed here: those that may hurt, and the rest.'),
     changed: z.array(changedAnswer),
     notHeard: notHeardAnswer,
     oneWindow: z.array(windowFlightAnswer),

@@ -18,6 +18,7 @@ export const quietMorning: Morning = {
   cases: [],
   proposals: [],
   raised: [],
+  moreRaised: { mayHurt: 0, rest: 0 },
   changed: [],
   notHeard: { draws: [], caches: [], phones: [], crews: [] },
   oneWindow: [],
