@@ -17,6 +17,19 @@ describe('a sound document', () => {
     );
   });
 
+  it('a line of the hand plan that names what is there no more is left out and doubted, once the territory is kept', () => {
+    const [flight] = tinyDocument().flights;
+    const handPlan = [
+      { ...flight, id: 'H1' },
+      { ...flight, id: 'H2', pilot: 'P9' },
+    ];
+    const document = { ...tinyDocument(), handPlan };
+    expect(parseScenario(document).ok).toBe(false);
+    const kept = parseScenario(document, 'ledger');
+    expect(kept.ok && kept.scenario.handPlan.map(({ id }) => id)).toEqual(['H1']);
+    expect(kept.doubts.map(({ path }) => path)).toEqual(['handPlan[1].pilot']);
+  });
+
   it('is read without fault or doubt, from text or value', () => {
     const fromValue = parseScenario(tinyDocument());
     expect(fromValue).toEqual({ ok: true, scenario: tinyDocument(), doubts: [] });

@@ -14,7 +14,10 @@ export type ParsedScenario =
   | { readonly ok: true; readonly scenario: Scenario; readonly doubts: readonly Fault[] }
   | { readonly ok: false; readonly faults: readonly Fault[]; readonly doubts: readonly Fault[] };
 
-/** `ledger`: what is in the drums was reported; however odd, people look at it and the operation goes on. */
+/**
+ * `ledger`: what is in the drums was reported; however odd, people look at it and the operation goes on. So it does where
+ * a line of the hand plan names what is there no more: the line is left out, for it is only compared with.
+ */
 export type DrumsFrom = 'document' | 'ledger';
 
 /**
@@ -31,16 +34,20 @@ export const parseScenario = (document: unknown, drumsFrom: DrumsFrom = 'documen
   const found = (rules: readonly Rule[]) => rules.flatMap((rule) => rule(parts));
   const ofDrums = found(drumRules);
   const asReported = drumsFrom === 'ledger';
-  const faults = [
-    ...shapeFaults(scenarioSchema, read.value),
-    ...found(scenarioRules),
-    ...(asReported ? [] : ofDrums),
-  ];
-  const doubts = [...found(doubtRules), ...(asReported ? ofDrums : [])];
+  const all = [...shapeFaults(scenarioSchema, read.value), ...found(scenarioRules)];
+  const outdated = asReported ? all.filter(isOfHandPlan) : [];
+  const faults = [...all.filter((fault) => !outdated.includes(fault)), ...(asReported ? [] : ofDrums)];
+  const doubts = [...found(doubtRules), ...(asReported ? ofDrums : []), ...outdated];
+  if (faults.length > 0) return { ok: false, faults, doubts };
   // The rules have seen that every field is there and sound.
-  return faults.length === 0
-    ? { ok: true, scenario: parts.whole as Scenario, doubts }
-    : { ok: false, faults, doubts };
+  return { ok: true, scenario: withoutLines(parts.whole as Scenario, outdated), doubts };
+};
+
+const isOfHandPlan = ({ path }: Fault): boolean => path.startsWith('handPlan[');
+
+const withoutLines = (scenario: Scenario, outdated: readonly Fault[]): Scenario => {
+  const gone = new Set(outdated.map(({ path }) => Number(/\d+/.exec(path)?.[0])));
+  return { ...scenario, handPlan: scenario.handPlan.filter((_, index) => !gone.has(index)) };
 };
 
 /** A document that does not call itself a scenario is told so once, not field by field. */

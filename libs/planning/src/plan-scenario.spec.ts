@@ -16,6 +16,20 @@ const planOf = async (changes: Partial<Scenario> = {}) => {
   return outcome.plan;
 };
 
+const leg = { passengers: 0, passengersKg: kilograms(0), freightKg: kilograms(100) };
+const mail: BookedFlight = {
+  id: 'X1',
+  date: '2031-03-04',
+  aircraft: 'T1',
+  configuration: 'drums',
+  purpose: 'mail',
+  heldHours: hours(2),
+  legs: [
+    { ...leg, from: 'HOM', to: 'NOR' },
+    { ...leg, from: 'NOR', to: 'HOM' },
+  ],
+};
+
 describe('planning a scenario', () => {
   it('order of aims: flies to the strips that would fall below minimum, and to no other', async () => {
     // NOR: 800 L less 500 L on day 2; SOU: 600 L less 300 L on day 3; each wants 400 L.
@@ -86,6 +100,27 @@ describe('planning a scenario', () => {
     expect((await planOf({ flights: [approved] })).needsDecision).toEqual([]);
   });
 
+  it('an aircraft that broke down: what was booked on it is marked, carries no drum, and nothing else flies on it', async () => {
+    const [aircraft] = tinyTerritory().aircraft;
+    const absences = [{ from: '2031-03-03', until: '2031-03-04', reason: 'starter generator' }];
+    const plan = await planOf({ aircraft: [{ ...aircraft!, absences }], bookedFlights: [mail] });
+    expect(plan.flights.filter(({ drums }) => drums > 0).map(({ date }) => date)).not.toEqual([]);
+    expect(plan.flights.filter(({ date }) => date <= '2031-03-04')).toMatchObject([
+      { id: 'X1', drums: 0, needsDecision: expect.stringContaining('T1 is away: starter generator.') },
+    ]);
+  });
+
+  it('a strip limit taken out: what was booked there is marked and carries no drum there', async () => {
+    const stripLimits = tinyTerritory().stripLimits.filter(({ place }) => place !== 'NOR');
+    const plan = await planOf({ stripLimits, bookedFlights: [mail] });
+    expect(plan.flights.find(({ id }) => id === 'X1')).toMatchObject({
+      drums: 0,
+      needsDecision: expect.stringContaining('Type T is not approved at NOR.'),
+    });
+    const landed = plan.flights.flatMap(({ stops }) => stops.filter(({ drums }) => drums > 0));
+    expect(landed.map(({ place }) => place)).toEqual(['SOU']);
+  });
+
   it('says what is missing where the end targets are to come from a hand plan and there is none', async () => {
     const outcome = await planScenario(tinyTerritory(), { ...options, endTarget: 'hand plan' }, solver);
     expect(outcome).toMatchObject({
@@ -96,19 +131,6 @@ describe('planning a scenario', () => {
 
   it('says on which day a booked flight has no pilot with the hours', async () => {
     const [pilot] = tinyTerritory().pilots;
-    const leg = { passengers: 0, passengersKg: kilograms(0), freightKg: kilograms(100) };
-    const mail: BookedFlight = {
-      id: 'X1',
-      date: '2031-03-04',
-      aircraft: 'T1',
-      configuration: 'drums',
-      purpose: 'mail',
-      heldHours: hours(2),
-      legs: [
-        { ...leg, from: 'HOM', to: 'NOR' },
-        { ...leg, from: 'NOR', to: 'HOM' },
-      ],
-    };
     const tired = { ...pilot!, flown: [{ date: '2031-03-02', blockHours: hours(31.5) }] };
     const scenario = tinyTerritory({ pilots: [tired], bookedFlights: [mail] });
     expect(await planScenario(scenario, options, solver)).toEqual({
@@ -151,5 +173,21 @@ describe('a plan made by hand', () => {
     const { plan, faults } = planByHand(tinyTerritory({ handPlan }), options);
     expect(plan.flights.map(({ id, pilot }) => `${id} ${pilot}`)).toEqual(['H1 P1', 'H2 P1']);
     expect(faults.map(({ where }) => where).join()).toContain('H2');
+  });
+
+  it('is told of every flight on an aircraft that broke down, and none is planned for it', () => {
+    const [aircraft] = tinyTerritory().aircraft;
+    const absences = [{ from: '2031-03-03', until: '2031-03-03', reason: 'starter generator' }];
+    const handPlan = [
+      {
+        ...{ id: 'H1', state: 'offered', date: '2031-03-03', aircraft: 'T1', from: 'HOM', to: 'HOM' },
+        stops: [{ place: 'NOR', drums: 4 }],
+      } as const,
+    ];
+    const { faults } = planByHand(
+      tinyTerritory({ aircraft: [{ ...aircraft!, absences }], handPlan }),
+      options,
+    );
+    expect(faults.map(({ what }) => what)).toContain('T1 is away: starter generator.');
   });
 });

@@ -12,7 +12,7 @@ interface Sent {
 
 /** Faults that the territory had before are not held against this change. */
 export const refuseNewFaults = (before: readonly Thing[], after: readonly Thing[], sent: Sent): void => {
-  const added = newOnes('faults', before, after);
+  const added = newOnes({ of: 'faults', ...sent }, before, after);
   if (added.length === 0) return;
   throw new Problem(
     'faults',
@@ -22,14 +22,16 @@ export const refuseNewFaults = (before: readonly Thing[], after: readonly Thing[
 };
 
 export const newDoubts = (before: readonly Thing[], after: readonly Thing[], sent: Sent): readonly Fault[] =>
-  newOnes('doubts', before, after).map(inBody(after, sent));
+  newOnes({ of: 'doubts', ...sent }, before, after).map(inBody(after, sent));
 
-type Found = 'faults' | 'doubts';
+interface Asked extends Pick<Sent, 'kind'> {
+  readonly of: 'faults' | 'doubts';
+}
 
-const newOnes = (of: Found, before: readonly Thing[], after: readonly Thing[]): readonly Fault[] => {
-  const found = foundIn(after, of);
+const newOnes = (asked: Asked, before: readonly Thing[], after: readonly Thing[]): readonly Fault[] => {
+  const found = foundIn(after, asked);
   if (found.length === 0) return [];
-  const known = new Set(foundIn(before, of).map(wordsOf));
+  const known = new Set(foundIn(before, asked).map(wordsOf));
   return found.filter((fault) => !known.has(wordsOf(fault)));
 };
 
@@ -44,8 +46,10 @@ const inBody = (after: readonly Thing[], { kind, several }: Sent) => {
   };
 };
 
-const foundIn = (things: readonly Thing[], of: Found): readonly Fault[] => {
-  const parsed = parseScenario(withEveryDay(assemble(things, new Date())));
+/** The hand plan keeps no news out of the territory; a line that is written anew has to fit. */
+const foundIn = (things: readonly Thing[], { of, kind: { list } }: Asked): readonly Fault[] => {
+  const document = withEveryDay(assemble(things, new Date()));
+  const parsed = parseScenario(document, list === 'handPlan' ? 'document' : 'ledger');
   if (of === 'doubts') return parsed.doubts;
   return parsed.ok ? [] : parsed.faults;
 };

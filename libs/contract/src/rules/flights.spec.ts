@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { afterSpoiling, type SpoiltCase } from '../tiny-document.js';
 
-describe('flights that stand can be flown', () => {
+describe('flights that stand are whole', () => {
   it.each<SpoiltCase>([
     [
       'from another place than home',
@@ -28,34 +28,11 @@ describe('flights that stand can be flown', () => {
       'bookedFlights[0].legs[1].from: the leg before it ends at XNOR. Start at XNOR, or correct that leg.',
     ],
     [
-      'on a day its tail is away',
-      (d) => {
-        d.flights[0].date = '2031-03-06';
-      },
-      'flights[0].aircraft: A1 is away from 2031-03-06 to 2031-03-06 (inspection). Move the flight, name another tail, or shorten the absence.',
-    ],
-    [
-      'on a day without flying',
-      (d) => {
-        d.flights[0].date = '2031-03-07';
-      },
-      'flights[0].date: 2031-03-07 is a day without flying. Move the flight, or take the day out of noFlyingDays.',
-    ],
-    [
       'a stop without a drum',
       (d) => {
         d.flights[0].stops[0].drums = 0;
       },
       'flights[0].stops[0].drums: the flight leaves no drum at XNOR. Give the drums, or take the stop out.',
-    ],
-    [
-      'to a strip its type is not approved for',
-      (d) => {
-        d.aircraftTypes.push({ ...d.aircraftTypes[0], id: 'B' });
-        d.stripLimits[1].type = 'B';
-        d.bookedFlights = [];
-      },
-      'flights[0].stops[0].place: type A is not approved at XNOR. Name a tail of an approved type, or add its strip limits.',
     ],
     [
       'more passengers than seats',

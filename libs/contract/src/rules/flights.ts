@@ -1,16 +1,11 @@
 import type { Scenario } from '@drumline/planning';
 import { across, each, type Finding, type Rule } from './rule.js';
 
-type FleetDays = Pick<Scenario, 'aircraft' | 'noFlyingDays'>;
-
-/** Flights that stand can be flown by the tail named, from its home, on a day it is there. */
+/** Flights are whole: from the home of the tail named and back, with a cabin that holds what they carry. */
 export const flightRules: readonly Rule[] = [
-  each('bookedFlights', ['aircraft', 'noFlyingDays'], daysOf),
-  each('flights', ['aircraft', 'noFlyingDays'], daysOf),
-  each('handPlan', ['aircraft', 'noFlyingDays'], daysOf),
-  each('flights', ['aircraft', 'stripLimits'], standingRoute),
-  each('handPlan', ['aircraft', 'stripLimits'], standingRoute),
-  each('bookedFlights', ['aircraft', 'stripLimits'], bookedRoute),
+  each('flights', ['aircraft'], standingRoute),
+  each('handPlan', ['aircraft'], standingRoute),
+  each('bookedFlights', ['aircraft'], bookedRoute),
   each('bookedFlights', ['aircraft', 'aircraftTypes'], bookedCabin),
   each('slings', [], function* ({ from, to }) {
     if (from === to) yield [['to'], `the sling goes from ${from} to ${from}.`, 'Correct one of the two.'];
@@ -26,48 +21,25 @@ export const flightRules: readonly Rule[] = [
   }),
 ];
 
-function* daysOf(
-  { aircraft: tail, date }: { readonly aircraft: string; readonly date: string },
-  { aircraft, noFlyingDays }: FleetDays,
-): Iterable<Finding> {
-  if (noFlyingDays.includes(date))
-    yield [
-      ['date'],
-      `${date} is a day without flying.`,
-      'Move the flight, or take the day out of noFlyingDays.',
-    ];
-  const away = aircraft
-    .find((line) => line.tail === tail)
-    ?.absences.find(({ from, until }) => from <= date && date <= until);
-  if (away !== undefined)
-    yield [
-      ['aircraft'],
-      `${tail} is away from ${away.from} to ${away.until} (${away.reason}).`,
-      'Move the flight, name another tail, or shorten the absence.',
-    ];
-}
-
 function* standingRoute(
   flight: Scenario['flights'][number],
-  { aircraft, stripLimits }: Pick<Scenario, 'aircraft' | 'stripLimits'>,
+  { aircraft }: Pick<Scenario, 'aircraft'>,
 ): Iterable<Finding> {
   const tail = aircraft.find((line) => line.tail === flight.aircraft);
   if (tail === undefined) return;
   if (flight.from !== tail.home) yield wrongHome(['from'], 'leaves', flight.from, tail);
-  for (const [index, stop] of flight.stops.entries()) {
-    yield* approved(stop.place, ['stops', index, 'place'], tail.type, stripLimits);
+  for (const [index, stop] of flight.stops.entries())
     if (stop.drums === 0)
       yield [
         ['stops', index, 'drums'],
         `the flight leaves no drum at ${stop.place}.`,
         'Give the drums, or take the stop out.',
       ];
-  }
 }
 
 function* bookedRoute(
   { aircraft: name, legs }: Scenario['bookedFlights'][number],
-  { aircraft, stripLimits }: Pick<Scenario, 'aircraft' | 'stripLimits'>,
+  { aircraft }: Pick<Scenario, 'aircraft'>,
 ): Iterable<Finding> {
   const tail = aircraft.find((line) => line.tail === name);
   for (const [index, leg] of legs.entries()) {
@@ -78,7 +50,6 @@ function* bookedRoute(
         `the leg before it ends at ${before.to}.`,
         `Start at ${before.to}, or correct that leg.`,
       ];
-    if (tail !== undefined) yield* approved(leg.to, ['legs', index, 'to'], tail.type, stripLimits);
   }
   if (tail === undefined) return;
   if (legs[0]!.from !== tail.home) yield wrongHome(['legs', 0, 'from'], 'leaves', legs[0]!.from, tail);
@@ -130,18 +101,3 @@ const wrongHome = (
   `the flight ${does} ${place}, but ${tail} is at home in ${home}.`,
   `Write ${home}, or name another tail.`,
 ];
-
-function* approved(
-  place: string,
-  path: readonly PropertyKey[],
-  type: string,
-  stripLimits: Scenario['stripLimits'],
-): Iterable<Finding> {
-  const there = stripLimits.filter((limit) => limit.place === place);
-  if (there.length > 0 && !there.some((limit) => limit.type === type))
-    yield [
-      path,
-      `type ${type} is not approved at ${place}.`,
-      'Name a tail of an approved type, or add its strip limits.',
-    ];
-}

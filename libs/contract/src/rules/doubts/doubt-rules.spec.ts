@@ -123,8 +123,44 @@ describe('what looks wrong is said and does not keep the document out', () => {
       },
       'caches[0].capacityDrums: XNOR holds 300 L, 1.5 drums, on a site for 1: no drum is planned to it until there is room. Correct the capacity, or where the drums are.',
     ],
+    [
+      'a flight on a day its tail is away',
+      (d) => {
+        d.flights[0].date = '2031-03-06';
+      },
+      'flights[0].aircraft: A1 is away from 2031-03-06 to 2031-03-06 (inspection). Move the flight, name another tail, or shorten the absence.',
+    ],
+    [
+      'a flight on a day without flying',
+      (d) => {
+        d.flights[0].date = '2031-03-07';
+      },
+      'flights[0].date: 2031-03-07 is a day without flying. Move the flight, or take the day out of noFlyingDays.',
+    ],
+    [
+      'a flight to a strip its type is not approved for any more',
+      (d) => {
+        d.aircraftTypes.push({ ...d.aircraftTypes[0], id: 'B' });
+        d.stripLimits[1].type = 'B';
+        d.bookedFlights = [];
+      },
+      'flights[0].stops[0].place: type A is not approved at XNOR. Name a tail of an approved type, or add its strip limits.',
+    ],
   ])('%s', (_name, spoil, doubt) => {
     expect(afterSpoiling(spoil)).toEqual({ faults: [], doubts: [doubt] });
+  });
+
+  it('an aircraft that breaks down is taken out whatever was booked on it or planned by hand', () => {
+    const { faults, doubts } = afterSpoiling((d) => {
+      d.handPlan = [{ ...d.flights[0], id: 'H1' }];
+      d.aircraft[0].absences = [{ from: '2031-03-03', until: '2031-03-04', reason: 'starter generator' }];
+    });
+    expect(faults).toEqual([]);
+    expect(doubts.map((doubt) => doubt.split(':')[0])).toEqual([
+      'bookedFlights[0].aircraft',
+      'flights[0].aircraft',
+      'handPlan[0].aircraft',
+    ]);
   });
 
   it('a distance within 20 % of the positions is taken as given: legs bend around weather and hills', () => {

@@ -1,6 +1,7 @@
 import type { Rule } from '../rule.js';
 import { crewDoubts } from './crew-doubts.js';
 import { distanceDoubts } from './distance-doubts.js';
+import { flightDoubts } from './flight-doubts.js';
 import { siteDoubts } from './site-doubts.js';
 import { unitDoubts } from './unit-doubts.js';
 import { zoneDoubts } from './zone-doubts.js';
@@ -12,4 +13,5 @@ export const doubtRules: readonly Rule[] = [
   ...unitDoubts,
   ...crewDoubts,
   ...siteDoubts,
+  ...flightDoubts,
 ];
