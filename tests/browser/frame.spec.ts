@@ -20,6 +20,36 @@ it('a dispatcher signs in and sees the day, the line to base and the pages', asy
   await expectAccessible(page);
 });
 
+it('says no day and draws no picture until the clock of the territory is known: that of this machine is another day', async () => {
+  const page = await office.signIn('dispatcher');
+  let letGo = () => {};
+  const held = new Promise<void>((resolve) => {
+    letGo = resolve;
+  });
+  await page.route('**/api/clock', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.evaluate(async () => {
+    for (const name of await caches.keys()) await caches.delete(name);
+  });
+  const year = String(new Date().getFullYear());
+  for (const path of ['morning', 'week', 'load', 'map', 'drums']) {
+    const answered = page.waitForResponse(/\/api\/settings\/current/);
+    await page.goto(`${office.url}/${path}`);
+    await answered;
+    await page.getByText('Hollowtarn').first().waitFor();
+    await page.getByText('Checking...').first().waitFor();
+    const said = await page.locator('body').textContent();
+    expect(said).not.toContain('Operating date');
+    expect(said).not.toContain(year);
+  }
+  letGo();
+  await page.getByText('Operating date').waitFor();
+  await page.getByRole('banner').first().getByText('Mon 14 June 2027').waitFor();
+  await page.getByRole('main').getByText('Mon 14 June 2027').first().waitFor();
+});
+
 it('Alt and a figure opens a page, with the focus on it', async () => {
   const page = await office.signIn('dispatcher');
   await page.keyboard.press('Alt+2');

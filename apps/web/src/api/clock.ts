@@ -28,8 +28,18 @@ const clockSchema = partOf<ClockAnswer>()(
 );
 type ClockSetting = z.output<typeof clockSchema>['settings'][number];
 
-const useClockSettings = (): readonly ClockSetting[] =>
-  useRead('/api/clock', clockSchema).value?.settings ?? [];
+const useClock = () => useRead('/api/clock', clockSchema);
+
+const useClockSettings = (): readonly ClockSetting[] => useClock().value?.settings ?? [];
+
+const isOnItsWay = ({ value, problem }: Read<unknown>): boolean =>
+  value === undefined && problem === undefined;
+
+/** The clock or the time zone of the territory is still on its way: this machine's own would be another day in a demo. */
+export const useIsClockAwaited = (): boolean => {
+  const clock = isOnItsWay(useClock());
+  return isOnItsWay(useSettings()) || clock;
+};
 
 /** The time of the territory, which in a demo is another day than on the wall; goes on by the half minute. */
 export const useNow = (): Date => {
@@ -67,6 +77,8 @@ export interface Calendar {
   readonly now: Date;
   /** Today at the territory, YYYY-MM-DD. */
   readonly today: string;
+  /** The same, "Tue 15 June 2027"; empty until the clock of the territory is known. */
+  readonly operatingDate: string;
   /** "06:55" of an instant, in the territory's time. */
   readonly time: (at: Date | string) => string;
   /** "Tue 15" of an instant or a day. */
@@ -85,7 +97,10 @@ export interface Calendar {
 export const useCalendar = (): Calendar => {
   const now = useNow();
   const zone = useSettings().value?.data.timeZone ?? 'UTC';
-  return calendarOf(now, zone);
+  const isAwaited = useIsClockAwaited();
+  const isKnown = useClock().value !== undefined && !isAwaited;
+  const calendar = calendarOf(now, zone);
+  return isKnown ? calendar : { ...calendar, operatingDate: '' };
 };
 
 /** The same outside of a component. */
@@ -102,13 +117,16 @@ export const calendarOf = (now: Date, timeZone: string): Calendar => {
   const isoDay = (at: Date | string) =>
     new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short' }).format(new Date(at));
   const today = isoDay(now);
+  const date = (at: Date | string) =>
+    as(at, { weekday: 'short', day: 'numeric', month: 'long', year: 'numeric' });
   return {
     now,
     today,
     time,
     isoDay,
     day: (at) => as(at, { weekday: 'short', day: 'numeric' }),
-    date: (at) => as(at, { weekday: 'short', day: 'numeric', month: 'long', year: 'numeric' }),
+    date,
+    operatingDate: date(today),
     span: (first, last) => {
       const ending = as(last, { day: 'numeric', month: 'long', year: 'numeric' });
       const isOneMonth = first.slice(0, 7) === last.slice(0, 7);

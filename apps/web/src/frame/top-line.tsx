@@ -15,7 +15,7 @@ import { Person } from './person.js';
 
 /** Where, which day, whether base hears us, what waits, who. */
 export const TopLine = () => {
-  const { date, today } = useCalendar();
+  const { operatingDate } = useCalendar();
   const settings = useSettings().value;
   const onTheWay = useEntriesWaiting();
   const kept = useLines().filter(isWaiting).length;
@@ -27,9 +27,11 @@ export const TopLine = () => {
       {settings !== undefined && (
         <>
           <span className="territory">{settings.data.title.split(',')[0]}</span>
-          <span>
-            Operating date <b>{date(today)}</b>
-          </span>
+          {operatingDate !== '' && (
+            <span>
+              Operating date <b>{operatingDate}</b>
+            </span>
+          )}
         </>
       )}
       <span role="status">

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { type ApiProblem, outOfReach, type Read, useLink } from '../api/index.js';
+import { type ApiProblem, outOfReach, type Read, useIsClockAwaited, useLink } from '../api/index.js';
 import { Button } from './button.js';
 import { MessageLine, ProblemLine, StaleLine } from './message.js';
 
@@ -9,16 +9,17 @@ interface PictureProps<T> {
 }
 
 /**
- * Shows what was read: "Checking..." until the first answer, the problem where there never was one, and otherwise the last
+ * Shows what was read: "Checking..." until the first answer, and the territory's clock, by which all of it is read; the problem where there never was one, and otherwise the last
  * picture, with a line above it when it could not be read again, or base does not hear us at all. A territory that is there
  * no more leaves no picture.
  */
 export function Picture<T>({ read, children }: PictureProps<T>) {
   const { value, readAt, again } = read;
   const problem = useWhyOfBefore(read);
+  const isClockAwaited = useIsClockAwaited();
   if (problem?.kind === 'not-set-up') return <ProblemLine problem={problem} />;
-  if (value === undefined) {
-    if (problem === undefined)
+  if (value === undefined || isClockAwaited) {
+    if (problem === undefined || value !== undefined)
       return (
         <p className="checking" role="status">
           Checking...

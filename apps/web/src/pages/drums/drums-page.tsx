@@ -43,14 +43,14 @@ export const DrumsPage = ({ at }: PageProps) => {
 
 const DrumsTitle = ({ stock, address }: { readonly stock: Stock | undefined; readonly address: Address }) => {
   const may = useMay();
-  const { date, today } = useCalendar();
+  const { operatingDate } = useCalendar();
   const noPlace = useNotSetUpYet('places');
   const noBatch = useNotSetUpYet('batches');
   const start = (act: string) => address.go({ act, drum: null, batch: null });
   return (
     <TitleBlock
       title="Drums"
-      sub={date(today)}
+      sub={operatingDate}
       acts={
         <>
           <SlipLinks />

@@ -1,6 +1,14 @@
 import './load.css';
 import { Link } from 'wouter';
-import { type Calendar, type Read, useCalendar, useList, useMay, useRead } from '../../api/index.js';
+import {
+  type Calendar,
+  type Read,
+  useCalendar,
+  useIsClockAwaited,
+  useList,
+  useMay,
+  useRead,
+} from '../../api/index.js';
 import type { PageProps } from '../../pages.js';
 import { Button, bothOf, Field, Picture, PrintLink, StateWord, TitleBlock } from '../../ui/index.js';
 import { BookedFlight } from './booked/booked-flight.js';
@@ -23,7 +31,7 @@ export const LoadPage = ({ at: [id] }: PageProps) => {
   if (id === undefined)
     return (
       <>
-        <TitleBlock title="Load" sub={calendar.date(calendar.today)} />
+        <TitleBlock title="Load" sub={calendar.operatingDate} />
         <Picture read={read}>
           {([standing, anyway]) => <FlightList flights={standing} booked={anyway} calendar={calendar} />}
         </Picture>
@@ -49,7 +57,8 @@ type Listed = readonly [readonly FlightRow[], readonly BookedRow[]];
 /** A storekeeper loads flights that carry drums; those that fly anyway belong to the programme. */
 const useFlights = ({ today }: Calendar): Read<Listed> => {
   const seesBooked = useMay()('programme', 'view');
-  const flights = useList(`/api/flights?from=${today}`, flightSchema);
+  const path = useIsClockAwaited() ? null : `/api/flights?from=${today}`;
+  const flights = useList(path, flightSchema);
   const booked = useList(seesBooked ? '/api/booked-flights' : null, bookedSchema);
   if (seesBooked) return bothOf(flights, booked);
   return { ...flights, value: flights.value && [flights.value, []] };

@@ -9,11 +9,12 @@ import { useNetwork } from './use-map.js';
 
 /** Drawn from the places table alone: no tiles, no other host. */
 export const MapPage = ({ at }: PageProps) => {
-  const { date, day, today } = useCalendar();
+  const { date, day, today, operatingDate } = useCalendar();
   const network = useNetwork();
   const [search, setSearch] = useSearchParams();
   const [, navigate] = useLocation();
   const shown = dayIn(search.get('day')) ?? today;
+  const shownWords = shown === today ? operatingDate : date(shown);
   const dates = network.value?.outlook.dates ?? [];
   const levelsOf = dates.includes(shown) ? `End of ${day(shown)}` : 'Now';
   const goTo = (to: string) => setSearch(to === today ? {} : { day: to }, { replace: true });
@@ -21,7 +22,7 @@ export const MapPage = ({ at }: PageProps) => {
     <>
       <TitleBlock
         title="Map"
-        sub={date(shown)}
+        sub={shownWords}
         acts={
           <>
             <Button press="[" onPress={() => goTo(addDays(shown, -1))}>
@@ -34,7 +35,7 @@ export const MapPage = ({ at }: PageProps) => {
           </>
         }
       >
-        <Field label="Flights drawn">{date(shown)}</Field>
+        <Field label="Flights drawn">{shownWords}</Field>
         <Field label="Levels">{levelsOf}</Field>
         <Field label="Drawn from the places table">A picture for talking, not for navigation</Field>
       </TitleBlock>

@@ -36,7 +36,7 @@ export const MorningPage = () => {
     <>
       <TitleBlock
         title="Morning"
-        sub={calendar.date(calendar.today)}
+        sub={calendar.operatingDate}
         acts={<PageActs read={read} onOpen={setOpen} />}
       >
         {read.value !== undefined && <MorningFields morning={read.value} rows={rows} calendar={calendar} />}

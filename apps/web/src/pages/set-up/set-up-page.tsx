@@ -24,11 +24,11 @@ const others: readonly (readonly [name: string, title: string])[] = [
 
 /** Everything that people keep: nothing needs an edited file. */
 export const SetUpPage = ({ at }: PageProps) => {
-  const { date, today } = useCalendar();
+  const { operatingDate } = useCalendar();
   const [name, ...rest] = at;
   const title =
     name === undefined
-      ? date(today)
+      ? operatingDate
       : name === 'begin'
         ? 'A first territory, step by step'
         : ([...sections.map((section) => [section.name, section.title] as const), ...others].find(
