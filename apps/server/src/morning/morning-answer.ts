@@ -60,6 +60,8 @@ export interface MorningAnswer {
     readonly at: ClockTime;
     readonly flight: string;
     readonly aircraft: string;
+    /** Past its hour by so many minutes and not given to its pilot; 0: still to come. */
+    readonly lateMinutes: number;
   } | null;
   readonly worstOdds: {
     readonly place: string;
@@ -70,7 +72,7 @@ export interface MorningAnswer {
   readonly bases: readonly FuelAtBase[];
 }
 
-/** A flight that waits for somebody: offered, or marked. */
+/** A flight that waits for somebody: offered, or marked, or approved and past its hour without having been given. */
 export interface DecideFlight {
   readonly id: string;
   readonly state: FlightState;

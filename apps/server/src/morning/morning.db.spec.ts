@@ -236,6 +236,18 @@ it('the clock of a drill is set to another hour: what was done before it keeps i
   );
 });
 
+it('an approved flight that should be off stands until it is given or called off, and is the first take-off, late', async () => {
+  const { id, date, departs } = (await morning()).flights.find((each) => each.date === '2027-06-14')!;
+  await desk.act(desk.dispatcher, id, 'approve');
+  const { flights, firstTakeOff } = await morning();
+  const line = flights.find((each) => each.id === id);
+  expect(line).toMatchObject({ state: 'approved', needsDecision: null, by: `${date}T${departs}:00Z` });
+  expect(firstTakeOff).toMatchObject({ at: departs, lateMinutes: expect.any(Number) });
+  expect(firstTakeOff!.lateMinutes).toBeGreaterThan(60);
+  await desk.act(desk.dispatcher, id, 'call-off', { reason: 'too late' });
+  expect((await morning()).flights.map((each) => each.id)).not.toContain(id);
+});
+
 it('a hold stays to be decided on until every place and crew has been called', async () => {
   const id = randomUUID();
   const minute = { happenedAt: '2027-06-14T06:00:00Z', writtenAt: '2027-06-14T06:00:00Z', means: 'screen' };

@@ -16,25 +16,38 @@ import type {
   UnheardFlight,
 } from './morning-answer.js';
 
-/** Marked flights, and those that are offered; first due first. */
+/** Marked flights, those that are offered, and approved ones past their hour that nobody has given; first due first. */
 export const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] => {
   const reasonOf = ifDeclinedByFlight(scenario);
   return flights
-    .filter(
-      ({ state, needsDecision }) =>
-        state === 'offered' || (needsDecision !== null && markableStates.includes(state)),
-    )
+    .filter((flight) => isToDecide(flight, scenario))
     .map((flight) => ({
       ...inShort(flight),
       state: flight.state,
       needsDecision: flight.needsDecision,
-      by: decideBy(asked(flight), scenario.firstDay, scenario.timeZone),
+      by: isNotGiven(flight, scenario)
+        ? instantOf(flight.date, flight.departs, scenario.timeZone)
+        : decideBy(asked(flight), scenario.firstDay, scenario.timeZone),
       ...reasonOf(flight.id),
     }))
     .toSorted(
       (one, other) => epochMinutes(one.by) - epochMinutes(other.by) || (one.departs < other.departs ? -1 : 1),
     );
 };
+
+type ToDecide = Pick<Flight, 'state' | 'needsDecision' | 'date' | 'departs'>;
+type Moment = Pick<Board['scenario'], 'asOf' | 'timeZone'>;
+
+export const isToDecide = (flight: ToDecide, moment: Moment): boolean =>
+  flight.state === 'offered' ||
+  (flight.needsDecision !== null && markableStates.includes(flight.state)) ||
+  isNotGiven(flight, moment);
+
+/** It should be off, and its pilot was never told to go. */
+const isNotGiven = ({ state, needsDecision, date, departs }: ToDecide, { asOf, timeZone }: Moment): boolean =>
+  state === 'approved' &&
+  needsDecision === null &&
+  epochMinutes(instantOf(date, departs, timeZone)) < epochMinutes(asOf);
 
 /** What was done last offered the flight or marked it. */
 const asked = ({ date, departs, changedAt }: Flight) => ({

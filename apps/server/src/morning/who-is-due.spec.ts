@@ -3,6 +3,7 @@ import type { Flight } from '../flights/store/flight.table.js';
 import { crewsNotHeard } from './crews-not-heard.js';
 import { decideBy } from './decide-by.js';
 import { firstTakeOff } from './first-take-off.js';
+import { isToDecide } from './to-decide.js';
 
 const moment = { asOf: '2027-06-14T08:30:00Z', timeZone: 'Etc/GMT' };
 const flight = (id: string, state: Flight['state'], departs: string) =>
@@ -47,10 +48,31 @@ describe('the first take-off', () => {
   ];
 
   it('is the first that is still to come: not one that should be off, not one that was declined', () => {
-    expect(firstTakeOff({ flights, scenario })).toEqual({ at: '09:00', flight: 'F03', aircraft: 'A2' });
+    expect(firstTakeOff({ flights, scenario })).toEqual({
+      ...{ at: '09:00', flight: 'F03', aircraft: 'A2', lateMinutes: 0 },
+    });
     const before = { ...scenario, asOf: '2027-06-14T07:00:00Z' } as const;
     expect(firstTakeOff({ flights, scenario: before })).toMatchObject({ flight: 'F01' });
     const evening = { ...scenario, asOf: '2027-06-14T16:50:00Z' } as const;
-    expect(firstTakeOff({ flights, scenario: evening })).toBeNull();
+    expect(firstTakeOff({ flights: flights.slice(1), scenario: evening })).toBeNull();
+  });
+
+  it('past its hour and not given it is still the first, and late', () => {
+    const approved = [{ ...flight('F06', 'approved', '06:51'), aircraft: 'A1' }, ...flights];
+    expect(firstTakeOff({ flights: approved, scenario })).toEqual({
+      ...{ at: '06:51', flight: 'F06', aircraft: 'A1', lateMinutes: 12 },
+    });
+  });
+});
+
+describe('what is to be decided', () => {
+  const at = (asOf: string, state: Flight['state']) =>
+    isToDecide({ ...flight('F06', state, '07:00'), needsDecision: null }, { asOf, timeZone: 'Etc/GMT' });
+
+  it('an approved flight that should be off and was never given, from its hour on until it is given', () => {
+    expect(at('2027-06-14T07:00:00Z', 'approved')).toBe(false);
+    expect(at('2027-06-14T07:12:00Z', 'approved')).toBe(true);
+    expect(at('2027-06-14T07:12:00Z', 'given')).toBe(false);
+    expect(at('2027-06-14T07:12:00Z', 'called off')).toBe(false);
   });
 });

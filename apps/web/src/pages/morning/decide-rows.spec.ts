@@ -92,6 +92,18 @@ describe('decide now', () => {
     expect(rows.map(({ state }) => state)).toEqual(['Offered, late by 25 min']);
   });
 
+  it('an approved flight past its hour stands until it is given, moved or called off, and says what that takes', () => {
+    const f06 = { ...flight('F06', '2027-06-15', '2027-06-15T06:43:00Z'), state: 'approved' };
+    const [row] = decideRows({ ...quietMorning, flights: [f06] }, calendar);
+    expect(row).toMatchObject({
+      time: '06:43',
+      state: 'Approved, not given, 12 min late',
+      words:
+        '6 drums, FW3. Give it, move it, or call it off. If it does not fly: XLOR falls below minimum today. And one cache more.',
+      act: { label: 'Open flight', path: '/week/F06' },
+    });
+  });
+
   it('a flight whose day is over stands before all else: did it fly; and one that was never approved says so', () => {
     const { by: _, ifDeclined: __, ...f01 } = { ...flight('F01', '2027-06-14', asOf), state: 'approved' };
     const didTheyFly = [f01, { ...f01, id: 'F03', state: 'offered' }];

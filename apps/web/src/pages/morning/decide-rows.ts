@@ -60,14 +60,17 @@ const isSoon = ({ needsDecision, by }: Flight, { asOf }: Morning): boolean =>
 const flightRow = (flight: Flight, calendar: Calendar, asOf: string): DecideRow => {
   const { id, aircraft, route, date, state, needsDecision, drums, ifDeclined, pilot } = flight;
   const day = date === calendar.today ? '' : `, ${calendar.day(date)}`;
+  const isNotGiven = state === 'approved' && needsDecision === null;
   const load = `${inWords(drums, 'drums')}${pilot === null ? ', no pilot yet' : `, ${pilot}`}.`;
   return {
     key: id,
     time: calendar.when(flight.by),
     head: `${id}, ${aircraft} ${route.slice(0, -1).join('-')}${day}`,
-    state: `${capital(state)}${lateWords(flight, asOf)}`,
+    state: isNotGiven
+      ? `Approved, not given, ${ageWords(flight.by, asOf)} late`
+      : `${capital(state)}${lateWords(flight, asOf)}`,
     needsDecision: needsDecision !== null,
-    words: `${withoutName(needsDecision, id) ?? load} If declined: ${inShort(ifDeclined)}`,
+    words: `${withoutName(needsDecision, id) ?? load} ${isNotGiven ? 'Give it, move it, or call it off. If it does not fly' : 'If declined'}: ${inShort(ifDeclined)}`,
     act: { kind: 'open', label: 'Open flight', path: `/week/${id}` },
     canReplan: needsDecision !== null,
   };

@@ -2,6 +2,7 @@ import type { Calendar } from '../../api/index.js';
 import { Field, inWords } from '../../ui/index.js';
 import type { DecideRow } from './decide-row.js';
 import type { Morning } from './morning-read.js';
+import { timeWords } from './not-heard-rows.js';
 import { reserveSaid } from './reserve-words.js';
 
 interface MorningFieldsProps {
@@ -22,7 +23,8 @@ export const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) =
     <>
       <Field
         label="First take-off"
-        note={firstTakeOff === null ? undefined : `${firstTakeOff.flight}, ${firstTakeOff.aircraft}`}
+        state={firstTakeOff !== null && firstTakeOff.lateMinutes > 0 ? 'grave' : 'plain'}
+        note={firstTakeOff === null ? undefined : takeOffWords(firstTakeOff)}
       >
         {firstTakeOff?.at ?? 'none still to come'}
       </Field>
@@ -53,3 +55,7 @@ export const MorningFields = ({ morning, rows, calendar }: MorningFieldsProps) =
     </>
   );
 };
+
+/** "F06, A1", and past its hour "F06, A1, 12 min late". */
+const takeOffWords = ({ flight, aircraft, lateMinutes }: NonNullable<Morning['firstTakeOff']>): string =>
+  [flight, aircraft, ...(lateMinutes > 0 ? [`${timeWords(lateMinutes)} late`] : [])].join(', ');

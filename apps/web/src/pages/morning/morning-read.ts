@@ -190,7 +190,9 @@ export const morningSchema = partOf<MorningAnswer>()(
     strips: z.array(strip),
     away: z.array(away),
     overdueRule: z.object({ afterMinutes: z.number(), reference: z.string() }).nullable(),
-    firstTakeOff: z.object({ at: z.string(), flight: z.string(), aircraft: z.string() }).nullable(),
+    firstTakeOff: z
+      .object({ at: z.string(), flight: z.string(), aircraft: z.string(), lateMinutes: z.number() })
+      .nullable(),
     worstOdds: z
       .object({ place: z.string(), morningCancel: z.number(), afternoonCancel: z.number() })
       .nullable(),

@@ -101,9 +101,12 @@ const keptWords = (kept: KeptSurfaceReport | undefined, { when }: Calendar): str
     : ` Kept here, not sent: ${kept.report.state}, ${when(kept.report.at)}, ${kept.report.by}.`;
 
 /** "3 h", and from two days on "12 days". */
-export const ageWords = (since: string, asOf: string): string => {
-  const hours = Math.max(0, (Date.parse(asOf) - Date.parse(since)) / 3_600_000);
-  if (hours < 1) return `${Math.round(hours * 60)} min`;
+export const ageWords = (since: string, asOf: string): string =>
+  timeWords(Math.max(0, (Date.parse(asOf) - Date.parse(since)) / 60_000));
+
+export const timeWords = (minutes: number): string => {
+  const hours = minutes / 60;
+  if (hours < 1) return `${Math.round(minutes)} min`;
   return hours < 48 ? inWords(Math.floor(hours), 'h') : inWords(Math.floor(hours / 24), 'days');
 };
 

@@ -85,6 +85,9 @@ export const morningAnswer = z
         at: clockTime,
         flight: z.string(),
         aircraft: z.string(),
+        lateMinutes: z
+          .number()
+          .describe('Past its hour by so many minutes and not given to its pilot; 0: still to come.'),
       })
       .nullable(),
     worstOdds: z

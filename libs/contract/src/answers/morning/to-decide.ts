@@ -20,7 +20,11 @@ export const decideFlightAnswer = z
     ifDeclined: z.string(),
     protects: protectedCache.nullable(),
   })
-  .meta({ id: 'DecideFlight', description: 'A flight that waits for somebody: offered, or marked.' });
+  .meta({
+    id: 'DecideFlight',
+    description:
+      'A flight that waits for somebody: offered, or marked, or approved and past its hour without having been given.',
+  });
 
 export const unheardFlightAnswer = decideFlightAnswer
   .omit({ by: true, ifDeclined: true, protects: true })
