@@ -9,6 +9,7 @@ import { DrawForm } from '../forms/draw-form.js';
 import { MinimumForm } from '../forms/minimum-form.js';
 import { ProgrammeForm } from '../forms/programme-form.js';
 import { DayTable } from '../table/day-table.js';
+import { askedWords } from './asked-words.js';
 import { CasePanel } from './case-panel.js';
 import { caseSchema } from './case-read.js';
 import { LastClosedCase } from './last-closed-case.js';
@@ -164,13 +165,12 @@ const Minimum = ({ cache, caches, onService }: Omit<CacheSideProps, 'named'> & {
 const Ahead = ({ cache, caches }: Pick<CacheSideProps, 'caches'> & { readonly cache: Cache }) => {
   const { day } = useCalendar();
   const dayName = dayNames(caches.dates, day);
-  const asked = cache.deliveries.filter(({ needsDecision }) => needsDecision !== null);
+  const asked = askedWords(cache.deliveries);
   return (
     <p className="cache-words">
-      {asked.length > 0 && (
+      {asked !== '' && (
         <>
-          <b className="plum">?</b> {asked.map(({ flight }) => flight).join(', ')}{' '}
-          {asked.length === 1 ? 'needs' : 'need'} a decision: {asked[0]!.needsDecision}{' '}
+          <b className="plum">?</b> {asked}{' '}
         </>
       )}
       {coverWords(cache, dayName)}
