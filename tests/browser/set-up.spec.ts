@@ -213,3 +213,22 @@ it('a file that is brought in is done with: what it did is told, and no fault is
   await drums.getByText('Brought in: drums.csv. New: 1. Changed: 0. Taken out: 0.').waitFor();
   expect(await drums.getByText('A file with faults stays out.').count()).toBe(0);
 });
+
+it('the dry run is of what the tick says now: changed, the file is tried anew before it can be brought in', async () => {
+  const page = await office.signIn('set-up');
+  await page.goto('/set-up/files');
+  const tasks = page.getByRole('region', { name: 'Helicopter tasks, CSV' });
+  const text = await (await page.request.get('/api/csv/helicopter-tasks')).text();
+  const [heads, first] = text.split('\n');
+  await tasks
+    .getByLabel('Bring in a CSV file')
+    .setInputFiles({ name: 'one.csv', mimeType: 'text/csv', buffer: Buffer.from(`${heads}\n${first}\n`) });
+  await tasks.getByText(/Not in the file, and left as they are: /).waitFor();
+  const asked = page.waitForRequest(/helicopter-tasks\?dryRun=true&remove=yes/);
+  await tasks.getByLabel('What is not in the file is taken out').check();
+  await asked;
+  await tasks.getByText(/Not in the file, and taken out: /).waitFor();
+  await tasks.getByLabel('What is not in the file is taken out').uncheck();
+  await tasks.getByText(/Not in the file, and left as they are: /).waitFor();
+  await tasks.getByText('Nothing in it is new.').waitFor();
+});

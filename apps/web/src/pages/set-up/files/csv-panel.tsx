@@ -16,7 +16,8 @@ const triedSchema = z.object({
   doubts: z.array(z.object({ path: z.string(), problem: z.string(), remedy: z.string() })),
   proposal: z.object({ subject: z.string() }).optional(),
 });
-type Tried = z.output<typeof triedSchema>;
+/** `isRemoving`: as the tick stood then. */
+type Tried = z.output<typeof triedSchema> & { readonly isRemoving: boolean };
 
 interface CsvFile {
   readonly name: string;
@@ -28,17 +29,26 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
   const may = useMay();
   const [file, setFile] = useState<CsvFile>();
   const [isRemoving, setRemoving] = useState(false);
-  const [tried, setTried] = useState<Tried>();
-  const query = (dryRun: boolean) =>
-    `?dryRun=${dryRun}${of === 'drums' ? '' : `&remove=${isRemoving ? 'yes' : 'no'}`}`;
-  const dryRun = useAct(async (text: string) => {
+  const [last, setTried] = useState<Tried>();
+  // A dry run that answers late, of before the tick was changed, shows nothing.
+  const tried = last?.isRemoving === isRemoving ? last : undefined;
+  const send = async (text: string, how: { readonly dryRun: boolean; readonly isRemoving: boolean }) => {
+    const remove = of === 'drums' ? '' : `&remove=${how.isRemoving ? 'yes' : 'no'}`;
+    return (await post(`/api/csv/${of}?dryRun=${how.dryRun}${remove}`, text, { schema: triedSchema })).body;
+  };
+  const dryRun = useAct(async (text: string, isRemoving: boolean) => {
     setTried(undefined);
-    setTried((await post(`/api/csv/${of}${query(true)}`, text, { schema: triedSchema })).body);
+    setTried({ ...(await send(text, { dryRun: true, isRemoving })), isRemoving });
   });
-  const bring = useAct(
-    () => post(`/api/csv/${of}${query(false)}`, file!.text, { schema: triedSchema }),
-    '/api/',
-  );
+  const bring = useAct(() => send(file!.text, { dryRun: false, isRemoving }), '/api/');
+  const tryIt = (text: string, removing = isRemoving) => {
+    bring.clear();
+    void dryRun.run(text, removing);
+  };
+  const tick = (removing: boolean) => {
+    setRemoving(removing);
+    if (file !== undefined) tryIt(file.text, removing);
+  };
   const [done, setDone] = useState<string>();
   const [unread, setUnread] = useState<Record<'name' | 'why', string>>();
   const take = (text: string, name: string) => {
@@ -47,14 +57,14 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
     const why = unreadable(text);
     setUnread(why === undefined ? undefined : { name, why });
     setFile(why === undefined ? { text, name } : undefined);
-    if (why === undefined) void dryRun.run(text);
+    if (why === undefined) tryIt(text);
   };
   const submit = async () => {
     const answer = await bring.run();
     if (answer === undefined) return;
     setTried(undefined);
     setFile(undefined);
-    const { added, changed = 0, removed = 0, proposal } = answer.body;
+    const { added, changed = 0, removed = 0, proposal } = answer;
     setDone(
       proposal === undefined
         ? `Brought in: ${file!.name}. New: ${added}. Changed: ${changed}. Taken out: ${removed}.`
@@ -71,7 +81,7 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
         <>
           <FileEntry label="Bring in a CSV file" accept=".csv,text/csv" onRead={take} />
           {of !== 'drums' && (
-            <Tick label="What is not in the file is taken out" checked={isRemoving} onChange={setRemoving} />
+            <Tick label="What is not in the file is taken out" checked={isRemoving} onChange={tick} />
           )}
           <a href={`/api/csv/${of}`} download={`${of}.csv`}>
             Download as a CSV file
@@ -103,20 +113,20 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
       ) : (
         <ProblemLine problem={problem} />
       )}
-      {tried !== undefined && <WouldDo tried={tried} isRemoving={isRemoving} />}
+      {tried !== undefined && <WouldDo tried={tried} />}
       {tried !== undefined && (
         <FaultTable caption="Worth a look: these keep nothing out" faults={tried.doubts} wordsOf={wordsOf} />
       )}
       {done !== undefined && <MessageLine kind="note" what={done} />}
       {file !== undefined && (
         <div className="set-up-acts">
-          <Button busy={dryRun.isSending} onPress={() => void dryRun.run(file.text)}>
+          <Button busy={dryRun.isSending} onPress={() => tryIt(file.text)}>
             Try it again
           </Button>
           <Button
             kind="main"
             busy={bring.isSending}
-            offBecause={offBecause(tried, isRemoving)}
+            offBecause={dryRun.isSending ? 'It is being tried.' : offBecause(tried)}
             onPress={() => void submit()}
           >
             {of === 'strip-limits' ? 'Propose the limits' : 'Bring it in'}
@@ -127,9 +137,9 @@ export const CsvPanel = ({ of, title }: { readonly of: CsvName; readonly title: 
   );
 };
 
-const offBecause = (tried: Tried | undefined, isRemoving: boolean): string | undefined => {
+const offBecause = (tried: Tried | undefined): string | undefined => {
   if (tried === undefined) return 'A file with faults stays out.';
-  const changes = tried.added + (tried.changed ?? 0) + (isRemoving ? tried.notInFile.length : 0);
+  const changes = tried.added + (tried.changed ?? 0) + (tried.isRemoving ? tried.notInFile.length : 0);
   return changes === 0 ? 'Nothing in it is new.' : undefined;
 };
 
@@ -153,8 +163,8 @@ const Counts = ({ text, faults, tried }: CountsProps) => {
   );
 };
 
-const WouldDo = ({ tried, isRemoving }: { readonly tried: Tried; readonly isRemoving: boolean }) => {
-  const { added, changed = 0, unchanged = 0, notInFile } = tried;
+const WouldDo = ({ tried }: { readonly tried: Tried }) => {
+  const { added, changed = 0, unchanged = 0, notInFile, isRemoving } = tried;
   return (
     <p className="read" role="status">
       <b>Nothing has been saved yet.</b> New: {added}. Changed: {changed}. As they are: {unchanged}.
