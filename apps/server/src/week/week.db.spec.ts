@@ -98,7 +98,7 @@ describe('the decision card', () => {
     const untilDate = '2027-06-16';
     await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, { ...report, untilDate });
     const { today, faults, weighed } = await card('F05');
-    expect([Math.round(weighed!.kg), weighed!.lb]).toEqual([1078, 2378]);
+    expect([Math.round(weighed!.kg), weighed!.lbOnLegs]).toEqual([1078, [2378]]);
     // product.md, T1: B from ALD 6 > 4 drums, 531 lb over with the drums as weighed (1,078 kg); at 180 kg each 534 lb: 2,381 lb
     // of drums in place of 2,378 lb.
     const [binding, dry] = today!.legs[0]!.limits;

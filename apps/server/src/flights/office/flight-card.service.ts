@@ -47,10 +47,15 @@ const faultsToday = (board: Board, flight: Flight, loads: readonly Load[]) => {
 
 const weighed = ({ scenario }: Board, loads: readonly Load[]): CardAnswer['weighed'] => {
   const weights = new Map(scenario.drums.map(({ number, grossKg }) => [number, grossKg]));
-  const drums = loads.flatMap(({ drum }) => (drum === null ? [] : (weights.get(drum) ?? [])));
+  const drums = loads.flatMap(({ drum, stop }) => {
+    const kg = weights.get(drum ?? '');
+    return kg === undefined ? [] : [{ stop, kg, lb: printedLbOf(kg) }];
+  });
   if (loads.length === 0 || drums.length < loads.length) return null;
+  const lbFrom = (leg: number) => drums.reduce((sum, { stop, lb }) => (stop < leg ? sum : sum + lb), 0);
+  const legs = Math.max(...drums.map(({ stop }) => stop)) + 1;
   return {
-    kg: drums.reduce((sum, kg) => sum + kg, 0),
-    lb: drums.reduce((sum, kg) => sum + printedLbOf(kg), 0),
+    kg: drums.reduce((sum, { kg }) => sum + kg, 0),
+    lbOnLegs: Array.from({ length: legs }, (_, leg) => lbFrom(leg)),
   };
 };

@@ -77,13 +77,13 @@ export const cardAnswer = z
       .describe('Numbers of the drums set aside; null: still to be filled.'),
     weighed: z
       .strictObject({
-        kg: z.number(),
-        lb: z.number(),
+        kg: z.number().describe('Of all of them.'),
+        lbOnLegs: z
+          .array(z.number())
+          .describe('Aboard on each leg that has drums, the whole pounds of each drum added.'),
       })
       .nullable()
-      .describe(
-        'What the drums set aside weigh together, full: kg, and the whole pounds of each added; null: not all are named.',
-      ),
+      .describe('What the drums set aside weigh, full; null: not all are named.'),
     today: flightCardAnswer
       .nullable()
       .describe("By today's facts; null: its day is over, or it is no part of a plan any more."),

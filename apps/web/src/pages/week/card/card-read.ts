@@ -121,7 +121,7 @@ export const cardSchema = partOf<CardAnswer>()(
     planned: plannedSchema,
     reason: z.string().nullable(),
     drumNumbers: z.array(z.object({ place: z.string(), drum: z.string().nullable() })),
-    weighed: z.object({ kg: z.number(), lb: z.number() }).nullable(),
+    weighed: z.object({ kg: z.number(), lbOnLegs: z.array(z.number()) }).nullable(),
     today: todaySchema.nullable(),
     faults: z.array(z.object({ path: z.string(), problem: z.string(), remedy: z.string() })),
     ifDeclined: consequenceSchema.nullable(),

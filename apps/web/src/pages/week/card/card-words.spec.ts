@@ -58,21 +58,31 @@ describe('the card', () => {
   });
 
   it('says what the drums as weighed leave: 2,378 lb printed instead of 2,381 lb at 180 kg a drum', () => {
-    const card = (weighed: { kg: number; lb: number } | null) =>
+    const card = (weighed: Card['weighed']) =>
       ({
         weighed,
-        today: { load: { drums: 6, kg: 1080 }, legs: [{ limits: [limit({ spareLb: -534 })] }] },
+        today: {
+          load: { drums: 6, kg: 1080 },
+          legs: [{ drumsAboard: 6, limits: [limit({ spareLb: -534 })] }],
+        },
       }) as unknown as Card;
-    expect(weighedWords(card({ kg: 1078.2, lb: 2378 }))).toBe(
+    expect(weighedWords(card({ kg: 1078.2, lbOnLegs: [2378] }))).toBe(
       'As weighed, 1,078 kg, as on Load: XLOR landing, soft, 531 lb over.',
     );
     // Positions have no pounds: where they bind, the nearest weight is said.
     const positions = limit({ name: 'drum positions', place: null, limitLb: null, positions: 6 });
-    const taken = card({ kg: 1078.2, lb: 2378 });
-    taken.today!.legs[0]!.limits.unshift(positions);
+    const taken = card({ kg: 1078.2, lbOnLegs: [2378] });
+    const dry = limit({ surface: 'dry', limitLb: 8300, spareLb: 166 });
+    Object.assign(taken.today!.legs[0]!, { to: 'XLOR', surface: 'soft' });
+    taken.today!.legs[0]!.limits.unshift(positions, dry);
     expect(weighedWords(taken)).toBe('As weighed, 1,078 kg, as on Load: XLOR landing, soft, 531 lb over.');
-    expect(weighedWords(card({ kg: 1080, lb: 2381 }))).toBeNull();
+    expect(weighedWords(card({ kg: 1080, lbOnLegs: [2381] }))).toBeNull();
     expect(weighedWords(card(null))).toBeNull();
+    // Of two legs the tighter one is said, with what is aboard on it.
+    const second = limit({ place: 'XGAN', surface: 'soft', spareLb: -600 });
+    const two = card({ kg: 1078.2, lbOnLegs: [2378, 1580] });
+    two.today!.legs.push({ ...two.today!.legs[0]!, drumsAboard: 4, limits: [second] });
+    expect(weighedWords(two)).toBe('As weighed, 1,078 kg, as on Load: XGAN landing, soft, 593 lb over.');
     expect(planningWords({ load: { drums: 6, kg: 1080 } } as unknown as Today)).toBe('at 180 kg a drum');
     expect(planningWords({ load: { drums: 2, kg: 365 } } as unknown as Today)).toBe('at 182.5 kg a drum');
   });

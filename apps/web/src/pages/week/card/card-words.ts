@@ -69,15 +69,28 @@ export const heardWords = ({ report, staleAt, isStale, counts }: Heard, when: Wh
 export const planningWords = ({ load }: Pick<Today, 'load'>): string | null =>
   load.drums === 0 ? null : `at ${figure(load.kg / load.drums, 1).replace(/\.0$/, '')} kg a drum`;
 
-/** What the drums set aside leave under the nearest of the weights, in the whole pounds of each, where the sum differs. */
+/** What the drums set aside leave under the nearest of the weights of all legs, in the whole pounds of each, where the sum differs. */
 export const weighedWords = ({ weighed, today }: Pick<Card, 'weighed' | 'today'>): string | null => {
-  const nearest = today?.legs[0]?.limits.find(({ limitLb }) => limitLb !== null);
-  if (weighed === null || today === null || nearest === undefined) return null;
-  const plannedLb = Math.round(poundsFromKilograms(kilograms(today.load.kg)));
-  if (plannedLb === weighed.lb) return null;
-  const room = roomWords(nearest.spareLb + plannedLb - weighed.lb);
-  return `As weighed, ${inWords(weighed.kg, 'kg')}, as on Load: ${limitWords(nearest.name, nearest.place)}${nearest.surface === 'soft' ? ', soft,' : ''} ${room}.`;
+  if (weighed === null || today === null) return null;
+  const legs = today.legs.flatMap((leg, index) => {
+    const { limits, drumsAboard } = leg;
+    const nearest = limits.find((limit) => limit.limitLb !== null && !isToCompare(leg, limit));
+    const weighedLb = weighed.lbOnLegs[index];
+    if (nearest === undefined || weighedLb === undefined) return [];
+    const plannedLb = Math.round(
+      poundsFromKilograms(kilograms((today.load.kg / today.load.drums) * drumsAboard)),
+    );
+    return [{ nearest, lighterLb: plannedLb - weighedLb, room: nearest.spareLb + plannedLb - weighedLb }];
+  });
+  if (legs.every(({ lighterLb }) => lighterLb === 0)) return null;
+  const { nearest, room } = legs.reduce((one, other) => (other.room < one.room ? other : one));
+  const soft = nearest.surface === 'soft' ? ', soft,' : '';
+  return `As weighed, ${inWords(weighed.kg, 'kg')}, as on Load: ${limitWords(nearest.name, nearest.place)}${soft} ${roomWords(room)}.`;
 };
+
+/** The dry landing limit of a strip that is soft. */
+const isToCompare = ({ to, surface }: LegLimits, limit: LimitLine): boolean =>
+  surface === 'soft' && limit.place === to && limit.surface === 'dry';
 
 /** "FW3. Also fit: FW2, FW5." and why a named one is not fit. */
 export const crewWords = (
