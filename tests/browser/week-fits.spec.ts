@@ -15,6 +15,7 @@ const waiting: Partial<WeekFlight> = {
 };
 
 const office = { width: 1440, height: 900 };
+const middle = { width: 1280, height: 800 };
 const small = { width: 1024, height: 768 };
 
 describe('the board', () => {
@@ -23,6 +24,7 @@ describe('the board', () => {
     [7, { width: 1280, height: 800 }, /landing/],
     [7, { width: 1024, height: 768 }, /landing/],
     [14, { width: 1440, height: 900 }, /ldg/],
+    [14, { width: 1280, height: 800 }, /ldg/],
     [14, { width: 1024, height: 768 }, /ldg/],
   ])(
     'names in %i days at %o when it is off, its state and what binds, also where more drums go than may and somebody has to decide; no box cuts a word',
@@ -48,6 +50,7 @@ describe('the board', () => {
   it.each([
     [7, office],
     [14, office],
+    [14, middle],
     [7, small],
     [14, small],
   ])('has every aircraft of the demo and every day without scrolling, %i days at %o', async (days, at) => {
@@ -60,6 +63,7 @@ describe('the board', () => {
   it.each([
     [7, office],
     [14, office],
+    [14, middle],
     [7, small],
     [14, small],
   ])('has them where every flight needs a decision too, %i days at %o', async (days, at) => {
@@ -71,6 +75,7 @@ describe('the board', () => {
   it.each([
     [7, office],
     [14, office],
+    [14, middle],
     [7, small],
     [14, small],
   ])('breaks no word of a flight, of a day or of an absence, %i days at %o', async (days, at) => {
