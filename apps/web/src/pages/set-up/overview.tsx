@@ -5,7 +5,7 @@ import { useList, useMay, useRead } from '../../api/index.js';
 import { bothOf, Picture } from '../../ui/index.js';
 import { BringDocument } from './begin/bring-document.js';
 import { type Demo, demoSchema, LoadDemo, PlanLink, RemoveDemo } from './begin/demo-panel.js';
-import { MissingList } from './begin/missing-list.js';
+import { below, MissingList } from './begin/missing-list.js';
 import { useCurrency } from './kept/kept.js';
 
 const missingSchema: z.ZodType<Missing> = z.object({
@@ -60,7 +60,11 @@ const Begin = () => {
 
 const Standing = ({ missing, demo }: { readonly missing: readonly Missing[]; readonly demo: Demo }) => (
   <div className="set-up-overview">
-    <MissingList missing={missing} to={(section) => `/set-up/${section}`} currency={useCurrency()} />
+    <MissingList
+      missing={missing}
+      to={(section, id) => `/set-up/${section}${below(id)}`}
+      currency={useCurrency()}
+    />
     {missing.length === 0 && <PlanLink />}
     {missing.length === 0 && demo.loaded === undefined && <BesidesPlan />}
     {demo.loaded !== undefined && <RemoveDemo loaded={demo.loaded} />}

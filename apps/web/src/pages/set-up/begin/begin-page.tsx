@@ -7,7 +7,7 @@ import { isTheOne, type Section, sectionAt } from '../sections.js';
 import { bringIn } from './bring-in.js';
 import { doubtsIn, exampleLines, linesIn, missingIn, scenarioOf } from './draft.js';
 import { forgetDraft, useDraft, useDraftKeeper, useUnsaved } from './draft-store.js';
-import { MissingList } from './missing-list.js';
+import { below, MissingList } from './missing-list.js';
 
 /** In the order in which each can speak of those before it; the last ones a first plan can do without. */
 const steps: readonly Section[] = [
@@ -80,7 +80,11 @@ export const BeginPage = ({ at: [name, id] }: { readonly at: readonly string[] }
       </div>
       <Step key={section.name} section={section} at={id} currency={currency} />
       <aside className="set-up-missing">
-        <MissingList missing={missing} to={(list) => `/set-up/begin/${list}`} currency={currency} />
+        <MissingList
+          missing={missing}
+          to={(list, id) => `/set-up/begin/${list}${below(id)}`}
+          currency={currency}
+        />
         <Doubts doubts={doubtsIn(draft, now)} />
         <p>
           <small>What you type stays in this browser, saved or not, until the territory is brought in.</small>
@@ -124,7 +128,7 @@ const AlreadyThere = ({ isBegun = false }: { readonly isBegun?: boolean }) => (
 
 /** Where something was typed and not saved, the step opens at it. */
 const wayTo = (section: Section, id?: string): string =>
-  `/set-up/begin/${section.name}${id === undefined || isTheOne(section) ? '' : `/${encodeURIComponent(id)}`}`;
+  `/set-up/begin/${section.name}${isTheOne(section) ? '' : below(id)}`;
 
 const exampleSchema = z.record(z.string(), z.unknown());
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { sectionAt } from '../sections.js';
-import { exampleLines, linesIn, missingIn, scenarioOf, withLine } from './draft.js';
+import { doubtsIn, exampleLines, linesIn, missingIn, scenarioOf, withLine } from './draft.js';
 
 const now = new Date('2030-02-03T04:05:06Z');
 const caches = sectionAt('caches');
@@ -17,6 +17,19 @@ it('is a document of this minute, on the day of its own time zone', () => {
     firstDay: '2030-02-02',
     drums: [],
   });
+});
+
+it('what looks wrong is a sentence of its own', () => {
+  const base = {
+    place: 'XALD',
+    bulkLitres: 9000,
+    pricePerLitre: 2,
+    fillDrumsPerDay: 20,
+    emptiesFitForUse: 10,
+    resupplies: [],
+  };
+  const doubts = doubtsIn({ bases: [base] }, now);
+  expect(doubts.map((words) => words.split('.')[0])).toEqual(['A price of 2 cent/L']);
 });
 
 it('a thing is added, changed and taken out again', () => {

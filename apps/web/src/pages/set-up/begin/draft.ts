@@ -1,5 +1,6 @@
 import { type Missing, missingForPlan, parseScenario, scenarioSchema } from '@drumline/contract';
 import { localDate } from '@drumline/units';
+import { capital } from '../../../ui/index.js';
 import { isTheOne, nameIn, type Section } from '../sections.js';
 
 /** A territory that is being made on this page, before any of it is brought in: by field of the scenario document. */
@@ -37,7 +38,7 @@ export const missingIn = (draft: Draft, now: Date): readonly Missing[] =>
 
 /** What looks wrong and keeps nothing out. */
 export const doubtsIn = (draft: Draft, now: Date): readonly string[] =>
-  parseScenario(scenarioOf(draft, now)).doubts.map(({ problem, remedy }) => `${problem} ${remedy}`);
+  parseScenario(scenarioOf(draft, now)).doubts.map(({ problem, remedy }) => `${capital(problem)} ${remedy}`);
 
 export const linesIn = (draft: Draft, section: Section): readonly unknown[] => {
   const kept = draft[section.list];

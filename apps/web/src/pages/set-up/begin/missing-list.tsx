@@ -4,7 +4,7 @@ import { missingWords } from './missing-words.js';
 
 interface MissingListProps {
   readonly missing: readonly Missing[];
-  readonly to: (section: string) => string;
+  readonly to: (section: string, id?: string) => string;
   readonly currency: string;
 }
 
@@ -19,10 +19,10 @@ export const MissingList = ({ missing, to, currency }: MissingListProps) => (
         // Chromium does not number a list anew where its first line goes: it is another list then.
         <ol key={missing.length}>
           {missing.slice(0, 12).map((each) => {
-            const { what, next, section } = missingWords(each, currency);
+            const { what, next, section, id } = missingWords(each, currency);
             return (
               <li key={what + each.next}>
-                {section === undefined ? what : <Link href={to(section.name)}>{what}</Link>}{' '}
+                {section === undefined ? what : <Link href={to(section.name, id)}>{what}</Link>}{' '}
                 {next.map((part) =>
                   typeof part === 'string' ? (
                     part
@@ -41,3 +41,7 @@ export const MissingList = ({ missing, to, currency }: MissingListProps) => (
     </div>
   </section>
 );
+
+/** The end of an address: the thing itself where it is known. */
+export const below = (id: string | undefined): string =>
+  id === undefined ? '' : `/${encodeURIComponent(id)}`;

@@ -55,3 +55,12 @@ it('a part that is not there yet is said as it is', () => {
     next: 'Give litres in bulk, or bring filled drums in.',
   });
 });
+
+it('a thing that is there is named as its form is, so that the way leads to it', () => {
+  const idOf = (at: Parameters<typeof missingWords>[0]['at'], of: string) =>
+    missingWords({ at, of, field: '', what: '', next: '' }, 'cr').id;
+  expect(idOf('caches', 'XLOR')).toBe('XLOR');
+  expect(idOf('stripLimits', 'XLOR A')).toBe('XLOR-A');
+  expect(idOf('slings', 'no. 3')).toBeUndefined();
+  expect(idOf('bases', '')).toBeUndefined();
+});

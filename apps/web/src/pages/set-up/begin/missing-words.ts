@@ -12,12 +12,15 @@ export interface MissingWords {
   readonly next: readonly Part[];
   /** The step that it stands in itself; undefined: of none. */
   readonly section: Section | undefined;
+  /** Its name there; undefined: it is not there yet, or has no name. */
+  readonly id: string | undefined;
 }
 
 /** Something that is missing or wrong, by the labels of the forms, with every step that it names. */
 export const missingWords = ({ at, of, field, what, next }: Missing, currency: string): MissingWords => {
   const section = sections.find(({ list }) => list === at);
-  if (section === undefined) return { what: [of, what].filter(Boolean).join(': '), next: [next], section };
+  if (section === undefined)
+    return { what: [of, what].filter(Boolean).join(': '), next: [next], section, id: undefined };
   const spec = specOf(section, currency);
   const { problem, remedy } = typedFault(spec, { path: field, problem: what, remedy: next });
   const where = [of, labelsAt(spec, field)].filter(Boolean).join(', ');
@@ -26,7 +29,14 @@ export const missingWords = ({ at, of, field, what, next }: Missing, currency: s
     what: isTold ? capital(problem) : `${where}: ${problem}`,
     next: inSteps(remedy.replace('Write null', 'Leave it empty')),
     section,
+    id: idIn(section, of),
   };
+};
+
+/** Things without a name of their own are told by their number in the list. */
+const idIn = ({ named }: Section, of: string): string | undefined => {
+  if (named === null || named.length === 0 || of === '' || of.startsWith('no. ')) return undefined;
+  return named.length === 1 ? of : of.split(' ').join('-');
 };
 
 /** Steps that go by a plain word are named only behind one of these: "add its bulk fuel to bases". */
