@@ -22,6 +22,7 @@ export * from './go-back/fallbacks.js';
 export * from './go-back/go-back-lines.js';
 export * from './go-back/latest-leave.js';
 export * from './go-back/leave-again.js';
+export * from './go-back/soft-words.js';
 export { asLoaded, type DrumAsLoaded } from './load-sheet/as-loaded.js';
 export { checkCode } from './load-sheet/check-code.js';
 export { gatherPassengers } from './load-sheet/gather-passengers.js';

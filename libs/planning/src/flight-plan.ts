@@ -79,7 +79,7 @@ export interface PlannedLeg {
 
 export interface PlannedStop extends StandingStop {
   readonly unloadOrStay: UnloadOrStay;
-  /** What to do when the strip is soft on arrival day: the drums that may still go, or null when closed when soft. */
+  /** What to do when the strip is soft on arrival day: the drums that may still go, or null where not even those for other stops may land there then. */
   readonly drumsIfSoft: number | null;
   readonly ifSoft: string;
   readonly tailwindLimitKt: Knots;

@@ -5,11 +5,12 @@ import { placeDrums } from '../named-load/place-drums.js';
 import type { RouteRequest } from '../route-load.js';
 import { stripWeights } from '../strip-limit.js';
 import { listWords } from '../wording.js';
+import { doNotGo, drumsThatGo, type ForStop } from './soft-words.js';
 
 /** What to do when a strip turns out soft: decided with the plan, used without a radio. */
 export interface IfSoft {
   readonly place: string;
-  /** Drums for that place that still go; null: do not go. */
+  /** Drums for that place that still go, 0 where only those for other stops do; null: do not go by this version. */
   readonly take: number | null;
   /** Drums to leave at the base. */
   readonly leave: readonly string[];
@@ -23,13 +24,15 @@ export interface IfSoft {
 
 /**
  * The load for a soft strip at the end of a leg: the most drums for it that hold in every limit and balance, the last
- * of the list left behind first, the rest moved only where they must. Drums for other stops go as planned.
+ * of the list left behind first, the rest moved only where they must. Drums for other stops go as planned, by the same
+ * route. Where nothing at all would be aboard it does not go.
  */
 export function ifSoft(load: NamedLoad, leg: number): IfSoft {
   const place = load.request.legs[leg]!.to.place.code;
   const soft = { ...load, request: withSoft(load.request, place) };
   const forStop = load.drums.filter(({ offAfterLeg }) => offAfterLeg === leg);
-  for (let left = 0; left <= forStop.length; left++) {
+  const most = isWorthGoing(load, forStop) ? forStop.length : forStop.length - 1;
+  for (let left = 0; left <= most; left++) {
     for (const leave of choices(forStop, left)) {
       const drums = standAfter(
         soft,
@@ -45,9 +48,21 @@ export function ifSoft(load: NamedLoad, leg: number): IfSoft {
     moves: [],
     landsLb: null,
     standing: [],
-    words: `If ${place} is soft: do not go.`,
+    words: `If ${place} is soft: ${doNotGo(place, byStop(load, forStop))}.`,
   };
 }
+
+/** Whether anything flies when all drums for the stop stay. */
+const isWorthGoing = ({ drums, cargo, request }: NamedLoad, forStop: readonly StandingDrumAboard[]) =>
+  drums.length > forStop.length || cargo.length > 0 || request.legs.some(({ passengers }) => passengers > 0);
+
+/** Every stop of the drums with those that go there, in the order of the route. */
+const byStop = ({ request, drums }: NamedLoad, leave: readonly StandingDrumAboard[]): readonly ForStop[] =>
+  request.legs.flatMap(({ to }, leg) => {
+    const forIt = drums.filter(({ offAfterLeg }) => offAfterLeg === leg);
+    const go = forIt.filter((drum) => !leave.includes(drum));
+    return forIt.length === 0 ? [] : [{ place: to.place.code, drums: go.length }];
+  });
 
 /**
  * The same once the aeroplane has left the base: nothing can be left there or moved any more, so it lands with what is
@@ -97,10 +112,12 @@ function taken(
     .filter(({ number, position }) => load.drums.find((one) => one.number === number)!.position !== position)
     .map(({ number, position }) => `${number} to ${position}`);
   const landsLb = checkLoad({ ...load, drums }).legs[leg]!.landingLb;
-  const all = take === 1 ? 'take the one drum' : `take all ${take} drums`;
-  const what = numbers.length === 0 ? all : `take ${take}, leave ${listWords(numbers)} here`;
+  const stops = byStop(load, leave);
+  const all = drums.length === 1 ? 'take the one drum' : `take all ${drums.length} drums`;
+  const what = numbers.length === 0 ? all : `take ${drumsThatGo(stops)}, leave ${listWords(numbers)} here`;
   const how = moves.length === 0 ? '' : `, move ${listWords(moves)}`;
-  const words = `If ${place} is soft: ${what}${how}. Lands with ${print(landsLb, 'lb')}.`;
+  const lands = stops.length > 1 ? `Lands ${place}` : 'Lands';
+  const words = `If ${place} is soft: ${what}${how}. ${lands} with ${print(landsLb, 'lb')}.`;
   const standing = drums.map(({ number, position }) => ({ number, position }));
   return { place, take, leave: numbers, moves, landsLb, standing, words };
 }

@@ -86,7 +86,15 @@ describe('a flight as people read it', () => {
     expect(two[0]![1]).toContain(
       'If closed: do not land there; NOR then falls below minimum on Tue 4 Mar: 300 L of 400 L.',
     );
-    expect(two[0]![0]).toBeLessThan(2);
+    // On the longer route NOR takes two drums when soft, and those are for SOU.
+    expect(two[0]![0]).toBe(0);
+    expect(two[0]![1]).toMatch(/^If soft: take none of 2 for NOR, all 2 for SOU; NOR /);
+    expect(two[1]![1]).toMatch(/^If soft: both drums may go\./);
+    const one = ifSoft({ place: 'NOR', drums: 1 }, { place: 'SOU', drums: 3 });
+    expect(one[1]![1]).toMatch(/^If soft: all 3 drums may go\./);
+    // Three for SOU are too heavy for it already: nobody is told to take them there.
+    expect(one[0]![0]).toBeNull();
+    expect(one[0]![1]).toMatch(/^If soft or closed: do not land there; NOR /);
   });
 
   it('says what the cache then does where a soft strip takes too few', () => {

@@ -32,7 +32,7 @@ export function flightStops(picture: ReasonPicture, sketch: FlightSketch): reado
   });
 }
 
-/** Of the drums for this stop, those that may still go when it is soft, the other stops served as planned; null: closed. */
+/** Of the drums for this stop, those that may still go when it is soft, the other stops served as planned; null: not even those for the others. */
 function drumsIfSoft({ onDay, dropsByLeg, aboard }: FlightSketch, stop: number): number | null {
   const load = routeLoad(withSurface(onDay.request, onDay.request.legs[stop]!.to.place, 'soft'));
   if (!load.flyable) return null;
@@ -41,7 +41,7 @@ function drumsIfSoft({ onDay, dropsByLeg, aboard }: FlightSketch, stop: number):
   );
   const toStop = Math.min(...room.slice(0, stop + 1));
   const beyond = Math.min(0, ...room.slice(stop + 1));
-  return Math.max(0, Math.min(dropsByLeg[stop]!, toStop + beyond));
+  return toStop + beyond < 0 ? null : Math.min(dropsByLeg[stop]!, toStop + beyond);
 }
 
 /** The same flight with a place in another state. */

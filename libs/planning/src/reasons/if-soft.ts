@@ -10,7 +10,7 @@ export interface SoftStop {
   /** Index into the flight's stops; -1: nothing was to be set down there. */
   readonly stop: number;
   readonly place: string;
-  /** Null: closed to the type when soft. */
+  /** Null: closed to the type when soft, or too heavy with the drums for other stops alone. */
   readonly drumsIfSoft: number | null;
 }
 
@@ -32,8 +32,18 @@ function stayAwayWords(picture: ReasonPicture, at: SoftStop, drums: number): str
 function softWords(picture: ReasonPicture, at: SoftStop, drums: number, soft: number): string {
   if (drums === 0) return 'may be landed at';
   if (soft === drums) return `${allWords(drums)} may go`;
-  return `take ${soft === 0 ? 'none' : soft} of ${drums}; ${consequence(picture, at, soft)}`;
+  const take = `take ${soft === 0 ? 'none' : soft} of ${drums}${othersWords(at)}`;
+  return `${take}; ${consequence(picture, at, soft)}`;
 }
+
+/** " for LOR, all 4 for GAN": the drums for other stops go as planned; empty: there are none. */
+const othersWords = ({ flight, stop, place }: SoftStop): string => {
+  const others = flight.stops.filter((each, index) => index !== stop && each.drums > 0);
+  const rest = others.map(
+    ({ place: other, drums }) => `${drums === 1 ? 'the 1' : `all ${drums}`} for ${other}`,
+  );
+  return rest.length === 0 ? '' : ` for ${[place, ...rest].join(', ')}`;
+};
 
 const allWords = (drums: number): string =>
   drums === 1 ? 'the drum' : drums === 2 ? 'both drums' : `all ${drumWords(drums)}`;

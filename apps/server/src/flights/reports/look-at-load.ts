@@ -102,7 +102,8 @@ const surfaceFaults = (
     if (surface === 'closed') return [closed(code, 'it is reported closed')];
     if (surface !== 'soft') return [];
     const stop = planned.stops.find((each) => each.place === code);
-    if (stop === undefined || stop.drumsIfSoft === null) return [closed(code, 'it is closed when soft')];
+    if (stop === undefined || stop.drumsIfSoft === null)
+      return [closed(code, 'nothing of this flight may land there soft')];
     const taken = drums.filter(({ to }) => to === code).length;
     return taken <= stop.drumsIfSoft
       ? []

@@ -91,5 +91,7 @@ const lbWords = (weight: number | undefined): string =>
 const softWords = (flight: PhoneFlight, place: string): string => {
   const ifSoft = legTo(flight, place)?.goBack.ifSoft ?? null;
   if (ifSoft === null) return '';
-  return ifSoft.take === null ? 'do not go' : ['take', ifSoft.take, ...ifSoft.moves].join(' ');
+  const others = flight.stops.some((stop) => stop.place !== place && stop.drums.length > 0);
+  if (ifSoft.take === null) return others ? 'do not go by it' : 'do not go';
+  return ['take', ifSoft.take, ...(others ? [`for ${place}`] : []), ...ifSoft.moves].join(' ');
 };

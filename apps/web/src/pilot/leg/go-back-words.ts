@@ -9,15 +9,22 @@ export interface GoBackWords {
   readonly rest: readonly string[];
 }
 
-/** On the way home nobody goes back to the strip that was left: where else to land is what counts. */
-export const goBackWords = (leg: Leg): GoBackWords =>
-  leg.goBack.leaveAgain === null ? homeward(leg) : outward(leg);
+/**
+ * On the way home nobody goes back to the strip that was left: where else to land is what counts. `onward`: drums that are
+ * aboard at the landing for stops after it.
+ */
+export const goBackWords = (leg: Leg, onward: number): GoBackWords =>
+  leg.goBack.leaveAgain === null ? homeward(leg) : outward(leg, onward);
 
-const outward = ({ to, goBack: { tailwindLimitKt, committalPoint, ifSoft } }: Leg): GoBackWords => {
+const outward = (
+  { to, goBack: { tailwindLimitKt, committalPoint, ifSoft } }: Leg,
+  onward: number,
+): GoBackWords => {
+  const most = (ifSoft?.take ?? 0) + onward;
   const closed =
     ifSoft === null || ifSoft.leave.length === 0
       ? 'Closed'
-      : `Closed, or soft with more than ${ifSoft.take ?? 0} drums`;
+      : `Closed, or soft with more than ${most} drum${most === 1 ? '' : 's'} aboard`;
   return {
     of: 'Go back if',
     main:

@@ -1,6 +1,8 @@
+import type { SurfaceState } from '@drumline/network';
 import { pounds } from '@drumline/units';
 import { describe, expect, it } from 'vitest';
 import { exampleDay, exampleFlight } from '../testing/example-flight.js';
+import { goBackWords } from './go-back-words.js';
 import { legWords, stripWords, surfaceAt } from './leg-words.js';
 import { tooManyFor } from './soft-rule.js';
 
@@ -88,6 +90,32 @@ it('a strip is told with its length, slope, and that it is one-way', () => {
 });
 
 describe('where soft counts', () => {
+  it('to go back for, those aboard count, with what is for stops after it', () => {
+    const [leg] = exampleFlight.sheet!.legs;
+    const ifSoft = { ...leg!.goBack.ifSoft!, take: 0, leave: ['0434'] };
+    const words = (onward: number) => goBackWords({ ...leg!, goBack: { ...leg!.goBack, ifSoft } }, onward);
+    expect(words(4).rest[0]).toBe('Closed, or soft with more than 4 drums aboard');
+    expect(words(1).rest[0]).toBe('Closed, or soft with more than 1 drum aboard');
+  });
+
+  it('at one of two stops, it says which drums are meant and gives up the other stop for nothing', () => {
+    const [stop] = exampleFlight.stops;
+    const other = { ...stop!, place: 'XLOR', drums: ['0440'], drumsIfSoft: 1 };
+    const two = { ...exampleFlight, stops: [stop!, other] };
+    const words = (xgan: SurfaceState, drumsIfSoft: number | null = 2) =>
+      tooManyFor({ ...two, stops: [{ ...stop!, drumsIfSoft }, other] }, (code) =>
+        code === 'XGAN' ? xgan : 'dry',
+      ).map((each) => each.words);
+    expect(words('soft')).toEqual([
+      'XGAN is soft: 2 drums for XGAN may go, 3 are aboard for it. What is for other stops may go: 1 for XLOR.',
+    ]);
+    expect(words('soft', 0)[0]).toContain('XGAN is soft: no drum for XGAN may go, 3 are aboard for it.');
+    const not = 'do not go by this version; 1 drum for XLOR needs another, without XGAN.';
+    expect(words('soft', null)).toEqual([`XGAN is soft: ${not}`]);
+    expect(words('closed')).toEqual([`XGAN is reported closed: ${not}`]);
+    expect(tooManyFor(exampleFlight, () => 'closed')[0]!.words).toBe('XGAN is reported closed: do not go.');
+  });
+
   it('unload or stay has the soft figure first, by its name, and the dry one after it', () => {
     const stop = exampleFlight.stops[0]!;
     const heavy = { ...stop, planned: { arrivalLb: pounds(7911), overLb: pounds(11) } };

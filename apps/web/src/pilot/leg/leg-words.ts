@@ -44,7 +44,7 @@ export const legWords = (flight: PhoneFlight, index: number, softCounts = false)
       loaded: 'loaded',
       weights: (arrivalLb) => weightsThere(flight, leg.to, arrivalLb),
     }),
-    goBack: goBackWords(leg),
+    goBack: goBackWords(leg, flight.sheet.drums.filter(({ offAfterLeg }) => index < offAfterLeg).length),
     balance: balanceOf(leg),
     fuel: fuelOf(flight, index),
     lines: [...leg.goBack.lines, ...(leg.goBack.notToUse ? [leg.goBack.notToUse] : [])],

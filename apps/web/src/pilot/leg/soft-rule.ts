@@ -1,4 +1,5 @@
 import type { PhoneFlight } from '@drumline/contract';
+import { doNotGo, type ForStop } from '@drumline/loading';
 import type { SurfaceState } from '@drumline/network';
 import type { OpenedFlight } from '../day/opened-flight.js';
 import { asPlanned } from '../loaded/aboard.js';
@@ -22,15 +23,34 @@ export const tooManyFor = (
     const { place, drums } = stop;
     const surface = surfaceOf(place);
     const aboard = drums.length;
+    const others = beside(flight, place);
+    const stay = `${doNotGo(place, others)}.`;
     if (surface === 'closed')
-      return [{ place, aboard, mayGo: null, words: `${place} is reported closed: do not go.` }];
+      return [{ place, aboard, mayGo: null, words: `${place} is reported closed: ${stay}` }];
     if (surface !== null && surface !== 'soft') return [];
     const why = surface === null ? `No report of ${place} is fresh, so soft counts` : `${place} is soft`;
     const mayGo = fewestIfSoft(flight, stop);
-    if (mayGo === null) return [{ place, aboard, mayGo, words: `${why}: do not go.` }];
+    if (mayGo === null) return [{ place, aboard, mayGo, words: `${why}: ${stay}` }];
     if (aboard <= mayGo) return [];
-    return [{ place, aboard, mayGo, words: `${why}: ${mayGo} drums may go, ${aboard} are aboard.` }];
+    return [{ place, aboard, mayGo, words: `${why}: ${mayGoWords({ place, aboard, mayGo }, others)}` }];
   });
+
+const beside = ({ stops }: PhoneFlight, place: string): readonly ForStop[] =>
+  stops
+    .filter((stop) => stop.place !== place && stop.drums.length > 0)
+    .map((stop) => ({ place: stop.place, drums: stop.drums.length }));
+
+/** On a flight with other stops it is said which drums are meant: those go on as planned. */
+const mayGoWords = (
+  { place, aboard, mayGo }: { place: string; aboard: number; mayGo: number },
+  others: readonly ForStop[],
+): string => {
+  const may = `${mayGo === 0 ? 'no' : mayGo} drum${mayGo > 1 ? 's' : ''}`;
+  const are = `${aboard} ${aboard === 1 ? 'is' : 'are'} aboard`;
+  if (others.length === 0) return `${may} may go, ${are}.`;
+  const onward = others.map(({ place: other, drums }) => `${drums} for ${other}`).join(', ');
+  return `${may} for ${place} may go, ${are} for it. What is for other stops may go: ${onward}.`;
+};
 
 /** By the plan and by the sheet: drums that weigh more than was planned are fewer. Null: none may go. */
 const fewestIfSoft = (

@@ -38,7 +38,7 @@ export const WhatItSays = ({ compared, sheet, bySoftFigures }: WhatItSaysProps) 
     )}
     {bySoftFigures && (
       <Notice kind="check" word="Surface unknown: soft counts." title="Loaded is sent by the soft figures.">
-        {sheet.legs[0]!.goBack.ifSoft?.words ?? ''}
+        {sheet.legs.flatMap(({ goBack: { ifSoft } }) => ifSoft?.words ?? []).join(' ')}
       </Notice>
     )}
     <Slips name="Load" of={compared.load} />

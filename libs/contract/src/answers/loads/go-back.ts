@@ -42,7 +42,12 @@ export const leaveAgainAnswer = z
 export const ifSoftAnswer = z
   .strictObject({
     place: z.string(),
-    take: z.number().nullable().describe('Drums for that place that still go; null: do not go.'),
+    take: z
+      .number()
+      .nullable()
+      .describe(
+        'Drums for that place that still go, 0 where only those for other stops do; null: do not go by this version.',
+      ),
     leave: z.array(z.string()).describe('Drums to leave at the base.'),
     moves: z
       .array(z.string())

@@ -72,7 +72,10 @@ export const phoneFlightAnswer = z
       z.strictObject({
         place: z.string(),
         drums: z.array(z.string()),
-        drumsIfSoft: z.number().nullable().describe('Null: closed when soft.'),
+        drumsIfSoft: z
+          .number()
+          .nullable()
+          .describe('Null: closed when soft, or too heavy then with the drums for other stops alone.'),
         planned: z
           .strictObject({
             arrivalLb: lb,

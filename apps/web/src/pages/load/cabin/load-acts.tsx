@@ -3,9 +3,10 @@ import { ActForm } from '../../../ui/act-form.js';
 import { Button, Choice, figure } from '../../../ui/index.js';
 import type { Fallback, LoadedFlight } from '../load-read.js';
 import type { LoadActs as Acts } from '../use-load-acts.js';
-import { insteadWords, takeWords, tooFewFit, withOther } from './standing.js';
+import { insteadWords, tooFewFit, withOther } from './standing.js';
 import { TakeFit } from './take-fit.js';
 import { TakeLess } from './take-less.js';
+import { takeLessWords } from './take-less-words.js';
 
 interface LoadActsProps {
   readonly flight: LoadedFlight;
@@ -23,8 +24,9 @@ export const LoadActs = ({ flight, fallback, acts, mayAmend, mayMove, onMove }: 
   const off = before ? undefined : `It is ${flight.state}: drums change before it is loaded.`;
   const close = () => setAsked(null);
   if (asked === 'next oldest') return <TakeNextOldest flight={flight} acts={acts} onClose={close} />;
-  if (asked === 'fewer' && fallback !== undefined)
-    return <TakeLess flight={flight} fallback={fallback} acts={acts} onClose={close} />;
+  const said = fallback === undefined ? null : takeLessWords(flight, fallback);
+  if (asked === 'fewer' && fallback !== undefined && said !== null)
+    return <TakeLess {...{ flight, fallback, said, acts }} onClose={close} />;
   const { insteadOfHeld: instead } = flight;
   if (asked === 'fit' && instead !== null) return <TakeFit {...{ flight, instead, acts }} onClose={close} />;
   return (
@@ -49,13 +51,13 @@ export const LoadActs = ({ flight, fallback, acts, mayAmend, mayMove, onMove }: 
           Take next oldest
         </Button>
       )}
-      {mayAmend && fallback !== undefined && fallback.take !== null && before && (
+      {mayAmend && said !== null && before && (
         <Button
           kind={flight.needsDecision === null || instead !== null ? 'plain' : 'main'}
           press="t"
           onPress={() => setAsked('fewer')}
         >
-          {takeWords(fallback)}
+          {said.title}
         </Button>
       )}
     </div>

@@ -48,7 +48,7 @@ export const PositionsAndBalance = ({ flight, load, acts, calendar, leg }: Posit
             cabin={flight.cabin}
             sheet={load.sheet}
             placed={trial?.placed ?? kept}
-            leave={leftWhenSoft(load)}
+            leave={leftWhenSoft(load, flight)}
             note={flight.type.note}
             chosen={trial?.chosen ?? null}
             onChoose={trial === null ? null : choose}

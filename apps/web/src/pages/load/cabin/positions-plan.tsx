@@ -8,7 +8,7 @@ interface PositionsPlanProps {
   readonly cabin: Cabin;
   readonly sheet: Load['sheet'];
   readonly placed: readonly Placed[];
-  readonly leave: ReadonlySet<string>;
+  readonly leave: ReadonlyMap<string, string>;
   readonly note: string | null;
   /** Chosen places, while drums are being moved. */
   readonly chosen: string | null;
@@ -58,7 +58,7 @@ interface PlaceBoxProps extends PositionsPlanProps {
 }
 
 const PlaceBox = ({ id, drum, cargo, leave, chosen, onChoose, tied, onTied }: PlaceBoxProps) => {
-  const stays = drum !== undefined && leave.has(drum.number);
+  const leaveWords = drum && leave.get(drum.number);
   const what = (
     <>
       <span className="id">{id}</span>
@@ -72,11 +72,11 @@ const PlaceBox = ({ id, drum, cargo, leave, chosen, onChoose, tied, onTied }: Pl
       {cargo.length > 0 && <span>{cargo.join(', ')}</span>}
       {drum === undefined && cargo.length === 0 && <span className="slate">empty</span>}
       {drum?.onHold && <LevelMark level="held" />}
-      {stays && <span className="leave">leave if soft</span>}
+      {leaveWords && <span className="leave">{leaveWords}</span>}
     </>
   );
   return (
-    <div className={`box ${stays ? 'stays' : ''} ${drum === undefined ? 'free' : ''}`}>
+    <div className={`box ${leaveWords ? 'stays' : ''} ${drum === undefined ? 'free' : ''}`}>
       {onChoose === null ? (
         <div className="what">{what}</div>
       ) : (

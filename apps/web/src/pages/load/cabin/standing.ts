@@ -1,4 +1,4 @@
-import type { Cabin, Fallback, Load, LoadedFlight, Placed } from '../load-read.js';
+import type { Cabin, Load, LoadedFlight, Placed } from '../load-read.js';
 import type { SheetDrum } from '../sheet-read.js';
 
 /** Drums as they are shown to stand: as kept, or as somebody is trying. */
@@ -33,16 +33,19 @@ export const rowsOf = ({ positions }: Cabin): readonly (readonly Cabin['position
 /** By the last letter of its name, as types are drawn: R, C, L. */
 export const sideOf = (id: string): number => ({ R: 0, C: 1, L: 2 })[id.slice(-1)] ?? 1;
 
-/** Drums that stay when a strip is soft. */
-export const leftWhenSoft = ({ fallbacks }: Load): ReadonlySet<string> =>
-  new Set(fallbacks.flatMap(({ leave }) => leave));
-
-/** "Take 4: leave 0451, 0452", or that none may go. */
-export const takeWords = ({ take, leave }: Fallback): string =>
-  take === null || take === 0 ? 'Do not go' : `Take ${take}: leave ${leave.join(', ')}`;
+/** Drums that stay when a strip is soft, in words: "leave if soft"; with the strip where the flight has several stops. */
+export const leftWhenSoft = (
+  { fallbacks }: Pick<Load, 'fallbacks'>,
+  { stops }: Pick<LoadedFlight, 'stops'>,
+): ReadonlyMap<string, string> =>
+  new Map(
+    fallbacks.flatMap(({ leave, place }) =>
+      leave.map((drum) => [drum, stops.length > 1 ? `leave if ${place} is soft` : 'leave if soft'] as const),
+    ),
+  );
 
 /** The stops with fewer drums, named one by one, as an amendment. */
-export const withoutDrums = ({ stops }: LoadedFlight, leave: readonly string[]) =>
+export const withoutDrums = ({ stops }: Pick<LoadedFlight, 'stops'>, leave: readonly string[]) =>
   stops
     .map(({ place, drums }) => ({ place, numbers: drums.filter((drum) => !leave.includes(drum)) }))
     .filter(({ numbers }) => numbers.length > 0)

@@ -3,25 +3,27 @@ import { ActForm } from '../../../ui/act-form.js';
 import { Button, figure } from '../../../ui/index.js';
 import type { Fallback, LoadedFlight } from '../load-read.js';
 import type { LoadActs } from '../use-load-acts.js';
-import { takeWords, withoutDrums } from './standing.js';
+import { withoutDrums } from './standing.js';
+import type { TakeLessWords } from './take-less-words.js';
 
 interface TakeLessProps {
   readonly flight: LoadedFlight;
   readonly fallback: Fallback;
+  readonly said: TakeLessWords;
   readonly acts: LoadActs;
   readonly onClose: () => void;
 }
 
 /** What fewer drums for a soft strip mean, said before it is done: which stay, which move, and who has to hear. */
-export const TakeLess = ({ flight, fallback, acts, onClose }: TakeLessProps) => {
-  const { leave, moves, words } = fallback;
+export const TakeLess = ({ flight, fallback, said, acts, onClose }: TakeLessProps) => {
+  const { leave, words } = fallback;
   const stay = flight.load?.sheet.drums.filter(({ number }) => leave.includes(number)) ?? [];
   const send = async () => {
     if ((await acts.amend.run({ stops: withoutDrums(flight, leave) })) !== undefined) onClose();
   };
   return (
     <ActForm
-      title={takeWords(fallback)}
+      title={said.title}
       onClose={onClose}
       onSubmit={() => void send()}
       acts={
@@ -38,7 +40,8 @@ export const TakeLess = ({ flight, fallback, acts, onClose }: TakeLessProps) => 
             {flight.route[0]}.
           </li>
         ))}
-        <li>{moves.length === 0 ? 'No other drum moves.' : `Moves: ${moves.join(', ')}. No other drum.`}</li>
+        {said.route !== null && <li>{said.route}</li>}
+        <li>{said.moves}</li>
         <li>{whoHears(flight)}</li>
       </ul>
     </ActForm>
