@@ -180,10 +180,15 @@ describe('a plan made by hand', () => {
     const absences = [{ from: '2031-03-03', until: '2031-03-03', reason: 'starter generator' }];
     const handPlan = [
       {
-        ...{ id: 'H1', state: 'offered', date: '2031-03-03', aircraft: 'T1', from: 'HOM', to: 'HOM' },
+        id: 'H1',
+        state: 'offered',
+        date: '2031-03-03',
+        aircraft: 'T1',
+        from: 'HOM',
+        to: 'HOM',
         stops: [{ place: 'NOR', drums: 4 }],
-      } as const,
-    ];
+      },
+    ] as const;
     const { faults } = planByHand(
       tinyTerritory({ aircraft: [{ ...aircraft!, absences }], handPlan }),
       options,

@@ -33,7 +33,11 @@ const rightByContent = new Set([
   'DELETE /api/proposals/:id',
 ]);
 /** Questions with a body: they change nothing, and everybody of the operator may ask. */
-const questions = new Set(['POST /api/payload', 'POST /api/projections/consequence']);
+const questions = new Set([
+  'POST /api/payload',
+  'POST /api/projections/consequence',
+  'POST /api/touched-flights',
+]);
 const open = new Set(['GET /health', 'POST /api/sign-in']);
 const versions = { 'If-None-Match': '*' };
 

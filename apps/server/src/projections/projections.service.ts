@@ -32,7 +32,6 @@ import { ClockService } from '../territory/clock.service.js';
 import { TerritoryService } from '../territory/territory.service.js';
 import { cachePage } from './cache-page.js';
 import { changedCaches, changedProgrammes } from './changed-caches.js';
-import { changedScenario } from './changed-scenario.js';
 import { withKeptSlings } from './kept-remedies.js';
 
 /** Where the stock of the caches leads: without deliveries, with the approved flights, and with the offered ones. */
@@ -70,7 +69,7 @@ export class ProjectionsService {
   async consequence(change: ProjectionChange): Promise<ProjectionChangeAnswer> {
     const { board, outlooks, toCome } = await this.ahead();
     const { scenario, done } = board.facts;
-    const changed = changedScenario(scenario, change, await this.territory.all(change.kind));
+    const changed = await this.territory.changed(scenario, change);
     const left = leftToDo(changed, done);
     const items = changedCaches(
       { scenario, outlooks },

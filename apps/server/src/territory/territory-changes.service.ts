@@ -24,6 +24,8 @@ interface Payload {
 /** Changes one thing at once where one person is enough, and proposes it where the permission table asks for two. */
 @Injectable()
 export class TerritoryChangesService implements OnModuleInit {
+  private readonly listeners: ((by: Account) => Promise<unknown>)[] = [];
+
   constructor(
     private readonly database: DataSource,
     private readonly territory: TerritoryService,
@@ -41,12 +43,18 @@ export class TerritoryChangesService implements OnModuleInit {
     });
   }
 
+  /** What is looked at again, by whoever stands above this, as soon as one person has changed something. A listener never throws. */
+  onChanged(listener: (by: Account) => Promise<unknown>): void {
+    this.listeners.push(listener);
+  }
+
   async change(change: Change, by: Account): Promise<Changed> {
     const { kind, id, data, expected } = change;
     const subject = subjectOf(kind, id, data);
     const alone = mayDo(by, kind.act, { to: 'enter' });
     if (alone.kind === 'allowed' && !(await this.isForTwo(change))) {
       const entry = await this.database.transaction((transaction) => this.carryOut(transaction, change, by));
+      for (const listener of this.listeners) await listener(by);
       return { entry };
     }
     if (alone.kind === 'refused' && mayDo(by, kind.act, draft).kind !== 'allowed') {

@@ -22,6 +22,13 @@ import { WholeTerritoryService } from './whole-territory.service.js';
     WholeTerritoryService,
     TerritoryChangesService,
   ],
-  exports: [ClockService, LocalWordsService, TerritoryService, TerritoryWritesService, WholeTerritoryService],
+  exports: [
+    ClockService,
+    LocalWordsService,
+    TerritoryService,
+    TerritoryChangesService,
+    TerritoryWritesService,
+    WholeTerritoryService,
+  ],
 })
 export class TerritoryModule {}

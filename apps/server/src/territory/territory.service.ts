@@ -4,6 +4,7 @@ import { DataSource, MoreThan } from 'typeorm';
 import { type Page, type PageQuery, pageOf } from '../http/page.js';
 import { Problem } from '../http/problem.js';
 import { assemble, withinHorizon } from './assemble.js';
+import { type AskedChange, changedScenario } from './changed-scenario.js';
 import { type Entry, entryTable } from './entry.table.js';
 import { notThere, thingsIn } from './kept-entries.js';
 import type { Kind } from './kinds.js';
@@ -52,6 +53,11 @@ export class TerritoryService {
       where: { kind, removed: false },
       order: { position: 'ASC', id: 'ASC' },
     });
+  }
+
+  /** A scenario of this territory as it would be after one change; nothing is changed. */
+  async changed(scenario: Scenario, change: AskedChange): Promise<Scenario> {
+    return changedScenario(scenario, change, await this.all(change.kind));
   }
 
   /** Its time zone; UTC until somebody has set it. */

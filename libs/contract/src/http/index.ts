@@ -7,6 +7,7 @@ export type {
 export type { BookedLoadAnswer } from '../answers/flights/booked-load.js';
 export type { ConsequenceAnswer } from '../answers/flights/consequence.js';
 export type { CardAnswer } from '../answers/flights/flight-card.js';
+export type { TouchedByChangeAnswer } from '../answers/flights/touched-flights.js';
 export type { BlindMoment } from '../answers/loads/balance.js';
 export type { Fallback } from '../answers/loads/go-back.js';
 export type {
@@ -36,6 +37,7 @@ export type { ProjectionAnswer, ProjectionsAnswer } from '../answers/projections
 export type { SlingRemedyAnswer } from '../answers/projections/sling-remedies.js';
 export * from './flight-acts.js';
 export * from './flight-report.js';
+export * from './flights-change.js';
 export * from './load-requests.js';
 export * from './movement-schema.js';
 export { type PagePath, pagePaths } from './page-paths.js';

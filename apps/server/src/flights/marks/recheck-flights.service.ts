@@ -7,6 +7,7 @@ import { Problem } from '../../http/problem.js';
 import { errorFields, type Log } from '../../log.js';
 import { LOG } from '../../platform.module.js';
 import { SurfaceService } from '../../surface/surface.service.js';
+import { TerritoryChangesService } from '../../territory/territory-changes.service.js';
 import { type Board, BoardService } from '../board/board.service.js';
 import { faultsOfStanding, faultWords } from '../office/check-flight.js';
 import { loadsOf } from '../office/flight-acts.service.js';
@@ -23,12 +24,14 @@ export class RecheckFlightsService implements OnApplicationBootstrap, OnModuleDe
     private readonly board: BoardService,
     private readonly store: FlightStoreService,
     private readonly surface: SurfaceService,
+    private readonly territory: TerritoryChangesService,
     @Inject(LOG) private readonly log: Log,
   ) {}
 
   onApplicationBootstrap(): void {
     this.stop = againAndAgain(everyMs, () => this.recheck(), this.couldNot);
     this.surface.onReported((by) => this.recheck(by).catch(this.couldNot));
+    this.territory.onChanged((by) => this.recheck(by).catch(this.couldNot));
   }
 
   private readonly couldNot = (error: unknown): void => {

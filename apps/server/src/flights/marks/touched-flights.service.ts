@@ -1,6 +1,9 @@
+import type { FlightsChange, TouchedByChangeAnswer } from '@drumline/contract';
 import { expectedSurface, latestReports, type SurfaceReport, type SurfaceState } from '@drumline/network';
 import {
+  type BookedFlight,
   checkFlights,
+  type Fault,
   type FlightState,
   flightCard,
   markableStates,
@@ -9,6 +12,7 @@ import {
 import { epochMinutes, type IsoDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { Problem } from '../../http/problem.js';
+import { TerritoryService } from '../../territory/territory.service.js';
 import { type Board, BoardService } from '../board/board.service.js';
 import { faultsOfStanding } from '../office/check-flight.js';
 import { loadsOf } from '../office/flight-acts.service.js';
@@ -37,10 +41,27 @@ export interface TouchedAnswer {
   readonly flights: readonly TouchedFlight[];
 }
 
-/** What a surface report would change, before it is given. */
+/** What a surface report, or another change of the territory, would do to flights, before it is given. */
 @Injectable()
 export class TouchedFlightsService {
-  constructor(private readonly board: BoardService) {}
+  constructor(
+    private readonly board: BoardService,
+    private readonly territory: TerritoryService,
+  ) {}
+
+  /** Flights that could not be flown as they stand, and can today. */
+  async byChange(change: FlightsChange): Promise<TouchedByChangeAnswer> {
+    const before = await this.board.read();
+    const after = { ...before, scenario: await this.territory.changed(before.scenario, change) };
+    const broken = { before: brokenOn(before), after: brokenOn(after) };
+    return {
+      flights: before.flights
+        .filter(({ state }) => markableStates.includes(state))
+        .map((flight) => touched(after, flight, broken))
+        .filter(({ breaks }) => breaks !== null),
+      booked: bookedBroken(before.scenario, after.scenario),
+    };
+  }
 
   async by(report: SurfaceReport): Promise<TouchedAnswer> {
     const before = await this.board.read();
@@ -86,10 +107,28 @@ const surfaceOf = (scenario: Scenario) =>
 const brokenOn = (board: Board) => {
   const checked = checkFlights(board.scenario, board.scenario.flights);
   return (flight: Flight): readonly string[] =>
-    faultsOfStanding(board, checked, flight, loadsOf(board, flight)).map(
-      ({ what, mend }) => `${what} ${mend}`,
-    );
+    faultsOfStanding(board, checked, flight, loadsOf(board, flight)).map(wordsOf);
 };
+
+/** Booked flights that carry no drums: nobody has a card of them. */
+const bookedBroken = (before: Scenario, after: Scenario): TouchedByChangeAnswer['booked'] => {
+  const [known, found] = [before, after].map((scenario) => checkFlights(scenario, scenario.flights));
+  const standing = new Set(after.flights.map(({ id }) => id));
+  return after.bookedFlights.flatMap((flight) => {
+    if (standing.has(flight.id)) return [];
+    const [was, is] = [known!, found!].map((faults) => faultsOfBooked(faults, flight));
+    const breaks = is!.find((words) => !was!.includes(words));
+    if (breaks === undefined) return [];
+    const { id, date, aircraft, purpose, legs } = flight;
+    const route = [legs[0]!.from, ...legs.map(({ to }) => to)];
+    return [{ flight: id, date, aircraft, purpose, route, breaks }];
+  });
+};
+
+const faultsOfBooked = (faults: readonly Fault[], { id }: BookedFlight): readonly string[] =>
+  faults.filter(({ flights }) => flights.includes(id)).map(wordsOf);
+
+const wordsOf = ({ what, mend }: Fault): string => `${what} ${mend}`;
 
 const touched = (
   { scenario }: Board,

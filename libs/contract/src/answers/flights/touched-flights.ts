@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { isoDate } from '../field.js';
+import { type Answer, isoDate } from '../field.js';
 import { surfaceReport } from '../planned.js';
 import { flightState, surfaceState } from '../words.js';
 
@@ -32,3 +32,23 @@ export const touchedAnswer = z
     flights: z.array(touchedFlightAnswer),
   })
   .meta({ id: 'TouchedAnswer' });
+
+export const touchedByChangeAnswer = z
+  .strictObject({
+    flights: z.array(touchedFlightAnswer).describe('That stand, and need a decision with the change.'),
+    booked: z
+      .array(
+        z.strictObject({
+          flight: z.string(),
+          date: isoDate,
+          aircraft: z.string(),
+          purpose: z.string(),
+          route: z.array(z.string()),
+          breaks: z.string(),
+        }),
+      )
+      .describe('Without drums on them, that cannot be flown with the change.'),
+  })
+  .meta({ id: 'TouchedByChangeAnswer' });
+
+export type TouchedByChangeAnswer = Answer<typeof touchedByChangeAnswer>;
