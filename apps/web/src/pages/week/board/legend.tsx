@@ -29,7 +29,7 @@ export const Legend = ({ week, calendar }: LegendProps) => (
       <Lock />
       Frozen<span className="roomy">: a re-plan leaves it alone</span>
     </span>
-    <span>4 of 5 drums, what binds</span>
+    <span>4 of 5 drums, limit as planned</span>
     <span className="of-marks">{markKey(week.flights).join(', ')}</span>
     <OutKey reasons={outKey(week, calendar.day)} />
     <span className="roomy">Dotted line: noon</span>
