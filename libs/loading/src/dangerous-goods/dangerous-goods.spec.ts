@@ -143,7 +143,7 @@ describe('Passengers and drums, by leg', () => {
     const answer = ask();
     expect(answer.allowed).toBe(true);
     expect(answer.words).toBe(
-      'MER-ISK: 4 passengers and 2 drums by approval EX-17 of the authority, until 2027-06-30. Conditions: drums forward, extinguisher at hand.',
+      'MER-ISK: 4 passengers and 2 drums by approval EX-17 of the authority, until Wed 30 June 2027. Conditions: drums forward, extinguisher at hand.',
     );
   });
 
@@ -151,8 +151,8 @@ describe('Passengers and drums, by leg', () => {
     ['is not on file', {}, {}, 'EX-18', 'no approval EX-18 is on file'],
     ['waits for a second person', {}, { confirmedBy: null }, 'EX-17', 'second person'],
     ['was entered and confirmed by one person', {}, { confirmedBy: 'om1' }, 'EX-17', 'second person'],
-    ['does not hold yet', { date: '2027-05-31' }, {}, 'EX-17', 'from 2027-06-01'],
-    ['has expired', { date: '2027-07-01' }, {}, 'EX-17', 'ended on 2027-06-30'],
+    ['does not hold yet', { date: '2027-05-31' }, {}, 'EX-17', 'from Tue 1 June 2027'],
+    ['has expired', { date: '2027-07-01' }, {}, 'EX-17', 'ended on Wed 30 June 2027'],
     ['is for another leg', { to: 'CIN' }, {}, 'EX-17', 'does not cover this leg'],
     ['is for another aircraft', { aircraft: 'B1' }, {}, 'EX-17', 'does not cover B1'],
     ['is for fewer drums', { drums: 3 }, {}, 'EX-17', '2 drums at most'],

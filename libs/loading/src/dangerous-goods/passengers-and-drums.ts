@@ -1,4 +1,4 @@
-import type { IsoDate } from '@drumline/units';
+import { dateWords, type IsoDate } from '@drumline/units';
 import type { PassengerRule } from '../aircraft-type.js';
 import { countWords } from '../wording.js';
 
@@ -66,7 +66,7 @@ export function passengersAndDrums(
     ? {
         allowed: true,
         by: approval,
-        words: `${where} by approval ${approval.number} of ${approval.authority}, until ${approval.until}. Conditions: ${approval.conditions}`,
+        words: `${where} by approval ${approval.number} of ${approval.authority}, until ${dateWords(approval.until)}. Conditions: ${approval.conditions}`,
       }
     : { allowed: false, words: `${where} are refused: approval ${approval.number} ${why}.` };
 }
@@ -74,8 +74,8 @@ export function passengersAndDrums(
 function whyNotCovered(approval: AuthorityApproval, leg: PassengerLeg): string | null {
   const { confirmedBy, enteredBy, legs, aircraft, mostDrums, mostPassengers } = approval;
   if (confirmedBy === null || confirmedBy === enteredBy) return 'waits for a second person to confirm it';
-  if (leg.date < approval.from) return `holds from ${approval.from} only`;
-  if (leg.date > approval.until) return `ended on ${approval.until}`;
+  if (leg.date < approval.from) return `holds from ${dateWords(approval.from)} only`;
+  if (leg.date > approval.until) return `ended on ${dateWords(approval.until)}`;
   if (aircraft !== null && !aircraft.includes(leg.aircraft)) return `does not cover ${leg.aircraft}`;
   if (legs !== null && !legs.some((ends) => ends.includes(leg.from) && ends.includes(leg.to)))
     return 'does not cover this leg';

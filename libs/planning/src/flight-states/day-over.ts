@@ -1,4 +1,4 @@
-import type { IsoDate } from '@drumline/units';
+import { dateWords, type IsoDate } from '@drumline/units';
 import { hasLeft } from '../flights/flight-state.js';
 import type { FlightState } from '../scenario.js';
 import { standingState } from './replan-freedom.js';
@@ -16,7 +16,8 @@ export const unfinishedStates: readonly FlightState[] = (Object.keys(stateMeanin
 );
 
 /** Why a flight of a day that is over is not approved, given or offered any more. */
-export const dayOverWords = (date: IsoDate, today: IsoDate): string => `${date} is over; today is ${today}.`;
+export const dayOverWords = (date: IsoDate, today: IsoDate): string =>
+  `${dateWords(date)} is over; today is ${dateWords(today)}.`;
 
 const isAhead = (state: FlightState): boolean => {
   const standing = standingState(state);

@@ -17,7 +17,7 @@ afterAll(() => desk.server.close());
 const week = async () => (await desk.dispatcher.get<WeekAnswer>('/api/week')).body;
 const morning = async () => (await desk.dispatcher.get<MorningAnswer>('/api/morning')).body;
 const ofMonday = () => before.flights.filter(({ date }) => date === '2027-06-14').map(({ id }) => id);
-const over = '2027-06-14 is over; today is 2027-06-15.';
+const over = 'Mon 14 June 2027 is over; today is Tue 15 June 2027.';
 
 describe('flights of a day that is over and of which nothing was heard', () => {
   it('are asked about on Morning, whatever their state', async () => {
