@@ -17,6 +17,16 @@ it('a new person signs in with a one-time password and has to choose their own b
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { name: 'Choose your password' }).waitFor();
   await expectAccessible(page);
+  const overflow = () =>
+    page.evaluate(() => document.documentElement.scrollHeight - document.documentElement.clientHeight);
+  expect(await overflow()).toBe(0);
+  // The rule stands at the field before anything is typed; too short is told there, by the page and no bubble.
+  await page.getByText('At least 10 letters or figures.').waitFor();
+  await page.getByLabel('One-time password').fill(made.body.oneTimePassword);
+  await page.getByLabel('New password', { exact: true }).fill('short');
+  await page.keyboard.press('Enter');
+  await page.getByText('Fault: 10 letters or figures at least; these are 5.').waitFor();
+  expect(await page.locator('input:invalid').count()).toBe(0);
 
   await page.goto('/week');
   await page.getByRole('heading', { name: 'Choose your password' }).waitFor();
