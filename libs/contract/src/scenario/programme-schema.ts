@@ -67,8 +67,8 @@ export const slingMoveSchema = z
   .strictObject({
     date: isoDate('Day', '2027-06-15'),
     helicopter: reference('helicopters', 'Helicopter', 'H2'),
-    from: placeCode('Cache; listed in `caches`', 'XLOR'),
-    to: placeCode('Cache; listed in `caches`', 'XOGR'),
+    from: placeCode('From cache; listed in `caches`', 'XLOR'),
+    to: placeCode('To cache; listed in `caches`', 'XOGR'),
     drums: drums('Filled drums', 4),
     distanceNm: nm('Distance', 13.7),
   })

@@ -26,6 +26,13 @@ describe('a form read from the schema', () => {
     });
   });
 
+  it('asks a sling from which cache to which', () => {
+    expect([fieldOf('slings', 'from').label, fieldOf('slings', 'to').label]).toEqual([
+      'From cache',
+      'To cache',
+    ]);
+  });
+
   it('offers the names of things listed elsewhere', () => {
     expect(fieldOf('aircraft', 'type')).toMatchObject({ kind: 'text', offered: 'aircraftTypes' });
   });
