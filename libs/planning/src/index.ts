@@ -1,4 +1,5 @@
 export { type CacheOutlook, cacheOutlooks, type FlightToCome, type SlingToCome } from './cache-outlooks.js';
+export { bookedFaults } from './check/booked-faults.js';
 export { checkFlights } from './check/check-flights.js';
 export { type CheckedPlan, checkPlan } from './check/check-plan.js';
 export { type SortedFaults, sortFaults } from './check/sort-faults.js';

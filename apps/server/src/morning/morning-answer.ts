@@ -25,6 +25,7 @@ export interface MorningAnswer {
   /** A handover that nobody has taken over yet, with what is signed for and what is not. */
   readonly handover: Handover | null;
   readonly flights: readonly DecideFlight[];
+  readonly booked: readonly DecideBooked[];
   /** Of days that are over: nobody has said whether they flew. */
   readonly didTheyFly: readonly UnheardFlight[];
   /** Bases that cannot fill in time what approved and given flights want; `by`: the first of them leaves. */
@@ -87,6 +88,18 @@ export interface DecideFlight {
   readonly drums: number;
   readonly ifDeclined: string;
   readonly protects: FlightReason['protects'];
+}
+
+/** A booked flight without drums that cannot be flown as it is booked. */
+export interface DecideBooked {
+  readonly id: string;
+  readonly date: IsoDate;
+  readonly aircraft: string;
+  readonly route: readonly string[];
+  readonly purpose: string;
+  readonly passengers: number;
+  readonly needsDecision: string;
+  readonly by: IsoInstant;
 }
 
 /** A flight of a day that is over, offered to loaded still. */

@@ -24,7 +24,7 @@ import { packTime } from './decide-by.js';
 import { firstTakeOff } from './first-take-off.js';
 import type { FuelAt, FuelAtBase, MorningAnswer, NotHeard, StripNow } from './morning-answer.js';
 import { stripsNow } from './strips-now.js';
-import { decideCase, decideProposal, didTheyFly, fillsShort, toDecide } from './to-decide.js';
+import { bookedToDecide, decideCase, decideProposal, didTheyFly, fillsShort, toDecide } from './to-decide.js';
 
 type Projections = Awaited<ReturnType<ProjectionsService['all']>>;
 
@@ -97,6 +97,7 @@ export class MorningService {
       today,
       since: from,
       flights: toDecide(board),
+      booked: bookedToDecide(board),
       didTheyFly: didTheyFly(unfinished, scenario),
       fillsShort: fillsShort(board),
       flightsStanding: scenario.flights.length,

@@ -1,7 +1,9 @@
-import { ifDeclinedByFlight, isUnheardOf, markableStates } from '@drumline/planning';
+import { bookedFaults, ifDeclinedByFlight, isUnheardOf, markableStates } from '@drumline/planning';
 import { epochMinutes, instantAt, instantOf, minutes } from '@drumline/units';
 import { fillListsOf } from '../drum-lists/fill-lists.service.js';
 import type { Board } from '../flights/board/board.service.js';
+import { mostPassengers, routeOfBooked } from '../flights/marks/booked-flight.js';
+import { faultWords } from '../flights/office/check-flight.js';
 import type { Flight } from '../flights/store/flight.table.js';
 import type { Account } from '../people/account.table.js';
 import { mayBeOneOfTwo } from '../people/permission.js';
@@ -9,6 +11,7 @@ import type { ProposalsService } from '../proposals/proposals.service.js';
 import type { CasePagesService } from '../stock/cases/case-pages.service.js';
 import { decideBy } from './decide-by.js';
 import type {
+  DecideBooked,
   DecideCase,
   DecideFlight,
   DecideProposal,
@@ -33,6 +36,26 @@ export const toDecide = ({ flights, scenario }: Board): readonly DecideFlight[] 
     .toSorted(
       (one, other) => epochMinutes(one.by) - epochMinutes(other.by) || (one.departs < other.departs ? -1 : 1),
     );
+};
+
+/** Booked flights that today's facts forbid as they are booked; first due first. */
+export const bookedToDecide = ({ scenario }: Board): readonly DecideBooked[] => {
+  const faults = bookedFaults(scenario);
+  const { asOf, firstDay, timeZone, policy } = scenario;
+  return scenario.bookedFlights
+    .flatMap((flight) => {
+      const fault = faults.get(flight.id);
+      if (fault === undefined) return [];
+      const { id, date, aircraft, purpose, departs = policy.flyingDay.firstDeparture } = flight;
+      return {
+        ...{ id, date, aircraft, purpose },
+        route: routeOfBooked(flight),
+        passengers: mostPassengers(flight),
+        needsDecision: faultWords(fault),
+        by: decideBy({ date, departs, askedAt: asOf }, firstDay, timeZone),
+      };
+    })
+    .toSorted((one, other) => epochMinutes(one.by) - epochMinutes(other.by));
 };
 
 type ToDecide = Pick<Flight, 'state' | 'needsDecision' | 'date' | 'departs'>;

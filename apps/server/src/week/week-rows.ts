@@ -3,6 +3,7 @@ import type { StripLimit } from '@drumline/loading';
 import type { Place } from '@drumline/network';
 import { type BookedFlight, drumsLanded, isUnheardOf, type PlannedFlight } from '@drumline/planning';
 import type { IsoDate } from '@drumline/units';
+import { mostPassengers, routeOfBooked } from '../flights/marks/booked-flight.js';
 import type { Flight } from '../flights/store/flight.table.js';
 
 /** A flight as its box shows it; `legs`: by the facts of today where they are other than those it was planned by. */
@@ -37,16 +38,19 @@ export const weekFlight = (
   };
 };
 
-export const weekBooked = (flight: BookedFlight, spareDrums: number | null): WeekBooked => ({
+export const weekBooked = (
+  flight: BookedFlight,
+  today: Pick<WeekBooked, 'spareDrums' | 'needsDecision'>,
+): WeekBooked => ({
   id: flight.id,
   date: flight.date,
   aircraft: flight.aircraft,
   purpose: flight.purpose,
   departs: flight.departs ?? null,
   heldHours: flight.heldHours,
-  route: [flight.legs[0]!.from, ...flight.legs.map(({ to }) => to)],
-  passengers: Math.max(...flight.legs.map(({ passengers }) => passengers)),
-  spareDrums,
+  route: routeOfBooked(flight),
+  passengers: mostPassengers(flight),
+  ...today,
 });
 
 /** By day, and on a day in the order in which the flights come. */

@@ -1,6 +1,7 @@
 import type { StandingPlan, WeekAnswer } from '@drumline/contract';
 import {
   type BookedFlight,
+  bookedFaults,
   bookedSpares,
   heardSince,
   isUnheardOf,
@@ -13,6 +14,7 @@ import { addDays, daysFrom, type IsoDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { type Board, BoardService } from '../flights/board/board.service.js';
+import { faultWords } from '../flights/office/check-flight.js';
 import type { Flight } from '../flights/store/flight.table.js';
 import { FlightStoreService } from '../flights/store/flight-store.service.js';
 import {
@@ -71,10 +73,15 @@ export class WeekService {
   /** With those of days that are over; a booked flight that carries drums stands among the flights. */
   private async booked({ scenario }: Board, dates: readonly IsoDate[], carrying: ReadonlySet<string>) {
     const spares = new Map(bookedSpares(scenario).map(({ id, drums }) => [id, drums]));
+    const faults = bookedFaults(scenario);
     const kept = (await this.territory.all('booked-flights')).map(({ data }) => data as BookedFlight);
     return kept
       .filter(({ id, date }) => dates.includes(date) && !carrying.has(id))
-      .map((flight) => weekBooked(flight, spares.get(flight.id) ?? null));
+      .map((flight) => {
+        const fault = faults.get(flight.id);
+        const needsDecision = fault === undefined ? null : faultWords(fault);
+        return weekBooked(flight, { spareDrums: spares.get(flight.id) ?? null, needsDecision });
+      });
   }
 }
 

@@ -23,6 +23,16 @@ const touchedSchema = z.object({
       breaks: z.string().nullable(),
     }),
   ),
+  booked: z.array(
+    z.object({
+      flight: z.string(),
+      date: z.string(),
+      aircraft: z.string(),
+      route: z.array(z.string()),
+      passengers: z.number(),
+      breaks: z.string().nullable(),
+    }),
+  ),
 });
 
 type Touched = z.output<typeof touchedSchema>;
@@ -50,7 +60,7 @@ export const WhatItTouches = ({ report }: OfReport) => {
       <p>
         Counts today: <SurfaceWord state={value.before} /> now, <SurfaceWord state={value.after} /> with it.
       </p>
-      {value.flights.length === 0 ? (
+      {value.flights.length + value.booked.length === 0 ? (
         <p>No flight is touched.</p>
       ) : (
         <ul>
@@ -60,6 +70,14 @@ export const WhatItTouches = ({ report }: OfReport) => {
                 {each.flight}, {each.aircraft} {each.route.join('-')}
               </b>
               , {calendar.day(each.date)}, {each.state}: {touchedWords(each)}
+            </li>
+          ))}
+          {value.booked.map((each) => (
+            <li key={each.flight}>
+              <b>
+                {each.flight}, {each.aircraft} {each.route.join('-')}
+              </b>
+              , {calendar.day(each.date)}, booked: {bookedTouchedWords(each)}
             </li>
           ))}
         </ul>
@@ -93,6 +111,14 @@ const touchedWords = ({ drums, drumsThatGo, breaks }: Touched['flights'][number]
   if (breaks === null) return `stands as it is, ${inWords(drums, 'drums')}.`;
   const go = drumsThatGo === null ? '' : ` ${drumsThatGo} of ${inWords(drums, 'drums')} may go.`;
   return `needs a decision.${go} ${breaks}`;
+};
+
+/** Nobody marks it: it needs a decision for as long as this stands. */
+const bookedTouchedWords = ({ passengers, breaks }: Omit<Touched['booked'][number], 'flight'>): string => {
+  const people = inWords(passengers, 'passengers');
+  return breaks === null
+    ? `stands as it is booked, ${people}.`
+    : `needs a decision, ${people}. ${breaks} Tell whoever booked it.`;
 };
 
 /** "XLOR soft, 06:52, strip helper, by radio, to Thu 17". */

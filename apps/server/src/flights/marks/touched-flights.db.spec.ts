@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { MorningAnswer, WeekAnswer } from '@drumline/contract/answers';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type FlightDesk, openFlightDesk } from '../../testing/flight-desk.js';
 import type { TouchedAnswer } from './touched-flights.service.js';
@@ -53,6 +54,37 @@ describe('XLOR soft, before it is reported', () => {
     const earlier = (await touches({ state: 'dry', at: '2027-06-14T05:45Z' })).body;
     expect([earlier.outrankedBy, earlier.before, earlier.after]).toEqual([soft, 'soft', 'soft']);
     expect((await touches({ state: 'dry' })).body.outrankedBy).toBeNull();
+  });
+});
+
+describe('a booked flight to a strip that closes', () => {
+  // The demo's X2, XALD-XCIN-XMER-XALD on Tue 15, two passengers aboard.
+  const closed = { ...soft, place: 'XCIN', state: 'closed', at: '2027-06-14T06:00Z' } as const;
+  const needs = 'XCIN is reported closed. Wait for a report that it is open.';
+  const onWeek = async () => {
+    const { booked } = (await desk.dispatcher.get<WeekAnswer>('/api/week')).body;
+    return booked.filter(({ needsDecision }) => needsDecision !== null);
+  };
+  const onMorning = async () => (await desk.dispatcher.get<MorningAnswer>('/api/morning')).body.booked;
+
+  it('is named before the report is kept, with its passengers', async () => {
+    expect((await touches(closed)).body.booked).toEqual([
+      expect.objectContaining({ flight: 'X2', date: '2027-06-15', passengers: 2, breaks: needs }),
+    ]);
+    expect([await onWeek(), await onMorning()]).toEqual([[], []]);
+  });
+
+  it('needs a decision on Week and Morning while it is closed, and no longer when it is open', async () => {
+    await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, closed);
+    const needsDecision = `X2, Tue 15 Jun, XCIN: ${needs}`;
+    expect(await onWeek()).toEqual([expect.objectContaining({ id: 'X2', needsDecision })]);
+    // Before the day pack of Tue 15 is printed.
+    expect(await onMorning()).toEqual([
+      expect.objectContaining({ id: 'X2', needsDecision, by: '2027-06-14T17:00:00Z' }),
+    ]);
+    const open = { ...closed, state: 'dry' };
+    await desk.dispatcher.put(`/api/surface-reports/${randomUUID()}`, open);
+    expect([await onWeek(), await onMorning()]).toEqual([[], []]);
   });
 });
 

@@ -1,7 +1,6 @@
 import type { FlightsChange, TouchedByChangeAnswer } from '@drumline/contract';
 import { expectedSurface, latestReports, type SurfaceReport, type SurfaceState } from '@drumline/network';
 import {
-  type BookedFlight,
   checkFlights,
   type Fault,
   type FlightState,
@@ -17,6 +16,7 @@ import { type Board, BoardService } from '../board/board.service.js';
 import { faultsOfStanding } from '../office/check-flight.js';
 import { loadsOf } from '../office/flight-acts.service.js';
 import type { Flight } from '../store/flight.table.js';
+import { type TouchedBooked, touchedBooked } from './touched-booked.js';
 
 export interface TouchedFlight {
   readonly flight: string;
@@ -39,6 +39,7 @@ export interface TouchedAnswer {
   /** A report of a later time that is there already: it stands, and this one is kept beside it. Null: this one stands. */
   readonly outrankedBy: SurfaceReport | null;
   readonly flights: readonly TouchedFlight[];
+  readonly booked: readonly TouchedBooked[];
 }
 
 /** What a surface report, or another change of the territory, would do to flights, before it is given. */
@@ -59,7 +60,7 @@ export class TouchedFlightsService {
         .filter(({ state }) => markableStates.includes(state))
         .map((flight) => touched(after, flight, broken))
         .filter(({ breaks }) => breaks !== null),
-      booked: bookedBroken(before.scenario, after.scenario),
+      booked: touchedBooked(before.scenario, after.scenario).filter(({ breaks }) => breaks !== null),
     };
   }
 
@@ -70,10 +71,9 @@ export class TouchedFlightsService {
       throw new Problem('not-found', `${report.place} is not a place of the territory. See /api/places.`);
     const after = { ...before, scenario: withReport(before.scenario, report) };
     const [countsBefore, countsAfter] = [before.scenario, after.scenario].map(surfaceOf);
+    const isOther = (date: IsoDate) => countsBefore!(place, date) !== countsAfter!(place, date);
     const isTouched = ({ state, date, stops }: Flight): boolean =>
-      markableStates.includes(state) &&
-      stops.some((stop) => stop.place === report.place) &&
-      countsBefore!(place, date) !== countsAfter!(place, date);
+      markableStates.includes(state) && stops.some((stop) => stop.place === report.place) && isOther(date);
     const broken = { before: brokenOn(before), after: brokenOn(after) };
     const today = before.scenario.firstDay;
     return {
@@ -82,6 +82,9 @@ export class TouchedFlightsService {
       after: countsAfter!(place, today),
       outrankedBy: laterThan(report, before.scenario),
       flights: before.flights.filter(isTouched).map((flight) => touched(after, flight, broken)),
+      booked: touchedBooked(before.scenario, after.scenario).filter(
+        ({ date, route }) => route.includes(report.place) && isOther(date),
+      ),
     };
   }
 }
@@ -109,24 +112,6 @@ const brokenOn = (board: Board) => {
   return (flight: Flight): readonly string[] =>
     faultsOfStanding(board, checked, flight, loadsOf(board, flight)).map(wordsOf);
 };
-
-/** Booked flights that carry no drums: nobody has a card of them. */
-const bookedBroken = (before: Scenario, after: Scenario): TouchedByChangeAnswer['booked'] => {
-  const [known, found] = [before, after].map((scenario) => checkFlights(scenario, scenario.flights));
-  const standing = new Set(after.flights.map(({ id }) => id));
-  return after.bookedFlights.flatMap((flight) => {
-    if (standing.has(flight.id)) return [];
-    const [was, is] = [known!, found!].map((faults) => faultsOfBooked(faults, flight));
-    const breaks = is!.find((words) => !was!.includes(words));
-    if (breaks === undefined) return [];
-    const { id, date, aircraft, purpose, legs } = flight;
-    const route = [legs[0]!.from, ...legs.map(({ to }) => to)];
-    return [{ flight: id, date, aircraft, purpose, route, breaks }];
-  });
-};
-
-const faultsOfBooked = (faults: readonly Fault[], { id }: BookedFlight): readonly string[] =>
-  faults.filter(({ flights }) => flights.includes(id)).map(wordsOf);
 
 const wordsOf = ({ what, mend }: Fault): string => `${what} ${mend}`;
 

@@ -57,6 +57,26 @@ describe('decide now', () => {
     ]);
   });
 
+  it('a booked flight that cannot be flown as it is booked is a line with its passengers, by its day pack', () => {
+    const booked = [
+      {
+        id: 'X2',
+        date: '2027-06-16',
+        aircraft: 'C1',
+        route: ['XALD', 'XCIN', 'XALD'],
+        purpose: 'building panels to XCIN',
+        passengers: 2,
+        needsDecision: 'X2, Wed 16 Jun, XCIN: XCIN is reported closed. Wait for a report that it is open.',
+        by: '2027-06-15T17:00:00Z',
+      },
+    ];
+    const [row] = decideRows({ ...quietMorning, booked }, calendar);
+    expect(row).toMatchObject({ head: 'X2, C1 XALD-XCIN, Wed 16', state: 'Booked', needsDecision: true });
+    expect(row!.words).toBe(
+      'XCIN is reported closed. Wait for a report that it is open. It is booked: building panels to XCIN, 2 passengers. Tell whoever booked it.',
+    );
+  });
+
   it('more is raised than the page lists: how many is said after each kind, with the way to all of it', () => {
     const raised = [
       { id: 'load', mayHurt: true, what: 'F06: the load does not hold.', whatNext: 'Ask the crew.' },

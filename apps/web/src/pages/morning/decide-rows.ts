@@ -24,6 +24,7 @@ export const decideRows = (
   const due: readonly (readonly [at: string, row: DecideRow])[] = [
     ...noPlanRows(morning, calendar, isOfBefore),
     ...soon.map((flight) => [flight.by, flightRow(flight, calendar, morning.asOf)] as const),
+    ...morning.booked.map((each) => [each.by, bookedRow(each, calendar)] as const),
     ...morning.cases.map((each) => [each.at, caseRow(each, calendar)] as const),
     ...morning.proposals.map((each) => [each.proposedAt, proposalRow(each, calendar)] as const),
     ...fillRows(morning, calendar),
@@ -73,6 +74,25 @@ const flightRow = (flight: Flight, calendar: Calendar, asOf: string): DecideRow 
     words: `${withoutName(needsDecision, id) ?? load} ${isNotGiven ? 'Give it, move it, or call it off. If it does not fly' : 'If declined'}: ${inShort(ifDeclined)}`,
     act: { kind: 'open', label: 'Open flight', path: `/week/${id}` },
     canReplan: needsDecision !== null,
+  };
+};
+
+/** "X2, C1 XALD-XCIN-XMER, Tue 15": it flies anyway, and cannot as it is booked. */
+const bookedRow = (
+  { id, aircraft, route, date, purpose, passengers, needsDecision, by }: Morning['booked'][number],
+  calendar: Calendar,
+): DecideRow => {
+  const day = date === calendar.today ? '' : `, ${calendar.day(date)}`;
+  const people = passengers === 0 ? '' : `, ${inWords(passengers, 'passengers')}`;
+  return {
+    key: `booked ${id}`,
+    time: calendar.when(by),
+    head: `${id}, ${aircraft} ${route.slice(0, -1).join('-')}${day}`,
+    state: 'Booked',
+    needsDecision: true,
+    words: `${withoutName(needsDecision, id) ?? ''} It is booked: ${purpose}${people}. Tell whoever booked it.`,
+    act: { kind: 'open', label: 'Open flight', path: `/week/${id}` },
+    canReplan: false,
   };
 };
 

@@ -21,6 +21,17 @@ const flight = z.object({
   ifDeclined: z.string(),
 });
 
+const booked = z.object({
+  id: z.string(),
+  date: z.string(),
+  aircraft: z.string(),
+  route: z.array(z.string()),
+  purpose: z.string(),
+  passengers: z.number(),
+  needsDecision: z.string(),
+  by: z.string(),
+});
+
 const unheard = flight.omit({ by: true, ifDeclined: true });
 
 const belowCritical = z.object({
@@ -147,6 +158,7 @@ export const morningSchema = partOf<MorningAnswer>()(
     handedOverAt: z.string().nullable(),
     handover: handoverSchema.nullable(),
     flights: z.array(flight),
+    booked: z.array(booked),
     didTheyFly: z.array(unheard),
     fillsShort: z.array(
       z.object({

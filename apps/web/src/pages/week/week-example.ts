@@ -34,6 +34,7 @@ export const exampleBooked = (changes: Partial<WeekBooked> = {}): WeekBooked => 
   route: ['XHOM', 'XSOU', 'XHOM'],
   passengers: 0,
   spareDrums: 3,
+  needsDecision: null,
   ...changes,
 });
 

@@ -47,6 +47,7 @@ const bookedSchema = z.object({
   route: z.array(z.string()),
   passengers: z.number(),
   spareDrums: z.number().nullable(),
+  needsDecision: z.string().nullable(),
 });
 
 export type WeekBooked = z.output<typeof bookedSchema>;

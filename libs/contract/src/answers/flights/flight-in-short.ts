@@ -23,3 +23,9 @@ export const flightLastDone = {
 
 /** The cache that a flight keeps from falling short, and the first day of it. */
 export const protectedCache = z.strictObject({ place: z.string(), date: isoDate, level: shortLevel });
+
+/** Of a booked flight it is worked out with every look and stands nowhere: its cause sets it and takes it away. */
+export const bookedNeedsDecision = z
+  .string()
+  .nullable()
+  .describe('What forbids it as it is booked, by the facts of the moment; null: nothing does.');

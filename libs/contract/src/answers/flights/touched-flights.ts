@@ -19,6 +19,21 @@ export const touchedFlightAnswer = z
   })
   .meta({ id: 'TouchedFlight' });
 
+export const touchedBookedAnswer = z
+  .strictObject({
+    flight: z.string(),
+    date: isoDate,
+    aircraft: z.string(),
+    route: z.array(z.string()),
+    purpose: z.string(),
+    passengers: z.number(),
+    breaks: z
+      .string()
+      .nullable()
+      .describe('What forbids it that does not forbid it now; null: it stands as it is booked.'),
+  })
+  .meta({ id: 'TouchedBooked', description: 'A flight that flies anyway, no drum on it yet.' });
+
 export const touchedAnswer = z
   .strictObject({
     place: z.string(),
@@ -30,6 +45,7 @@ export const touchedAnswer = z
         'A report of a later time that is there already: it stands, and this one is kept beside it. Null: this one stands.',
       ),
     flights: z.array(touchedFlightAnswer),
+    booked: z.array(touchedBookedAnswer),
   })
   .meta({ id: 'TouchedAnswer' });
 
@@ -37,16 +53,7 @@ export const touchedByChangeAnswer = z
   .strictObject({
     flights: z.array(touchedFlightAnswer).describe('That stand, and need a decision with the change.'),
     booked: z
-      .array(
-        z.strictObject({
-          flight: z.string(),
-          date: isoDate,
-          aircraft: z.string(),
-          purpose: z.string(),
-          route: z.array(z.string()),
-          breaks: z.string(),
-        }),
-      )
+      .array(touchedBookedAnswer)
       .describe('Without drums on them, that cannot be flown with the change.'),
   })
   .meta({ id: 'TouchedByChangeAnswer' });

@@ -7,6 +7,7 @@ import { changedAnswer, notHeardAnswer } from './heard.js';
 import {
   cacheBelowCriticalAnswer,
   cacheBelowMinimumAnswer,
+  decideBookedAnswer,
   decideCaseAnswer,
   decideFlightAnswer,
   decideProposalAnswer,
@@ -27,6 +28,7 @@ export const morningAnswer = z
       .nullable()
       .describe('A handover that nobody has taken over yet, with what is signed for and what is not.'),
     flights: z.array(decideFlightAnswer),
+    booked: z.array(decideBookedAnswer),
     didTheyFly: z
       .array(unheardFlightAnswer)
       .describe('Of days that are over: nobody has said whether they flew.'),

@@ -26,6 +26,22 @@ export const decideFlightAnswer = z
       'A flight that waits for somebody: offered, or marked, or approved and past its hour without having been given.',
   });
 
+export const decideBookedAnswer = z
+  .strictObject({
+    id: z.string(),
+    date: isoDate,
+    aircraft: z.string(),
+    route: z.array(z.string()),
+    purpose: z.string(),
+    passengers: z.number(),
+    needsDecision: z.string(),
+    by: decideFlightAnswer.shape.by,
+  })
+  .meta({
+    id: 'DecideBooked',
+    description: 'A booked flight without drums that cannot be flown as it is booked.',
+  });
+
 export const unheardFlightAnswer = decideFlightAnswer
   .omit({ by: true, ifDeclined: true, protects: true })
   .meta({ id: 'UnheardFlight', description: 'A flight of a day that is over, offered to loaded still.' });

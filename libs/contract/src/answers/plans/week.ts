@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { scenarioSchema } from '../../scenario/scenario-schema.js';
 import { type Answer, clockTime, hours, instant, isoDate } from '../field.js';
-import { flightInShort, flightLastDone } from '../flights/flight-in-short.js';
+import { bookedNeedsDecision, flightInShort, flightLastDone } from '../flights/flight-in-short.js';
 import { baseUse, moneyParts, surfaceReport } from '../planned.js';
 import { flightKind, limitName } from '../words.js';
 import { standingPlanAnswer } from './standing-plan.js';
@@ -39,6 +39,7 @@ export const weekBookedAnswer = z
     route: z.array(z.string()),
     passengers: z.number(),
     spareDrums: z.number().nullable().describe('Null: the day is over, or not looked ahead to.'),
+    needsDecision: bookedNeedsDecision,
     date: isoDate,
     id: z.string(),
     aircraft: z.string(),

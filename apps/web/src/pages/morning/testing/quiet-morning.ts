@@ -8,6 +8,7 @@ export const quietMorning: Morning = {
   handedOverAt: null,
   handover: null,
   flights: [],
+  booked: [],
   didTheyFly: [],
   fillsShort: [],
   flightsStanding: 1,

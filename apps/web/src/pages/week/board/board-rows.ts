@@ -122,8 +122,7 @@ const printedBandHeight = 1;
 const heightOf = (boxes: readonly Box[], band = bandHeight): number =>
   boxes.length + band * boxes.filter(({ flight }) => isAsked(flight)).length;
 
-const isAsked = (flight: WeekFlight | WeekBooked): boolean =>
-  'needsDecision' in flight && bandWords(flight) !== null;
+const isAsked = (flight: WeekFlight | WeekBooked): boolean => bandWords(flight) !== null;
 
 /** Boxes one above the other that one landscape page takes at full size: measured, title, cost and foot taken off. */
 const boxesDownAPage = 8.4;

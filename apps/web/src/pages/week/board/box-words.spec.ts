@@ -62,6 +62,12 @@ describe('a box', () => {
     expect(bookedTime(exampleBooked())).toBe('takes 1.6 h, hour not set');
   });
 
+  it('of a flight that flies anyway says that it needs a decision where it cannot fly as booked', () => {
+    const needsDecision = 'X1, Mon 3 Mar, XSOU: XSOU is reported closed.';
+    expect(bandWords(exampleBooked({ needsDecision }))).toBe('Needs a decision');
+    expect(bandWords(exampleBooked())).toBeNull();
+  });
+
   it('of a flight that flies anyway says what it could take', () => {
     expect(bookedWords(exampleBooked())).toEqual(['mail', 'spare 3 drums']);
     expect(bookedWords(exampleBooked({ passengers: 4, spareDrums: 0 }))).toEqual([

@@ -2,13 +2,12 @@ import { inWords } from '../../../ui/qty.js';
 import type { WeekBooked, WeekFlight } from '../week-read.js';
 
 /** What stands over a flight that waits for a word; null: it waits for none. */
-export const bandWords = ({
-  state,
-  needsDecision,
-  unheard,
-}: Pick<WeekFlight, 'state' | 'needsDecision' | 'unheard'>): string | null => {
-  if (unheard) return state === 'offered' ? 'Its day is over' : 'Did it fly?';
-  return needsDecision === null ? null : 'Needs a decision';
+export const bandWords = (
+  flight: WeekBooked | Pick<WeekFlight, 'state' | 'needsDecision' | 'unheard'>,
+): string | null => {
+  if ('unheard' in flight && flight.unheard)
+    return flight.state === 'offered' ? 'Its day is over' : 'Did it fly?';
+  return flight.needsDecision === null ? null : 'Needs a decision';
 };
 
 /** The firmer the flight, the firmer its line. */
@@ -118,7 +117,7 @@ export const bookedTime = ({ departs, heldHours }: Pick<WeekBooked, 'departs' | 
 
 /** What a booked flight has aboard, and what it could take: two short lines. */
 export const bookedWords = ({ purpose, passengers, spareDrums }: WeekBooked): readonly [string, string] => [
-  passengers > 0 ? `${passengers} ${passengers === 1 ? 'passenger' : 'passengers'}` : purpose,
+  passengers > 0 ? inWords(passengers, 'passengers') : purpose,
   spareDrums === null
     ? ''
     : spareDrums === 0

@@ -103,8 +103,10 @@ const LedWords = ({
 
 const Booked = ({ flight, stops }: Of<WeekBooked>) => {
   const [aboard, spare] = bookedWords(flight);
+  const band = bandWords(flight);
   return (
     <>
+      {band !== null && <span className="band">{band} </span>}
       <span className="ends">
         <b>{flight.id}</b>{' '}
         <span aria-hidden="true" title={bookedTime(flight)}>

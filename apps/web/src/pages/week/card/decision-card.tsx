@@ -1,6 +1,6 @@
 import { Link } from 'wouter';
 import { type Calendar, useRead } from '../../../api/index.js';
-import { Picture, StateWord } from '../../../ui/index.js';
+import { inWords, Picture, StateWord } from '../../../ui/index.js';
 import { bookedTime, bookedWords, isFrozen } from '../board/box-words.js';
 import type { Week, WeekBooked, WeekFlight } from '../week-read.js';
 import { CardActs } from './card-acts.js';
@@ -62,11 +62,21 @@ export const BookedCard = ({
           {booked.id} <span className="key">{booked.route.join('-')}</span>
         </h2>
         <p className="state-line">
-          Booked, not fuel
+          {booked.needsDecision !== null && <span className="band">Needs a decision</span>} Booked, not fuel
           <span className="slate">
             {booked.aircraft}, {calendar.day(booked.date)}
           </span>
         </p>
+        {booked.needsDecision !== null && (
+          <p>
+            {booked.needsDecision} Tell whoever booked it. The mark goes with its cause: by another report, or
+            when the booking is changed at{' '}
+            <Link href={`/set-up/booked-flights/${encodeURIComponent(booked.id)}`}>
+              Set-up, Booked flights
+            </Link>
+            .
+          </p>
+        )}
       </header>
       <dl className="form-rows card-rows">
         <div>
@@ -85,10 +95,12 @@ export const BookedCard = ({
         <div>
           <dt>Load</dt>
           <dd>
-            {booked.passengers > 0 && `${booked.passengers} passengers. `}
+            {booked.passengers > 0 && `${inWords(booked.passengers, 'passengers')}. `}
             {spare === ''
               ? 'What it could take beside that is not worked out for this day.'
-              : `It flies anyway: ${spare}.`}
+              : booked.needsDecision === null
+                ? `It flies anyway: ${spare}.`
+                : `As booked it cannot fly: ${spare}.`}
             {booked.passengers > 0 && (
               <p>
                 Passengers and drums do not share a leg, unless an approval of the authority that is on file

@@ -1,0 +1,35 @@
+import { bookedFaults, type Scenario } from '@drumline/planning';
+import type { IsoDate } from '@drumline/units';
+import { mostPassengers, routeOfBooked } from './booked-flight.js';
+
+/** A flight that flies anyway, no drum on it yet. */
+export interface TouchedBooked {
+  readonly flight: string;
+  readonly date: IsoDate;
+  readonly aircraft: string;
+  readonly route: readonly string[];
+  readonly purpose: string;
+  readonly passengers: number;
+  /** What forbids it that does not forbid it now; null: it stands as it is booked. */
+  readonly breaks: string | null;
+}
+
+/** Every booked flight without drums, and what one picture of the territory forbids of it that another does not. */
+export const touchedBooked = (before: Scenario, after: Scenario): readonly TouchedBooked[] => {
+  const [known, found] = [bookedFaults(before), bookedFaults(after)];
+  const standing = new Set(after.flights.map(({ id }) => id));
+  return after.bookedFlights
+    .filter(({ id }) => !standing.has(id))
+    .map((flight) => {
+      const [was, is] = [known.get(flight.id), found.get(flight.id)];
+      return {
+        flight: flight.id,
+        date: flight.date,
+        aircraft: flight.aircraft,
+        route: routeOfBooked(flight),
+        purpose: flight.purpose,
+        passengers: mostPassengers(flight),
+        breaks: is === undefined || is.what === was?.what ? null : `${is.what} ${is.mend}`,
+      };
+    });
+};
