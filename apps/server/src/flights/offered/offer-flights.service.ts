@@ -47,7 +47,8 @@ export class OfferFlightsService {
     offered: OfferedPlan,
     by: Account,
   ): Promise<OfferAnswer> {
-    const changed = await this.store.changedSince(transaction, offered.flightRevisions);
+    const unknown = Object.fromEntries(board.flights.map(({ id }) => [id, 0]));
+    const changed = await this.store.changedSince(transaction, { ...unknown, ...offered.flightRevisions });
     const offer = sortOffer(board, offered, changed);
     const faults = [...offer.faults, ...faultsToday(board, offer)];
     if (faults.length > 0) return { kind: 'refused', faults };

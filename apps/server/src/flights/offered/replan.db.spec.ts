@@ -63,6 +63,23 @@ describe('a re-plan', () => {
     expect(body.changed).toContain('flight, changed: F09.');
     expect((await desk.flight('F09')).stops).toEqual([{ place: 'XISK', drums: 2 }]);
   });
+
+  it('leaves drums on a booked flight that were put on it while it was looked for', async () => {
+    const again = await solvedRun(desk.server, (plan) => ({
+      ...plan,
+      flights: plan.flights.filter(({ id }) => !['F01', 'F03', 'F04', 'X3'].includes(id)),
+    }));
+    const put = await desk.dispatcher.post('/api/booked-flights/X3/drums', { place: 'XHAS', drums: 1 });
+    expect(put.status).toBe(200);
+    const { status, body } = await desk.manager.post<PlanAcceptance>(`/api/plans/${again}/accept`, {});
+    expect([status, body.calledOff]).toEqual([200, []]);
+    expect(body.changed).toContain('flight, new: X3.');
+    expect(await desk.flight('X3')).toMatchObject({
+      state: 'offered',
+      lastAct: 'add drums',
+      stops: [{ place: 'XHAS', drums: 1 }],
+    });
+  });
 });
 
 describe('a flight of today that has landed', () => {

@@ -67,14 +67,18 @@ export class FlightStoreService {
     return transaction.find(loadTable, { order: { flightId: 'ASC', load: 'ASC' } });
   }
 
-  /** Of the flights given with a revision, those that an act has changed since: a mark asks for a decision and changes nothing. */
+  /**
+   * Of the flights given with a revision, those that an act has changed since: a mark asks for a decision and changes
+   * nothing. Revision 0: it was not there; a person has made or changed it since, and not only another plan.
+   */
   async changedSince(
     transaction: EntityManager,
     revisions: Readonly<Record<string, number>>,
   ): Promise<ReadonlySet<string>> {
     const rows: { readonly id: string }[] = await transaction.query(
       `select distinct flight_id as id from flight_history join unnest($1::text[], $2::int[]) as known (flight, revision)
-         on known.flight = flight_id where flight_history.revision > known.revision and act not in ('mark', 'unmark')`,
+         on known.flight = flight_id where flight_history.revision > known.revision and act not in ('mark', 'unmark')
+          and (known.revision > 0 or act not in ('offer', 'replan'))`,
       [Object.keys(revisions), Object.values(revisions)],
     );
     return new Set(rows.map(({ id }) => id));
