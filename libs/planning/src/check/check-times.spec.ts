@@ -11,6 +11,18 @@ describe('times', () => {
     expect(at('07:00', '08:53')[0]).toContain('P1 would fly both at once');
   });
 
+  it('two flights at once are told once, also on a day that has a flight without a time', () => {
+    const stops = [{ place: 'NOR', drums: 1 }];
+    const told = found(
+      {},
+      flight({ departs: '07:00' }),
+      flight({ id: 'F2', departs: '07:15', stops }),
+      flight({ id: 'F3', stops }),
+    );
+    expect(told.filter((words) => words.includes('would fly both at once'))).toHaveLength(1);
+    expect(told.filter((words) => words.includes('no schedule'))).toEqual([]);
+  });
+
   it('an aircraft that is away, and one that stands elsewhere', () => {
     const [aircraft] = tiny.aircraft;
     const away = { ...aircraft!, absences: [{ from: day1, until: day1, reason: 'inspection' }] };

@@ -67,8 +67,13 @@ const endOf = (flown: SurveyedFlight): string => flown.legs.at(-1)!.to.code;
 
 function dayTimes(survey: Survey, date: IsoDate, today: readonly SurveyedFlight[]): readonly Fault[] {
   const timed = today.filter((flown) => flown.flight.departs !== undefined);
-  const faults = [...timed.flatMap((flown) => outsideTheDay(survey, flown)), ...overlaps(timed)];
-  return timed.length === today.length ? faults : [...faults, ...noOrder(survey, date, today)];
+  const atOnce = overlaps(timed);
+  const faults = [...timed.flatMap((flown) => outsideTheDay(survey, flown)), ...atOnce];
+  if (timed.length === today.length) return faults;
+  // Flights that are told to fly at once are why the day has no schedule.
+  const isTold = ({ flights }: Fault) =>
+    atOnce.some((told) => told.flights.every((id) => flights.includes(id)));
+  return [...faults, ...noOrder(survey, date, today).filter((fault) => !isTold(fault))];
 }
 
 /** Follows a flight from take-off to landing and finds the first that is too early, too late or dark. */
