@@ -341,7 +341,11 @@ describe('a batch is recalled', () => {
     await second.getByText('Found: Samples clear, certificate L-2027-041.').waitFor();
     await expectAccessible(second);
     await second.getByRole('button', { name: 'Agree: release 44 drums' }).click();
-    await second.getByRole('heading', { name: /^Hold batch J27-041/ }).waitFor();
+    const released = second.getByRole('region', { name: 'Released: batch J27-041' });
+    await released
+      .getByText(/^Released .*\d\d:\d\d by Demo fuel quality and Demo second fuel quality\.$/)
+      .waitFor();
+    await expectAccessible(second);
     await drum
       .getByText(
         'Batch J27-041 released: Samples clear, certificate L-2027-041. Second person: Demo second fuel quality.',

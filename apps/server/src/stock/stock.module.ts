@@ -17,6 +17,7 @@ import { HoldsController } from './holds/holds.controller.js';
 import { HoldsService } from './holds/holds.service.js';
 import { KnownSubjectService } from './holds/known-subject.service.js';
 import { OpenCallsService } from './holds/open-calls.service.js';
+import { ReleasesService } from './holds/releases.service.js';
 import { StandingHoldsService } from './holds/standing-holds.service.js';
 import { KnownAtService } from './ledger/known-at.service.js';
 import { LedgerService } from './ledger/ledger.service.js';
@@ -49,6 +50,7 @@ import { StockService } from './stock.service.js';
     OpenCallsService,
     RaisedActsService,
     RaisedService,
+    ReleasesService,
     SameReportsService,
     StandingHoldsService,
     StockCheckService,

@@ -1,3 +1,4 @@
+import type { HoldQuery } from '@drumline/contract';
 import type { HeldPlace, HoldSubject } from '@drumline/stock';
 import { type Litres, print, printNumber } from '@drumline/units';
 
@@ -17,6 +18,17 @@ export const radioScript = (
 /** To be read out to a crew that has drums of it, or is to have them. */
 export const flightScript = (flight: string, numbers: readonly string[], subject: HoldSubject): string =>
   `${flight}: ${whatIsHeld(subject)}. Do not use or set down for use ${numbers.length} drums of your load: ${numbers.join(', ')}. Call base. Read back the numbers.`;
+
+/** To be read out to whoever was told of the hold; `numbers`: drums of it that are there and may be used again. */
+export const releaseScript = (to: string, numbers: readonly string[], of: HoldQuery): string => {
+  const what = 'batch' in of ? `Batch ${of.batch}` : `Drum ${of.drum}`;
+  const drums = numbers.length === 1 ? '1 drum' : `${numbers.length} drums`;
+  const may =
+    numbers.length === 0
+      ? 'By the book no drum of it is with you.'
+      : `With you ${drums} may be used and loaded again: ${numbers.join(', ')}. Read back the numbers.`;
+  return `${to}: ${what} is released, its hold is over. ${may}`;
+};
 
 /** For a text message: everybody gets the same one. */
 export const message = (subject: HoldSubject, places: readonly HeldThere[], litres: Litres): string => {

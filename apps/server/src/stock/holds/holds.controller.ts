@@ -11,6 +11,7 @@ import {
   closedCaseAnswer,
   holdCallsAnswer,
   holdEffectAnswer,
+  latestReleaseAnswer,
   listedCaseAnswer,
   notHeardOfHoldAnswer,
   pageOf,
@@ -32,6 +33,7 @@ import { MovementsService } from '../ledger/movements.service.js';
 import { closedCasesQuery, movementId, drumNumber as nameText } from '../ledger/queries.js';
 import { HoldCallsService } from './hold-calls.service.js';
 import { HoldsService } from './holds.service.js';
+import { ReleasesService } from './releases.service.js';
 import { StandingHoldsService } from './standing-holds.service.js';
 
 const id = { schema: movementId };
@@ -49,6 +51,7 @@ export class HoldsController {
     private readonly standing: StandingHoldsService,
     private readonly calls: HoldCallsService,
     private readonly pages: StockPagesService,
+    private readonly releases: ReleasesService,
   ) {}
 
   /** Holds that stand. */
@@ -65,6 +68,14 @@ export class HoldsController {
   @Get('holds/consequence')
   consequence(@Query({ schema: holdQuerySchema }) query: HoldQuery) {
     return this.holds.effect(query);
+  }
+
+  /** Who released it last, and whom to call back: asked where no hold of it stands. */
+  @Act('hold', 'view')
+  @Answered(latestReleaseAnswer)
+  @Get('holds/latest-release')
+  async latestRelease(@Query({ schema: holdQuerySchema }) query: HoldQuery) {
+    return { release: await this.releases.latest(query) };
   }
 
   /** Sets the hold, and answers with what it takes out of use. Who may is asked by the service. */

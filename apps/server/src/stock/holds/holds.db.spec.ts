@@ -2,7 +2,9 @@ import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type FlightDesk, openFlightDesk, type Refusal } from '../../testing/flight-desk.js';
 import { leftAt, loaded, written } from '../testing/movement-bodies.js';
+import { signInNew } from '../testing/sign-in-new.js';
 import type { HoldEffect } from './holds.service.js';
+import type { Release } from './releases.service.js';
 import type { StandingHold } from './standing-holds.service.js';
 
 let desk: FlightDesk;
@@ -113,5 +115,37 @@ describe('holds that stand', () => {
     await pilot.put(`/api/movements/${randomUUID()}`, broken);
     const found = (await standing()).find(({ of }) => 'drum' in of && of.drum === drum);
     expect(found).toMatchObject({ id: null, reason: 'seal broken', drums: 1, places: [stops[0]!.place] });
+  });
+});
+
+describe('a hold that two people have released', () => {
+  const release = async () =>
+    (await desk.manager.get<{ release: Release | null }>('/api/holds/latest-release?batch=J27-041')).body
+      .release;
+
+  it('says by whom, and whom to call back: those who were told of it, each with a script', async () => {
+    const of = { batch: 'J27-041' };
+    const id = randomUUID();
+    await desk.dispatcher.put(`/api/holds/${id}`, { ...written(), of, reason: 'water found' });
+    for (const place of ['XKNA', 'XFAL']) await desk.dispatcher.put(`/api/holds/${id}/calls/${place}`, {});
+    expect(await release()).toBeNull();
+    const first = await desk.server.as('fuel quality');
+    const second = await signInNew(desk.server, 'quality-two', 'fuel quality');
+    const { body } = await first.put<{ proposal: { id: string; subject: string } }>(
+      `/api/movements/${randomUUID()}`,
+      { ...written('2027-06-14T06:04Z'), kind: 'released', of, reason: 'samples clear' },
+    );
+    expect(body.proposal.subject).toBe('release of batch J27-041');
+    expect(await release()).toBeNull();
+    await second.put(`/api/proposals/${body.proposal.id}/agreement`, {});
+    const found = (await release())!;
+    expect(found).toMatchObject({ by: ['Demo fuel quality', 'New quality-two'], reason: 'samples clear' });
+    expect(found.callBack.map(({ called }) => called).toSorted()).toEqual(['XFAL', 'XKNA']);
+    const [script] = found.callBack.flatMap(({ called, radioScript }) =>
+      called === 'XKNA' ? [radioScript] : [],
+    );
+    expect(script).toMatch(
+      /^XKNA: Batch J27-041 is released, its hold is over\. With you 3 drums may be used and loaded again: (\d{4}, ){2}\d{4}\. Read back the numbers\.$/,
+    );
   });
 });

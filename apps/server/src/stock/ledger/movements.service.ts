@@ -141,5 +141,7 @@ const subjectOf = (movement: Movement): string => {
   if (movement.kind === 'corrected') return `correction of ${movement.corrects}`;
   if (!('of' in movement)) return `${movement.kind}`;
   const { of } = movement;
-  return `${movement.kind}: ${'batch' in of ? `batch ${of.batch}` : `drum ${of.drum}`}`;
+  const what = 'batch' in of ? `batch ${of.batch}` : `drum ${of.drum}`;
+  // It is held until the second person agrees.
+  return movement.kind === 'released' ? `release of ${what}` : `${movement.kind}: ${what}`;
 };

@@ -86,4 +86,20 @@ export const notHeardOfHoldAnswer = wholeList(notSeenAnswer)
   .extend({ calls: z.array(holdCallAnswer), peopleWithDevice })
   .meta({ id: 'NotHeardOfHold' });
 
+export const latestReleaseAnswer = z
+  .strictObject({
+    release: z
+      .strictObject({
+        at: instant,
+        by: z.array(z.string()).describe('Two people, the first one first.'),
+        reason: z.string(),
+        callBack: z
+          .array(z.strictObject({ called: z.string(), radioScript: z.string() }))
+          .describe('Places and flights that were told of the hold by radio, each with what to tell it now.'),
+      })
+      .nullable()
+      .describe('Null: it was never released.'),
+  })
+  .meta({ id: 'LatestRelease' });
+
 export const holdCallsAnswer = notHeardOfHoldAnswer.pick({ calls: true }).meta({ id: 'HoldCalls' });

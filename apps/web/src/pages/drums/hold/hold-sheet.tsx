@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
 import { useCalendar, useList, useRead } from '../../../api/index.js';
 import { Button, bothOf, EmptyLine, Picture, useFocusBack } from '../../../ui/index.js';
 import { PickOne } from '../../../ui/pick-one.js';
@@ -16,6 +16,7 @@ import { HoldForm } from './hold-form.js';
 import {
   cachesWords,
   consequencePath,
+  latestReleasePath,
   type Subject,
   sizeWords,
   standingHoldOf,
@@ -23,6 +24,7 @@ import {
 } from './hold-words.js';
 import { NotHeard, ToHear } from './not-heard.js';
 import { PlacesTable } from './places-table.js';
+import { latestReleaseSchema, type Release, Released } from './released.js';
 import { Scripts } from './scripts.js';
 
 interface HoldSheetProps {
@@ -73,10 +75,11 @@ const ChooseBatch = ({ batch, go }: { readonly batch: string | null; readonly go
 const Consequence = ({ of, go }: { readonly of: Subject; readonly go: Go }) => {
   const effect = useRead(consequencePath(of), holdEffectSchema);
   const holds = useList('/api/holds', standingHoldSchema);
+  const latest = useRead(latestReleasePath(of), latestReleaseSchema);
   return (
-    <Picture read={bothOf(effect, holds)}>
-      {([found, standing]) => (
-        <Sheet of={of} effect={found} standing={standingHoldOf(standing, of)} go={go} />
+    <Picture read={bothOf(bothOf(effect, holds), latest)}>
+      {([[found, holding], { release }]) => (
+        <Sheet of={of} effect={found} standing={standingHoldOf(holding, of)} release={release} go={go} />
       )}
     </Picture>
   );
@@ -86,11 +89,16 @@ interface SheetProps {
   readonly of: Subject;
   readonly effect: HoldEffect;
   readonly standing: StandingHold | undefined;
+  /** The last one, of before where a hold stands. */
+  readonly release: Release | null;
   readonly go: Go;
 }
 
-const Sheet = ({ of, effect, standing, go }: SheetProps) => {
+const Sheet = ({ of, effect, standing, release, go }: SheetProps) => {
+  const [againAfter, setAgainAfter] = useState<string>();
   const close = () => go({ act: null, batch: null });
+  if (standing === undefined && release !== null && release.at !== againAfter)
+    return <Released of={of} release={release} onHold={() => setAgainAfter(release.at)} onClose={close} />;
   const places = effect.places.map(({ place }) => place);
   if (effect.drums === 0 && standing === undefined)
     return (

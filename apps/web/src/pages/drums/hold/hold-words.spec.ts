@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { HoldEffect, Proposal } from '../drums-read.js';
-import { cachesWords, levelWords, releaseOf, sizeWords, worstFirst } from './hold-words.js';
+import { cachesWords, levelWords, releaseOf, type Subject, sizeWords, worstFirst } from './hold-words.js';
 
 const place = (
   code: string,
@@ -52,16 +52,16 @@ describe('a hold before it is set', () => {
 });
 
 it('a proposal to release belongs to its batch alone', () => {
-  const proposal = (subject: string): Proposal => ({
-    id: subject,
+  const proposal = (id: string, of: Subject): Proposal => ({
+    id,
     act: 'release hold',
-    subject,
-    payload: {},
+    subject: '',
+    payload: { movement: { kind: 'released', of } },
     proposedAt: '',
     agreed: [],
     agreedBy: [],
   });
-  const open = [proposal('released: drum J27-041'), proposal('released: batch J27-041')];
-  expect(releaseOf(open, { batch: 'J27-041' })?.id).toBe('released: batch J27-041');
+  const open = [proposal('a drum', { drum: 'J27-041' }), proposal('a batch', { batch: 'J27-041' })];
+  expect(releaseOf(open, { batch: 'J27-041' })?.id).toBe('a batch');
   expect(releaseOf(open, { batch: 'J27-04' })).toBeUndefined();
 });

@@ -1,3 +1,4 @@
+import type { Movement } from '@drumline/stock';
 import { inWords } from '../../../ui/index.js';
 import type { HoldEffect, Proposal, StandingHold } from '../drums-read.js';
 
@@ -9,8 +10,11 @@ export const subjectWords = (of: Subject): string =>
 
 export const isSame = (one: Subject, other: Subject): boolean => subjectWords(one) === subjectWords(other);
 
-export const consequencePath = (of: Subject): string =>
-  `/api/holds/consequence?${'batch' in of ? `batch=${encodeURIComponent(of.batch)}` : `drum=${encodeURIComponent(of.drum)}`}`;
+const query = (of: Subject): string =>
+  'batch' in of ? `batch=${encodeURIComponent(of.batch)}` : `drum=${encodeURIComponent(of.drum)}`;
+
+export const consequencePath = (of: Subject): string => `/api/holds/consequence?${query(of)}`;
+export const latestReleasePath = (of: Subject): string => `/api/holds/latest-release?${query(of)}`;
 
 /** "44 drums, 8,800 L, in 7 places." */
 export const sizeWords = ({ drums, litres, places }: HoldEffect): string =>
@@ -50,4 +54,7 @@ export const standingHoldOf = (holds: readonly StandingHold[], of: Subject): Sta
 
 /** The open proposal to release this, if somebody has made one. */
 export const releaseOf = (proposals: readonly Proposal[], of: Subject): Proposal | undefined =>
-  proposals.find(({ act, subject }) => act === 'release hold' && subject === `released: ${subjectWords(of)}`);
+  proposals.find(({ payload }) => {
+    const movement = payload.movement as Partial<Movement> | undefined;
+    return movement?.kind === 'released' && movement.of !== undefined && isSame(movement.of, of);
+  });

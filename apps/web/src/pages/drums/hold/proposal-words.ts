@@ -5,7 +5,7 @@ import type { Proposal } from '../drums-read.js';
 /** What two people are asked to agree to. */
 export const sentenceOfProposal = ({ subject, payload }: Proposal): string => {
   const movement = payload.movement as Partial<Movement> | undefined;
-  if (movement?.kind === 'released') return `To be ${subject}. Found: ${movement.reason}.`;
+  if (movement?.kind === 'released') return `Proposed: ${subject}. Found: ${movement.reason}.`;
   if (movement?.kind === 'retest passed')
     return `${subject}. Certificate ${movement.certificate}, next retest due ${dateWords(movement.retestDue!)}.`;
   if (movement?.kind === 'corrected') return `An entry is to be reversed: ${movement.reason}.`;
