@@ -1,13 +1,35 @@
 import type { NamedDrum } from './named-load.js';
 
-/** "Batch J27-041 is held: water found. Aboard: 0523, 0524." of each hold on drums of a load; null: none is held. */
-export function heldAboardWords(drums: readonly Pick<NamedDrum, 'number' | 'held'>[]): string | null {
+type Drum = Pick<NamedDrum, 'number' | 'held'>;
+
+/**
+ * "Batch J27-041 is held: water found. Aboard: 0523. Set aside for it: 0524." of each hold on drums of a load; null: none is
+ * held. `notAboard`: numbers of drums that nobody has loaded yet.
+ */
+export function heldAboardWords(
+  drums: readonly Drum[],
+  notAboard: ReadonlySet<string> = new Set(),
+): string | null {
   const holds = [...new Set(drums.flatMap(({ held }) => held ?? []))];
   if (holds.length === 0) return null;
   return holds
-    .map((words) => {
+    .flatMap((words) => {
       const numbers = drums.filter(({ held }) => held === words).map(({ number }) => number);
-      return words.startsWith('Batch') ? `${words} Aboard: ${numbers.join(', ')}.` : words;
+      if (!words.startsWith('Batch')) return [words];
+      return [
+        words,
+        ...listed(
+          'Aboard',
+          numbers.filter((number) => !notAboard.has(number)),
+        ),
+        ...listed(
+          'Set aside for it',
+          numbers.filter((number) => notAboard.has(number)),
+        ),
+      ];
     })
     .join(' ');
 }
+
+const listed = (where: string, numbers: readonly string[]): readonly string[] =>
+  numbers.length === 0 ? [] : [`${where}: ${numbers.join(', ')}.`];

@@ -61,7 +61,7 @@ describe('a hold of a batch', () => {
     expect((await hold({ batch: 'J27-041' })).status).toBe(200);
     expect(await marked()).toEqual(ids);
     const one = await desk.flight(ids[0]!);
-    expect(one.needsDecision).toMatch(/^Batch J27-041 is held: water\. Aboard: (\d{4}, )*\d{4}\.$/);
+    expect(one.needsDecision).toMatch(/^Batch J27-041 is held: water\. Set aside for it: (\d{4}, )*\d{4}\.$/);
     expect(one.version).toBe(before.get(one.id)!.version);
     const [audit] = (await desk.manager.get<{ items: { did: string; person: string }[] }>('/api/audit')).body
       .items;

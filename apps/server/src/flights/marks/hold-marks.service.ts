@@ -38,9 +38,13 @@ export class HoldMarksService implements OnModuleInit {
       transaction,
       loads.flatMap(({ drum }) => drum ?? []),
     );
+    const numbers = held.map(({ number }) => number);
+    const aboard = new Set(await this.stock.aboard(transaction, numbers));
+    const notAboard = new Set(numbers.filter((number) => !aboard.has(number)));
     for (const flight of flights) {
       const own = loads.filter(({ flightId }) => flightId === flight.id);
-      const why = heldAboardWords(held.filter(({ number }) => own.some(({ drum }) => drum === number)));
+      const ofFlight = held.filter(({ number }) => own.some(({ drum }) => drum === number));
+      const why = heldAboardWords(ofFlight, notAboard);
       if (why === (flight.holdMark?.why ?? null)) continue;
       const marked = why === null ? unmarked(flight, by) : markedBy(flight, why, by);
       await this.store.write(transaction, marked, own, {
