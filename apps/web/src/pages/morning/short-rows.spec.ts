@@ -38,8 +38,8 @@ describe('decide now, where fuel runs short', () => {
         '1,000 L usable, minimum 1,200 L, with every approved and offered flight. Re-plan, or let less be drawn.',
       ],
       [
-        'Thu 17',
-        'XFAL below minimum Wed 16',
+        'Wed 16',
+        'XFAL below minimum',
         '1,000 L usable, minimum 1,200 L, with every approved and offered flight. At its minimum again Thu 17. Re-plan, or let less be drawn.',
       ],
     ]);

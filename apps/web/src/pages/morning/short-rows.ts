@@ -45,16 +45,15 @@ export const belowRows = (morning: Morning, calendar: Calendar) => {
     const remedy = remedyOf(morning, place, backOn === null ? null : calendar.day(backOn));
     const row: DecideRow = {
       key: `${level} ${place}`,
-      time: dayOf(backOn ?? date, calendar),
-      head: `${place} below ${level}${backOn === null ? '' : ` ${dayOf(date, calendar)}`}`,
+      time: dayOf(date, calendar),
+      head: `${place} below ${level}`,
       state: '',
       needsDecision: false,
       words: `${words}, with every approved and offered flight. ${remedy.words}`,
       act: { kind: 'open', label: 'Open cache', path: `/caches/${place}` },
       canReplan: remedy.canReplan,
     };
-    // What flights lift again is due by that evening, after all that has an hour on the day.
-    return [backOn === null ? (date ?? today) : `${backOn} 24:00`, row] as const;
+    return [date ?? today, row] as const;
   });
 };
 
