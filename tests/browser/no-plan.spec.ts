@@ -1,4 +1,4 @@
-import { it } from 'vitest';
+import { expect, it } from 'vitest';
 import { openOffice } from './testing/open-office.js';
 
 const office = openOffice({ own: true });
@@ -9,6 +9,10 @@ it('before any plan the morning names the caches that fall below critical, and l
   await decide.getByText('No plan stands').waitFor();
   await decide.getByText(/^Below critical without flights: .*X[A-Z]{3} /).waitFor();
   await decide.getByRole('button', { name: 'Plan the week' }).click();
+  const options = page.getByRole('dialog', { name: /^Plan the week from now/ });
+  await options.getByRole('button', { name: 'Leave it' }).click();
   await page.waitForURL(/\/week$/);
   await page.getByRole('grid').waitFor();
+  await page.getByRole('button', { name: 'Plan the week' }).waitFor();
+  expect(await page.getByRole('button', { name: 'Re-plan from now' }).count()).toBe(0);
 });

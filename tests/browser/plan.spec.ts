@@ -11,7 +11,7 @@ it('a search is stopped with the best so far; Accept is refused when a strip has
   await page.keyboard.press('Alt+2');
   await page.getByRole('heading', { level: 1, name: 'Week' }).waitFor();
   await page.keyboard.press('p');
-  const options = page.getByRole('dialog', { name: /^Re-plan from now/ });
+  const options = page.getByRole('dialog', { name: /^Plan the week from now/ });
   await options.getByText('No flights stand: the plan begins anew.').waitFor();
 
   await options.getByLabel('Search for').fill('0');

@@ -75,7 +75,7 @@ describe('decide now, where fuel runs short', () => {
     expect(rows[0]).toMatchObject({
       head: 'No plan stands',
       words: 'Below critical without flights: XKNA now, XLOR Wed 16.',
-      act: { label: 'Plan the week', path: '/week' },
+      act: { label: 'Plan the week', path: '/week#plan' },
     });
   });
 

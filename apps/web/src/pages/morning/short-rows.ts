@@ -21,7 +21,9 @@ export const noPlanRows = (morning: Morning, calendar: Calendar, isOfBefore: boo
     words: isOfBefore
       ? `Base is silent: whether one was accepted since is not known here. At ${time}: ${known}`
       : known,
-    act: { kind: 'open', label: isOfBefore ? 'Open week' : 'Plan the week', path: '/week' },
+    act: isOfBefore
+      ? { kind: 'open', label: 'Open week', path: '/week' }
+      : { kind: 'open', label: 'Plan the week', path: '/week#plan' },
     canReplan: false,
   };
   return [[asOf, row]] as const;

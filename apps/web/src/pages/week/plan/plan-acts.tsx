@@ -7,12 +7,12 @@ import { isUnderWay } from './plan-read.js';
 import { useLatestPlans } from './use-latest-plans.js';
 
 /** Of the week: plan again, the plans before, the board and the day on paper. */
-export const PlanActs = () => {
+export const PlanActs = ({ isFirst }: { readonly isFirst: boolean }) => {
   const [, navigate] = useLocation();
   const seesPlans = mayOfAll(useMe(), 'run plan', 'view');
   return (
     <>
-      <RePlan kind="main" />
+      <RePlan kind="main" isFirst={isFirst} />
       {seesPlans && (
         <Button press="e" onPress={() => navigate('/week/plans')}>
           Compare
@@ -31,11 +31,21 @@ export const BackToWeek = () => {
   return seesBoard && <Button onPress={() => navigate('/week')}>Back to Week</Button>;
 };
 
-/** Asks for a plan; while one is under way, leads there. */
-export const RePlan = ({ kind }: { readonly kind: 'main' | 'plain' }) => {
-  const [isOpen, setOpen] = useState(false);
+interface RePlanProps {
+  readonly kind: 'main' | 'plain';
+  /** No plan stands. */
+  readonly isFirst?: boolean;
+}
+
+/** Asks for a plan, at once where the address says so; while one is under way, leads there. */
+export const RePlan = ({ kind, isFirst = false }: RePlanProps) => {
+  const [isOpen, setOpen] = useState(() => window.location.hash === '#plan');
   const [path, navigate] = useLocation();
   const may = useMay();
+  const close = () => {
+    setOpen(false);
+    if (window.location.hash === '#plan') navigate(path, { replace: true });
+  };
   const underWay = useLatestPlans().find((plan) => isUnderWay(plan) && !path.endsWith(plan.id));
   if (underWay !== undefined)
     return (
@@ -47,9 +57,9 @@ export const RePlan = ({ kind }: { readonly kind: 'main' | 'plain' }) => {
   return (
     <>
       <Button kind={kind} press="p" onPress={() => setOpen(true)}>
-        Re-plan from now
+        {isFirst ? 'Plan the week' : 'Re-plan from now'}
       </Button>
-      {isOpen && <PlanDialog onClose={() => setOpen(false)} />}
+      {isOpen && <PlanDialog onClose={close} />}
     </>
   );
 };

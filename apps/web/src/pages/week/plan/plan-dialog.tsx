@@ -41,7 +41,7 @@ const PlanOptions = ({ standing, calendar, onClose }: PlanOptionsProps) => {
   const send = () => off === undefined && !isSending && void ask(form, freedoms, calendar.today);
   return (
     <Dialog
-      title={`Re-plan from ${form.from === calendar.today ? `now, ${calendar.day(calendar.now)} ${calendar.time(calendar.now)}` : calendar.day(form.from)}`}
+      title={`${week.plan === null ? 'Plan the week' : 'Re-plan'} from ${form.from === calendar.today ? `now, ${calendar.day(calendar.now)} ${calendar.time(calendar.now)}` : calendar.day(form.from)}`}
       onClose={onClose}
       acts={
         <>

@@ -13,7 +13,11 @@ export const WeekTitle = ({
 }) => {
   const [first, last] = [week?.days[0], week?.days.at(-1)];
   return (
-    <TitleBlock title="Week" sub={first && last && calendar.span(first.date, last.date)} acts={<PlanActs />}>
+    <TitleBlock
+      title="Week"
+      sub={first && last && calendar.span(first.date, last.date)}
+      acts={<PlanActs isFirst={week?.plan === null} />}
+    >
       {week !== undefined && <PlanFields week={week} calendar={calendar} />}
     </TitleBlock>
   );
