@@ -23,6 +23,7 @@ import { Button, EmptyLine, Picture, useKeys } from '../../ui/index.js';
 import { actKeys } from './acts/press-acts.js';
 import { focusBox } from './board/focus-box.js';
 import { Legend } from './board/legend.js';
+import { takenOffBooked } from './board/taken-off.js';
 import { WeekBoard } from './board/week-board.js';
 import { BookedCard, DecisionCard } from './card/decision-card.js';
 import { CostLine } from './title/cost-line.js';
@@ -70,7 +71,8 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
   const { open, side, backToBoard } = useOpen(selected);
   useEffect(() => () => void sendNow(), []);
   useKeys(useMay()('approve flight', 'decide') ? actKeys : {});
-  const flight = week.flights.find(({ id }) => id === selected);
+  const takenOff = takenOffBooked(week);
+  const flight = week.flights.find(({ id }) => id === selected && !takenOff.has(id));
   const booked = week.booked.find(({ id }) => id === selected);
   return (
     <div className="work-and-side on-landscape week">
@@ -92,7 +94,7 @@ const OpenWeek = ({ week, calendar, chosen }: OpenWeekProps) => {
         {flight !== undefined ? (
           <DecisionCard key={flight.id} flight={flight} week={week} calendar={calendar} />
         ) : booked !== undefined ? (
-          <BookedCard booked={booked} calendar={calendar} />
+          <BookedCard booked={booked} takenOff={takenOff.get(booked.id)} calendar={calendar} />
         ) : (
           <EmptyLine>
             {selected === undefined

@@ -1,9 +1,15 @@
 import type { Week, WeekBooked, WeekFlight } from '../week-read.js';
 import { bandWords } from './box-words.js';
+import { takenOffBooked } from './taken-off.js';
 
 export type Box = (
   | { readonly kind: 'flight'; readonly flight: WeekFlight }
-  | { readonly kind: 'booked'; readonly flight: WeekBooked }
+  | {
+      readonly kind: 'booked';
+      readonly flight: WeekBooked;
+      /** The flight that its drums were, where they were taken off again. */
+      readonly takenOff: WeekFlight | undefined;
+    }
 ) & {
   /** Its stops alone, where it begins and ends at the home of the aircraft; null: its whole route has to be said. */
   readonly stops: readonly string[] | null;
@@ -59,8 +65,11 @@ const boxesByCell = (
     cells.set(key, cell);
     cell[halfOf(box.flight.departs)].push(box);
   };
-  for (const flight of flights) put({ kind: 'flight', flight, stops: stopsOf(flight) });
-  for (const flight of booked) put({ kind: 'booked', flight, stops: stopsOf(flight) });
+  const off = takenOffBooked({ flights, booked });
+  for (const flight of flights)
+    if (!off.has(flight.id)) put({ kind: 'flight', flight, stops: stopsOf(flight) });
+  for (const flight of booked)
+    put({ kind: 'booked', flight, stops: stopsOf(flight), takenOff: off.get(flight.id) });
   for (const { morning, afternoon } of cells.values()) {
     morning.sort(byDeparture);
     afternoon.sort(byDeparture);

@@ -13,6 +13,7 @@ import {
   isFrozen,
   lineOf,
 } from './box-words.js';
+import { takenOffWords } from './taken-off.js';
 
 interface FlightBoxProps {
   readonly box: Box;
@@ -36,7 +37,7 @@ export const FlightBox = memo(({ box, at, selected }: FlightBoxProps) => {
       {box.kind === 'flight' ? (
         <Flight flight={box.flight} stops={box.stops} />
       ) : (
-        <Booked flight={box.flight} stops={box.stops} />
+        <Booked flight={box.flight} stops={box.stops} takenOff={box.takenOff} />
       )}
     </button>
   );
@@ -101,7 +102,11 @@ const LedWords = ({
   </span>
 );
 
-const Booked = ({ flight, stops }: Of<WeekBooked>) => {
+const Booked = ({
+  flight,
+  stops,
+  takenOff,
+}: Of<WeekBooked> & { readonly takenOff: WeekFlight | undefined }) => {
   const [aboard, spare] = bookedWords(flight);
   const band = bandWords(flight);
   return (
@@ -115,6 +120,7 @@ const Booked = ({ flight, stops }: Of<WeekBooked>) => {
         <span>Booked</span>
       </span>{' '}
       <Route route={flight.route} stops={stops} /> <span className="aboard">{aboard}</span>{' '}
+      {takenOff !== undefined && <span className="spare">{takenOffWords(takenOff)}, </span>}
       <span className="spare">{spare}</span>
       <span className="unseen">{bookedTime(flight)}</span>
     </>

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { type Calendar, useRead } from '../../../api/index.js';
 import { inWords, Picture, StateWord } from '../../../ui/index.js';
 import { bookedTime, bookedWords, isFrozen } from '../board/box-words.js';
+import { takenOffWords } from '../board/taken-off.js';
 import type { Week, WeekBooked, WeekFlight } from '../week-read.js';
 import { CardActs } from './card-acts.js';
 import { cardSchema } from './card-read.js';
@@ -49,9 +50,11 @@ export const DecisionCard = ({ flight, week, calendar }: DecisionCardProps) => {
 /** A flight that flies anyway: nothing to decide, but what it could take. */
 export const BookedCard = ({
   booked,
+  takenOff,
   calendar,
 }: {
   readonly booked: WeekBooked;
+  readonly takenOff: WeekFlight | undefined;
   readonly calendar: Calendar;
 }) => {
   const [, spare] = bookedWords(booked);
@@ -101,6 +104,12 @@ export const BookedCard = ({
               : booked.needsDecision === null
                 ? `It flies anyway: ${spare}.`
                 : `As booked it cannot fly: ${spare}.`}
+            {takenOff !== undefined && (
+              <p>
+                {takenOffWords(takenOff)} by {takenOff.changedByName}, {calendar.when(takenOff.changedAt)}:
+                the flight itself stands.
+              </p>
+            )}
             {booked.passengers > 0 && (
               <p>
                 Passengers and drums do not share a leg, unless an approval of the authority that is on file

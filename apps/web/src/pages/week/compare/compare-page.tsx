@@ -170,7 +170,7 @@ const Compared = ({ plan, found, differences, leaving, calendar }: ComparedProps
   return (
     <>
       <p className="compare-finding">{findingOf(differences, currency)}</p>
-      <AcceptedLine plan={plan} />
+      <AcceptedLine plan={plan} differences={differences} />
       <NewerLine id={plan.id} calendar={calendar} />
       <div
         className="work-and-side on-landscape compare"

@@ -1,15 +1,25 @@
 import type { Calendar } from '../../../api/index.js';
 import { figure, inWords, MessageLine } from '../../../ui/index.js';
+import { undoneWords } from '../board/taken-off.js';
 import type { EndedPlan, FoundPlan } from '../plan/plan-read.js';
 import { offeredWords, targetWords } from '../plan/plan-words.js';
 import type { Differences } from './differences-read.js';
 import { keptByIdeasWords } from './lowest-words.js';
 
 /** That it is in force, and what became of its flights. */
-export const AcceptedLine = ({ plan: { accepted } }: { readonly plan: EndedPlan }) => {
+export const AcceptedLine = ({
+  plan: { accepted },
+  differences: { removed, drumsChanged },
+}: {
+  readonly plan: EndedPlan;
+  readonly differences: Differences;
+}) => {
   if (accepted === null) return null;
   const { acceptedByName, flights, calledOff, leftOut, changed } = accepted;
-  const gone = calledOff.length === 0 ? '' : ` Called off: ${calledOff.join(', ')}.`;
+  const booked = [...removed, ...drumsChanged.map(({ before }) => before)].filter(
+    ({ kind }) => kind === 'booked',
+  );
+  const gone = undoneWords(calledOff, new Map(booked.map(({ id, drums }) => [id, drums])));
   const left = leftOut.length === 0 ? '' : ` Lines left out: ${leftOut.length}.`;
   const numbers = flights.length === 0 ? 'No flight is new.' : offeredWords(flights);
   return (
