@@ -20,7 +20,11 @@ ${table(
 
 "Needs a decision" is a mark on top of an offered, approved or given flight. Any act settles it but one that sets it. While it
 stands, the flight is neither given nor loaded. A hold sets it on every flight that carries a held drum, in the moment in which the
-hold is kept; the release takes it away again ("unmark").
+hold is kept; the release takes it away again ("unmark"). So with a rule: a flight that the facts forbid as it stands is marked by the
+program within the minute, at once by a surface report, and when the rule is kept again, a closed strip is reported dry, the mark goes by
+itself. Nobody marked it, so nobody has to answer for it, and a mark whose words are no longer true teaches people to press marks away;
+the history keeps both. Where another rule is broken then, the mark says that one. A mark that a person set, a refusal or a drum that
+another flight took, alone or beside a rule, stands until somebody decides.
 
 ## Acts
 

@@ -24,6 +24,7 @@ import { FilledDrums1700000000023 } from './0023-filled-drums.js';
 import { FieldPhones1700000000024 } from './0024-field-phones.js';
 import { TerritoryTime1700000000025 } from './0025-territory-time.js';
 import { ClockSettings1700000000026 } from './0026-clock-settings.js';
+import { RuleMarks1700000000027 } from './0027-rule-marks.js';
 
 /** In order. A migration that has run somewhere is never changed: write the next one. */
 export const migrations = [
@@ -53,4 +54,5 @@ export const migrations = [
   FieldPhones1700000000024,
   TerritoryTime1700000000025,
   ClockSettings1700000000026,
+  RuleMarks1700000000027,
 ] as const;

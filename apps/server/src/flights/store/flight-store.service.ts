@@ -111,6 +111,7 @@ export class FlightStoreService {
       ...unreported,
       ...next,
       ...(next.needsDecision === null ? { holdMark: null } : {}),
+      ruleMark: ruleMarkOf(next),
       revision,
       lastAct: act,
       reason,
@@ -144,6 +145,10 @@ export class FlightStoreService {
     return flight;
   }
 }
+
+/** It stands as long as the mark says it, alone or beside other things. */
+const ruleMarkOf = ({ ruleMark, needsDecision }: NextFlight): string | null =>
+  ruleMark != null && needsDecision?.includes(ruleMark) ? ruleMark : null;
 
 /** The acts of the state machine as the audit says them. */
 const did: Readonly<Record<string, string>> = {

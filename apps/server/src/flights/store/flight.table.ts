@@ -34,6 +34,8 @@ export interface Flight {
   readonly closing: Closing | null;
   /** Set by a hold, until the release; null: none of its drums is held, or somebody has decided since. */
   readonly holdMark: HoldMark | null;
+  /** What a rule has marked it for, as `needsDecision` says it; null: no rule has, or somebody has decided since. */
+  readonly ruleMark: string | null;
   /** What was done last, by whom and when, and why. */
   readonly lastAct: string;
   readonly reason: string | null;
@@ -49,7 +51,13 @@ export interface HoldMark {
 }
 
 /** Of a flight that nobody has reported on. */
-export const unreported = { offAt: null, landedAt: null, closing: null, holdMark: null } as const;
+export const unreported = {
+  offAt: null,
+  landedAt: null,
+  closing: null,
+  holdMark: null,
+  ruleMark: null,
+} as const;
 
 export interface Stop {
   readonly place: string;
@@ -120,6 +128,7 @@ export const flightTable = new EntitySchema<Flight>({
     landedAt: { type: 'timestamptz', nullable: true },
     closing: { type: 'jsonb', nullable: true },
     holdMark: { type: 'jsonb', nullable: true },
+    ruleMark: { type: 'text', nullable: true },
     lastAct: { type: 'text' },
     reason: { type: 'text', nullable: true },
     changedAt: { type: 'timestamptz' },

@@ -54,6 +54,10 @@ export const flightAnswer = z
       .describe(
         'Set by a hold, until the release; null: none of its drums is held, or somebody has decided since.',
       ),
+    ruleMark: z
+      .string()
+      .nullable()
+      .describe('What a rule has marked it for; null: no rule has, or somebody has decided since.'),
     lastAct: z.string().describe('What was done last, by whom and when, and why.'),
     reason: z.string().nullable(),
     changedAt: instant,
