@@ -104,6 +104,11 @@ it('a handover is signed item by item, and only then taken over', async () => {
   }
   await waiting.getByText(/are signed for; it is not taken over yet/).waitFor();
   await theirs.getByRole('button', { name: 'Take over' }).click();
+  await theirs
+    .getByRole('status')
+    .getByText(/^Taken over .*\d\d:\d\d from Demo dispatcher, \d+ items signed\.$/)
+    .waitFor();
+  expect(await theirs.getByRole('button', { name: /^Hand over/ }).count()).toBe(0);
   await theirs.getByText(/Demo dispatcher to Demo operations manager/).waitFor();
   await waiting.waitFor({ state: 'detached' });
   // Told elsewhere too, without being touched.

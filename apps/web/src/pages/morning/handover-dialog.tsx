@@ -17,6 +17,7 @@ interface HandoverDialogProps {
 /** The list that waits to be signed for, or the one that would be handed over now; below it the earlier ones. */
 export const HandoverDialog = ({ morning, onClose }: HandoverDialogProps) => {
   const read = useRead('/api/handovers?limit=6', listSchema);
+  const [takenOver, setTakenOver] = useState<string>();
   return (
     <Dialog title="Handover" onClose={onClose}>
       <Picture read={read}>
@@ -25,7 +26,13 @@ export const HandoverDialog = ({ morning, onClose }: HandoverDialogProps) => {
           const past = isOpen || latest === undefined ? earlier : [latest, ...earlier];
           return (
             <>
-              {isOpen ? <OpenHandover handover={latest} /> : <NewHandover morning={morning} />}
+              {isOpen && <OpenHandover handover={latest} onTakenOver={() => setTakenOver(latest.id)} />}
+              {!isOpen && latest !== undefined && latest.id === takenOver && (
+                <TakenOver handover={latest} onClose={onClose} />
+              )}
+              {!isOpen && (latest === undefined || latest.id !== takenOver) && (
+                <NewHandover morning={morning} />
+              )}
               {past.length > 0 && <h3>Earlier</h3>}
               {past.map((handover) => (
                 <PastHandover key={handover.id} handover={handover} />
@@ -87,12 +94,43 @@ const HandoverNow = ({ morning, entries }: HandoverNowProps) => {
   );
 };
 
-const OpenHandover = ({ handover }: { readonly handover: Handover }) => {
+interface TakenOverProps {
+  readonly handover: Handover;
+  readonly onClose: () => void;
+}
+
+/** The press has worked: from whom, when, and how much was signed for. */
+const TakenOver = ({ handover: { from, closed, items }, onClose }: TakenOverProps) => {
+  const { when } = useCalendar();
+  return (
+    <>
+      <p role="status">
+        <b className="pine">
+          Taken over {closed === null ? '' : `${when(closed.at)} `}from {from},{' '}
+          {inWords(items.length, 'items')} signed.
+        </b>
+      </p>
+      <Button kind="main" onPress={onClose}>
+        Back to Morning
+      </Button>
+    </>
+  );
+};
+
+interface OpenHandoverProps {
+  readonly handover: Handover;
+  readonly onTakenOver: () => void;
+}
+
+const OpenHandover = ({ handover, onTakenOver }: OpenHandoverProps) => {
   const { when } = useCalendar();
   const isMine = useMe().id === handover.fromAccount;
   const path = `/api/handovers/${handover.id}`;
   const sign = useAct((item: number) => put(`${path}/items/${item}`, {}));
   const close = useAct(() => post(`${path}/close`, {}));
+  const takeOver = async () => {
+    if ((await close.run()) !== undefined) onTakenOver();
+  };
   const unread = unreadOf(handover).length;
   return (
     <>
@@ -119,7 +157,7 @@ const OpenHandover = ({ handover }: { readonly handover: Handover }) => {
           kind="main"
           busy={close.isSending}
           offBecause={unread > 0 ? `${inWords(unread, 'items')} not signed for yet.` : undefined}
-          onPress={() => void close.run()}
+          onPress={() => void takeOver()}
         >
           Take over
         </Button>
