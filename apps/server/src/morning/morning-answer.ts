@@ -48,7 +48,7 @@ export interface MorningAnswer {
   readonly cases: readonly DecideCase[];
   readonly proposals: readonly DecideProposal[];
   /** What can hurt people first. */
-  readonly raised: readonly Pick<RaisedNow, 'id' | 'mayHurt' | 'what' | 'whatNext'>[];
+  readonly raised: readonly Pick<RaisedNow, 'id' | 'mayHurt' | 'place' | 'what' | 'whatNext'>[];
   readonly moreRaised: More;
   readonly changed: readonly Changed[];
   readonly notHeard: NotHeard;

@@ -106,7 +106,13 @@ export class MorningService {
       slingRemedies: projections.slingRemedies,
       openCalls: await this.openCalls.all(),
       cases: (await this.cases.open()).map(decideCase),
-      raised: raised.items.map(({ id, mayHurt, what, whatNext }) => ({ id, mayHurt, what, whatNext })),
+      raised: raised.items.map(({ id, mayHurt, place, what, whatNext }) => ({
+        id,
+        mayHurt,
+        place,
+        what,
+        whatNext,
+      })),
       moreRaised: raised.more,
       changed: await this.changedSince.list(new Date(from), scenario),
       notHeard: {

@@ -81,7 +81,7 @@ describe('figures that no drum can have', () => {
     expect(seen(2400, 12)).toEqual([]);
     expect(seen(2150, 0)).toEqual([]);
     expect(seen(2150, 12)).toEqual([
-      'impossible figures: "counted" by helper, by phone, cannot be so: it found 2,150 L, and 12 sealed drums hold 2,400 L.',
+      'impossible figures: STRIP count by helper, by phone, cannot be so: it found 2,150 L, and 12 sealed drums hold 2,400 L.',
     ]);
   });
 

@@ -167,10 +167,16 @@ function raised(
       ...(drum === null ? {} : { drum }),
       ...(place === undefined ? {} : { place }),
       ...('flight' in movement ? { flight: movement.flight } : {}),
-      what: `${drum === null ? '' : `Drum ${drum}: `}"${movement.kind}" by ${movement.by}, ${meansWords[movement.means]}, ${what}.`,
+      what: `${reportWords(movement, drum)} by ${movement.by}, ${meansWords[movement.means]}, ${what}.`,
       whatNext,
     }),
   ];
+}
+
+/** Of what; a count is of a place. */
+function reportWords(movement: Movement, drum: string | null): string {
+  if (movement.kind === 'counted') return `${movement.place} count`;
+  return `${drum === null ? '' : `Drum ${drum}: `}"${movement.kind}"`;
 }
 
 function drumOf(movement: Movement): string | null {

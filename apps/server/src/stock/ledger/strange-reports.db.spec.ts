@@ -4,7 +4,7 @@ import type { Page } from '../../http/page.js';
 import type { Answer, Client } from '../../testing/client.js';
 import { createTestServer, type TestServer } from '../../testing/create-test-server.js';
 import type { RaisedNow } from '../raised/raised.service.js';
-import { drawn, leftAt, written } from '../testing/movement-bodies.js';
+import { counted, drawn, leftAt, written } from '../testing/movement-bodies.js';
 
 let server: TestServer;
 let dispatcher: Client;
@@ -152,5 +152,27 @@ describe('figures that no drum can have', () => {
     expect((await report(store, filledByRadio('0914'))).status).toBe(200);
     expect(await figures('0914')).toEqual([]);
     expect(await raised('impossible figures', 'all')).toHaveLength(4);
+  });
+});
+
+describe('a count that its own drums contradict', () => {
+  it('is raised with its place until two people have closed its case', async () => {
+    const count = randomUUID();
+    const ofXcin = async (state: string) =>
+      (await raised('impossible figures', state)).filter(({ place }) => place === 'XCIN');
+    expect((await report(store, counted('XCIN', 2150), count)).status).toBe(200);
+    expect(await ofXcin('open')).toMatchObject([
+      {
+        what: 'XCIN count by Demo storekeeper, on screen, cannot be so: it found 2,150 L, and 12 sealed drums hold 2,400 L.',
+      },
+    ]);
+    const closing = { cause: 'spill', words: 'bung of 0552 found open' };
+    const [first, second] = [await server.as('operations manager'), await server.as('fuel quality')];
+    await first.put(`/api/cases/${count}/closing`, closing);
+    expect(await ofXcin('open')).toHaveLength(1);
+    expect((await second.put(`/api/cases/${count}/closing`, closing)).body).toMatchObject({
+      state: 'in force',
+    });
+    expect(await ofXcin('all')).toEqual([]);
   });
 });

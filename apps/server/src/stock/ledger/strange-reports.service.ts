@@ -38,7 +38,21 @@ export class StrangeReportsService implements OnModuleInit {
       millilitresOf(known.brimLitres),
     ]);
     const strange = found.flatMap(({ data }) => (strangeIn(data, known).length > 0 ? [data] : []));
-    return (await this.standing(strange)).flatMap((movement) => strangeIn(movement, known));
+    const standing = await this.standing(strange);
+    const settled = await this.settledCounts(standing);
+    return standing.flatMap((movement) =>
+      strangeIn(movement, known).filter(({ kind }) => kind !== countFigures || !settled.has(movement.id)),
+    );
+  }
+
+  /** Counts whose difference two people have looked into and closed. */
+  private async settledCounts(movements: readonly Movement[]): Promise<ReadonlySet<string>> {
+    const ids = movements.flatMap(({ kind, id }) => (kind === 'counted' ? [id] : []));
+    const rows: readonly { readonly count: string }[] = await this.database.query(
+      'select count from case_closings where count = any($1::uuid[])',
+      [ids],
+    );
+    return new Set(rows.map(({ count }) => count));
   }
 
   /** Names that were ever set up: what a helicopter drew before it left is nothing to look at. */
@@ -71,6 +85,8 @@ export class StrangeReportsService implements OnModuleInit {
     return strange.filter(({ id }) => standingCorrections(state, id).length === 0);
   }
 }
+
+const countFigures: Raised['kind'] = 'impossible figures';
 
 const nobody = { drums: [], batch: null, place: null };
 

@@ -42,13 +42,14 @@ interface HeadProps {
 
 const Head = ({ row, isCurrent, onFocus }: HeadProps) => {
   const [, navigate] = useLocation();
+  const path = 'path' in row.act ? row.act.path : undefined;
   return (
     <button
       type="button"
       className="head"
       tabIndex={isCurrent ? 0 : -1}
       onFocus={onFocus}
-      onClick={() => 'path' in row.act && isCurrent && navigate(row.act.path)}
+      onClick={() => path !== undefined && isCurrent && navigate(path)}
     >
       <b>{row.head}</b> {row.needsDecision && <span className="band">Needs a decision</span>} {row.state}
     </button>
@@ -85,6 +86,11 @@ const Acts = ({ row: { act, canReplan } }: { readonly row: DecideRow }) => {
       {act.kind === 'seen' && may('look at raised', 'enter') && (
         <Button small kind="main" busy={see.isSending} onPress={() => void see.run(act.raised)}>
           Seen
+        </Button>
+      )}
+      {act.kind === 'seen' && act.path !== undefined && (
+        <Button small onPress={() => navigate(act.path!)}>
+          Open cache
         </Button>
       )}
       {act.kind === 'move sling' && (

@@ -13,7 +13,8 @@ export interface DecideRow {
   readonly act:
     | { readonly kind: 'open'; readonly label: string; readonly path: string }
     | { readonly kind: 'agree'; readonly proposal: string; readonly mayAgree: boolean }
-    | { readonly kind: 'seen'; readonly raised: string }
+    /** `path`: the cache that it is about. */
+    | { readonly kind: 'seen'; readonly raised: string; readonly path?: string }
     | { readonly kind: 'move sling'; readonly remedy: SlingRemedy; readonly path: string };
   /** A flight that may be planned again. */
   readonly canReplan: boolean;

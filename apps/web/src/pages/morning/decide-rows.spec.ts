@@ -43,8 +43,20 @@ describe('decide now', () => {
 
   it('what is raised and can hurt people comes before every flight; the rest of what is raised last', () => {
     const raised = [
-      { id: 'load', mayHurt: true, what: 'F06: the load does not hold.', whatNext: 'Ask the crew.' },
-      { id: 'times', mayHurt: false, what: 'F03: two take-off times.', whatNext: 'Ask the crew.' },
+      {
+        id: 'load',
+        mayHurt: true,
+        place: null,
+        what: 'F06: the load does not hold.',
+        whatNext: 'Ask the crew.',
+      },
+      {
+        id: 'times',
+        mayHurt: false,
+        place: null,
+        what: 'F03: two take-off times.',
+        whatNext: 'Ask the crew.',
+      },
     ];
     const flights = [flight('F05', '2027-06-15', '2027-06-15T06:00:00Z', 'XLOR is soft.')];
     const { by: _, ifDeclined: __, ...f01 } = { ...flight('F01', '2027-06-14', asOf), state: 'approved' };
@@ -77,10 +89,38 @@ describe('decide now', () => {
     );
   });
 
+  it('what is raised of a cache leads to it', () => {
+    const what = 'XCIN count by Demo storekeeper cannot be so.';
+    const raised = [{ id: 'c', mayHurt: true, place: 'XCIN', what, whatNext: 'Ask again.' }];
+    const fuel = [
+      {
+        ...{ place: 'XCIN', usableLitres: 2150, bookLitres: 2400, heldLitres: 0, pastRetestLitres: 0 },
+        ...{ reserveLitres: 0, reserveSetLitres: 0, notReportedLitres: 0, countedAt: null },
+        confidence: 'high' as const,
+      },
+    ];
+    const [row] = decideRows({ ...quietMorning, raised, fuel }, calendar);
+    expect(row!.act).toEqual({ kind: 'seen', raised: 'c', path: '/caches/XCIN' });
+    const [elsewhere] = decideRows({ ...quietMorning, raised }, calendar);
+    expect(elsewhere!.act).toEqual({ kind: 'seen', raised: 'c' });
+  });
+
   it('more is raised than the page lists: how many is said after each kind, with the way to all of it', () => {
     const raised = [
-      { id: 'load', mayHurt: true, what: 'F06: the load does not hold.', whatNext: 'Ask the crew.' },
-      { id: 'times', mayHurt: false, what: 'F03: two take-off times.', whatNext: 'Ask the crew.' },
+      {
+        id: 'load',
+        mayHurt: true,
+        place: null,
+        what: 'F06: the load does not hold.',
+        whatNext: 'Ask the crew.',
+      },
+      {
+        id: 'times',
+        mayHurt: false,
+        place: null,
+        what: 'F03: two take-off times.',
+        whatNext: 'Ask the crew.',
+      },
     ];
     const rows = decideRows({ ...quietMorning, raised, moreRaised: { mayHurt: 3, rest: 12 } }, calendar);
     expect(rows.map(({ time, head }) => [time, head])).toEqual([

@@ -4,6 +4,7 @@ import { stillToSignWords } from '../../ui/still-to-sign.js';
 import type { DecideRow } from './decide-row.js';
 import type { Morning } from './morning-read.js';
 import { ageWords } from './not-heard-rows.js';
+import { raisedRows } from './raised-rows.js';
 import { belowRows, fillRows, noPlanRows, slingRows } from './short-rows.js';
 
 type Flight = Morning['flights'][number];
@@ -41,12 +42,10 @@ export const decideRows = (
   );
   return [
     ...morning.openCalls.map((each) => callsRow(each, calendar)),
-    ...morning.raised.filter(({ mayHurt }) => mayHurt).map(raisedRow),
-    ...moreRaisedRow('now', morning.moreRaised.mayHurt),
+    ...raisedRows(morning, 'now'),
     ...morning.didTheyFly.map((flight) => unheardRow(flight, calendar)),
     ...inOrder.map(([, row]) => row),
-    ...morning.raised.filter(({ mayHurt }) => !mayHurt).map(raisedRow),
-    ...moreRaisedRow('to see', morning.moreRaised.rest),
+    ...raisedRows(morning, 'to see'),
   ];
 };
 
@@ -202,31 +201,3 @@ const proposalRow = (open: Morning['proposals'][number], calendar: Calendar): De
   act: { kind: 'agree', proposal: open.id, mayAgree: open.mayAgree },
   canReplan: false,
 });
-
-const raisedRow = ({ id, mayHurt, what, whatNext }: Morning['raised'][number]): DecideRow => ({
-  key: id,
-  time: mayHurt ? 'now' : 'to see',
-  head: what,
-  state: '',
-  needsDecision: false,
-  words: whatNext,
-  act: { kind: 'seen', raised: id },
-  canReplan: false,
-});
-
-/** What is raised beyond the lines that are sent. */
-const moreRaisedRow = (time: 'now' | 'to see', more: number): readonly DecideRow[] =>
-  more === 0
-    ? []
-    : [
-        {
-          key: `more raised, ${time}`,
-          time,
-          head: `${more} more raised`,
-          state: '',
-          needsDecision: false,
-          words: `${time === 'now' ? 'They can hurt people. ' : ''}Listed on Drums, Raised.`,
-          act: { kind: 'open', label: `${more} more: Drums, Raised`, path: '/drums?view=raised' },
-          canReplan: false,
-        },
-      ];

@@ -176,7 +176,13 @@ export const morningSchema = partOf<MorningAnswer>()(
     cases: z.array(openCase),
     proposals: z.array(proposal),
     raised: z.array(
-      z.object({ id: z.string(), mayHurt: z.boolean(), what: z.string(), whatNext: z.string() }),
+      z.object({
+        id: z.string(),
+        mayHurt: z.boolean(),
+        place: z.string().nullable(),
+        what: z.string(),
+        whatNext: z.string(),
+      }),
     ),
     moreRaised: z.object({ mayHurt: z.number(), rest: z.number() }),
     changed: z.array(

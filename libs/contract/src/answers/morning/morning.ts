@@ -61,6 +61,7 @@ export const morningAnswer = z
       z.strictObject({
         id: z.string(),
         mayHurt: z.boolean(),
+        place: z.string().nullable(),
         what: z.string(),
         whatNext: z.string(),
       }),
