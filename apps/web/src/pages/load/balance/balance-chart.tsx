@@ -36,7 +36,7 @@ const Grid = ({ frame: { arms, weights, x, y } }: { readonly frame: Frame }) => 
         <g key={lb}>
           <line x1={pc(left)} x2={pc(right)} y1={pc(y(lb))} y2={pc(y(lb))} className="grid" />
           {lb % 1000 === 0 && (
-            <text x={pc(left - 1)} y={pc(y(lb))} dy="4" textAnchor="end">
+            <text x={pc(left - 1)} y={pc(y(lb))} dy={lb === weights[0] ? -1 : 4} textAnchor="end">
               {figure(lb)}
             </text>
           )}
@@ -45,7 +45,7 @@ const Grid = ({ frame: { arms, weights, x, y } }: { readonly frame: Frame }) => 
       {arms.map((arm) => (
         <g key={arm}>
           <line x1={pc(x(arm))} x2={pc(x(arm))} y1={pc(top)} y2={pc(foot)} className="grid" />
-          <text x={pc(x(arm))} y={pc(foot)} dy="14" textAnchor="middle">
+          <text x={pc(x(arm))} y={pc(foot)} dy="15" textAnchor="middle">
             {arm}
           </text>
         </g>
@@ -116,27 +116,35 @@ const Path = ({ frame: { x, y }, marks, hollow = false }: PathProps) => {
         />
       )}
       {marks.map(({ kind, armIn, weightLb }) => (
-        <g key={kind}>
-          <svg x={pc(x(armIn))} y={pc(y(weightLb))} overflow="visible" aria-hidden="true">
-            {kind === 'zero fuel' ? (
-              <rect className="mark" x="-5" y="-5" width="10" height="10" />
-            ) : (
-              <circle className="mark" r="5.5" />
-            )}
-          </svg>
-          <text
-            x={pc(x(armIn))}
-            y={pc(y(weightLb))}
-            dx="-10"
-            dy="4"
-            textAnchor="end"
-            className="on-paper name"
-          >
-            {hollow ? 'if soft, ' : ''}
-            {kind} {armIn.toFixed(1)} in
-          </text>
-        </g>
+        <svg key={kind} x={pc(x(armIn))} y={pc(y(weightLb))} overflow="visible" aria-hidden="true">
+          <MarkShape kind={kind} />
+        </svg>
       ))}
     </g>
   );
 };
+
+const MarkShape = ({ kind }: Pick<Mark, 'kind'>) =>
+  kind === 'zero fuel' ? (
+    <rect className="mark" x="-5" y="-5" width="10" height="10" />
+  ) : (
+    <circle className="mark" r="5.5" />
+  );
+
+/** The arms of the marks in words, below the graph: beside marks that are close they would lie over each other. */
+export const MarkNames = ({ marks, fallback }: Pick<BalanceChartProps, 'marks' | 'fallback'>) => (
+  <ul className="load-balance load-marks" aria-label="Marks in the graph">
+    {[...marks, ...fallback].map(({ kind, armIn }, at) => {
+      const isHollow = at >= marks.length;
+      return (
+        <li key={`${kind} ${isHollow}`} className={isHollow ? 'hollow' : 'solid'}>
+          <svg width="14" height="14" viewBox="-7 -7 14 14" aria-hidden="true">
+            <MarkShape kind={kind} />
+          </svg>
+          {isHollow ? 'if soft, ' : ''}
+          {kind} {armIn.toFixed(1)} in
+        </li>
+      );
+    })}
+  </ul>
+);

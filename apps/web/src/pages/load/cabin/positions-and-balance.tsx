@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useMay } from '../../../api/index.js';
-import { BalanceChart } from '../balance/balance-chart.js';
+import { BalanceChart, MarkNames } from '../balance/balance-chart.js';
 import { balanceWords, fallbackMarks, marksOf } from '../balance/balance-scale.js';
 import type { LoadFlightProps } from '../load-flight.js';
 import type { Load } from '../load-read.js';
@@ -29,6 +29,8 @@ export const PositionsAndBalance = ({ flight, load, acts, calendar, leg }: Posit
   const fallback = load.fallbacks.find((each) => each.leg === leg);
   const moments = (trial?.standing ?? load).moments;
   const words = balanceWords(moments, name);
+  const marks = marksOf(moments, name, load.bars[leg]!);
+  const soft = trial === null && fallback !== undefined ? fallbackMarks(fallback, name, load.bars[leg]!) : [];
   const keep = async () => {
     if (trial !== null && (await acts.setPositions.run(trial.placed)) !== undefined) leave();
   };
@@ -80,15 +82,9 @@ export const PositionsAndBalance = ({ flight, load, acts, calendar, leg }: Posit
       <div className="load-envelope">
         <h2>Balance</h2>
         <div className="chart">
-          <BalanceChart
-            type={flight.type}
-            marks={marksOf(moments, name, load.bars[leg]!)}
-            fallback={
-              trial === null && fallback !== undefined ? fallbackMarks(fallback, name, load.bars[leg]!) : []
-            }
-            words={words}
-          />
+          <BalanceChart type={flight.type} marks={marks} fallback={soft} words={words} />
         </div>
+        <MarkNames marks={marks} fallback={soft} />
         <p>{words}</p>
         <UnloadOrStay flight={flight} goBack={load.sheet.legs[leg]!.goBack} />
         <Reported flight={flight} calendar={calendar} />
