@@ -9,15 +9,20 @@ interface BlockProps {
   readonly height: number;
   readonly fill: string;
   readonly name: string;
+  /** On a phone; absent: the name. */
+  readonly short?: string;
   readonly below?: string | undefined;
 }
 
 /** Narrower than this share of the drawing nothing is written in it. */
 const narrow = 4;
+/** The same on a phone. */
+const narrowOnPhone = 7;
 
-const Block = ({ scale, fromLb, lb, height, fill, name, below }: BlockProps) => {
+const Block = ({ scale, fromLb, lb, height, fill, name, short = name, below }: BlockProps) => {
   const middle = across(scale, fromLb + lb / 2);
   const written = shareOf(scale, lb) >= narrow;
+  const tight = shareOf(scale, lb) < narrowOnPhone ? 'tight' : '';
   return (
     <>
       <rect
@@ -32,13 +37,20 @@ const Block = ({ scale, fromLb, lb, height, fill, name, below }: BlockProps) => 
         <text
           x={middle}
           y={below === undefined ? height / 2 + 4.5 : height / 2 - 2}
-          className="load-on-block"
+          className={`load-on-block ${tight}`}
         >
-          {name}
+          {short === name ? (
+            name
+          ) : (
+            <>
+              <tspan className="in-full">{name}</tspan>
+              <tspan className="in-short">{short}</tspan>
+            </>
+          )}
         </text>
       )}
       {written && below !== undefined && (
-        <text x={middle} y={height / 2 + 12} className="load-on-block small">
+        <text x={middle} y={height / 2 + 12} className={`load-on-block small ${tight}`}>
           {below}
         </text>
       )}
@@ -83,6 +95,7 @@ export const BarBlocks = ({ bar, scale, height }: BarBlocksProps) => {
         lb={bar.fuelOnLandingLb}
         fill="url(#load-fuel)"
         name="fuel kept"
+        short="fuel"
         below={lb(bar.fuelOnLandingLb)}
       />
       <Block
