@@ -34,6 +34,12 @@ describe('what one more drum takes', () => {
     ]);
   });
 
+  it('a closed place is said plainly, and nothing beside it', () => {
+    const closed = (place: string) => wordsOf(0, { ...limit('closed', 0), place }, limit('balance', 0));
+    expect(closed('STRIP')).toBe('STRIP is closed: no drum can land there');
+    expect(closed('BASE')).toBe('BASE is closed: no drum can go on from there');
+  });
+
   it('names the two tightest of the limits in its way, and none that is not', () => {
     const words = wordsOf(
       4,

@@ -4,7 +4,7 @@ import type { LegLimit, LegRequest, RouteRequest } from './route-load.js';
 
 /**
  * What would have to change for one more drum on the leg than it may carry: the limits in its way, tightest first,
- * with their figures; of many only the two tightest.
+ * with their figures; of many only the two tightest. Of a closed place only that: nothing that is aboard opens it.
  */
 export function relaxWords(
   request: RouteRequest,
@@ -13,10 +13,15 @@ export function relaxWords(
   drums: number,
   fuel: LegFuel,
 ): string {
+  const closed = limits.find(({ name }) => name === 'closed');
+  if (closed !== undefined) return closedWords(leg, closed);
   const inTheWay = limits.filter((limit) => limit.drums <= drums).slice(0, 2);
   const changes = inTheWay.map((limit) => change(request, leg, limit, drums, fuel));
   return `${capitalized(nth(drums + 1))} drum takes ${changes.join('; and ')}`;
 }
+
+const closedWords = ({ to }: LegRequest, { place }: LegLimit): string =>
+  `${place} is closed: no drum can ${place === to.place.code ? 'land there' : 'go on from there'}`;
 
 /** "a 1st", "an 8th", "an 11th", "a 22nd". */
 function nth(count: number): string {

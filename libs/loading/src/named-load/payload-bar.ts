@@ -205,11 +205,17 @@ const byMoment = (one: BarLimit, other: BarLimit): number =>
   Number(one.name === 'unload or stay') - Number(other.name === 'unload or stay') ||
   Number(one.place !== null) - Number(other.place !== null);
 
-function relaxing({ request, route, drums }: NamedLoad, leg: number, { limits }: WeighedLeg): string {
+function relaxing(
+  { request, route, drums }: NamedLoad,
+  leg: number,
+  { limits, forbiddenBy }: WeighedLeg,
+): string {
   const broken = limits.filter(({ holds }) => !holds);
   const aboard = drums.filter(({ offAfterLeg }) => leg <= offAfterLeg);
   const [nearest] = broken;
-  if (nearest === undefined) return `${route.legs[leg]!.relax} (at ${request.drum.grossKg} kg a drum)`;
+  const { relax } = route.legs[leg]!;
+  if (forbiddenBy !== null) return relax;
+  if (nearest === undefined) return `${relax} (at ${request.drum.grossKg} kg a drum)`;
   const over = Math.max(1, ...broken.map(({ spareLb }) => -spareLb));
   const lightest = aboard.map(({ grossKg }) => printedLbOf(grossKg) as number).sort((a, b) => a - b);
   let [fewer, off] = [0, 0];

@@ -40,9 +40,13 @@ describe('a flight that flies anyway', () => {
   });
 
   it('draws no drums that stand nowhere aboard, and says so', () => {
-    expect(shownWords(load({ asked: of(50) }))).toContain(
-      '50 drums stand nowhere aboard so that they hold; ',
+    expect(shownWords(load({ asked: of(50) }))).toBe(
+      'Booked, no drum on it yet: of 50 drums only 3 can go; the bars show 3 drums at 180 kg each beside what is booked',
     );
+    expect(shownWords(load({ asked: of(2), drawn: 0 }))).toBe(
+      'Booked, no drum on it yet: 2 drums do not go on it as booked, and none is drawn; the bars show what is booked on it',
+    );
+    expect(shownWords(load({ asked: of(1), drawn: 0 }))).toContain('1 drum does not go on it as booked');
   });
 
   it('counts its passengers, in one block or each in a seat', () => {

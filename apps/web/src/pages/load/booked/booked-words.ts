@@ -4,11 +4,16 @@ import type { BookedLoad } from './booked-read.js';
 /** "Booked, no drum on it yet. The bar shows 3 drums at 180 kg each beside what is booked." */
 export const shownWords = ({ asked, drawn, planningKg }: BookedLoad): string => {
   const none = 'Booked, no drum on it yet';
-  if (drawn === 0 && asked.drums === 0) return `${none}: the bars show what is booked on it`;
+  const booked = 'the bars show what is booked on it';
+  if (drawn === 0 && asked.drums === 0) return `${none}: ${booked}`;
+  if (drawn === 0) {
+    const them = asked.drums === 1 ? '1 drum does' : `${inWords(asked.drums, 'drums')} do`;
+    return `${none}: ${them} not go on it as booked, and none is drawn; ${booked}`;
+  }
   const shown = `the bars show ${inWords(drawn, 'drums')} at ${inWords(planningKg, 'kg')} each beside what is booked`;
   return drawn === asked.drums
     ? `${none}: ${shown}`
-    : `${none}: ${inWords(asked.drums, 'drums')} stand nowhere aboard so that they hold; ${shown}`;
+    : `${none}: of ${inWords(asked.drums, 'drums')} only ${figure(drawn)} can go; ${shown}`;
 };
 
 /** "XHAS, up to 3 drums". */

@@ -67,7 +67,10 @@ export const LegBar = ({ number, leg, bar, scale, drumsAre }: LegProps) => {
           <th scope="row">Binds:</th>
           <td colSpan={3}>
             <b>{bindsWords(bar)}</b>
-            <span className="relax">What would relax it: {bar.relax}</span>
+            <span className="relax">
+              {bar.forbiddenBy === null && 'What would relax it: '}
+              {bar.relax}
+            </span>
           </td>
         </tr>
       </tbody>
