@@ -1,9 +1,11 @@
+import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { type Calendar, post, put, useAct, useSettings } from '../../../api/index.js';
 import { Button, Choice, Entry, inWords, MessageLine, ProblemLine } from '../../../ui/index.js';
 import type { BookedRow } from '../list/flight-list.js';
 import { type Asked, type BookedLoad, countOf } from './booked-read.js';
 import { followsWords, landingWords } from './booked-words.js';
+import { RestedEntry } from './rested-entry.js';
 
 interface AddDrumsProps {
   readonly booked: BookedRow;
@@ -18,6 +20,7 @@ interface AddDrumsProps {
 /** What would follow is said before the press: drums, levels, cost; or the rule that refuses it, and the legs that could take them. */
 export const AddDrums = ({ booked, load, asked, isOfBefore, calendar, onAsk }: AddDrumsProps) => {
   const { place, drums } = load.asked;
+  const [typedApproval, setTypedApproval] = useState(asked.approval);
   const currency = useSettings().value?.data.currency ?? '';
   const typed = asked.drums ?? String(drums);
   const count = countOf(typed);
@@ -26,7 +29,8 @@ export const AddDrums = ({ booked, load, asked, isOfBefore, calendar, onAsk }: A
     add.clear();
     onAsk({ ...asked, ...change });
   };
-  const off = whyOff({ count, isOfBefore, isRefused: load.faults.length > 0 });
+  const isStale = isOfBefore || typedApproval !== asked.approval;
+  const off = whyOff({ count, isOfBefore: isStale, isRefused: load.faults.length > 0 });
   return (
     <section className="section load-add" aria-label="Add drums">
       <h2>Add drums</h2>
@@ -54,10 +58,11 @@ export const AddDrums = ({ booked, load, asked, isOfBefore, calendar, onAsk }: A
           unit="drums"
           input={{ inputMode: 'numeric' }}
         />
-        <Entry
+        <RestedEntry
           label="Approval of the authority, if one is cited"
-          value={asked.approval}
-          onChange={(approval) => ask({ approval })}
+          asked={asked.approval}
+          onAsk={(approval) => ask({ approval })}
+          onTyped={setTypedApproval}
         />
         <Button type="submit" kind="main" busy={add.isSending} offBecause={off}>
           Add {inWords(count ?? 0, 'drums')}
