@@ -48,10 +48,12 @@ export const KeptForm = (props: KeptFormProps) => {
   };
   const save = async () => {
     setRefused(data);
+    // Before it is made: after it, what it breaks is broken already.
+    const touched = await keeper.touched?.(data, opened);
     const done = await keeper.save(data, opened);
     if (done === undefined) return;
     keeper.unsaved?.keep(opened, undefined);
-    onDone(doneWords(section.one, done));
+    onDone(`${doneWords(section.one, done)}${touched ?? ''}`);
   };
   const takeOut = async () => {
     const done = await keeper.takeOut(opened!);

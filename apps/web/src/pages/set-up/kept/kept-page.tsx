@@ -3,11 +3,13 @@ import type { ReactNode } from 'react';
 import { useLocation } from 'wouter';
 import { useList, useMay } from '../../../api/index.js';
 import { Picture } from '../../../ui/index.js';
-import type { Section } from '../sections.js';
+import { faultsOfOne, nameIn, type Section } from '../sections.js';
 import { type KeptLine, lineSchema, useCurrency, useServerKeeper } from './kept.js';
 import { KeptList } from './kept-list.js';
 import { ParticularsPreview, TieDownPreview } from './previews.js';
 import { Touched } from './touched.js';
+import { TouchedFlights } from './touched-flights.js';
+import { mayTouchFlights } from './touched-read.js';
 import { askWords } from './who-enters.js';
 
 /** What is kept of one kind, on the server. */
@@ -55,6 +57,12 @@ const consequenceOf = (
   if (section.list === 'tieDown') return (data) => <TieDownPreview section={section} data={data} />;
   if (section.list === 'dangerousGoods')
     return (data) => <ParticularsPreview section={section} data={data} />;
+  if (mayTouchFlights(section.name))
+    return (data, line) =>
+      // Not filled in yet: what is wrong is said when it is saved.
+      faultsOfOne(section, data).length > 0 ? null : (
+        <TouchedFlights kind={section.name} id={line?.id ?? nameIn(section, data) ?? 'new'} data={data} />
+      );
   return touchesCaches.includes(section.name)
     ? (data, line) => <Touched kind={section.name} data={data} line={line} />
     : undefined;

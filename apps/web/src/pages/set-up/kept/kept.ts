@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { z } from 'zod';
 import { ApiProblem, newId, put, remove, useAct, useReads, useSettings } from '../../../api/index.js';
 import { faultsOfOne, nameIn, type Section, sectionAt } from '../sections.js';
+import { askTouched, mayTouchFlights, touchedWords } from './touched-read.js';
 
 export const lineSchema = z.object({
   id: z.string(),
@@ -28,6 +29,8 @@ export interface Keeper {
   /** `line`: what is changed; null: a new one. Undefined: refused, and `problem` says why. */
   readonly save: (data: unknown, line: KeptLine | null) => Promise<Saved | undefined>;
   readonly takeOut: (line: KeptLine) => Promise<Saved | undefined>;
+  /** Which flights that stand a change touches, in words; empty: none, or not to be said. */
+  readonly touched?: (data: unknown, line: KeptLine | null) => Promise<string>;
   readonly problem: ApiProblem | undefined;
   readonly isSending: boolean;
   readonly clear: () => void;
@@ -60,11 +63,19 @@ export const useServerKeeper = (section: Section, lines: readonly KeptLine[]): K
     lines,
     save: (data, line) => act.run(data, line),
     takeOut: (line) => act.run(null, line),
+    touched: (data, line) => touchedBy(section, data, line),
     problem: act.problem,
     isSending: act.isSending,
     clear: act.clear,
     offered,
   };
+};
+
+/** What is saved is saved, whether its flights could be asked for or not. */
+const touchedBy = async (section: Section, data: unknown, line: KeptLine | null): Promise<string> => {
+  if (!mayTouchFlights(section.name) || faultsOfOne(section, data).length > 0) return '';
+  const id = line?.id ?? nameIn(section, data) ?? 'new';
+  return askTouched({ kind: section.name, id, data }).then(touchedWords, () => '');
 };
 
 export const nameless = (section: Section, data: unknown): ApiProblem =>

@@ -14,6 +14,7 @@ import {
 } from '../../../ui/index.js';
 import { CsvPanel } from '../files/csv-panel.js';
 import { type KeptLine, lineSchema } from '../kept/kept.js';
+import { TouchedFlights } from '../kept/touched-flights.js';
 import { proposalSchema, Signatures } from '../people/signatures-page.js';
 import { DraftFindings } from './draft-findings.js';
 import { cellsOf, type LimitCells, type LimitRow, limitOf, limitRows, references } from './limit-cells.js';
@@ -134,6 +135,15 @@ const Limits = ({ places, types, limits }: LimitsProps) => {
           draft={checked?.drums ?? []}
           isDraft={asked.length > 0}
         />
+        {faults.length === 0 &&
+          changed.map((row) => (
+            <TouchedFlights
+              key={row.id}
+              kind="strip-limits"
+              id={row.id}
+              data={limitOf(row, draft[row.id]!, reference.trim() === '' ? 'draft' : reference.trim())}
+            />
+          ))}
         {waiting.length > 0 && <Signatures proposals={waiting} caption="Waiting for signatures" />}
         <CsvPanel of="strip-limits" title="Strip limits" />
       </div>
