@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { HoldEffect, Proposal } from '../drums-read.js';
-import { cachesWords, levelWords, releaseOf, type Subject, sizeWords, worstFirst } from './hold-words.js';
+import {
+  cachesWords,
+  levelWords,
+  releasedBy,
+  releaseOf,
+  type Subject,
+  sizeWords,
+  worstFirst,
+} from './hold-words.js';
 
 const place = (
   code: string,
@@ -64,4 +72,5 @@ it('a proposal to release belongs to its batch alone', () => {
   const open = [proposal('a drum', { drum: 'J27-041' }), proposal('a batch', { batch: 'J27-041' })];
   expect(releaseOf(open, { batch: 'J27-041' })?.id).toBe('a batch');
   expect(releaseOf(open, { batch: 'J27-04' })).toBeUndefined();
+  expect(releasedBy({ payload: { movement: { kind: 'retest passed', of: { drum: '0401' } } } })).toBeNull();
 });

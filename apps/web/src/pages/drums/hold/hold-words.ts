@@ -54,7 +54,13 @@ export const standingHoldOf = (holds: readonly StandingHold[], of: Subject): Sta
 
 /** The open proposal to release this, if somebody has made one. */
 export const releaseOf = (proposals: readonly Proposal[], of: Subject): Proposal | undefined =>
-  proposals.find(({ payload }) => {
-    const movement = payload.movement as Partial<Movement> | undefined;
-    return movement?.kind === 'released' && movement.of !== undefined && isSame(movement.of, of);
+  proposals.find((proposal) => {
+    const released = releasedBy(proposal);
+    return released !== null && isSame(released, of);
   });
+
+/** What a proposal would release; null: it is about something else. */
+export const releasedBy = ({ payload }: Pick<Proposal, 'payload'>): Subject | null => {
+  const movement = payload.movement as Partial<Movement> | undefined;
+  return movement?.kind === 'released' ? (movement.of ?? null) : null;
+};

@@ -3,7 +3,7 @@ import { Button, EmptyLine, inWords, Picture } from '../../../ui/index.js';
 import type { Go } from '../address.js';
 import { proposalSchema, type StandingHold, standingHoldSchema } from '../drums-read.js';
 import { Agreement } from '../hold/agreement.js';
-import { subjectWords } from '../hold/hold-words.js';
+import { releasedBy, subjectWords } from '../hold/hold-words.js';
 import { DrumList } from './drum-list.js';
 
 interface HeldViewProps {
@@ -75,7 +75,7 @@ const OtherProposals = () => {
     <Picture read={read}>
       {(proposals) =>
         proposals
-          .filter(({ act, subject }) => act === 'release hold' && !subject.startsWith('released: '))
+          .filter((proposal) => proposal.act === 'release hold' && releasedBy(proposal) === null)
           .map((proposal) => <Agreement key={proposal.id} proposal={proposal} />)
       }
     </Picture>
