@@ -47,3 +47,19 @@ describe('what a radio line does not understand is asked about, never taken for 
     expect(read(line)).toMatchObject([{ who, report: { by: `${who}, by radio` } }]);
   });
 });
+
+it.each([
+  ['LOR soft 0640 survey camp', 'survey camp, by radio'],
+  ['LOR soft 0640 crew of A1', 'crew of A1, by radio'],
+  ['LOR soft 0640 A1 crew until Wed', 'A1 crew, by radio'],
+  ['LOR soft 0640 helper at GAN', 'helper at GAN, by radio'],
+])('whoever a page names as speaker may be written without by: %s', (line, by) => {
+  expect(read(line)).toMatchObject([{ kind: 'surface', report: { by } }]);
+});
+
+it.each(['LOR soft 0640 muddy camp', 'LOR soft 0640 of A1', 'LOR soft 0640 crew of ruts'])(
+  'what names nobody is still asked about: %s',
+  (line) => {
+    expect(read(line)).toMatchObject([{ kind: 'fault' }]);
+  },
+);

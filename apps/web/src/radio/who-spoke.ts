@@ -7,7 +7,8 @@ export type WhoSpoke = { readonly who: string | null } | { readonly fault: strin
 export const whoSpoke = (words: readonly string[], place: string): WhoSpoke => {
   const said = words.filter((word) => word.toLowerCase() !== 'radio');
   const by = said.findIndex((word) => word.toLowerCase() === 'by');
-  const isName = (word: string, at: number): boolean => isKnown(word) || (by >= 0 && at > by && isWord(word));
+  const isName = (word: string, at: number): boolean =>
+    isKnown(word) || namesAGroup(said, at) || (by >= 0 && at > by && isWord(word));
   const strange = said.filter((word, at) => at !== by && !isName(word, at));
   if (strange.length > 0) return { fault: strangeWords(strange, place) };
   const who = said.filter((_, at) => at !== by).join(' ');
@@ -30,6 +31,9 @@ export const states: readonly SurfaceState[] = ['dry', 'damp', 'soft', 'closed']
 const roles =
   'helper strip pilot crew commander dispatcher storekeeper engineer field leader camp unknown'.split(' ');
 
+/** Whose work is named before them. */
+const groups = ['camp', 'crew'];
+
 /** Written large too they are nobody's name. */
 const ofWeather =
   'wet mud muddy snow ice icy rain fog wind tailwind headwind crosswind gusts calm kt kts knots until'.split(
@@ -41,8 +45,16 @@ export const isSurface = (word: string): boolean => states.some((state) => state
 const isWord = (word: string): boolean =>
   /^\p{L}[\p{L}.'’-]*\d{0,2}$/u.test(word) && !isSurface(word) && !ofWeather.includes(word.toLowerCase());
 
-const isKnown = (word: string): boolean =>
-  roles.includes(word.toLowerCase()) || (/^\p{Lu}/u.test(word) && isWord(word));
+const isRole = (word: string): boolean => roles.includes(word.toLowerCase());
+
+const isKnown = (word: string): boolean => isRole(word) || (/^\p{Lu}/u.test(word) && isWord(word));
+
+/** "survey" of "survey camp", "of" of "crew of A1". */
+const namesAGroup = (said: readonly string[], at: number): boolean => {
+  const [before = '', word = '', after = ''] = [said[at - 1], said[at], said[at + 1]];
+  if (['of', 'at'].includes(word.toLowerCase())) return isRole(before) && isKnown(after);
+  return isWord(word) && groups.includes(after.toLowerCase());
+};
 
 const strangeWords = (strange: readonly string[], place: string): string => {
   const surfaces = strange.filter(isSurface);

@@ -28,6 +28,10 @@ describe('an amendment', () => {
       departs: '11:40',
     });
     expect(draftFault({ ...before, departs: '25:10' })).toContain('07:30');
+    // As a radio line takes it.
+    expect(draftFault({ ...before, departs: '0830' })).toBeUndefined();
+    expect(amendmentOf(before, { ...before, departs: '0830' })).toEqual({ departs: '08:30' });
+    expect(amendmentOf(before, { ...before, departs: before.departs.replace(':', '') })).toBeNull();
   });
 
   it('leaves out a stop with 0 drums', () => {

@@ -48,18 +48,25 @@ export const amendmentOf = (before: Draft, now: Draft): Amendment | null => {
 };
 
 const departsOf = (before: Draft, now: Draft): Pick<Amendment, 'departs'> => {
-  const typed = now.departs.trim();
+  const typed = hourOf(now.departs);
   const isMoved = now.date !== before.date || now.aircraft !== before.aircraft;
   if (typed === '' || (isMoved && typed === before.departs)) return { departs: null };
   return typed === before.departs ? {} : { departs: typed };
 };
+
+/** "0830" and "8:30" are 08:30, as in a radio line. */
+const hourOf = (typed: string): string =>
+  typed
+    .trim()
+    .replace(/^(\d{1,2}):?(\d\d)$/, (_, hour: string, rest: string) => `${hour.padStart(2, '0')}:${rest}`);
 
 /** What is wrong before the server is asked. */
 export const draftFault = ({ stops, departs }: Draft): string | undefined => {
   if (stops.some(({ drums }) => !/^\d{1,2}$/.test(drums.trim()))) return 'Drums are a whole number, 0 to 99.';
   if (stops.every(({ drums }) => Number(drums) === 0))
     return 'Without a drum it is no flight: decline it, or call it off.';
-  if (!/^(([01]\d|2[0-3]):[0-5]\d)?$/.test(departs.trim())) return 'Off is a time, as 07:30, or empty.';
+  if (!/^(([01]\d|2[0-3]):[0-5]\d)?$/.test(hourOf(departs)))
+    return 'Off is a time, as 07:30 or 0730, or empty.';
   return undefined;
 };
 

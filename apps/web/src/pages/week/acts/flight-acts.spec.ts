@@ -18,8 +18,9 @@ describe('Approve', () => {
 
   it('keep is off for what the server would refuse, before a reason is asked for', () => {
     const held = { problem: 'Drum 0514 is held.', remedy: 'Take another drum.' };
-    expect(keepOff(held)).toBe('Keep is off: Drum 0514 is held. Take another drum.');
-    expect(keepOff(undefined)).toBeUndefined();
+    expect(keepOff([held])).toBe('Keep is off: Drum 0514 is held. Take another drum.');
+    expect(keepOff([])).toBeUndefined();
+    expect(keepOff(undefined)).toBe("Keep is off: today's facts of it are not read yet.");
   });
 });
 

@@ -47,10 +47,17 @@ export const approveOff = (
   return `Approve is off: it needs a decision first. ${needsDecision} Amend it, keep it as it is, or decline it.`;
 };
 
-/** Why Keep cannot be pressed: what the server would refuse it for; undefined: it can. */
-export const keepOff = (
-  fault: { readonly problem: string; readonly remedy: string } | undefined,
-): string | undefined => fault && `Keep is off: ${fault.problem} ${fault.remedy}`;
+interface Fault {
+  readonly problem: string;
+  readonly remedy: string;
+}
+
+/** Why Keep cannot be pressed: what the server would refuse it for; undefined: it can. `faults` absent: they are not known yet. */
+export const keepOff = (faults: readonly Fault[] | undefined): string | undefined => {
+  if (faults === undefined) return "Keep is off: today's facts of it are not read yet.";
+  const [first] = faults;
+  return first && `Keep is off: ${first.problem} ${first.remedy}`;
+};
 
 /** The act that a form sends, by its button. */
 export const actOfForm: Readonly<Record<FormName, ActName>> = {

@@ -4,7 +4,7 @@ import { holdBack } from '../undo/held-act.js';
 import type { HeldName } from '../undo/opposing-act.js';
 import type { Week, WeekFlight } from '../week-read.js';
 import { AmendForm } from './amend-form.js';
-import { canBeLetGo, type FormName } from './flight-acts.js';
+import { canBeLetGo, type FormName, keepOff } from './flight-acts.js';
 import { KeepForm } from './keep-form.js';
 import { LetGoForm } from './let-go-form.js';
 import type { Run } from './press-acts.js';
@@ -62,7 +62,13 @@ export const OpenForm = ({
         />
       );
     case 'keep':
-      return <KeepForm {...common} onSend={(reason) => void run('Keep', acts.keep.run(flight, reason))} />;
+      return (
+        <KeepForm
+          {...common}
+          off={keepOff(card?.faults)}
+          onSend={(reason) => void run('Keep', acts.keep.run(flight, reason))}
+        />
+      );
     case 'let go':
       return (
         <LetGoForm

@@ -73,7 +73,7 @@ export const PressActs = ({ flight, card, acts, run, open }: PressActsProps) => 
         </Button>
       )}
       {can.keep && (
-        <Button press={key('k')} offBecause={keepOff(fault)} onPress={() => open('keep')}>
+        <Button press={key('k')} offBecause={keepOff(card?.faults)} onPress={() => open('keep')}>
           Keep as it is
         </Button>
       )}
