@@ -45,6 +45,6 @@ export const askTouched = async (change: {
   return [...body.flights, ...booked].sort((one, other) => one.date.localeCompare(other.date));
 };
 
-/** "Touched: F004, X1. See Week." Empty: none. */
+/** " It touches F004, X1." Empty: none. */
 export const touchedWords = (flights: readonly Pick<TouchedFlight, 'flight'>[]): string =>
-  flights.length === 0 ? '' : ` It touches ${flights.map(({ flight }) => flight).join(', ')}: see Week.`;
+  flights.length === 0 ? '' : ` It touches ${flights.map(({ flight }) => flight).join(', ')}.`;
