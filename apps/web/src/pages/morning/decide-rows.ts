@@ -49,9 +49,9 @@ export const decideRows = (
   ];
 };
 
-/** "2027-06-15 17:00" as it is read at the territory; a day without a time comes before its hours. */
+/** "2027-06-15 17:00" as it is read at the territory; a day without a time comes before its hours, its evening, 24:00, after them. */
 const dueKey = (at: string, { isoDay, time }: Calendar): string =>
-  /^\d{4}-\d\d-\d\d$/.test(at) ? at : `${isoDay(at)} ${time(at)}`;
+  /^\d{4}-\d\d-\d\d( 24:00)?$/.test(at) ? at : `${isoDay(at)} ${time(at)}`;
 
 /** Marked, or to be decided within a day. */
 const isSoon = ({ needsDecision, by }: Flight, { asOf }: Morning): boolean =>

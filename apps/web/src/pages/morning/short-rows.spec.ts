@@ -45,6 +45,25 @@ describe('decide now, where fuel runs short', () => {
     ]);
   });
 
+  it('a cache that flights lift again is due by the day it falls short; one that is short now, by this evening', () => {
+    const low = { minimumLitres: 1200, litres: 1000, backOn: '2027-06-18' };
+    const belowMinimum = [
+      { ...low, place: 'XKNA', date: null },
+      { ...low, place: 'XMAR', date: '2027-06-16' },
+    ];
+    const flights = [
+      flight('F05', '2027-06-15', '2027-06-15T17:00:00Z', 'XLOR is soft.'),
+      flight('F06', '2027-06-17', '2027-06-16T17:00:00Z', 'XLOR is soft.'),
+    ];
+    const rows = decideRows({ ...quietMorning, flights, belowMinimum }, calendar);
+    expect(rows.map(({ time, head }) => `${time} ${head}`)).toEqual([
+      '17:00 F05, B1 XALD-XLOR',
+      'Tue 15 XKNA below minimum now',
+      'Wed 16 XMAR below minimum',
+      'Wed 17:00 F06, B1 XALD-XLOR, Thu 17',
+    ]);
+  });
+
   it('at a pad a re-plan changes nothing: a sling is what helps', () => {
     const [pad] = decideRows(
       { ...quietMorning, strips: [strip('XLOR')], belowCritical: [below[0]!] },

@@ -44,18 +44,20 @@ export const belowRows = (morning: Morning, calendar: Calendar) => {
       return { ...cache, level: 'minimum', words };
     });
   return [...critical, ...minimum].map(({ place, date, level, words, backOn }) => {
+    // What stands short today and flights lift again is due by this evening, after all that has an hour.
+    const isLiftedToday = backOn !== null && (date ?? today) === today;
     const remedy = remedyOf(morning, place, backOn === null ? null : calendar.day(backOn));
     const row: DecideRow = {
       key: `${level} ${place}`,
-      time: dayOf(date, calendar),
-      head: `${place} below ${level}`,
+      time: dayOf(isLiftedToday ? today : date, calendar),
+      head: `${place} below ${level}${isLiftedToday && date === null ? ' now' : ''}`,
       state: '',
       needsDecision: false,
       words: `${words}, with every approved and offered flight. ${remedy.words}`,
       act: { kind: 'open', label: 'Open cache', path: `/caches/${place}` },
       canReplan: remedy.canReplan,
     };
-    return [date ?? today, row] as const;
+    return [isLiftedToday ? `${today} 24:00` : (date ?? today), row] as const;
   });
 };
 
