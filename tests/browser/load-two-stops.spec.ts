@@ -98,3 +98,13 @@ it('on a phone every figure of a limit is in sight, and what binds with it', asy
   );
   expect(over).toEqual([]);
 });
+
+it('pressed, it makes what it says: the next version flies to the other stop alone', async () => {
+  const page = await openLoad();
+  await page.getByRole('button', { name: /^Leave out XLOR/ }).click();
+  await page.getByRole('button', { name: /^Make it version \d+$/ }).click();
+  await page.getByText('XMER-XGAN-XMER', { exact: true }).waitFor();
+  await page.getByText(/^If XGAN is soft: take 3, leave \d{4} here\. Lands with [\d,]+ lb\.$/).waitFor();
+  await page.getByRole('button', { name: /^Take 3: leave \d{4}/ }).waitFor();
+  await shot(page, 'load-left-out');
+});
