@@ -7,6 +7,7 @@ import './radio.css';
 import { closeRadioLine, openRadioLine, useRadioLineOpen } from './radio-open.js';
 import { readLine, type Said } from './read-line.js';
 import { KeptReport, reportWords, WhatItTouches } from './touched.js';
+import { withUntil } from './with-until.js';
 
 const placeSchema = z.object({ data: z.object({ code: z.string(), name: z.string() }) });
 
@@ -40,6 +41,10 @@ const RadioDialog = () => {
     setKept([...done, ...kept]);
     setLine('');
     setSpeaker('');
+    form.current?.querySelector('input')?.focus();
+  };
+  const until = (report: number, day: string): void => {
+    setLine(withUntil(line, report, day));
     form.current?.querySelector('input')?.focus();
   };
   return (
@@ -79,7 +84,7 @@ const RadioDialog = () => {
         {/* A browser sends a form of two fields by Enter only where it has a button. */}
         <input type="submit" hidden />
       </form>
-      {notSetUp === undefined && <SaidReports said={said ?? []} />}
+      {notSetUp === undefined && <SaidReports said={said ?? []} onUntil={until} />}
       <ProblemLine problem={keep.problem} />
       <Kept reports={kept} />
     </Dialog>
@@ -88,18 +93,28 @@ const RadioDialog = () => {
 
 const whoWords = 'Say who said it.';
 
-const SaidReports = ({ said }: { readonly said: readonly Said[] }) => (
+interface SaidReportsProps {
+  readonly said: readonly Said[];
+  readonly onUntil: (report: number, day: string) => void;
+}
+
+const SaidReports = ({ said, onUntil }: SaidReportsProps) => (
   <ol className="said-reports" aria-label="What was understood">
     {said.map((each, at) => (
       // biome-ignore lint/suspicious/noArrayIndexKey: parts of one line have no name but their place
       <li key={at}>
-        <Understood said={each} />
+        <Understood said={each} onUntil={(day) => onUntil(at, day)} />
       </li>
     ))}
   </ol>
 );
 
-const Understood = ({ said }: { readonly said: Said }) => {
+interface UnderstoodProps {
+  readonly said: Said;
+  readonly onUntil: (day: string) => void;
+}
+
+const Understood = ({ said, onUntil }: UnderstoodProps) => {
   const calendar = useCalendar();
   if (said.kind === 'fault') return <p className="plum">{said.words}</p>;
   return (
@@ -110,7 +125,7 @@ const Understood = ({ said }: { readonly said: Said }) => {
       {said.doubts.map((doubt) => (
         <p key={doubt}>{doubt}</p>
       ))}
-      <WhatItTouches report={said.report} />
+      <WhatItTouches report={said.report} onUntil={onUntil} />
     </>
   );
 };

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type Calendar, useCalendar, useRead } from '../api/index.js';
 import { isWaiting, useLines } from '../paper/kept-lines.js';
-import { inWords, ProblemLine, SurfaceWord } from '../ui/index.js';
+import { Button, inWords, ProblemLine, SurfaceWord } from '../ui/index.js';
 import type { SaidSurface } from './read-line.js';
 
 const surface = z.enum(['dry', 'damp', 'soft', 'closed']);
@@ -23,6 +23,7 @@ const touchedSchema = z.object({
       breaks: z.string().nullable(),
     }),
   ),
+  ifItLasts: z.array(z.object({ flight: z.string(), date: z.string() })),
   booked: z.array(
     z.object({
       flight: z.string(),
@@ -48,7 +49,10 @@ const useTouched = (report: SaidSurface) => {
 };
 
 /** What a report would change, by the server's own check, before it is kept. */
-export const WhatItTouches = ({ report }: OfReport) => {
+export const WhatItTouches = ({
+  report,
+  onUntil,
+}: OfReport & { readonly onUntil: (day: string) => void }) => {
   const calendar = useCalendar();
   const { value, problem } = useTouched(report);
   if (problem !== undefined) return <ProblemLine problem={problem} />;
@@ -82,6 +86,35 @@ export const WhatItTouches = ({ report }: OfReport) => {
           ))}
         </ul>
       )}
+      <IfItLasts flights={value.ifItLasts} state={report.state} onUntil={onUntil} />
+    </div>
+  );
+};
+
+interface IfItLastsProps {
+  readonly flights: Touched['ifItLasts'];
+  readonly state: string;
+  readonly onUntil: (day: string) => void;
+}
+
+/** A report without a last day reaches today: whether it lasts, the one who speaks knows, and one press says it. */
+const IfItLasts = ({ flights, state, onUntil }: IfItLastsProps) => {
+  const { day } = useCalendar();
+  if (flights.length === 0) return null;
+  const days = [...new Set(flights.map(({ date }) => date))];
+  const words = flights.map(({ flight, date }) => `${flight} on ${day(date)}`).join(', ');
+  return (
+    <div className="if-it-lasts">
+      <p className="ochre">
+        Does it last? Not counted as {state}: {words}.
+      </p>
+      <div className="acts">
+        {days.map((date) => (
+          <Button key={date} small onPress={() => onUntil(day(date).slice(0, 3))}>
+            until {day(date)}
+          </Button>
+        ))}
+      </div>
     </div>
   );
 };

@@ -39,6 +39,22 @@ describe('XLOR soft, before it is reported', () => {
     expect((await desk.flight('F05')).needsDecision).toBeNull();
   });
 
+  // product.md, T1: F05 on Tue 15 and F08 on Wed 16 need a decision; a report without a last day reaches today only.
+  it('without a last day says which flights of later days it would touch if it lasts', async () => {
+    const { untilDate, ...today } = soft;
+    const query = (report: object) => new URLSearchParams(report as Record<string, string>);
+    const read = async (report: object) =>
+      (await desk.dispatcher.get<TouchedAnswer>(`/api/surface-reports/touches?${query(report)}`)).body;
+    const { flights, ifItLasts } = await read(today);
+    expect(flights.map(({ flight }) => flight)).toEqual(['F02']);
+    expect(ifItLasts).toEqual([
+      { flight: 'F05', date: '2027-06-15' },
+      { flight: 'F08', date: '2027-06-16' },
+    ]);
+    expect((await read({ ...today, untilDate })).ifItLasts).toEqual([]);
+    expect((await read({ ...today, state: 'damp' })).ifItLasts).toEqual([]);
+  });
+
   it('of a place that nobody knows is said', async () => {
     expect((await touches({ place: 'XZZZ' })).status).toBe(404);
   });

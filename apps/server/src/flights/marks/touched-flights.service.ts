@@ -8,7 +8,7 @@ import {
   markableStates,
   type Scenario,
 } from '@drumline/planning';
-import { epochMinutes, type IsoDate } from '@drumline/units';
+import { addDays, epochMinutes, type IsoDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { Problem } from '../../http/problem.js';
 import { TerritoryService } from '../../territory/territory.service.js';
@@ -40,6 +40,8 @@ export interface TouchedAnswer {
   readonly outrankedBy: SurfaceReport | null;
   readonly flights: readonly TouchedFlight[];
   readonly booked: readonly TouchedBooked[];
+  /** Without a last day: flights of later days that would be touched if it held till then, the first day first. */
+  readonly ifItLasts: readonly { readonly flight: string; readonly date: IsoDate }[];
 }
 
 /** What a surface report, or another change of the territory, would do to flights, before it is given. */
@@ -66,28 +68,52 @@ export class TouchedFlightsService {
 
   async by(report: SurfaceReport): Promise<TouchedAnswer> {
     const before = await this.board.read();
-    const place = before.scenario.places.find(({ code }) => code === report.place);
-    if (place === undefined)
-      throw new Problem('not-found', `${report.place} is not a place of the territory. See /api/places.`);
-    const after = { ...before, scenario: withReport(before.scenario, report) };
-    const [countsBefore, countsAfter] = [before.scenario, after.scenario].map(surfaceOf);
-    const isOther = (date: IsoDate) => countsBefore!(place, date) !== countsAfter!(place, date);
-    const isTouched = ({ state, date, stops }: Flight): boolean =>
-      markableStates.includes(state) && stops.some((stop) => stop.place === report.place) && isOther(date);
-    const broken = { before: brokenOn(before), after: brokenOn(after) };
-    const today = before.scenario.firstDay;
-    return {
-      place: report.place,
-      before: countsBefore!(place, today),
-      after: countsAfter!(place, today),
-      outrankedBy: laterThan(report, before.scenario),
-      flights: before.flights.filter(isTouched).map((flight) => touched(after, flight, broken)),
-      booked: touchedBooked(before.scenario, after.scenario).filter(
-        ({ date, route }) => route.includes(report.place) && isOther(date),
-      ),
-    };
+    const answer = touchedBy(before, report);
+    return { ...answer, ifItLasts: ifItLasts(before, report, answer) };
   }
 }
+
+const touchedBy = (before: Board, report: SurfaceReport): Omit<TouchedAnswer, 'ifItLasts'> => {
+  const place = before.scenario.places.find(({ code }) => code === report.place);
+  if (place === undefined)
+    throw new Problem('not-found', `${report.place} is not a place of the territory. See /api/places.`);
+  const after = { ...before, scenario: withReport(before.scenario, report) };
+  const [countsBefore, countsAfter] = [before.scenario, after.scenario].map(surfaceOf);
+  const isOther = (date: IsoDate) => countsBefore!(place, date) !== countsAfter!(place, date);
+  const isTouched = ({ state, date, stops }: Flight): boolean =>
+    markableStates.includes(state) && stops.some((stop) => stop.place === report.place) && isOther(date);
+  const broken = { before: brokenOn(before), after: brokenOn(after) };
+  const today = before.scenario.firstDay;
+  return {
+    place: report.place,
+    before: countsBefore!(place, today),
+    after: countsAfter!(place, today),
+    outrankedBy: laterThan(report, before.scenario),
+    flights: before.flights.filter(isTouched).map((flight) => touched(after, flight, broken)),
+    booked: touchedBooked(before.scenario, after.scenario).filter(
+      ({ date, route }) => route.includes(report.place) && isOther(date),
+    ),
+  };
+};
+
+/** Days ahead for which a last day is asked for: a day can be said by its name. */
+const daysAsked = 6;
+
+/** Flights of the days that a report without a last day does not reach, that could not be flown as they stand if it held till then. */
+const ifItLasts = (
+  before: Board,
+  { untilDate, ...report }: SurfaceReport,
+  now: Omit<TouchedAnswer, 'ifItLasts'>,
+): TouchedAnswer['ifItLasts'] => {
+  const isWorse = report.state === 'soft' || report.state === 'closed';
+  if (untilDate !== undefined || !isWorse || now.outrankedBy !== null) return [];
+  const lasting = touchedBy(before, { ...report, untilDate: addDays(before.scenario.firstDay, daysAsked) });
+  const counted = new Set([...now.flights, ...now.booked].map(({ flight }) => flight));
+  return [...lasting.flights, ...lasting.booked]
+    .filter(({ flight, breaks }) => breaks !== null && !counted.has(flight))
+    .map(({ flight, date }) => ({ flight, date }))
+    .toSorted((one, other) => (one.date < other.date ? -1 : 1));
+};
 
 const laterThan = (report: SurfaceReport, { surfaceReports, asOf }: Scenario): SurfaceReport | null => {
   const latest = latestReports(surfaceReports, asOf).get(report.place);

@@ -46,6 +46,11 @@ export const touchedAnswer = z
       ),
     flights: z.array(touchedFlightAnswer),
     booked: z.array(touchedBookedAnswer),
+    ifItLasts: z
+      .array(z.strictObject({ flight: z.string(), date: isoDate }))
+      .describe(
+        'Of a soft or closed report without a last day: flights of later days that need a decision if it holds till then.',
+      ),
   })
   .meta({ id: 'TouchedAnswer' });
 
