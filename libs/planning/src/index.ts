@@ -2,6 +2,7 @@ export { type CacheOutlook, cacheOutlooks, type FlightToCome, type SlingToCome }
 export { bookedFaults } from './check/booked-faults.js';
 export { checkFlights } from './check/check-flights.js';
 export { type CheckedPlan, checkPlan } from './check/check-plan.js';
+export { faultWords } from './check/fault.js';
 export { type SortedFaults, sortFaults } from './check/sort-faults.js';
 export { type ComparedPlan, comparePlans } from './differences/compare-plans.js';
 export { type OpenLine, openLines, withoutLines } from './differences/leave-out.js';
@@ -66,6 +67,7 @@ export {
   bookedRoom,
   bookedSpares,
 } from './week/booked-room.js';
+export { mostPassengers, routeOfBooked } from './week/booked-route.js';
 export {
   type FewerDrums,
   type FlightCard,

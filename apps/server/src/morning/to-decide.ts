@@ -1,9 +1,15 @@
-import { bookedFaults, ifDeclinedByFlight, isUnheardOf, markableStates } from '@drumline/planning';
+import {
+  bookedFaults,
+  faultWords,
+  ifDeclinedByFlight,
+  isUnheardOf,
+  markableStates,
+  mostPassengers,
+  routeOfBooked,
+} from '@drumline/planning';
 import { epochMinutes, instantAt, instantOf, minutes } from '@drumline/units';
 import { fillListsOf } from '../drum-lists/fill-lists.service.js';
 import type { Board } from '../flights/board/board.service.js';
-import { mostPassengers, routeOfBooked } from '../flights/marks/booked-flight.js';
-import { faultWords } from '../flights/office/check-flight.js';
 import type { Flight } from '../flights/store/flight.table.js';
 import type { Account } from '../people/account.table.js';
 import { mayBeOneOfTwo } from '../people/permission.js';

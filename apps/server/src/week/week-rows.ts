@@ -1,9 +1,15 @@
 import type { WeekBooked, WeekFlight, WeekLanding } from '@drumline/contract';
 import type { StripLimit } from '@drumline/loading';
 import type { Place } from '@drumline/network';
-import { type BookedFlight, drumsLanded, isUnheardOf, type PlannedFlight } from '@drumline/planning';
+import {
+  type BookedFlight,
+  drumsLanded,
+  isUnheardOf,
+  mostPassengers,
+  type PlannedFlight,
+  routeOfBooked,
+} from '@drumline/planning';
 import type { IsoDate } from '@drumline/units';
-import { mostPassengers, routeOfBooked } from '../flights/marks/booked-flight.js';
 import type { Flight } from '../flights/store/flight.table.js';
 
 /** A flight as its box shows it; `legs`: by the facts of today where they are other than those it was planned by. */

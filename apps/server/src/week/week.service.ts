@@ -3,6 +3,7 @@ import {
   type BookedFlight,
   bookedFaults,
   bookedSpares,
+  faultWords,
   heardSince,
   isUnheardOf,
   legsToday,
@@ -14,7 +15,6 @@ import { addDays, daysFrom, type IsoDate } from '@drumline/units';
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { type Board, BoardService } from '../flights/board/board.service.js';
-import { faultWords } from '../flights/office/check-flight.js';
 import type { Flight } from '../flights/store/flight.table.js';
 import { FlightStoreService } from '../flights/store/flight-store.service.js';
 import {

@@ -18,3 +18,6 @@ export const flightFault = (
     flights: [flight.id],
   };
 };
+
+/** A fault in one line: "F05, Tue 15 Jun: XLOR is reported closed. Wait for a report that it is open." */
+export const faultWords = ({ where, what, mend }: Fault): string => `${where}: ${what} ${mend}`;

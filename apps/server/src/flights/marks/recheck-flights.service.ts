@@ -1,4 +1,4 @@
-import { checkFlights, markableStates, nextState } from '@drumline/planning';
+import { checkFlights, faultWords, markableStates, nextState } from '@drumline/planning';
 import { Inject, Injectable, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
 import { againAndAgain, type Stop } from '../../again-and-again.js';
@@ -9,7 +9,7 @@ import { LOG } from '../../platform.module.js';
 import { SurfaceService } from '../../surface/surface.service.js';
 import { TerritoryChangesService } from '../../territory/territory-changes.service.js';
 import { type Board, BoardService } from '../board/board.service.js';
-import { faultsOfStanding, faultWords } from '../office/check-flight.js';
+import { faultsOfStanding } from '../office/check-flight.js';
 import { loadsOf } from '../office/flight-acts.service.js';
 import type { Flight } from '../store/flight.table.js';
 import { FlightStoreService } from '../store/flight-store.service.js';

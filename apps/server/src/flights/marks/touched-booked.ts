@@ -1,6 +1,5 @@
-import { bookedFaults, type Scenario } from '@drumline/planning';
+import { bookedFaults, mostPassengers, routeOfBooked, type Scenario } from '@drumline/planning';
 import type { IsoDate } from '@drumline/units';
-import { mostPassengers, routeOfBooked } from './booked-flight.js';
 
 /** A flight that flies anyway, no drum on it yet. */
 export interface TouchedBooked {

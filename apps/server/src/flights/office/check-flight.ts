@@ -3,6 +3,7 @@ import {
   checkFlights,
   dayOverWords,
   type Fault,
+  faultWords,
   type Scenario,
   type StandingFlight,
 } from '@drumline/planning';
@@ -18,8 +19,6 @@ export const asFieldFault = ({ where, what, mend }: Fault): FieldFault => ({
   problem: what,
   remedy: mend,
 });
-
-export const faultWords = ({ where, what, mend }: Fault): string => `${where}: ${what} ${mend}`;
 
 /** What stands in the way of flying it beside the flights that are settled already, by today's facts. */
 export const faultsOfApproving = (board: Board, flight: Flight, loads: readonly Load[]): readonly Fault[] => {

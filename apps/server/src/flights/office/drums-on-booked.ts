@@ -6,12 +6,12 @@ import {
   bookedSpares,
   checkFlights,
   type Fault,
+  faultWords,
   type Scenario,
   type StandingFlight,
 } from '@drumline/planning';
 import { Problem } from '../../http/problem.js';
 import type { Board } from '../board/board.service.js';
-import { faultWords } from './check-flight.js';
 
 /** Drums for one of its landings. */
 export type ForLanding = Pick<AddDrums, 'place' | 'drums'>;
