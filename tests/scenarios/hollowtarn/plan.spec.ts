@@ -95,9 +95,12 @@ describe('the plan made again on the second morning, XLOR and XHAS soft', async 
       expect(again.find(({ id }) => id === flight.id)).toMatchObject(flight);
   });
 
-  it('drops the flights with six drums that a soft XLOR does not take, and falls below no minimum more', () => {
-    expect(again.map(({ id }) => id)).not.toContain('F05');
-    expect(again.map(({ id }) => id)).not.toContain('F08');
+  it('while XLOR is soft nothing lands more than four drums there: F05 and F08 with six do not fly on those days, and no minimum more is missed', () => {
+    const onSoftDays = again.filter(({ date }) => date === '2027-06-15' || date === '2027-06-16');
+    const landed = onSoftDays.flatMap(({ stops }) => stops.filter(({ place }) => place === 'XLOR'));
+    expect(landed.length).toBeGreaterThan(0);
+    expect(Math.max(...landed.map(({ drums }) => drums))).toBeLessThanOrEqual(4);
+    expect(onSoftDays.filter(({ id }) => id === 'F05' || id === 'F08')).toEqual([]);
     expect(shortages(plan).filter(([, , level]) => level !== 'short of the end target')).toEqual(unavoidable);
   });
 

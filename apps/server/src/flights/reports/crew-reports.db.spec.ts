@@ -127,7 +127,7 @@ describe('a report out of its turn', () => {
       happenedAt: '2027-06-14T05:30Z',
     });
     expect(body.report.raised).toEqual([
-      'F03: "take off" is reported at 2027-06-14T06:01Z and at 2027-06-14T05:30Z; the first stands.',
+      'F03: "take off" is reported at Mon 14, 06:01 and at Mon 14, 05:30; the first stands.',
     ]);
     const raised = await desk.manager.get<{ items: Raised[] }>('/api/raised?limit=500');
     expect(raised.body.items).toContainEqual(
