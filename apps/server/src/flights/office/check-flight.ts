@@ -8,7 +8,7 @@ import {
   type StandingFlight,
 } from '@drumline/planning';
 import { holdOn } from '@drumline/stock';
-import { localDate } from '@drumline/units';
+import { dateWords, localDate } from '@drumline/units';
 import { asStanding, type Board } from '../board/board.service.js';
 import type { Flight, Load } from '../store/flight.table.js';
 import { plannedUse } from './planned-use.js';
@@ -117,7 +117,10 @@ export const drumFaults = (
     if (held !== undefined) return fault(`It is held: ${held.hold.reason}.`, takeOther);
     const use = plannedUse(scenario, place, flight.date);
     if (batch !== undefined && batch.retestDue < use)
-      return fault(`It is in date until ${batch.retestDue}; its fuel is used by ${use}.`, takeOther);
+      return fault(
+        `It is in date until ${dateWords(batch.retestDue)}; its fuel is used by ${dateWords(use)}.`,
+        takeOther,
+      );
     return [];
   });
 };
