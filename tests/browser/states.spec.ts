@@ -45,8 +45,13 @@ const answer = async (page: Page, how: 'refused' | 'fails' | 'slowly'): Promise<
   });
 };
 
+/** Nothing stands on it but its title. */
 const isBlank = (page: Page): Promise<boolean> =>
-  page.evaluate(() => (document.querySelector('main')?.textContent ?? '').trim().length < 20);
+  page.evaluate(() => {
+    const main = document.querySelector('main');
+    const title = main?.querySelector('h1')?.textContent ?? '';
+    return (main?.textContent ?? '').replace(title, '').trim() === '';
+  });
 
 const backAgain = (page: Page): Promise<void> => page.unrouteAll({ behavior: 'ignoreErrors' });
 

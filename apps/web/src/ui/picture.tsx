@@ -9,9 +9,9 @@ interface PictureProps<T> {
 }
 
 /**
- * Shows what was read: "Checking..." until the first answer, and the territory's clock, by which all of it is read; the problem where there never was one, and otherwise the last
- * picture, with a line above it when it could not be read again, or base does not hear us at all. A territory that is there
- * no more leaves no picture.
+ * Shows what was read: "Checking..." until the first answer is there, and the territory's clock, by which all of it is told;
+ * the problem where there never was an answer, and otherwise the last picture, with a line above it when it could not be read
+ * again, or base does not hear us at all. A territory that is there no more leaves no picture.
  */
 export function Picture<T>({ read, children }: PictureProps<T>) {
   const { value, readAt, again } = read;
