@@ -69,6 +69,7 @@ it('XLOR is reported soft after F05 was given: Loaded is off, and that it stands
   const page = await openF05();
   await page.getByText('The load does not hold.', { exact: true }).waitFor();
   expect(await page.getByRole('button', { name: standsSo }).count()).toBe(0);
+  await desk.act('F05', 'mark', { reason: 'the camp is not ready' });
   await sign(page);
   const loaded = page.getByRole('button', { name: 'Loaded', exact: true });
   await page.getByText(/^Loaded is off: the load does not hold, see above/).waitFor();
@@ -87,7 +88,7 @@ it('XLOR is reported soft after F05 was given: Loaded is off, and that it stands
   await look(page, 'stands-so-morning');
 });
 
-it('XLOR is dry again: what is refused may be kept as it stands too; once base has decided, it is entered as loaded', async () => {
+it('XLOR is dry again, its mark gone; what the mark of a person refuses may be kept as it stands too; once base has decided, it is entered as loaded', async () => {
   const page = await openF05();
   await sign(page);
   await page.getByRole('button', { name: standsSo }).click();
@@ -95,10 +96,14 @@ it('XLOR is dry again: what is refused may be kept as it stands too; once base h
   await surface('dry', '2027-06-14T05:59Z');
   await page.getByText('The load does not hold.', { exact: true }).waitFor({ state: 'detached' });
   expect(await page.getByRole('button', { name: standsSo }).count()).toBe(0);
+  await desk.act('F05', 'mark', { reason: 'the camp is not ready' });
   await sign(page);
   const loaded = page.getByRole('button', { name: 'Loaded', exact: true });
   await loaded.click();
-  await page.getByText(/the decision it needs has to be taken first/).waitFor();
+  await page
+    .getByText(/the decision it needs has to be taken first \(the camp is not ready\)/)
+    .first()
+    .waitFor();
   await page.getByRole('button', { name: standsSo }).waitFor();
   await desk.act('F05', 'keep', { reason: 'dry again' });
   await loaded.click();

@@ -24,7 +24,10 @@ export type Settings = z.output<typeof settingsSchema>;
 export const useSettings = (): Read<Settings> => useRead('/api/settings/current', settingsSchema);
 
 const clockSchema = partOf<ClockAnswer>()(
-  z.object({ settings: z.array(z.object({ setAt: z.string(), startsAt: z.string().nullable() })) }),
+  z.object({
+    settings: z.array(z.object({ setAt: z.string(), startsAt: z.string().nullable() })),
+    timeZone: z.string(),
+  }),
 );
 type ClockSetting = z.output<typeof clockSchema>['settings'][number];
 
@@ -32,13 +35,10 @@ const useClock = () => useRead('/api/clock', clockSchema);
 
 const useClockSettings = (): readonly ClockSetting[] => useClock().value?.settings ?? [];
 
-const isOnItsWay = ({ value, problem }: Read<unknown>): boolean =>
-  value === undefined && problem === undefined;
-
-/** The clock or the time zone of the territory is still on its way: this machine's own would be another day in a demo. */
+/** The clock of the territory is still on its way: this machine's own would be another day in a demo. */
 export const useIsClockAwaited = (): boolean => {
-  const clock = isOnItsWay(useClock());
-  return isOnItsWay(useSettings()) || clock;
+  const { value, problem } = useClock();
+  return value === undefined && problem === undefined;
 };
 
 /** The time of the territory, which in a demo is another day than on the wall; goes on by the half minute. */
@@ -96,11 +96,9 @@ export interface Calendar {
 /** Times and days as they are read at the territory. */
 export const useCalendar = (): Calendar => {
   const now = useNow();
-  const zone = useSettings().value?.data.timeZone ?? 'UTC';
-  const isAwaited = useIsClockAwaited();
-  const isKnown = useClock().value !== undefined && !isAwaited;
-  const calendar = calendarOf(now, zone);
-  return isKnown ? calendar : { ...calendar, operatingDate: '' };
+  const clock = useClock().value;
+  const calendar = calendarOf(now, clock?.timeZone ?? 'UTC');
+  return clock === undefined ? { ...calendar, operatingDate: '' } : calendar;
 };
 
 /** The same outside of a component. */

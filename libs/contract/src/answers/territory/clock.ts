@@ -12,6 +12,7 @@ export const clockAnswer = z
         }),
       )
       .describe('The first one first; none: it is the time of day.'),
+    timeZone: z.string().describe('By which days and times are read; UTC until somebody has set it.'),
   })
   .meta({ id: 'Clock' });
 export type ClockAnswer = Answer<typeof clockAnswer>;
