@@ -31,3 +31,10 @@ it('is printed in nine points and more as the demo stands', async () => {
   });
   expect(smallest).toBeGreaterThanOrEqual(12); // px: 9 pt
 });
+
+it('is printed with the revision of the strip limits once, in its title', async () => {
+  const page = await desk.openWeek();
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: 1024, height: 768 });
+  expect(await page.getByText('Strip limits').filter({ visible: true }).count()).toBe(1);
+});
