@@ -1,6 +1,6 @@
 import type { PagePath } from '@drumline/contract';
 import { type ComponentType, type LazyExoticComponent, lazy } from 'react';
-import { type Me, mayOfAll, mayOfOwnOnly } from './api/session.js';
+import { isOfTheOperator, type Me, mayOfAll, mayOfOwnOnly } from './api/session.js';
 
 /** `at`: what the address says after the page's own path: `/load/F05` is `['F05']` on the load page. */
 export interface PageProps {
@@ -51,9 +51,6 @@ const isBaseThere = (): Promise<boolean> =>
 export const fetchPages = (open: readonly Page[]): void => {
   for (const { load } of open) load().catch(() => {});
 };
-
-export const isOfTheOperator = ({ roles }: Pick<Me, 'roles'>): boolean =>
-  roles.some((role) => role !== 'field leader');
 
 const seesFlights = (me: Me): boolean => mayOfAll(me, 'approve flight', 'view');
 const seesPlans = (me: Me): boolean => mayOfAll(me, 'run plan', 'view');

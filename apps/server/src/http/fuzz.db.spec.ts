@@ -166,8 +166,7 @@ describe('whatever is sent', () => {
   });
 
   it("by a customer's field leader changes nothing of the operator's", { timeout: 300_000 }, async () => {
-    // The clock of the territory is everybody's: days and times are read by it.
-    const own = /^\/(health|api\/(sign-in|me\b|clock|own-programmes|cache-levels))/;
+    const own = /^\/(health|api\/(sign-in|me\b|own-programmes|cache-levels))/;
     const complaints = await fuzz(
       fieldLeader,
       3,

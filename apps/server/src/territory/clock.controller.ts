@@ -2,7 +2,7 @@ import { clockAnswer } from '@drumline/contract/answers';
 import { Controller, Get } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { Answered } from '../http/answers.js';
-import { SignedInOnly } from '../people/access.js';
+import { OfTheOperator } from '../people/access.js';
 import { ClockService } from './clock.service.js';
 import { TerritoryService } from './territory.service.js';
 
@@ -14,8 +14,7 @@ export class ClockController {
     private readonly territory: TerritoryService,
   ) {}
 
-  /** Customers' people too: what they see is of the same days. */
-  @SignedInOnly()
+  @OfTheOperator()
   @Answered(clockAnswer)
   @Get()
   async read() {

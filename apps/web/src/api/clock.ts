@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { partOf } from './part-of.js';
 import { type Read, useRead } from './read.js';
 import { serverAhead } from './send.js';
+import { isOfTheOperator, useSession } from './session.js';
 
 const settingsSchema = z.object({
   version: z.number(),
@@ -31,14 +32,21 @@ const clockSchema = partOf<ClockAnswer>()(
 );
 type ClockSetting = z.output<typeof clockSchema>['settings'][number];
 
-const useClock = () => useRead('/api/clock', clockSchema);
+/** A customer's people are not told of it: what they see are days, and no hours. */
+const useIsToldTheClock = (): boolean => {
+  const now = useSession();
+  return 'me' in now && isOfTheOperator(now.me);
+};
+
+const useClock = () => useRead(useIsToldTheClock() ? '/api/clock' : null, clockSchema);
 
 const useClockSettings = (): readonly ClockSetting[] => useClock().value?.settings ?? [];
 
 /** The clock of the territory is still on its way: this machine's own would be another day in a demo. */
 export const useIsClockAwaited = (): boolean => {
+  const isTold = useIsToldTheClock();
   const { value, problem } = useClock();
-  return value === undefined && problem === undefined;
+  return isTold && value === undefined && problem === undefined;
 };
 
 /** The time of the territory, which in a demo is another day than on the wall; goes on by the half minute. */

@@ -20,6 +20,15 @@ export { ApiProblem, type FieldFault, outOfReach } from './problem.js';
 export { type Read, useLast, useList, useRead, useReads } from './read.js';
 export { createReads } from './reads.js';
 export { type Answer, useEntriesWaiting } from './send.js';
-export { type Me, mayOfAll, mayOfOwnOnly, type Session, useMay, useMe, useSession } from './session.js';
+export {
+  isOfTheOperator,
+  type Me,
+  mayOfAll,
+  mayOfOwnOnly,
+  type Session,
+  useMay,
+  useMe,
+  useSession,
+} from './session.js';
 export { changePassword, findWhoIsHere, signIn, signOut } from './sign-in.js';
 export { createStore, useStore } from './store.js';

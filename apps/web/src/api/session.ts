@@ -79,6 +79,10 @@ export const useMe = (): Me => {
   return now.me;
 };
 
+/** Everybody but a customer's people, who are told of their own things only. */
+export const isOfTheOperator = ({ roles }: Pick<Me, 'roles'>): boolean =>
+  roles.some((role) => role !== 'field leader');
+
 const levels: readonly Level[] = ['none', 'view', 'enter', 'decide'];
 
 /**

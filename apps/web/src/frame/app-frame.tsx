@@ -1,8 +1,8 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { Suspense, useEffect, useRef } from 'react';
 import { Redirect, Route, Switch, useLocation } from 'wouter';
-import { type Me, useChanges, useLink, useMay, useMe, useSettings } from '../api/index.js';
-import { fetchPages, firstPageOf, isOfTheOperator, type Page, pages, pagesOf } from '../pages.js';
+import { isOfTheOperator, type Me, useChanges, useLink, useMay, useMe, useSettings } from '../api/index.js';
+import { fetchPages, firstPageOf, type Page, pages, pagesOf } from '../pages.js';
 import { useSendLines } from '../paper/send-lines.js';
 import { RadioLine } from '../radio/radio-line.js';
 import { MessageLine } from '../ui/index.js';

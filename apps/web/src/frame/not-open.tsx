@@ -1,5 +1,5 @@
-import type { Me } from '../api/index.js';
-import { isOfTheOperator, type Page, seesOwnFlightsOnly } from '../pages.js';
+import { isOfTheOperator, type Me } from '../api/index.js';
+import { type Page, seesOwnFlightsOnly } from '../pages.js';
 import { MessageLine, TitleBlock } from '../ui/index.js';
 import { PageLinks } from './no-such-page.js';
 
