@@ -1,8 +1,8 @@
 import type { CacheProjection } from '@drumline/stock';
 import { minutesOfDay } from '@drumline/units';
 import type { FlightChange, PlanDifference, PlannedFlight } from '../flight-plan.js';
+import { drumsByStop, likelyPairs, routeOf } from '../flights/likely-pairs.js';
 import { isPlannersNumber } from '../flights/planned-trips.js';
-import { groupBy } from '../group-by.js';
 import { lowestLevel } from './lowest-level.js';
 import { planTotals } from './plan-totals.js';
 
@@ -14,8 +14,7 @@ export interface ComparedPlan {
 
 /**
  * What changed between two plans for the same days. Flights that have a number of their own are matched by it; those
- * that the planner numbered by route (base, stops, base), then by the nearest day, the same aircraft and the same drums. A flight on another
- * day or aircraft is moved, whatever its drums, and so is one that keeps the number people know it by if its
+ * that the planner numbered by likeness (`likelyPairs`). A flight on another day or aircraft is moved, whatever its drums, and so is one that keeps the number people know it by if its
  * take-off is more than a quarter of an hour off. Booked flights without drums in both plans are left out. The
  * lowest level of a cache is over the ends of days, the opening not counted.
  */
@@ -43,10 +42,7 @@ const isRetimed = (before: PlannedFlight, after: PlannedFlight): boolean =>
   before.id === after.id &&
   !isPlannersNumber(before.id) &&
   Math.abs(minutesOfDay(before.departs) - minutesOfDay(after.departs)) > leastRetiming;
-const drumsByStop = (flight: PlannedFlight): string => flight.stops.map((stop) => stop.drums).join(' ');
 const otherDrums = ({ before, after }: FlightChange): boolean => drumsByStop(before) !== drumsByStop(after);
-const routeOf = (flight: PlannedFlight): string =>
-  [flight.kind, flight.from, ...flight.stops.map((stop) => stop.place), flight.to].join('-');
 const keepsId = (flight: PlannedFlight): boolean =>
   flight.state !== 'offered' || flight.kind === 'booked' || !isPlannersNumber(flight.id);
 
@@ -78,31 +74,6 @@ function matchFlights(before: readonly PlannedFlight[], after: readonly PlannedF
     unmatchedBefore: before.filter((flight) => !partner.has(flight)),
     unmatchedAfter: after.filter((flight) => !taken.has(flight)),
   };
-}
-
-/** Pairs on the same route, the likeliest first. */
-function likelyPairs(before: readonly PlannedFlight[], after: readonly PlannedFlight[]) {
-  const laterByRoute = groupBy(after, routeOf);
-  const unlikeness = (earlier: PlannedFlight, later: PlannedFlight): number[] => [
-    Math.abs(earlier.day - later.day),
-    Number(earlier.aircraft !== later.aircraft),
-    Number(drumsByStop(earlier) !== drumsByStop(later)),
-    Number(earlier.id !== later.id),
-  ];
-  return before
-    .flatMap((earlier) =>
-      (laterByRoute.get(routeOf(earlier)) ?? []).map((later) => ({
-        earlier,
-        later,
-        unlike: unlikeness(earlier, later),
-      })),
-    )
-    .sort((one, other) => compareInOrder(one.unlike, other.unlike));
-}
-
-function compareInOrder(one: readonly number[], other: readonly number[]): number {
-  const at = one.findIndex((value, index) => value !== other[index]);
-  return at < 0 ? 0 : one[at]! - other[at]!;
 }
 
 function lowestLevels(before: readonly CacheProjection[], after: readonly CacheProjection[]) {

@@ -1,7 +1,8 @@
 import type { Plan } from '@drumline/routing';
-import { addDays, daysBetween } from '@drumline/units';
+import { addDays } from '@drumline/units';
 import type { BuiltProblem } from '../problem/problem-map.js';
 import type { StandingFlight } from '../scenario.js';
+import { likelyPairs } from './likely-pairs.js';
 
 /**
  * The flights of a routing plan by name: frozen ones as they stand, booked ones (with the drums put on them), and the
@@ -85,50 +86,14 @@ function numbered({ scenario, map }: BuiltProblem, flights: readonly Unnamed[]):
 /** A number that the planner gave: the flight is known to nobody yet, and another plan may give the same to another. */
 export const isPlannersNumber = (id: string): boolean => /^P\d+$/.test(id);
 
-/** An unchanged flight has its number before another of the same trip with other drums gets it. */
+/** An unchanged flight has its number before another of the same trip with other drums gets it, and before one that has moved. */
 function keptNumbers(
   offered: readonly StandingFlight[],
   flights: readonly Unnamed[],
 ): ReadonlyMap<Unnamed, string> {
   const kept = new Map<Unnamed, string>();
   const free = new Set(offered);
-  const keep = (again: StandingFlight, flight: Unnamed): void => {
-    if (kept.has(flight) || !free.delete(again)) return;
-    kept.set(flight, again.id);
-  };
-  for (const isAgain of [sameTripAndDrums, sameTrip])
-    for (const flight of flights) {
-      const again = [...free].find((each) => isAgain(each, flight));
-      if (again !== undefined) keep(again, flight);
-    }
-  for (const { again, flight } of movedPairs([...free], flights)) keep(again, flight);
+  for (const { earlier, later } of likelyPairs(offered, flights))
+    if (!kept.has(later) && free.delete(earlier)) kept.set(later, earlier.id);
   return kept;
 }
-
-/** Flights on one route, on another day or aircraft, the likeliest to be the same first. */
-function movedPairs(offered: readonly StandingFlight[], flights: readonly Unnamed[]) {
-  const unlikeness = (again: StandingFlight, flight: Unnamed): number =>
-    Math.abs(daysBetween(again.date, flight.date)) * 4 +
-    (again.aircraft === flight.aircraft ? 0 : 2) +
-    (sameDrums(again, flight) ? 0 : 1);
-  return offered
-    .flatMap((again) =>
-      flights
-        .filter((flight) => routeKey(flight) === routeKey(again))
-        .map((flight) => ({ again, flight, unlike: unlikeness(again, flight) })),
-    )
-    .sort((one, other) => one.unlike - other.unlike);
-}
-
-const routeKey = ({ from, stops, to }: Unnamed): string =>
-  [from, ...stops.map((stop) => stop.place), to].join(' ');
-
-const tripKey = (flight: Unnamed): string => [flight.date, flight.aircraft, routeKey(flight)].join(' ');
-
-const sameTrip = (one: Unnamed, other: Unnamed): boolean => tripKey(one) === tripKey(other);
-
-const sameTripAndDrums = (one: Unnamed, other: Unnamed): boolean =>
-  sameTrip(one, other) && sameDrums(one, other);
-
-const sameDrums = (one: Unnamed, other: Unnamed): boolean =>
-  one.stops.every((stop, index) => stop.drums === other.stops[index]?.drums);
