@@ -1,4 +1,4 @@
-import { bookedFaults, mostPassengers, routeOfBooked, type Scenario } from '@drumline/planning';
+import { bookedFaults, type Fault, mostPassengers, routeOfBooked, type Scenario } from '@drumline/planning';
 import type { IsoDate } from '@drumline/units';
 
 /** A flight that flies anyway, no drum on it yet. */
@@ -13,11 +13,18 @@ export interface TouchedBooked {
   readonly breaks: string | null;
 }
 
+/** A picture of the territory with the faults of its flights. */
+export interface Checked {
+  readonly scenario: Scenario;
+  readonly faults: readonly Fault[];
+}
+
 /** Every booked flight without drums, and what one picture of the territory forbids of it that another does not. */
-export const touchedBooked = (before: Scenario, after: Scenario): readonly TouchedBooked[] => {
-  const [known, found] = [bookedFaults(before), bookedFaults(after)];
-  const standing = new Set(after.flights.map(({ id }) => id));
-  return after.bookedFlights
+export const touchedBooked = (before: Checked, after: Checked): readonly TouchedBooked[] => {
+  const known = bookedFaults(before.scenario, before.faults);
+  const found = bookedFaults(after.scenario, after.faults);
+  const standing = new Set(after.scenario.flights.map(({ id }) => id));
+  return after.scenario.bookedFlights
     .filter(({ id }) => !standing.has(id))
     .map((flight) => {
       const [was, is] = [known.get(flight.id), found.get(flight.id)];

@@ -2,7 +2,6 @@ import type { FlightsChange, TouchedByChangeAnswer } from '@drumline/contract';
 import { expectedSurface, latestReports, type SurfaceReport, type SurfaceState } from '@drumline/network';
 import {
   checkFlights,
-  type Fault,
   type FlightState,
   flightCard,
   markableStates,
@@ -16,7 +15,7 @@ import { type Board, BoardService } from '../board/board.service.js';
 import { faultsOfStanding } from '../office/check-flight.js';
 import { loadsOf } from '../office/flight-acts.service.js';
 import type { Flight } from '../store/flight.table.js';
-import { type TouchedBooked, touchedBooked } from './touched-booked.js';
+import { type Checked, type TouchedBooked, touchedBooked } from './touched-booked.js';
 
 export interface TouchedFlight {
   readonly flight: string;
@@ -54,43 +53,43 @@ export class TouchedFlightsService {
 
   /** Flights that could not be flown as they stand, and can today. */
   async byChange(change: FlightsChange): Promise<TouchedByChangeAnswer> {
-    const before = await this.board.read();
-    const after = { ...before, scenario: await this.territory.changed(before.scenario, change) };
-    const broken = { before: brokenOn(before), after: brokenOn(after) };
+    const board = await this.board.read();
+    const scenario = await this.territory.changed(board.scenario, change);
+    const [before, after] = [checkedOn(board), checkedOn({ ...board, scenario })];
     return {
-      flights: before.flights
+      flights: board.flights
         .filter(({ state }) => markableStates.includes(state))
-        .map((flight) => touched(after, flight, broken))
+        .map((flight) => touched(flight, before, after))
         .filter(({ breaks }) => breaks !== null),
-      booked: touchedBooked(before.scenario, after.scenario).filter(({ breaks }) => breaks !== null),
+      booked: touchedBooked(before, after).filter(({ breaks }) => breaks !== null),
     };
   }
 
   async by(report: SurfaceReport): Promise<TouchedAnswer> {
-    const before = await this.board.read();
+    const before = checkedOn(await this.board.read());
     const answer = touchedBy(before, report);
     return { ...answer, ifItLasts: ifItLasts(before, report, answer) };
   }
 }
 
-const touchedBy = (before: Board, report: SurfaceReport): Omit<TouchedAnswer, 'ifItLasts'> => {
-  const place = before.scenario.places.find(({ code }) => code === report.place);
+const touchedBy = (before: CheckedBoard, report: SurfaceReport): Omit<TouchedAnswer, 'ifItLasts'> => {
+  const { board, scenario } = before;
+  const place = scenario.places.find(({ code }) => code === report.place);
   if (place === undefined)
     throw new Problem('not-found', `${report.place} is not a place of the territory. See /api/places.`);
-  const after = { ...before, scenario: withReport(before.scenario, report) };
-  const [countsBefore, countsAfter] = [before.scenario, after.scenario].map(surfaceOf);
-  const isOther = (date: IsoDate) => countsBefore!(place, date) !== countsAfter!(place, date);
+  const after = checkedOn({ ...board, scenario: withReport(scenario, report) });
+  const [countsBefore, countsAfter] = [surfaceOf(scenario), surfaceOf(after.scenario)];
+  const isOther = (date: IsoDate) => countsBefore(place, date) !== countsAfter(place, date);
   const isTouched = ({ state, date, stops }: Flight): boolean =>
     markableStates.includes(state) && stops.some((stop) => stop.place === report.place) && isOther(date);
-  const broken = { before: brokenOn(before), after: brokenOn(after) };
-  const today = before.scenario.firstDay;
+  const today = scenario.firstDay;
   return {
     place: report.place,
-    before: countsBefore!(place, today),
-    after: countsAfter!(place, today),
-    outrankedBy: laterThan(report, before.scenario),
-    flights: before.flights.filter(isTouched).map((flight) => touched(after, flight, broken)),
-    booked: touchedBooked(before.scenario, after.scenario).filter(
+    before: countsBefore(place, today),
+    after: countsAfter(place, today),
+    outrankedBy: laterThan(report, scenario),
+    flights: board.flights.filter(isTouched).map((flight) => touched(flight, before, after)),
+    booked: touchedBooked(before, after).filter(
       ({ date, route }) => route.includes(report.place) && isOther(date),
     ),
   };
@@ -101,7 +100,7 @@ const daysAsked = 6;
 
 /** Flights of the days that a report without a last day does not reach, that could not be flown as they stand if it held till then. */
 const ifItLasts = (
-  before: Board,
+  before: CheckedBoard,
   { untilDate, ...report }: SurfaceReport,
   now: Omit<TouchedAnswer, 'ifItLasts'>,
 ): TouchedAnswer['ifItLasts'] => {
@@ -133,22 +132,22 @@ const surfaceOf = (scenario: Scenario) =>
     ...scenario.policy.flyingDay,
   });
 
-const brokenOn = (board: Board) => {
-  const checked = checkFlights(board.scenario, board.scenario.flights);
-  return (flight: Flight): readonly string[] =>
-    faultsOfStanding(board, checked, flight, loadsOf(board, flight)).map(wordsOf);
+interface CheckedBoard extends Checked {
+  readonly board: Board;
+}
+
+const checkedOn = (board: Board): CheckedBoard => {
+  const { scenario } = board;
+  return { board, scenario, faults: checkFlights(scenario, scenario.flights) };
 };
 
-const wordsOf = ({ what, mend }: Fault): string => `${what} ${mend}`;
+const brokenOn = ({ board, faults }: CheckedBoard, flight: Flight): readonly string[] =>
+  faultsOfStanding(board, faults, flight, loadsOf(board, flight)).map(({ what, mend }) => `${what} ${mend}`);
 
-const touched = (
-  { scenario }: Board,
-  flight: Flight,
-  broken: { readonly before: ReturnType<typeof brokenOn>; readonly after: ReturnType<typeof brokenOn> },
-): TouchedFlight => {
-  const known = new Set(broken.before(flight));
-  const breaks = broken.after(flight).find((what) => !known.has(what)) ?? null;
-  const fewer = breaks === null ? null : (flightCard(scenario, flight.id)?.fewer ?? null);
+const touched = (flight: Flight, before: CheckedBoard, after: CheckedBoard): TouchedFlight => {
+  const known = new Set(brokenOn(before, flight));
+  const breaks = brokenOn(after, flight).find((what) => !known.has(what)) ?? null;
+  const fewer = breaks === null ? null : (flightCard(after.scenario, flight.id)?.fewer ?? null);
   return {
     flight: flight.id,
     state: flight.state,

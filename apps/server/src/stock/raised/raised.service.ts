@@ -52,14 +52,13 @@ export class RaisedService {
       limit + 1,
     ]);
     const { items: found, next } = pageOf(rows, limit, ({ data }) => data.id);
-    const ofMovements = await this.words.raised(found.map(raisedNow));
-    if (after !== undefined) return { items: ofMovements, next };
-    const now = await this.words.raised(await this.soNow());
-    const wanted = now.filter((each) => state === 'all' || each.isSeen === (state === 'seen'));
-    const items = [...wanted, ...ofMovements].toSorted(
+    const ofMovements = found.map(raisedNow);
+    if (after !== undefined) return { items: await this.words.raised(ofMovements), next };
+    const now = (await this.soNow()).filter((each) => state === 'all' || each.isSeen === (state === 'seen'));
+    const items = [...now, ...ofMovements].toSorted(
       (one, other) => Number(other.mayHurt) - Number(one.mayHurt),
     );
-    return { items, next };
+    return { items: await this.words.raised(items), next };
   }
 
   /** So many of what is open, in the order of the list, and how many more there are. */
