@@ -1,3 +1,17 @@
+export {
+  type BookedRoom,
+  type BookedSpare,
+  bookedRoom,
+  bookedSpares,
+} from './booked/booked-room.js';
+export { mostPassengers, routeOfBooked } from './booked/booked-route.js';
+export {
+  type ForLanding,
+  faultsOfAdding,
+  roomByRules,
+  spareElsewhere,
+  standingWith,
+} from './booked/drums-on-booked.js';
 export { type CacheOutlook, cacheOutlooks, type FlightToCome, type SlingToCome } from './cache-outlooks.js';
 export { bookedFaults } from './check/booked-faults.js';
 export { checkFlights } from './check/check-flights.js';
@@ -61,13 +75,6 @@ export {
 } from './sling-remedies/sling-remedies.js';
 export { stillToCome } from './still-to-come.js';
 export { type CacheSuggestion, suggestedMinimums } from './suggested-minimums.js';
-export {
-  type BookedRoom,
-  type BookedSpare,
-  bookedRoom,
-  bookedSpares,
-} from './week/booked-room.js';
-export { mostPassengers, routeOfBooked } from './week/booked-route.js';
 export {
   type FewerDrums,
   type FlightCard,

@@ -1,12 +1,12 @@
 import type { AddDrums, BookedLoadAnswer, BookedLoadQuery } from '@drumline/contract';
-import { describeFlights } from '@drumline/planning';
+import { describeFlights, faultsOfAdding, standingWith } from '@drumline/planning';
 import { Injectable } from '@nestjs/common';
 import type { Account } from '../../people/account.table.js';
 import { BoardService } from '../board/board.service.js';
 import { assignDrums } from '../offered/assign-drums.js';
 import { FlightStoreService } from '../store/flight-store.service.js';
 import { bookedLoad } from './booked-load.js';
-import { bookedOf, faultsOfAdding, standingWith } from './drums-on-booked.js';
+import { bookedOf } from './booked-of.js';
 import { breaks, type WithLoads } from './flight-acts.service.js';
 
 /** Drums that a person puts on a flight that flies anyway. */

@@ -3,23 +3,21 @@ import {
   type BookedFlight,
   type BookedRoom,
   bookedRoom,
+  type ForLanding,
+  faultsOfAdding,
   flightCard,
   plannedLoadOfFlight,
+  roomByRules,
   type Scenario,
+  spareElsewhere,
+  standingWith,
 } from '@drumline/planning';
 import type { Board } from '../board/board.service.js';
 import { freeDrums } from '../offered/free-drums.js';
 import { drawPlanned } from '../sheet/planned-picture.js';
+import { bookedOf } from './booked-of.js';
 import { asFieldFault } from './check-flight.js';
 import { consequenceOf } from './consequence.js';
-import {
-  bookedOf,
-  type ForLanding,
-  faultsOfAdding,
-  insteadOf,
-  passengerFault,
-  standingWith,
-} from './drums-on-booked.js';
 
 interface OnBoard {
   readonly board: Board;
@@ -32,7 +30,7 @@ export const bookedLoad = (today: Board, id: string, asked: BookedLoadQuery): Bo
   const on = { board: { ...today, scenario: withBooked(today.scenario, booked) }, booked };
   const room = bookedRoom(on.board.scenario, booked);
   const faultsOf = faultsOfAdding(on.board.scenario, booked);
-  const landings = room === null ? [] : landingsOf(on, room, faultsOf);
+  const { legs, landings } = roomByRules(on.board.scenario, booked, { room, faultsOf });
   const stop = stopAsked(booked, landings, asked);
   const faults = stop.drums === 0 ? [] : faultsOf(stop);
   return {
@@ -40,12 +38,12 @@ export const bookedLoad = (today: Board, id: string, asked: BookedLoadQuery): Bo
     ...pictureOf(on, landings, stop),
     planningKg: today.scenario.policy.drum.grossKg,
     notKnown: notKnown(booked, room),
-    legs: room === null ? [] : room.legs.map((_, leg) => roomOnLeg(on, room, leg)),
+    legs,
     landings,
     stand: standOf(on, stop),
     ...whatFollows(on, stop, faults.length > 0),
     faults: faults.map(asFieldFault),
-    instead: insteadOf(today.scenario, id),
+    instead: spareElsewhere(today.scenario, id),
   };
 };
 
@@ -55,35 +53,6 @@ const withBooked = (scenario: Scenario, booked: BookedFlight): Scenario => ({
 });
 
 type Landing = BookedLoadAnswer['landings'][number];
-
-/** As many as the legs let come, less what strip, site, crew or anything else of the plan refuses. */
-const landingsOf = (
-  on: OnBoard,
-  room: BookedRoom,
-  faultsOf: ReturnType<typeof faultsOfAdding>,
-): readonly Landing[] =>
-  room.landings.map(({ place, drums: onLegs, leg }) => {
-    let [drums, by] = [onLegs, roomOnLeg(on, room, leg).by];
-    for (; drums > 0; drums -= 1) {
-      const [fault] = faultsOf({ place, drums });
-      if (fault === undefined) break;
-      by = fault.what;
-    }
-    return { place, drums, by };
-  });
-
-const roomOnLeg = (
-  { board, booked }: OnBoard,
-  { closed, legs }: BookedRoom,
-  at: number,
-): BookedLoadAnswer['legs'][number] => {
-  const { from, to, drums, limit } = legs[at]!;
-  const { passengers } = booked.legs[at]!;
-  const rule = passengerFault(board.scenario, booked, { from, to, passengers, drums: drums + 1 });
-  const named = limit.place === null ? limit.name : `${limit.place} ${limit.name}`;
-  const by = closed ?? rule?.what ?? named;
-  return { from, to, drums, by };
-};
 
 /** What is asked; else as many as go where most go. */
 const stopAsked = (

@@ -1,29 +1,18 @@
-import type { AddDrums, BookedLoadAnswer } from '@drumline/contract';
 import { passengersAndDrums } from '@drumline/loading';
-import {
-  approvalsOnFile,
-  type BookedFlight,
-  bookedSpares,
-  checkFlights,
-  type Fault,
-  faultWords,
-  type Scenario,
-  type StandingFlight,
-} from '@drumline/planning';
-import { Problem } from '../../http/problem.js';
-import type { Board } from '../board/board.service.js';
+import type { IsoDate } from '@drumline/units';
+import { checkFlights } from '../check/check-flights.js';
+import { faultWords } from '../check/fault.js';
+import type { Fault } from '../flight-plan.js';
+import { approvalsOnFile } from '../load-sheet/approvals.js';
+import type { BookedFlight, Scenario, StandingFlight } from '../scenario.js';
+import { drumWords } from '../wording.js';
+import { type BookedRoom, bookedSpares } from './booked-room.js';
 
 /** Drums for one of its landings. */
-export type ForLanding = Pick<AddDrums, 'place' | 'drums'>;
-
-/** A flight that flies anyway and carries no drum yet. */
-export const bookedOf = ({ scenario, flights }: Board, id: string): BookedFlight => {
-  const booked = scenario.bookedFlights.find((flight) => flight.id === id);
-  if (booked === undefined) throw new Problem('not-found', `No booked flight ${id} is ahead.`);
-  const carries = flights.find((flight) => flight.id === id);
-  if (carries === undefined || carries.state === 'declined' || carries.state === 'called off') return booked;
-  throw new Problem('conflict', `${id} carries drums already (${carries.state}): amend it.`);
-};
+export interface ForLanding {
+  readonly place: string;
+  readonly drums: number;
+}
 
 /** It with drums for a landing, as a plan counts it. */
 export const standingWith = ({ id, date, aircraft, legs, departs }: BookedFlight, stop: ForLanding) =>
@@ -62,7 +51,7 @@ const doesNotLand = ({ id }: BookedFlight, { place }: ForLanding): Fault => ({
 });
 
 /** The rule on a leg that the drums fly, with its document; null: it lets them. */
-export const passengerFault = (
+const passengerFault = (
   scenario: Scenario,
   { id, date, aircraft, approval }: BookedFlight,
   leg: Pick<BookedFlight['legs'][number], 'from' | 'to' | 'passengers'> & { readonly drums: number },
@@ -78,13 +67,65 @@ export const passengerFault = (
   return { where: `${id}, leg ${from}-${to}`, what: answer.words, mend, flights: [id] };
 };
 
-/** Other booked flights that could take some. */
-export const insteadOf = (scenario: Scenario, not: string): BookedLoadAnswer['instead'] =>
+/** A landing of a booked flight that could take drums. */
+export interface SpareElsewhere {
+  readonly flight: string;
+  readonly date: IsoDate;
+  readonly from: string;
+  readonly to: string;
+  readonly drums: number;
+  /** "X3 MER-HAS, 3 drums". */
+  readonly words: string;
+}
+
+/** Other booked flights than `not` that carry no drums yet and could take some. */
+export const spareElsewhere = (scenario: Scenario, not: string): readonly SpareElsewhere[] =>
   bookedSpares(scenario).flatMap(({ id, drums, to }) => {
     const flight = scenario.bookedFlights.find((each) => each.id === id);
     const carries = scenario.flights.some((each) => each.id === id);
     if (flight === undefined || to === null || drums === 0 || id === not || carries) return [];
     const { from } = flight.legs[0]!;
-    const words = `${id} ${from}-${to}, ${drums} ${drums === 1 ? 'drum' : 'drums'}`;
+    const words = `${id} ${from}-${to}, ${drumWords(drums)}`;
     return [{ flight: id, date: flight.date, from, to, drums, words }];
   });
+
+/** Drums that go on a leg or come off at a landing, and what lets no more. */
+interface MostDrums {
+  readonly drums: number;
+  readonly by: string;
+}
+
+export interface RoomByRules {
+  readonly legs: readonly (MostDrums & { readonly from: string; readonly to: string })[];
+  readonly landings: readonly (MostDrums & { readonly place: string })[];
+}
+
+interface ByWhat {
+  readonly room: BookedRoom | null;
+  readonly faultsOf: ReturnType<typeof faultsOfAdding>;
+}
+
+/** Room as the limits leave it, less what strip, site, crew or anything else of the plan refuses; without room: none. */
+export function roomByRules(
+  scenario: Scenario,
+  booked: BookedFlight,
+  { room, faultsOf }: ByWhat,
+): RoomByRules {
+  if (room === null) return { legs: [], landings: [] };
+  const legs = room.legs.map(({ from, to, drums, limit }, at) => {
+    const { passengers } = booked.legs[at]!;
+    const rule = passengerFault(scenario, booked, { from, to, passengers, drums: drums + 1 });
+    const named = limit.place === null ? limit.name : `${limit.place} ${limit.name}`;
+    return { from, to, drums, by: room.closed ?? rule?.what ?? named };
+  });
+  const landings = room.landings.map(({ place, drums: onLegs, leg }) => {
+    let [drums, by] = [onLegs, legs[leg]!.by];
+    for (; drums > 0; drums -= 1) {
+      const [fault] = faultsOf({ place, drums });
+      if (fault === undefined) break;
+      by = fault.what;
+    }
+    return { place, drums, by };
+  });
+  return { legs, landings };
+}
