@@ -69,20 +69,10 @@ export const WhatItTouches = ({
       ) : (
         <ul>
           {value.flights.map((each) => (
-            <li key={each.flight}>
-              <b>
-                {each.flight}, {each.aircraft} {each.route.join('-')}
-              </b>
-              , {calendar.day(each.date)}, {each.state}: {touchedWords(each)}
-            </li>
+            <TouchedLine key={each.flight} of={each} state={each.state} words={touchedWords(each)} />
           ))}
           {value.booked.map((each) => (
-            <li key={each.flight}>
-              <b>
-                {each.flight}, {each.aircraft} {each.route.join('-')}
-              </b>
-              , {calendar.day(each.date)}, booked: {bookedTouchedWords(each)}
-            </li>
+            <TouchedLine key={each.flight} of={each} state="booked" words={bookedTouchedWords(each)} />
           ))}
         </ul>
       )}
@@ -90,6 +80,21 @@ export const WhatItTouches = ({
     </div>
   );
 };
+
+interface TouchedLineProps {
+  readonly of: Pick<Touched['booked'][number], 'flight' | 'aircraft' | 'route' | 'date'>;
+  readonly state: string;
+  readonly words: string;
+}
+
+const TouchedLine = ({ of: { flight, aircraft, route, date }, state, words }: TouchedLineProps) => (
+  <li>
+    <b>
+      {flight}, {aircraft} {route.join('-')}
+    </b>
+    , {useCalendar().day(date)}, {state}: {words}
+  </li>
+);
 
 interface IfItLastsProps {
   readonly flights: Touched['ifItLasts'];

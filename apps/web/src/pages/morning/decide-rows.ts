@@ -11,7 +11,9 @@ type Flight = Morning['flights'][number];
 type Unheard = Morning['didTheyFly'][number];
 
 /**
- * First what can hurt people: the calls that a hold asks for, as somebody may draw from its drums, and what is raised of loads and fuel; then the flights of days that are over: where an aeroplane is comes before all else. Then by the time it waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen.
+ * First what can hurt people: the calls that a hold asks for, as somebody may draw from its drums, and what is raised of loads
+ * and fuel. Then the flights of days that are over: where an aeroplane is comes before what is still to fly. Then by the time it
+ * waits since, is due or falls; flights of days after tomorrow as one line a day; last what only has to be seen.
  * `isOfBefore`: base is silent, and the picture is the last one that came.
  */
 export const decideRows = (

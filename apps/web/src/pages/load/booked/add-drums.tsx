@@ -60,9 +60,10 @@ export const AddDrums = ({ booked, load, asked, isOfBefore, calendar, onAsk }: A
         />
         <RestedEntry
           label="Approval of the authority, if one is cited"
+          typed={typedApproval}
+          onType={setTypedApproval}
           asked={asked.approval}
           onAsk={(approval) => ask({ approval })}
-          onTyped={setTypedApproval}
         />
         <Button type="submit" kind="main" busy={add.isSending} offBecause={off}>
           Add {inWords(count ?? 0, 'drums')}

@@ -1,21 +1,20 @@
-import { useEffect, useState } from 'react';
+import { useEffect } from 'react';
 import { Entry } from '../../../ui/index.js';
 
 interface RestedEntryProps {
   readonly label: string;
+  readonly typed: string;
+  readonly onType: (text: string) => void;
   /** What was asked with. */
   readonly asked: string;
   /** When typing rests, on Enter, or when the field is left: not at each letter. */
   readonly onAsk: (text: string) => void;
-  /** At each letter: what is typed is not asked yet. */
-  readonly onTyped: (text: string) => void;
 }
 
 const restMs = 600;
 
 /** A field whose words the server is asked about. */
-export const RestedEntry = ({ label, asked, onAsk, onTyped }: RestedEntryProps) => {
-  const [typed, setTyped] = useState(asked);
+export const RestedEntry = ({ label, typed, onType, asked, onAsk }: RestedEntryProps) => {
   const ask = () => {
     if (typed !== asked) onAsk(typed);
   };
@@ -28,10 +27,7 @@ export const RestedEntry = ({ label, asked, onAsk, onTyped }: RestedEntryProps) 
     <Entry
       label={label}
       value={typed}
-      onChange={(text) => {
-        setTyped(text);
-        onTyped(text);
-      }}
+      onChange={onType}
       input={{
         onBlur: ask,
         onKeyDown: ({ key }) => {
